@@ -1,0 +1,41 @@
+// Package app is the page: go-app components that show what the engine says.
+// It computes no agronomy.
+package app
+
+import "github.com/maxence-charriere/go-app/v9/pkg/app"
+
+// Page is one address of the site that is prerendered as HTML.
+type Page struct {
+	// Path is the address below the site's root, such as "/".
+	Path string
+	// Title stands in the browser's title bar and in shared links.
+	Title string
+	// Description is the one-sentence summary for search and sharing.
+	Description string
+	// New makes the page's root component; the framework clones its type for each visit.
+	New func() app.Composer
+}
+
+// Pages lists every page of the site.
+func Pages() []Page {
+	return []Page{{
+		Path:        "/",
+		Title:       "Film & Furrow: plastic mulch, bed and drip worked out for your field",
+		Description: "Film colour, thickness, bed, drip tape, waiting time and water for one crop, field and date, with every reason and source.",
+		New:         func() app.Composer { return &home{} },
+	}}
+}
+
+// Mount registers every page with the framework. It must run before the
+// browser or the site generator starts.
+func Mount() {
+	for _, p := range Pages() {
+		app.Route(p.Path, p.New())
+	}
+}
+
+type home struct{ app.Compo }
+
+func (h *home) Render() app.UI {
+	return app.Main().ID("main").Body(app.H1().Text("Film & Furrow"))
+}
