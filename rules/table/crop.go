@@ -1,0 +1,168 @@
+package table
+
+import "filmfurrow/rules/unit"
+
+// Group is the kind of crop, as a seed list orders it.
+type Group string
+
+// The groups.
+const (
+	Fruiting   Group = "fruiting vegetables"
+	Vine       Group = "vine crops"
+	Cole       Group = "cole crops"
+	Leafy      Group = "leafy vegetables"
+	Bulb       Group = "bulb vegetables"
+	RootCrop   Group = "root vegetables"
+	Legume     Group = "legumes"
+	Grain      Group = "sweet corn"
+	Berry      Group = "strawberry"
+	Herb       Group = "herbs"
+	CutFlower  Group = "cut flowers"
+	TubersSlip Group = "roots from slips"
+)
+
+// Start is how a crop gets into the bed.
+type Start string
+
+// The two ways. Sets, cloves, slips and plugs count as transplants, since each
+// goes into its own hole.
+const (
+	Transplant Start = "transplant"
+	Seed       Start = "seed"
+)
+
+// Hardiness is the frost class of the leaves. Film warms roots, never leaves.
+type Hardiness uint8
+
+// The classes, from the one that stands most frost.
+const (
+	Hardy Hardiness = iota
+	HalfHardy
+	Tender
+	VeryTender
+)
+
+var hardinessWords = [...]string{"hardy", "half-hardy", "tender", "very tender"}
+
+// String gives the class in words.
+func (h Hardiness) String() string { return hardinessWords[h] }
+
+// Insect is a carrier of virus that shiny film can hold off.
+type Insect uint8
+
+// The carriers, as bits of a set.
+const (
+	Aphids Insect = 1 << iota
+	Thrips
+	Whiteflies
+)
+
+// Trial is a published yield or earliness figure of one film on one crop,
+// against black film unless the note says otherwise.
+type Trial struct {
+	Film   FilmID
+	Gain   Figure[unit.Percent] // of marketable yield
+	Agrees bool                 // false: other trials found the contrary, or nothing
+}
+
+// Crop is one row of the crop table. All temperatures of soil are at the
+// depth where the crop's roots or seed start: 10 cm for a transplant, 5 cm
+// for seed.
+type Crop struct {
+	ID     string // lower-case words joined by hyphens
+	Name   string // as a grower says it, in the plural where that is usual
+	Family string // botanical family, for succession
+	Group  Group
+	Warm   bool  // a warm-season crop
+	Start  Start // the usual way
+	Both   bool  // the other way is usual too
+	Sown   bool  // goes in as a dense drill of seed: no room for film
+	Hilled bool  // soil must be drawn up to it while it grows
+	Root   bool  // the harvest is a root that grew from seed where it stands
+
+	Hardiness     Hardiness
+	HardinessFrom Figure[unit.Percent] // carries only the source of the class
+	WeeksToFrost  Figure[float64]      // set out, weeks from the mean last spring frost; minus is before
+
+	EarlyFloor, SafeFloor         Figure[unit.Celsius] // soil, for transplants: risky and safe
+	SeedEarlyFloor, SeedSafeFloor Figure[unit.Celsius] // soil, for seed
+	RootBest                      Figure[unit.Celsius] // soil, best growth
+	RootCeiling                   Figure[unit.Celsius] // soil, daily mean that hurts
+
+	HeatDay, HeatNight Figure[unit.Celsius] // air, where harm begins
+	MonthBest          Figure[unit.Celsius] // monthly mean air, range for growth and quality
+
+	InRow      Figure[unit.Metres]
+	RowsPerBed Figure[float64]
+	Centres    Figure[unit.Metres]
+
+	RootDepth             Figure[unit.Metres]
+	Depletion             Figure[float64] // share of available water, at 5 mm a day
+	KcStart, KcMid, KcEnd Figure[float64]
+	Height                Figure[unit.Metres]
+	StageDays             [4]int // initial, development, mid, late; scaled to the harvest days
+	StageSource           *Source
+	FilmSaving            Figure[unit.Percent] // cut of the coefficient under film
+
+	DaysToHarvest Figure[float64] // from setting out, or from sowing for seed
+
+	SaltThreshold Figure[unit.DecisiemensPerMetre] // soil paste
+	SaltSlope     Figure[unit.Percent]             // yield lost for each dS/m above it
+
+	Virus     Insect // carriers that matter to this crop
+	BedHeight Figure[unit.Metres]
+	Trials    [3]Trial // films tried on this crop; a zero gain source ends the list
+}
+
+// CropByID finds a row, or nil.
+func CropByID(id string) *Crop {
+	for i := range Crops {
+		if Crops[i].ID == id {
+			return &Crops[i]
+		}
+	}
+	return nil
+}
+
+// The makers below keep each figure in the unit of its source, so that a
+// reader can check a row against the page it came from.
+
+func fahrenheit(low, high float64, s *Source, m Mark) Figure[unit.Celsius] {
+	return Figure[unit.Celsius]{Low: unit.FromFahrenheit(low), Value: unit.FromFahrenheit((low + high) / 2),
+		High: unit.FromFahrenheit(high), Source: s, Mark: m}
+}
+
+func celsius(low, high float64, s *Source, m Mark) Figure[unit.Celsius] {
+	return Figure[unit.Celsius]{Low: unit.Celsius(low), Value: unit.Celsius((low + high) / 2),
+		High: unit.Celsius(high), Source: s, Mark: m}
+}
+
+func inches(low, high float64, s *Source, m Mark) Figure[unit.Metres] {
+	return Figure[unit.Metres]{Low: unit.FromInches(low), Value: unit.FromInches((low + high) / 2),
+		High: unit.FromInches(high), Source: s, Mark: m}
+}
+
+func feet(low, high float64, s *Source, m Mark) Figure[unit.Metres] {
+	return inches(low*12, high*12, s, m)
+}
+
+func metres(low, high float64, s *Source, m Mark) Figure[unit.Metres] {
+	return Figure[unit.Metres]{Low: unit.Metres(low), Value: unit.Metres((low + high) / 2),
+		High: unit.Metres(high), Source: s, Mark: m}
+}
+
+func number(low, high float64, s *Source, m Mark) Figure[float64] {
+	return Figure[float64]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m}
+}
+
+func percent(low, high float64, s *Source, m Mark) Figure[unit.Percent] {
+	return Figure[unit.Percent]{Low: unit.Percent(low), Value: unit.Percent((low + high) / 2),
+		High: unit.Percent(high), Source: s, Mark: m}
+}
+
+func salt(v float64, s *Source, m Mark) Figure[unit.DecisiemensPerMetre] {
+	x := unit.DecisiemensPerMetre(v)
+	return Figure[unit.DecisiemensPerMetre]{Low: x, Value: x, High: x, Source: s, Mark: m}
+}
+
+func class(s *Source, m Mark) Figure[unit.Percent] { return Figure[unit.Percent]{Source: s, Mark: m} }

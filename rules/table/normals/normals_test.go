@@ -1,0 +1,67 @@
+package normals
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"filmfurrow/rules/unit"
+)
+
+// Source of every figure here: US NOAA NCEI, 1981–2010 U.S. Climate Normals.
+func TestTheTableHoldsWhatWasPublished(t *testing.T) {
+	table, err := Embedded()
+	require.NoError(t, err)
+	assert.Len(t, table.All(), 7501)
+	ithaca := table.ByID("USC00304174")
+	require.NotNil(t, ithaca, "a northeastern station")
+	for i := range table.All() {
+		s := &table.All()[i]
+		require.NotEmpty(t, s.Name)
+		require.Contains(t, "CSRPQ", string(s.Flag), s.ID)
+		require.InDelta(t, 0, float64(s.Latitude), 90, s.ID)
+		require.InDelta(t, 0, float64(s.Longitude), 180, s.ID)
+		for m := range 12 {
+			require.Less(t, s.TMin[m], s.TMax[m], "%s month %d", s.ID, m+1)
+			require.InDelta(t, 5, float64(s.TMin[m]), 55, s.ID)
+		}
+	}
+}
+
+func TestStationsAreFoundByNameZipAndPlace(t *testing.T) {
+	table, err := Embedded()
+	require.NoError(t, err)
+	near, far := table.Nearest(42.45, -76.45)
+	require.NotNil(t, near)
+	assert.Equal(t, "NY", near.State)
+	assert.Less(t, far, unit.Metres(15000))
+
+	byName := table.Find("ithaca ny", 5)
+	require.NotEmpty(t, byName)
+	assert.Equal(t, "NY", byName[0].State)
+
+	byZip := table.Find(byName[0].Zip, 5)
+	require.NotEmpty(t, byZip)
+	assert.Equal(t, byName[0].Zip, byZip[0].Zip)
+
+	assert.Empty(t, table.Find("", 5))
+	assert.Empty(t, table.Find("qqqq zz", 5))
+	assert.LessOrEqual(t, len(table.Find("spring", 8)), 8)
+}
+
+func TestADamagedTableIsRefused(t *testing.T) {
+	for _, text := range []string{"", "# only a comment\n", "a,b,c\n", "S,N,NY,1,P,1,2,3,C,1,2\n"} {
+		_, err := Parse(text)
+		assert.ErrorIs(t, err, ErrTable, "%q", text)
+	}
+}
+
+func BenchmarkParse(b *testing.B) {
+	b.ReportAllocs()
+	for range b.N {
+		if _, err := Parse(Text); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

@@ -1,0 +1,43 @@
+package table
+
+import "filmfurrow/rules/unit"
+
+// TapeID is a place in [Tapes].
+type TapeID uint8
+
+// Tape is one flow class of drip tape at 8 psi (55 kPa).
+type Tape struct {
+	ID      string
+	Name    string
+	Spacing unit.Metres                    // between emitters
+	Flow    unit.LitresPerHourPer100Metres // at 55 kPa
+	Source  *Source
+	Mark    Mark
+}
+
+// Emitter gives the flow of one emitter at 55 kPa.
+func (t Tape) Emitter() unit.LitresPerHour {
+	return unit.LitresPerHour(float64(t.Flow) * float64(t.Spacing) / 100)
+}
+
+// TapePressure is the pressure at which the classes are stated: 8 psi.
+const TapePressure = unit.Kilopascals(8 * unit.KilopascalsPerPSI)
+
+func tape(id, name string, in, gpm float64, s *Source, m Mark) Tape {
+	return Tape{ID: id, Name: name, Spacing: unit.FromInches(in),
+		Flow: unit.FromGallonsPerMinutePer100Feet(gpm), Source: s, Mark: m}
+}
+
+// Tapes is the tape table. Seven rows are printed classes; the last two put
+// the printed high-flow emitter (0.27 gph) at wider spacings.
+var Tapes = [...]Tape{
+	tape("12-in-low", "low-flow tape, emitters 12 in (30 cm) apart", 12, 0.22, &PennDrip2013, Seen),
+	tape("8-in-low", "low-flow tape, emitters 8 in (20 cm) apart", 8, 0.34, &PennDrip2013, Seen),
+	tape("12-in-medium", "medium-flow tape, emitters 12 in (30 cm) apart", 12, 0.34, &PennDrip2013, Seen),
+	tape("12-in-high", "high-flow tape, emitters 12 in (30 cm) apart", 12, 0.45, &PennDrip2013, Seen),
+	tape("8-in-medium", "medium-flow tape, emitters 8 in (20 cm) apart", 8, 0.51, &PennDrip2013, Seen),
+	tape("8-in-high", "high-flow tape, emitters 8 in (20 cm) apart", 8, 0.67, &PennDrip2013, Seen),
+	tape("4-in-high", "high-flow tape, emitters 4 in (10 cm) apart", 4, 1.34, &PennDrip2013, Seen),
+	tape("16-in-high", "high-flow tape, emitters 16 in (41 cm) apart", 16, 0.3375, &PennDrip2013, Recomputed),
+	tape("24-in-high", "high-flow tape, emitters 24 in (61 cm) apart", 24, 0.225, &PennDrip2013, Recomputed),
+}

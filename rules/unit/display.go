@@ -1,0 +1,183 @@
+package unit
+
+import (
+	"errors"
+	"math"
+	"strconv"
+	"strings"
+)
+
+// System is the reader's choice of units.
+type System uint8
+
+// The two systems.
+const (
+	Metric System = iota
+	US
+)
+
+// measure says how one kind is shown in one system:
+// shown = SI × scale + shift, rounded to decimals.
+type measure struct {
+	symbol   string
+	scale    float64
+	shift    float64
+	decimals int
+}
+
+// measures is the one place where SI meets the reader's units.
+// Index: kind, then system.
+var measures = [...][2]measure{
+	KindNumber:        {{"", 1, 0, 2}, {"", 1, 0, 2}},
+	KindCount:         {{"", 1, 0, 0}, {"", 1, 0, 0}},
+	KindTemperature:   {{"°C", 1, 0, 0}, {"°F", 1.8, 32, 0}},
+	KindWarming:       {{"°C", 1, 0, 1}, {"°F", 1.8, 0, 0}},
+	KindShort:         {{"cm", 100, 0, 0}, {"in", 1 / MetresPerInch, 0, 1}},
+	KindLong:          {{"m", 1, 0, 1}, {"ft", 1 / MetresPerFoot, 0, 0}},
+	KindThickness:     {{"µm", 1, 0, 0}, {"mil", 1 / MicrometresPerMil, 0, 2}},
+	KindFlow:          {{"L/h", 1, 0, 0}, {"gpm", 1 / (LitresPerGallon * 60), 0, 1}},
+	KindTapeFlow:      {{"L/h per 100 m", 1, 0, 0}, {"gpm per 100 ft", MetresPerFoot / (LitresPerGallon * 60), 0, 2}},
+	KindPressure:      {{"kPa", 1, 0, 0}, {"psi", 1 / KilopascalsPerPSI, 0, 1}},
+	KindPower:         {{"kW", 1, 0, 0}, {"hp", 1 / KilowattsPerHP, 0, 0}},
+	KindMass:          {{"kg", 1, 0, 1}, {"lb", 1 / KilogramsPerPound, 0, 0}},
+	KindDepth:         {{"mm", 1, 0, 1}, {"in", 0.001 / MetresPerInch, 0, 2}},
+	KindVolume:        {{"L", 1, 0, 0}, {"gal", 1 / LitresPerGallon, 0, 0}},
+	KindSalt:          {{"dS/m", 1, 0, 1}, {"dS/m", 1, 0, 1}},
+	KindShare:         {{"%", 1, 0, 0}, {"%", 1, 0, 0}},
+	KindDays:          {{"days", 1, 0, 0}, {"days", 1, 0, 0}},
+	KindHours:         {{"h", 1, 0, 1}, {"h", 1, 0, 1}},
+	KindMinutes:       {{"min", 1, 0, 0}, {"min", 1, 0, 0}},
+	KindSpeed:         {{"km/h", 3.6, 0, 0}, {"mph", 3.6 / 1.609344, 0, 0}},
+	KindDensity:       {{"plants per m²", 1, 0, 0}, {"plants per 100 ft²", 100 * MetresPerFoot * MetresPerFoot, 0, 0}},
+	KindConcentration: {{"mg/L", 1, 0, 1}, {"mg/L", 1, 0, 1}},
+	KindRadiation:     {{"MJ/m² a day", 1, 0, 1}, {"MJ/m² a day", 1, 0, 1}},
+	KindHead:          {{"m", 1, 0, 1}, {"ft", 1 / MetresPerFoot, 0, 0}},
+	KindAngle:         {{"°", 1, 0, 2}, {"°", 1, 0, 2}},
+	KindDate:          {{"", 1, 0, 0}, {"", 1, 0, 0}},
+	KindWord:          {{"", 1, 0, 0}, {"", 1, 0, 0}},
+}
+
+// Symbol is the unit that stands behind a number of this kind.
+func (k Kind) Symbol(system System) string { return measures[k][system].symbol }
+
+// Step is the smallest difference that is shown, in SI.
+func (k Kind) Step(system System) float64 {
+	m := measures[k][system]
+	return math.Pow10(-m.decimals) / m.scale
+}
+
+// Shown turns an SI value into the number of the system, unrounded.
+func (k Kind) Shown(si float64, system System) float64 {
+	m := measures[k][system]
+	return si*m.scale + m.shift
+}
+
+// Figure prints the number alone, rounded to the shown step.
+func (k Kind) Figure(si float64, system System) string {
+	return group(trimmed(k.Shown(si, system), measures[k][system].decimals))
+}
+
+// In prints a quantity with its unit. A difference or share that is not zero
+// but below the shown step says "less than", never 0.
+func (q Quantity) In(system System) string {
+	switch q.Kind {
+	case KindWord:
+		return q.Word
+	case KindDate:
+		return Date(q.SI).Words()
+	case KindDays:
+		return plural(q.SI, "day", "days")
+	}
+	m := measures[q.Kind][system]
+	shown := math.Abs(q.SI*m.scale + m.shift)
+	step := math.Pow10(-m.decimals)
+	if q.Kind != KindTemperature && shown > 0 && shown < step/2 {
+		return withSymbol("less than "+trimmed(step, m.decimals), m.symbol)
+	}
+	return withSymbol(q.Kind.Figure(q.SI, system), m.symbol)
+}
+
+func withSymbol(figure, symbol string) string {
+	switch symbol {
+	case "":
+		return figure
+	case "%", "°":
+		return figure + symbol
+	}
+	return figure + " " + symbol
+}
+
+func plural(n float64, one, many string) string {
+	text := group(trimmed(n, 0))
+	if text == "1" {
+		return text + " " + one
+	}
+	return text + " " + many
+}
+
+// trimmed rounds to decimals and drops zeros behind the point.
+func trimmed(v float64, decimals int) string {
+	s := strconv.FormatFloat(v, 'f', decimals, 64)
+	if decimals > 0 {
+		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
+	}
+	if s == "-0" {
+		return "0"
+	}
+	return s
+}
+
+// group sets a comma before each three digits, from 1,000 on.
+func group(s string) string {
+	sign := ""
+	if strings.HasPrefix(s, "-") {
+		sign, s = "−", s[1:]
+	}
+	whole, fraction, pointed := strings.Cut(s, ".")
+	for i := len(whole) - 3; i > 0; i -= 3 {
+		whole = whole[:i] + "," + whole[i:]
+	}
+	if pointed {
+		whole += "." + fraction
+	}
+	return sign + whole
+}
+
+// ErrNumber says that a text is not a usable number.
+var ErrNumber = errors.New("not a usable number")
+
+// Read turns what a person typed, in the units of a system, into SI. It takes
+// a point or a single comma for decimals, commas as thousands marks, and a
+// minus sign; it refuses NaN, infinities and exponents.
+func (k Kind) Read(text string, system System) (float64, error) {
+	s := strings.TrimSpace(text)
+	s = strings.ReplaceAll(s, "−", "-")
+	if strings.Count(s, ",") == 1 && !strings.Contains(s, ".") && len(s)-strings.Index(s, ",") != 4 {
+		s = strings.Replace(s, ",", ".", 1)
+	}
+	s = strings.ReplaceAll(s, ",", "")
+	if s == "" || strings.ContainsFunc(s, notInNumber) {
+		return 0, ErrNumber
+	}
+	v, err := strconv.ParseFloat(s, 64)
+	if err != nil || math.IsInf(v, 0) || math.IsNaN(v) {
+		return 0, ErrNumber
+	}
+	m := measures[k][system]
+	return (v - m.shift) / m.scale, nil
+}
+
+func notInNumber(r rune) bool { return (r < '0' || r > '9') && r != '.' && r != '-' }
+
+var monthNames = [...]string{"January", "February", "March", "April", "May", "June", "July",
+	"August", "September", "October", "November", "December"}
+
+// MonthName gives the English name of month 1–12.
+func MonthName(month int) string { return monthNames[month-1] }
+
+// Words writes a date with its month spelled out, since 03/04 reads
+// differently from country to country.
+func (d Date) Words() string {
+	year, month, day := d.Civil()
+	return strconv.Itoa(day) + " " + monthNames[month-1] + " " + strconv.Itoa(year)
+}

@@ -1,0 +1,115 @@
+package unit
+
+// Kind says what a [Quantity] measures, and so how it is printed and read.
+type Kind uint8
+
+// The kinds of quantity that the page can show.
+const (
+	KindNumber        Kind = iota // a bare number
+	KindCount                     // a whole number of things
+	KindTemperature               // °C level
+	KindWarming                   // °C difference
+	KindShort                     // m, shown in cm or in
+	KindLong                      // m, shown in m or ft
+	KindThickness                 // µm, shown in µm or mil
+	KindFlow                      // L/h, shown in L/h or gpm
+	KindTapeFlow                  // L/h per 100 m, shown so or in gpm per 100 ft
+	KindPressure                  // kPa or psi
+	KindPower                     // kW or hp
+	KindMass                      // kg or lb
+	KindDepth                     // mm of water, or in
+	KindVolume                    // L or gal
+	KindSalt                      // dS/m in both
+	KindShare                     // percent
+	KindDays                      // whole days
+	KindHours                     // h
+	KindMinutes                   // min
+	KindSpeed                     // m/s, shown in km/h or mph
+	KindDensity                   // plants per m² or per 100 ft²
+	KindConcentration             // mg/L in both
+	KindRadiation                 // MJ/m² a day in both
+	KindHead                      // m of water lift, shown in m or ft
+	KindAngle                     // degrees of latitude or longitude
+	KindDate                      // days since 1 January 1970
+	KindWord                      // a word or phrase, as it stands
+)
+
+// Quantity is one figure inside a [Phrase]: a value in SI and its kind, or a
+// word.
+type Quantity struct {
+	Kind Kind
+	SI   float64
+	Word string
+}
+
+// Short marks a length that is shown in centimetres or inches.
+type Short Metres
+
+// Minutes is a length of time in minutes.
+type Minutes float64
+
+// PlantsPerSquareMetre is a planting density.
+type PlantsPerSquareMetre float64
+
+// MilligramsPerLitre is a concentration.
+type MilligramsPerLitre float64
+
+// Of wraps a value of a named unit type as a quantity. Types it does not know
+// become an empty word, which the phrase test refuses.
+func Of(v any) Quantity {
+	switch v := v.(type) {
+	case Celsius:
+		return Quantity{Kind: KindTemperature, SI: float64(v)}
+	case CelsiusDegrees:
+		return Quantity{Kind: KindWarming, SI: float64(v)}
+	case Short:
+		return Quantity{Kind: KindShort, SI: float64(v)}
+	case Metres:
+		return Quantity{Kind: KindLong, SI: float64(v)}
+	case Micrometres:
+		return Quantity{Kind: KindThickness, SI: float64(v)}
+	case LitresPerHour:
+		return Quantity{Kind: KindFlow, SI: float64(v)}
+	case LitresPerHourPer100Metres:
+		return Quantity{Kind: KindTapeFlow, SI: float64(v)}
+	case Kilopascals:
+		return Quantity{Kind: KindPressure, SI: float64(v)}
+	case Kilowatts:
+		return Quantity{Kind: KindPower, SI: float64(v)}
+	case Kilograms:
+		return Quantity{Kind: KindMass, SI: float64(v)}
+	case Millimetres:
+		return Quantity{Kind: KindDepth, SI: float64(v)}
+	case Litres:
+		return Quantity{Kind: KindVolume, SI: float64(v)}
+	case DecisiemensPerMetre:
+		return Quantity{Kind: KindSalt, SI: float64(v)}
+	case Percent:
+		return Quantity{Kind: KindShare, SI: float64(v)}
+	case Days:
+		return Quantity{Kind: KindDays, SI: float64(v)}
+	case Hours:
+		return Quantity{Kind: KindHours, SI: float64(v)}
+	case Minutes:
+		return Quantity{Kind: KindMinutes, SI: float64(v)}
+	case MetresPerSecond:
+		return Quantity{Kind: KindSpeed, SI: float64(v)}
+	case PlantsPerSquareMetre:
+		return Quantity{Kind: KindDensity, SI: float64(v)}
+	case MilligramsPerLitre:
+		return Quantity{Kind: KindConcentration, SI: float64(v)}
+	case MegajoulesPerSquareMetre:
+		return Quantity{Kind: KindRadiation, SI: float64(v)}
+	case Degrees:
+		return Quantity{Kind: KindAngle, SI: float64(v)}
+	case Date:
+		return Quantity{Kind: KindDate, SI: float64(v)}
+	case int:
+		return Quantity{Kind: KindCount, SI: float64(v)}
+	case float64:
+		return Quantity{Kind: KindNumber, SI: v}
+	case string:
+		return Quantity{Kind: KindWord, Word: v}
+	}
+	return Quantity{Kind: KindWord}
+}
