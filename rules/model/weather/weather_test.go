@@ -68,7 +68,7 @@ func TestKindsOfFrostYear(t *testing.T) {
 	for m := range 12 {
 		tropics.Minimum[m], tropics.Maximum[m] = 22, 31
 		peak.Minimum[m], peak.Maximum[m] = -4, 6
-		coast.Minimum[m] = 9 - unit.Celsius(4*math.Cos(float64(m)*math.Pi/6))
+		coast.Minimum[m] = 11 - unit.Celsius(4*math.Cos(float64(m)*math.Pi/6))
 		coast.Maximum[m] = coast.Minimum[m] + 8
 	}
 	f := yearOf(t, tropics).Frost(0)
