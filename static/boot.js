@@ -1,0 +1,136 @@
+// boot.js runs before anything else on the page, while the HTML is still being
+// read. It mends what would otherwise stop the program before it starts, and
+// keeps what is typed until the program is there to take it.
+(() => {
+  "use strict";
+  const root = document.documentElement;
+
+  // What the page knows about itself. Other scripts and the program read it as
+  // window.filmfurrow; each change is told with the event "filmfurrow".
+  const status = { start: "waking", offline: "unknown", storage: "device", update: false };
+  const tell = (change) => {
+    Object.assign(status, change);
+    for (const key of ["start", "offline", "storage"]) root.dataset[key] = status[key];
+    root.dataset.update = status.update ? "ready" : "none";
+    document.dispatchEvent(new CustomEvent("filmfurrow", { detail: { ...status } }));
+  };
+  window.filmfurrow = { status, tell };
+  tell({});
+
+  // --- The address -----------------------------------------------------------
+  // Go refuses an address with a broken percent escape and the framework then
+  // stops. A percent sign that starts no escape is written as %25. An address
+  // that names the file ("/index.html", "/card.html") becomes the page's own.
+  const mend = () => {
+    const { pathname, search, hash } = location;
+    const whole = (s) => s.replace(/%(?![0-9A-Fa-f]{2})/g, "%25");
+    const path = whole(pathname).replace(/\/index\.html$/, "/").replace(/\.html$/, "");
+    if (path !== pathname || whole(search) !== search || whole(hash) !== hash) {
+      history.replaceState(history.state, "", path + whole(search) + whole(hash));
+    }
+  };
+  mend();
+  addEventListener("popstate", mend);
+  addEventListener("hashchange", mend);
+
+  // --- Storage ---------------------------------------------------------------
+  // Where the browser refuses storage (a sandboxed frame, a strict setting),
+  // reading it throws. A stand-in in memory lets the page work for this visit.
+  const standIn = () => {
+    const kept = new Map();
+    return {
+      get length() { return kept.size; },
+      key: (i) => [...kept.keys()][i] ?? null,
+      getItem: (k) => kept.get(String(k)) ?? null,
+      setItem: (k, v) => { kept.set(String(k), String(v)); },
+      removeItem: (k) => { kept.delete(String(k)); },
+      clear: () => { kept.clear(); },
+    };
+  };
+  for (const name of ["localStorage", "sessionStorage"]) {
+    try {
+      window[name].getItem("film-furrow");
+    } catch {
+      Object.defineProperty(window, name, { value: standIn(), configurable: true });
+      if (name === "localStorage") tell({ storage: "memory" });
+    }
+  }
+
+  // --- What is typed before the program runs -----------------------------------
+  // The framework replaces the prerendered page with its own copy, so each
+  // change and the focus are remembered here and given to that copy.
+  const typed = new Map();
+  const opened = new Map();
+  let handedOver = false;
+  const nameOf = (el) => {
+    if (el.type === "radio") return el.name && `input[type=radio][name="${CSS.escape(el.name)}"][value="${CSS.escape(el.value)}"]`;
+    if (el.id) return `#${CSS.escape(el.id)}`;
+    return el.name && `[name="${CSS.escape(el.name)}"]`;
+  };
+  const remember = (event) => {
+    const el = event.target;
+    if (handedOver || !event.isTrusted || !("value" in el) || el.type === "file") return;
+    const key = nameOf(el);
+    if (key) typed.set(el.type === "radio" ? `radio ${el.name}` : key, { key, value: el.value, checked: el.checked });
+  };
+  const rememberOpen = (event) => {
+    if (!handedOver && event.target.id) opened.set(event.target.id, event.target.open);
+  };
+  addEventListener("input", remember, true);
+  addEventListener("change", remember, true);
+  addEventListener("toggle", rememberOpen, true);
+
+  const give = (el, { value, checked }) => {
+    const before = el.type === "checkbox" || el.type === "radio" ? el.checked : el.value;
+    if (el.type === "checkbox" || el.type === "radio") el.checked = checked;
+    else el.value = value;
+    if (before === (el.type === "checkbox" || el.type === "radio" ? el.checked : el.value)) return;
+    el.dispatchEvent(new Event("input", { bubbles: true }));
+    el.dispatchEvent(new Event("change", { bubbles: true }));
+  };
+  const handOver = (focused) => {
+    for (const kept of typed.values()) {
+      const el = document.querySelector(kept.key);
+      if (el) give(el, kept);
+    }
+    for (const [id, open] of opened) {
+      const el = document.getElementById(id);
+      if (el && el.open !== open) el.open = open;
+    }
+    const el = focused && document.querySelector(focused.key);
+    if (el && el !== document.activeElement) {
+      el.focus({ preventScroll: true });
+      try { el.setSelectionRange(focused.from, focused.to); } catch { /* this control has no caret */ }
+    }
+  };
+
+  // The framework starts by replacing the first element of the body.
+  const watchForStart = () => {
+    const first = document.body.firstElementChild;
+    let focused = null;
+    addEventListener("focusin", (event) => {
+      const key = !handedOver && nameOf(event.target);
+      if (key) focused = { key };
+    }, true);
+    addEventListener("focusout", (event) => {
+      // Only the reader going elsewhere counts, not the page being replaced.
+      const el = event.target;
+      setTimeout(() => { if (el.isConnected && document.activeElement !== el) focused = null; });
+    }, true);
+    document.addEventListener("selectionchange", () => {
+      const el = document.activeElement;
+      if (handedOver || !focused || !el) return;
+      try { focused.from = el.selectionStart; focused.to = el.selectionEnd; } catch { /* no caret */ }
+    });
+    new MutationObserver((_, observer) => {
+      if (document.body.firstElementChild === first) return;
+      observer.disconnect();
+      const hadFocus = focused;
+      handedOver = true;
+      handOver(hadFocus);
+      tell({ start: "ready" });
+    }).observe(document.body, { childList: true });
+  };
+  if (document.body) watchForStart();
+  else addEventListener("DOMContentLoaded", watchForStart);
+})();

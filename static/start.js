@@ -1,0 +1,231 @@
+// start.js brings the program in: it fetches the WebAssembly file, says in plain
+// words how far it is, and starts it. Then it looks after the worker that keeps
+// the site on the device, and says when a new version is waiting.
+(() => {
+  "use strict";
+  const site = {{.Site}};
+  const page = window.filmfurrow;
+  const byID = (id) => document.getElementById(id);
+
+  // --- The status strip ------------------------------------------------------
+  // One strip at the foot of the page. It sticks to the window's edge only while
+  // it has something to say that matters now.
+  const strip = byID("strip"), words = byID("strip-words"), percent = byID("strip-percent"), acts = byID("strip-acts");
+  const show = (text, { urgent = false, actions = [] } = {}) => {
+    strip.hidden = false;
+    strip.classList.toggle("strip-urgent", urgent);
+    if (words.textContent !== text) words.textContent = text;
+    percent.textContent = "";
+    acts.replaceChildren(...actions.map(([label, act]) => {
+      const button = document.createElement("button");
+      button.type = "button";
+      button.textContent = label;
+      button.addEventListener("click", act);
+      return button;
+    }));
+  };
+
+  // --- What the framework asks of the page -------------------------------------
+  let installPrompt = null;
+  const installed = () => matchMedia("(display-mode: standalone)").matches || navigator.standalone === true;
+  Object.assign(window, {
+    goappNav() {},
+    goappOnUpdate() {},
+    goappOnAppInstallChange() {},
+    goappGetenv: (name) => site.env[name],
+    goappIsAppInstalled: installed,
+    goappIsAppInstallable: () => !installed() && installPrompt !== null,
+    goappShowInstallPrompt: async () => {
+      if (!installPrompt) return;
+      installPrompt.prompt();
+      await installPrompt.userChoice;
+      installPrompt = null;
+      window.goappOnAppInstallChange();
+    },
+    goappKeepBodyClean: () => () => {},
+  });
+  addEventListener("beforeinstallprompt", (event) => {
+    event.preventDefault();
+    installPrompt = event;
+    window.goappOnAppInstallChange();
+  });
+  addEventListener("appinstalled", () => {
+    installPrompt = null;
+    window.goappOnAppInstallChange();
+  });
+
+  // --- When the program stops --------------------------------------------------
+  const mine = () => {
+    const kept = {};
+    for (let i = 0; i < localStorage.length; i++) {
+      const key = localStorage.key(i);
+      if (key.startsWith("film-furrow")) kept[key] = localStorage.getItem(key);
+    }
+    return kept;
+  };
+  const save = () => {
+    const link = document.createElement("a");
+    link.href = URL.createObjectURL(new Blob([JSON.stringify({ address: location.href, kept: mine() }, null, 1)], { type: "application/json" }));
+    link.download = "film-and-furrow-kept.json";
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(link.href), 60000);
+  };
+  const startFresh = () => {
+    for (const key of Object.keys(mine())) localStorage.removeItem(key);
+    location.replace(site.base + "/");
+  };
+  let stopped = false;
+  const stop = () => {
+    if (stopped) return;
+    stopped = true;
+    page.tell({ start: "stopped" });
+    show("The calculator stopped because of a fault of ours. What you typed is kept on this device. Load the page again; if it stops again, save what you typed as a file and start fresh.", {
+      urgent: true,
+      actions: [["Load again", () => location.reload()], ["Save what I typed", save], ["Start fresh", startFresh]],
+    });
+  };
+
+  // --- Bringing the program in ---------------------------------------------------
+  const fail = (text) => {
+    page.tell({ start: "failed" });
+    show(`${text} The worked example on this page can be read meanwhile.`, { urgent: true, actions: [["Try again", bringIn]] });
+  };
+  const progress = (got) => {
+    const part = Math.min(100, Math.floor((got * 100) / site.wasmBytes));
+    percent.textContent = part < 100 ? ` ${part} %` : " 100 %, starting";
+  };
+  // The reply is passed on under its right content type, so a host that sends
+  // a wrong one does not keep the program from starting.
+  const counted = (reply) => {
+    let got = 0;
+    const counter = new TransformStream({
+      transform(chunk, out) {
+        progress(got += chunk.byteLength);
+        out.enqueue(chunk);
+      },
+    });
+    return new Response(reply.body.pipeThrough(counter), { headers: { "Content-Type": "application/wasm" } });
+  };
+  let again = false;
+  async function bringIn() {
+    if (typeof WebAssembly !== "object") {
+      page.tell({ start: "failed" });
+      show("This browser cannot run the calculator: it has no WebAssembly. The worked example on this page can be read in full. A newer browser can work out your own field.", { urgent: true });
+      return;
+    }
+    page.tell({ start: "waking" });
+    show("The calculator is waking up. You can type already: it is kept.", { urgent: true });
+    progress(0);
+    let reply;
+    try {
+      reply = await fetch(site.wasm, again ? { cache: "reload" } : {});
+      again = true;
+    } catch {
+      return fail("The calculator could not be fetched: there is no connection to the site.");
+    }
+    if (!reply.ok) {
+      return fail(`The calculator could not be fetched: the site answered ${reply.status}. It may have been renewed just now; load the page again.`);
+    }
+    const go = new Go();
+    let program;
+    try {
+      const source = counted(reply);
+      program = WebAssembly.instantiateStreaming
+        ? await WebAssembly.instantiateStreaming(source, go.importObject)
+        : await WebAssembly.instantiate(await source.arrayBuffer(), go.importObject);
+    } catch (err) {
+      if (err instanceof WebAssembly.CompileError || err instanceof WebAssembly.LinkError) {
+        return fail("The calculator arrived damaged.");
+      }
+      return fail("The calculator did not arrive whole: the connection broke off.");
+    }
+    percent.textContent = "";
+    go.exit = (code) => { if (code !== 0) stop(); };
+    go.run(program.instance).then(stop, stop);
+  }
+  // A call into a program that has stopped says so itself.
+  addEventListener("error", (event) => {
+    if (/Go program has already exited/.test(event.message)) stop();
+  });
+
+  // --- Kept on the device ----------------------------------------------------------
+  const quiet = () => {
+    if (stopped || page.status.start !== "ready" || page.status.update) return;
+    const lines = [];
+    if (page.status.storage === "memory") lines.push("This browser lets the page keep nothing: what you type is gone when you close it. Save your case as a link or a file.");
+    if (page.status.offline === "ready") lines.push("Ready for the field: the whole site is kept on this device and opens without a network.");
+    else if (page.status.offline === "partly") lines.push("Not ready for the field yet: part of the site is missing on this device. Open it once more with a network.");
+    else if (page.status.offline === "no") lines.push("This browser cannot keep the site: it needs a network each time.");
+    if (lines.length) show(lines.join(" "));
+    else strip.hidden = true;
+  };
+  document.addEventListener("filmfurrow", quiet);
+
+  const ask = (worker, question) => new Promise((answer) => {
+    const channel = new MessageChannel();
+    channel.port1.onmessage = (event) => answer(event.data);
+    setTimeout(() => answer(null), 15000);
+    worker.postMessage(question, [channel.port2]);
+  });
+  // Every file is looked up in the cache, one by one, before the page says that
+  // it is ready.
+  const check = async () => {
+    const worker = navigator.serviceWorker?.controller;
+    if (!worker) return page.status.offline;
+    const answer = await ask(worker, { ask: "complete" });
+    if (answer) page.tell({ offline: answer.missing.length === 0 ? "ready" : "partly" });
+    return page.status.offline;
+  };
+  page.check = check;
+
+  let takingOver = false;
+  const offer = (worker) => {
+    page.tell({ update: true });
+    window.goappOnUpdate();
+    show("A new version is here. What you typed is kept. Nothing changes until you say so.", {
+      urgent: true,
+      actions: [["Use the new version", () => { takingOver = true; worker.postMessage({ ask: "take over" }); }], ["Later", () => { page.tell({ update: false }); quiet(); }]],
+    });
+  };
+  const watch = (registration) => {
+    const follow = (worker) => worker?.addEventListener("statechange", () => {
+      if (worker.state === "installed" && registration.active && registration.active !== worker) offer(worker);
+    });
+    registration.addEventListener("updatefound", () => follow(registration.installing));
+    follow(registration.installing);
+    // It may have been installed before anyone listened.
+    if (registration.waiting && registration.active) offer(registration.waiting);
+    document.addEventListener("visibilitychange", () => {
+      if (document.visibilityState !== "visible") return;
+      registration.update().catch(() => { /* no network: the kept version goes on */ });
+      check();
+    });
+  };
+  const keep = async () => {
+    if (!("serviceWorker" in navigator)) return page.tell({ offline: "no" });
+    try {
+      const had = navigator.serviceWorker.controller;
+      navigator.serviceWorker.addEventListener("controllerchange", () => {
+        if (takingOver) location.reload();
+        else if (had) show("The page was renewed in another tab. Load it again when you are ready; what you typed is kept.", { urgent: true, actions: [["Load again", () => location.reload()]] });
+        else check();
+      });
+      watch(await navigator.serviceWorker.register(site.worker, { scope: site.base + "/", updateViaCache: "none" }));
+      await check();
+    } catch {
+      page.tell({ offline: "no" });
+    }
+  };
+  addEventListener("online", check);
+
+  // Search engines read the text; "?wasm=false" shows a reader the text alone.
+  const textOnly = /bot|crawler|spider|crawling/i.test(navigator.userAgent) || new URLSearchParams(location.search).get("wasm") === "false";
+  if (textOnly) {
+    page.tell({ start: "text" });
+  } else {
+    // The program comes first; the copy for the field follows when the line is free.
+    const first = bringIn();
+    if (navigator.serviceWorker?.controller) keep();
+    else first.then(keep, keep);
+  }
+})();

@@ -1,0 +1,51 @@
+//go:build !js
+
+// Command wasm is Film & Furrow itself: compiled for the browser it is the
+// page's program, compiled for the host it builds and serves the site and
+// answers on the command line.
+package main
+
+import (
+	"fmt"
+	"io"
+	"os"
+	"strings"
+)
+
+// command is one word of the command line. run takes the arguments after the
+// word and returns the exit code.
+type command struct {
+	name  string
+	usage string
+	run   func(args []string, in io.Reader, out, errs io.Writer) int
+}
+
+// commands are tried in order; with no word given the first one runs.
+var commands = []command{
+	{"serve", "serve [-addr localhost:8080] [-compress]: build the site and serve it on this machine", serve},
+	{"build", "build [-out public] [-base /sub/path] [-site https://…] [-compress] [-untrimmed]: build the site as plain files", build},
+}
+
+func main() {
+	os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
+}
+
+func run(args []string, in io.Reader, out, errs io.Writer) int {
+	if len(args) == 0 || strings.HasPrefix(args[0], "-addr") || strings.HasPrefix(args[0], "-compress") {
+		return commands[0].run(args, in, out, errs)
+	}
+	for _, c := range commands {
+		if c.name == args[0] {
+			return c.run(args[1:], in, out, errs)
+		}
+	}
+	fmt.Fprintln(errs, "Commands:")
+	for _, c := range commands {
+		fmt.Fprintln(errs, "  go run ./wasm", c.usage)
+	}
+	if args[0] == "help" || args[0] == "-h" || args[0] == "-help" || args[0] == "--help" {
+		return 0
+	}
+	fmt.Fprintf(errs, "There is no command %q; take one of those above.\n", args[0])
+	return 2
+}

@@ -1,0 +1,105 @@
+//go:build !js
+
+package site
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+)
+
+// clientEnv makes a go command speak about the browser's build.
+var clientEnv = []string{"GOOS=js", "GOARCH=wasm"}
+
+// workName begins the name of the folder that a client is built in; it must
+// not be found in what is shipped.
+const workName = "film-furrow-client-"
+
+// moduleRoot is the folder of the go.mod that the working folder belongs to.
+func moduleRoot() (string, error) {
+	out, err := goCommand("", nil, "env", "GOMOD").Output()
+	if err != nil {
+		return "", fmt.Errorf("find go.mod: %w", withStderr(err))
+	}
+	file := strings.TrimSpace(string(out))
+	if file == "" || file == os.DevNull {
+		return "", fmt.Errorf("no go.mod here: run this inside the project")
+	}
+	return filepath.Dir(file), nil
+}
+
+// modfileFlags are the flags that make a go command build the trimmed client;
+// work is a folder for the module file.
+func modfileFlags(root, work string, untrimmed bool) ([]string, error) {
+	if untrimmed {
+		return nil, nil
+	}
+	modfile, err := makeTrimmed(root)
+	if err != nil {
+		return nil, err
+	}
+	sums, err := os.ReadFile(filepath.Join(root, "go.sum"))
+	if err != nil {
+		return nil, err
+	}
+	client := filepath.Join(work, "client.mod")
+	if err := write(client, modfile); err != nil {
+		return nil, err
+	}
+	return []string{"-modfile=" + client}, write(filepath.Join(work, "client.sum"), sums)
+}
+
+// compileClient builds the page's program. -trimpath, -buildvcs=false and an
+// empty build id keep the machine and the moment out of the file.
+func compileClient(root string, untrimmed bool) ([]byte, error) {
+	work, err := os.MkdirTemp("", workName)
+	if err != nil {
+		return nil, err
+	}
+	defer os.RemoveAll(work)
+	flags, err := modfileFlags(root, work, untrimmed)
+	if err != nil {
+		return nil, err
+	}
+	target := filepath.Join(work, "app.wasm")
+	args := append([]string{"build"}, flags...)
+	args = append(args, "-trimpath", "-buildvcs=false", "-ldflags=-s -w -buildid=", "-o", target, "./wasm")
+	if out, err := goCommand(root, clientEnv, args...).CombinedOutput(); err != nil {
+		return nil, fmt.Errorf("compile the page's program: %w\n%s", err, out)
+	}
+	return os.ReadFile(target)
+}
+
+// ClientPackages lists every package linked into the page's program.
+func ClientPackages(untrimmed bool) ([]string, error) {
+	root, err := moduleRoot()
+	if err != nil {
+		return nil, err
+	}
+	work, err := os.MkdirTemp("", workName)
+	if err != nil {
+		return nil, err
+	}
+	defer os.RemoveAll(work)
+	flags, err := modfileFlags(root, work, untrimmed)
+	if err != nil {
+		return nil, err
+	}
+	args := append([]string{"list", "-deps"}, append(flags, "./wasm")...)
+	out, err := goCommand(root, clientEnv, args...).Output()
+	if err != nil {
+		return nil, withStderr(err)
+	}
+	return strings.Fields(string(out)), nil
+}
+
+// loaderGlue is the toolchain's own script between the browser and a Go
+// program; it must come from the toolchain that compiled the program.
+func loaderGlue(root string) ([]byte, error) {
+	out, err := goCommand(root, nil, "env", "GOROOT").Output()
+	if err != nil {
+		return nil, withStderr(err)
+	}
+	return os.ReadFile(filepath.Join(strings.TrimSpace(string(out)), "lib", "wasm", "wasm_exec.js"))
+}

@@ -1,0 +1,85 @@
+//go:build !js
+
+package site
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// policy is the Content-Security-Policy of every page: everything from this
+// site alone, no script or style within the HTML, nothing evaluated but the
+// compiled program.
+const policy = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; img-src 'self' data: blob:; connect-src 'self'; manifest-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; object-src 'none'"
+
+// framed are the pages that other sites may show in a frame.
+var framed = []string{"/card"}
+
+// headers writes the header file that static hosts read. Hosts differ on what
+// happens where two rules match: some send both values, some the nearer one.
+// So the common rule says nothing on frames and each page's own rule is whole:
+// either way the page gets the policy and its frame rule.
+func headers(base string, pages []Page) []byte {
+	var b strings.Builder
+	fmt.Fprintf(&b, "%s/*\n", base)
+	for _, line := range []string{
+		"Content-Security-Policy: " + policy,
+		"X-Content-Type-Options: nosniff",
+		"Referrer-Policy: no-referrer",
+		"Permissions-Policy: accelerometer=(), camera=(), geolocation=(self), gyroscope=(), magnetometer=(), microphone=(), midi=(), payment=(), usb=()",
+		"Strict-Transport-Security: max-age=31536000",
+		"Cross-Origin-Opener-Policy: same-origin",
+		// The files are public; a sandboxed frame around the card has no
+		// origin of its own and could not fetch them otherwise.
+		"Cross-Origin-Resource-Policy: cross-origin",
+		"Access-Control-Allow-Origin: *",
+	} {
+		fmt.Fprintf(&b, "  %s\n", line)
+	}
+	for _, p := range pages {
+		frames := "'none'"
+		if slices.Contains(framed, p.Path) {
+			frames = "*"
+		}
+		fmt.Fprintf(&b, "%s%s\n  Content-Security-Policy: %s; frame-ancestors %s\n", base, p.Path, policy, frames)
+	}
+	fmt.Fprintf(&b, "%s/assets/*\n  Cache-Control: public, max-age=31536000, immutable\n", base)
+	return []byte(b.String())
+}
+
+// headerRule is one rule of a header file.
+type headerRule struct {
+	pattern string // a path, or a path that ends in /*
+	headers [][2]string
+}
+
+func (r headerRule) matches(path string) bool {
+	if prefix, ok := strings.CutSuffix(r.pattern, "*"); ok {
+		return strings.HasPrefix(path, prefix)
+	}
+	return r.pattern == path
+}
+
+// parseHeaders reads a header file back, so that our own server and the tests
+// send the very headers that are published.
+func parseHeaders(file []byte) ([]headerRule, error) {
+	var rules []headerRule
+	for i, line := range strings.Split(string(file), "\n") {
+		text := strings.TrimSpace(line)
+		if text == "" || strings.HasPrefix(text, "#") {
+			continue
+		}
+		if line[0] != ' ' {
+			rules = append(rules, headerRule{pattern: text})
+			continue
+		}
+		name, value, ok := strings.Cut(text, ":")
+		if !ok || len(rules) == 0 {
+			return nil, fmt.Errorf("_headers line %d: %q is neither a path nor a header below one", i+1, text)
+		}
+		last := &rules[len(rules)-1]
+		last.headers = append(last.headers, [2]string{name, strings.TrimSpace(value)})
+	}
+	return rules, nil
+}

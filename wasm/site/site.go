@@ -1,0 +1,332 @@
+//go:build !js
+
+// Package site builds the published site: it compiles the page's program,
+// prerenders each page with the framework, rewrites the HTML, and lays out
+// every other file a static host needs. The same input gives the same bytes.
+package site
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"encoding/base64"
+	"encoding/hex"
+	"encoding/json"
+	"fmt"
+	"maps"
+	"os"
+	"path"
+	"path/filepath"
+	"slices"
+	"strings"
+	"text/template"
+)
+
+// Page is one address of the site that is prerendered.
+type Page struct {
+	Path        string // address below the site's root, such as "/" or "/card"
+	Title       string // title bar, shared links
+	Description string // one sentence for search and sharing
+}
+
+// Options say what to build and where to.
+type Options struct {
+	Pages     []Page
+	Out       string       // folder to write to; emptied first. With "" nothing is written.
+	Base      string       // path the site is published below: "" or "/sub/path"
+	Site      string       // public origin, "https://example.org", or "" when unknown
+	Compress  bool         // also write .br and .gz copies
+	Untrimmed bool         // link the framework whole, for comparison
+	Say       func(string) // told each step in words; nil keeps silent
+
+	// Program is used in place of compiling one; tests share it.
+	Program []byte
+}
+
+// Site is a built site in memory.
+type Site struct {
+	Files   map[string][]byte // by path below the site's root, with forward slashes
+	Program []byte            // the WebAssembly file
+	Version string            // hash of everything that is shipped
+	Base    string
+}
+
+// Names and colours by which the site introduces itself to a device.
+const (
+	siteName   = "Film & Furrow"
+	shortName  = "Film & Furrow"
+	themeColor = "#3d2b1f"
+	paperColor = "#fbf8f1"
+	siteLang   = "en"
+)
+
+// Build makes the site and writes it to options.Out.
+func Build(options Options) (Report, error) {
+	say := options.Say
+	if say == nil {
+		say = func(string) {}
+	}
+	built, err := Make(options)
+	if err != nil {
+		return Report{}, err
+	}
+	dir, err := filepath.Abs(options.Out)
+	if err != nil {
+		return Report{}, err
+	}
+	files := built.Files
+	if options.Compress {
+		say("Compressing, which takes the longest …")
+		if files, err = withCompressed(files); err != nil {
+			return Report{}, err
+		}
+	}
+	if err := writeAll(dir, files); err != nil {
+		return Report{}, err
+	}
+	return newReport(dir, built, files), nil
+}
+
+// Make builds the site in memory.
+func Make(options Options) (*Site, error) {
+	say := options.Say
+	if say == nil {
+		say = func(string) {}
+	}
+	base, err := cleanBase(options.Base)
+	if err != nil {
+		return nil, err
+	}
+	root, err := moduleRoot()
+	if err != nil {
+		return nil, err
+	}
+	static := func(name string) ([]byte, error) { return os.ReadFile(filepath.Join(root, "static", name)) }
+
+	program := options.Program
+	if program == nil {
+		say("Compiling the page's program for the browser; the first time takes a minute or two …")
+		if program, err = compileClient(root, options.Untrimmed); err != nil {
+			return nil, err
+		}
+	}
+
+	say("Writing the pages …")
+	files := map[string][]byte{}
+	add := func(stem, ext string, body []byte) string {
+		name := fmt.Sprintf("assets/%s-%s%s", stem, shortHash(body), ext)
+		files[name] = body
+		return base + "/" + name
+	}
+	var links assets
+	links.program = add("app", ".wasm", program)
+
+	glue, err := loaderGlue(root)
+	if err != nil {
+		return nil, err
+	}
+	links.glue = add("wasm_exec", ".js", glue)
+
+	boot, err := static("boot.js")
+	if err != nil {
+		return nil, err
+	}
+	links.boot = add("boot", ".js", boot)
+
+	start, err := static("start.js")
+	if err != nil {
+		return nil, err
+	}
+	start, err = fill("start.js", start, map[string]any{"Site": map[string]any{
+		"base":      base,
+		"wasm":      links.program,
+		"wasmBytes": len(program),
+		"worker":    base + "/worker.js",
+		"env": map[string]string{
+			"GOAPP_ROOT_PREFIX":          base,
+			"GOAPP_STATIC_RESOURCES_URL": base,
+			"GOAPP_INTERNAL_URLS":        "[]",
+		},
+	}})
+	if err != nil {
+		return nil, err
+	}
+	links.start = add("start", ".js", start)
+
+	var css []byte
+	for _, name := range []string{"shell.css", "page.css"} {
+		part, err := static(name)
+		if err != nil {
+			return nil, err
+		}
+		css = append(css, part...)
+	}
+	links.style = add("page", ".css", css)
+
+	for name, body := range icons() {
+		files["icons/"+name] = body
+	}
+	if files["manifest.webmanifest"], err = manifest(base, options.Pages); err != nil {
+		return nil, err
+	}
+
+	rendered, err := prerender(options.Pages, base)
+	if err != nil {
+		return nil, err
+	}
+	for _, p := range options.Pages {
+		page, err := rewrite(rendered[p.Path], p, base, strings.TrimSuffix(options.Site, "/"), links)
+		if err != nil {
+			return nil, fmt.Errorf("page %s: %w", p.Path, err)
+		}
+		files[fileOf(p.Path)] = page
+	}
+	if files["404.html"], err = notFound(base, links); err != nil {
+		return nil, err
+	}
+	files["_headers"] = headers(base, options.Pages)
+
+	version := versionOf(files)
+	worker, err := static("worker.js")
+	if err != nil {
+		return nil, err
+	}
+	if files["worker.js"], err = fillWorker(worker, base, version, files, options.Pages); err != nil {
+		return nil, err
+	}
+	if err := clean(files, root); err != nil {
+		return nil, err
+	}
+	return &Site{Files: files, Program: program, Version: version, Base: base}, nil
+}
+
+// assets are the addresses of the files that every page loads.
+type assets struct{ boot, start, glue, style, program string }
+
+func cleanBase(base string) (string, error) {
+	trimmed := strings.Trim(base, "/")
+	if trimmed == "" {
+		return "", nil
+	}
+	for _, r := range trimmed {
+		if !(r == '/' || r == '-' || r == '_' || r == '.' || r == '~' || '0' <= r && r <= '9' || 'a' <= r && r <= 'z' || 'A' <= r && r <= 'Z') {
+			return "", fmt.Errorf("base %q: only letters, digits and - _ . ~ between slashes; write it like /sub/path", base)
+		}
+	}
+	if path.Clean(trimmed) != trimmed {
+		return "", fmt.Errorf("base %q: empty or dotted parts; write it like /sub/path", base)
+	}
+	return "/" + trimmed, nil
+}
+
+// fileOf is the file that a host serves for a page's address.
+func fileOf(address string) string {
+	if address == "/" {
+		return "index.html"
+	}
+	return strings.Trim(address, "/") + ".html"
+}
+
+func shortHash(body []byte) string {
+	sum := sha256.Sum256(body)
+	return hex.EncodeToString(sum[:6])
+}
+
+// versionOf hashes every shipped file with its name.
+func versionOf(files map[string][]byte) string {
+	h := sha256.New()
+	for _, name := range slices.Sorted(maps.Keys(files)) {
+		sum := sha256.Sum256(files[name])
+		fmt.Fprintf(h, "%s %x\n", name, sum)
+	}
+	return hex.EncodeToString(h.Sum(nil)[:8])
+}
+
+// fillWorker writes the worker that keeps the site on the device. Its list is
+// every file of the site by the address it is asked for, with its hash.
+func fillWorker(worker []byte, base, version string, files map[string][]byte, pages []Page) ([]byte, error) {
+	addresses := map[string]string{}
+	for name := range files {
+		if name != "_headers" && name != "404.html" {
+			addresses[name] = base + "/" + name
+		}
+	}
+	addresses["404.html"] = base + "/404.html"
+	for _, p := range pages {
+		addresses[fileOf(p.Path)] = base + p.Path
+	}
+	list := map[string]string{}
+	for name, address := range addresses {
+		sum := sha256.Sum256(files[name])
+		list[address] = "sha256-" + base64.StdEncoding.EncodeToString(sum[:])
+	}
+	return fill("worker.js", worker, map[string]any{
+		"Version":  version,
+		"Base":     base,
+		"Files":    list, // encoding/json sorts the keys
+		"NotFound": base + "/404.html",
+	})
+}
+
+// fill puts values into a script, each as a JSON literal.
+func fill(name string, script []byte, values map[string]any) ([]byte, error) {
+	literals := map[string]string{}
+	for key, value := range values {
+		b, err := json.Marshal(value)
+		if err != nil {
+			return nil, err
+		}
+		literals[key] = string(b)
+	}
+	t, err := template.New(name).Option("missingkey=error").Parse(string(script))
+	if err != nil {
+		return nil, err
+	}
+	var out bytes.Buffer
+	if err := t.Execute(&out, literals); err != nil {
+		return nil, err
+	}
+	return out.Bytes(), nil
+}
+
+// clean refuses a site that tells of the machine it was built on.
+func clean(files map[string][]byte, root string) error {
+	home, _ := os.UserHomeDir()
+	tell := []string{"127.0.0.1", "localhost:", root, workName}
+	if len(home) > 1 {
+		tell = append(tell, home+string(filepath.Separator))
+	}
+	for _, name := range slices.Sorted(maps.Keys(files)) {
+		for _, word := range tell {
+			if at := bytes.Index(files[name], []byte(word)); at >= 0 {
+				context := files[name][max(0, at-40):min(len(files[name]), at+60)]
+				return fmt.Errorf("%s tells of this machine at byte %d: %q", name, at, context)
+			}
+		}
+	}
+	return nil
+}
+
+// writeAll puts the files into an emptied folder. A folder that holds anything
+// but an earlier site is left alone.
+func writeAll(dir string, files map[string][]byte) error {
+	entries, err := os.ReadDir(dir)
+	if err != nil && !os.IsNotExist(err) {
+		return err
+	}
+	if len(entries) > 0 {
+		if _, err := os.Stat(filepath.Join(dir, "worker.js")); err != nil {
+			return fmt.Errorf("%s holds files that are not an earlier site; empty it or choose another folder with -out", dir)
+		}
+		for _, entry := range entries {
+			if err := os.RemoveAll(filepath.Join(dir, entry.Name())); err != nil {
+				return err
+			}
+		}
+	}
+	for name, body := range files {
+		if err := write(filepath.Join(dir, filepath.FromSlash(name)), body); err != nil {
+			return err
+		}
+	}
+	return nil
+}
