@@ -8,25 +8,13 @@ import (
 	"io"
 	"time"
 
-	"filmfurrow/app"
 	"filmfurrow/wasm/site"
 )
-
-// pages hands the page package's list to the site step, which knows nothing
-// about what the pages show.
-func pages() []site.Page {
-	app.Mount()
-	var list []site.Page
-	for _, p := range app.Pages() {
-		list = append(list, site.Page{Path: p.Path, Title: p.Title, Description: p.Description})
-	}
-	return list
-}
 
 func build(args []string, _ io.Reader, out, errs io.Writer) int {
 	flags := flag.NewFlagSet("build", flag.ContinueOnError)
 	flags.SetOutput(errs)
-	options := site.Options{Pages: pages(), Say: sayTo(out)}
+	options := site.Options{Pages: site.Pages(), Say: sayTo(out)}
 	flags.StringVar(&options.Out, "out", "public", "folder to write the site to")
 	flags.StringVar(&options.Base, "base", "", "path below which the site is published, such as /sub/path")
 	flags.StringVar(&options.Site, "site", "", "public address of the site, such as https://example.org; without it shared links name no address")

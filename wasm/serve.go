@@ -29,12 +29,16 @@ func serve(args []string, _ io.Reader, out, errs io.Writer) int {
 		return 1
 	}
 	begun := time.Now()
-	report, err := site.Build(site.Options{Pages: pages(), Out: "public", Compress: *compress, Say: sayTo(out)})
+	report, err := site.Build(site.Options{Pages: site.Pages(), Out: "public", Compress: *compress, Say: sayTo(out)})
 	if err != nil {
 		fmt.Fprintln(errs, "The site could not be built:", err)
 		return 1
 	}
-	handler, err := site.NewServer(report.Dir, "")
+	var handler *site.Server
+	files, err := site.ReadFolder(report.Dir)
+	if err == nil {
+		handler, err = site.NewServer(files, "")
+	}
 	if err != nil {
 		fmt.Fprintln(errs, "The site could not be read back:", err)
 		return 1

@@ -9,7 +9,19 @@ import (
 	"sync"
 
 	framework "github.com/maxence-charriere/go-app/v9/pkg/app"
+
+	"filmfurrow/app"
 )
+
+// Pages is the page package's list, registered with the framework.
+func Pages() []Page {
+	app.Mount()
+	var list []Page
+	for _, p := range app.Pages() {
+		list = append(list, Page{Path: p.Path, Title: p.Title, Description: p.Description})
+	}
+	return list
+}
 
 // place tells the framework where its files are; all are named by this
 // package instead, so only the base matters.

@@ -5,6 +5,7 @@ package site
 import (
 	"crypto/sha256"
 	"fmt"
+	"io/fs"
 	"net/http"
 	"os"
 	"path"
@@ -21,26 +22,40 @@ var contentTypes = map[string]string{
 	".svg": "image/svg+xml", ".png": "image/png", ".txt": "text/plain; charset=utf-8",
 }
 
-// Server serves a built folder as a static host does: addresses without
+// Server serves a built site as a static host does: addresses without
 // ".html", its own not-found page, the published headers, compressed copies
 // where they exist and are asked for.
 type Server struct {
-	dir   string
+	files map[string][]byte
+	tags  map[string]string
 	base  string
 	rules []headerRule
 }
 
-// NewServer reads the folder's header file and serves it below base.
-func NewServer(dir, base string) (*Server, error) {
-	file, err := os.ReadFile(filepath.Join(dir, "_headers"))
+// NewServer serves files, by their paths below the site's root, below base.
+func NewServer(files map[string][]byte, base string) (*Server, error) {
+	rules, err := parseHeaders(files["_headers"])
 	if err != nil {
 		return nil, err
 	}
-	rules, err := parseHeaders(file)
-	if err != nil {
-		return nil, err
+	tags := make(map[string]string, len(files))
+	for name, body := range files {
+		tags[name] = fmt.Sprintf(`"%x"`, sha256.Sum256(body))
 	}
-	return &Server{dir: dir, base: base, rules: rules}, nil
+	return &Server{files, tags, base, rules}, nil
+}
+
+// ReadFolder reads a built site back from disk.
+func ReadFolder(dir string) (map[string][]byte, error) {
+	files := map[string][]byte{}
+	err := fs.WalkDir(os.DirFS(dir), ".", func(name string, entry fs.DirEntry, err error) error {
+		if err != nil || entry.IsDir() {
+			return err
+		}
+		files[name], err = os.ReadFile(filepath.Join(dir, filepath.FromSlash(name)))
+		return err
+	})
+	return files, err
 }
 
 func (s *Server) ServeHTTP(w http.ResponseWriter, r *http.Request) {
@@ -49,53 +64,40 @@ func (s *Server) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 		http.Error(w, "This site only serves files.", http.StatusMethodNotAllowed)
 		return
 	}
+	h := w.Header()
 	for _, rule := range s.rules {
 		if rule.matches(r.URL.Path) {
-			for _, h := range rule.headers {
-				w.Header().Add(h[0], h[1])
+			for _, header := range rule.headers {
+				h.Add(header[0], header[1])
 			}
 		}
 	}
 	name, status := s.find(r.URL.Path)
-	body, err := os.ReadFile(filepath.Join(s.dir, filepath.FromSlash(name)))
-	if err != nil {
-		http.Error(w, "Page not found.", http.StatusNotFound)
-		return
-	}
-	h := w.Header()
 	h.Set("Content-Type", contentTypes[path.Ext(name)])
 	h.Set("Vary", "Accept-Encoding")
-	if status != http.StatusOK {
-		h.Del("Cache-Control")
-	}
-	if h.Get("Cache-Control") == "" {
+	if status != http.StatusOK || h.Get("Cache-Control") == "" {
 		h.Set("Cache-Control", "public, max-age=0, must-revalidate")
 	}
-	etag := fmt.Sprintf(`"%x"`, sha256.Sum256(body))
 	for _, coding := range [][2]string{{"br", ".br"}, {"gzip", ".gz"}} {
-		if !accepts(r, coding[0]) {
-			continue
-		}
-		if packed, err := os.ReadFile(filepath.Join(s.dir, filepath.FromSlash(name+coding[1]))); err == nil {
+		if _, ok := s.files[name+coding[1]]; ok && accepts(r, coding[0]) {
 			h.Set("Content-Encoding", coding[0])
-			etag = strings.TrimSuffix(etag, `"`) + "-" + coding[0] + `"`
-			body = packed
+			name += coding[1]
 			break
 		}
 	}
-	h.Set("ETag", etag)
-	if status == http.StatusOK && r.Header.Get("If-None-Match") == etag {
+	h.Set("ETag", s.tags[name])
+	if status == http.StatusOK && r.Header.Get("If-None-Match") == s.tags[name] {
 		w.WriteHeader(http.StatusNotModified)
 		return
 	}
-	h.Set("Content-Length", strconv.Itoa(len(body)))
+	h.Set("Content-Length", strconv.Itoa(len(s.files[name])))
 	w.WriteHeader(status)
 	if r.Method == http.MethodGet {
-		w.Write(body)
+		w.Write(s.files[name])
 	}
 }
 
-// find turns an address into the name of a file of the folder.
+// find turns an address into the name of a file of the site.
 func (s *Server) find(address string) (name string, status int) {
 	below, ok := strings.CutPrefix(address, s.base)
 	if !ok || !strings.HasPrefix(below, "/") || below != path.Clean(below) && below != "/" {
@@ -106,9 +108,9 @@ func (s *Server) find(address string) (name string, status int) {
 		return "index.html", http.StatusOK
 	}
 	// The compressed copies and the header file are for the host, not for readers.
-	if ext := path.Ext(below); ext != ".br" && ext != ".gz" && below != "_headers" && filepath.IsLocal(filepath.FromSlash(below)) {
+	if ext := path.Ext(below); ext != ".br" && ext != ".gz" && below != "_headers" {
 		for _, candidate := range []string{below, below + ".html"} {
-			if info, err := os.Stat(filepath.Join(s.dir, filepath.FromSlash(candidate))); err == nil && info.Mode().IsRegular() {
+			if _, ok := s.files[candidate]; ok {
 				return candidate, http.StatusOK
 			}
 		}

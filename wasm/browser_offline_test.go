@@ -1,0 +1,50 @@
+package main
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"filmfurrow/wasm/browsertest"
+)
+
+// The page is the site's own once its heading is there.
+const headingShown = `(document.querySelector("h1")?.innerText ?? "") !== ""`
+
+func TestFirstVisitMountsAndIsKept(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	require.NotEmpty(t, p.Text("h1"))
+	p.WaitOffline()
+	assert.True(t, browsertest.Eval[bool](p, `navigator.serviceWorker.controller !== null`), "the worker looks after the page on the first visit")
+	p.WaitText("#strip", "opens without a network")
+	p.Screenshot("first-visit")
+}
+
+func TestOpensWithoutNetwork(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	heading := p.Text("h1")
+	p.WaitOffline()
+	p.Close()
+	b.Stop()
+
+	for _, path := range []string{"/", "/?utm=1", "/#x=1", "/?utm=1#x=1", "/index.html"} {
+		t.Run(path, func(t *testing.T) {
+			p := b.Tab(browsertest.Tab{Path: path, Errors: true})
+			assert.Equal(t, heading, p.Text("h1"))
+			p.Reload()
+			p.WaitStarted()
+			assert.Equal(t, heading, p.Text("h1"))
+		})
+	}
+	t.Run("unknown path", func(t *testing.T) {
+		p := b.Tab(browsertest.Tab{Path: "/nowhere", Errors: true, NoWait: true})
+		p.Wait("a heading", headingShown)
+		assert.Equal(t, "Page not found", p.Text("h1"))
+		p.Click("main a")
+		p.WaitStarted()
+		assert.Equal(t, heading, p.Text("h1"))
+	})
+}

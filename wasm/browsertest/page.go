@@ -1,0 +1,420 @@
+//go:build !js
+
+package browsertest
+
+import (
+	"context"
+	"encoding/json"
+	"fmt"
+	"net/url"
+	"os"
+	"path/filepath"
+	"strings"
+	"sync"
+	"testing"
+	"time"
+
+	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/cdproto/log"
+	"github.com/chromedp/cdproto/network"
+	"github.com/chromedp/cdproto/page"
+	"github.com/chromedp/cdproto/runtime"
+	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
+
+	"filmfurrow/wasm/site"
+)
+
+// patience is how long one step may take on a slow, busy machine.
+const patience = 30 * time.Second
+
+// Browser is one reader's browser, with the site it is looking at.
+type Browser struct {
+	*Server
+	t   testing.TB
+	ctx context.Context
+}
+
+// Open serves the site and gives the test a browser of its own.
+func Open(t testing.TB) *Browser {
+	t.Helper()
+	return OpenSite(t, nil)
+}
+
+// OpenSite does so with a site of the test's own; nil is the site as it is.
+func OpenSite(t testing.TB, built *site.Site) *Browser {
+	t.Helper()
+	parent := browser(t)
+	if built == nil {
+		built = Make(t, nil)
+	}
+	server := newServer(t, built)
+	ctx, cancel := chromedp.NewContext(parent, chromedp.WithNewBrowserContext())
+	t.Cleanup(cancel)
+	if err := chromedp.Do(ctx); err != nil {
+		t.Fatal(err)
+	}
+	return &Browser{Server: server, t: t, ctx: ctx}
+}
+
+// Tab says how a page is opened.
+type Tab struct {
+	Path     string // below the site's root, with query and fragment
+	Width    int    // CSS pixels; 820 when 0
+	Height   int    // CSS pixels; 1000 when 0
+	Before   string // script to run before any of the page's own
+	NoScript bool   // scripts switched off
+	NoWait   bool   // return without waiting for the program to run
+	Errors   bool   // errors on the console are expected
+	Agent    string // user agent to give
+}
+
+// Page is one open tab.
+type Page struct {
+	b   *Browser
+	t   testing.TB
+	ctx context.Context
+
+	mu       sync.Mutex
+	errors   []string
+	breaches []string
+	foreign  []string
+}
+
+// Page opens a path at a width and waits until the program runs.
+func (b *Browser) Page(width int, path string) *Page {
+	b.t.Helper()
+	return b.Tab(Tab{Width: width, Path: path})
+}
+
+// Tab opens a page in a new tab.
+func (b *Browser) Tab(tab Tab) *Page {
+	b.t.Helper()
+	if tab.Width == 0 {
+		tab.Width = 820
+	}
+	if tab.Height == 0 {
+		tab.Height = 1000
+	}
+	ctx, cancel := chromedp.NewContext(b.ctx)
+	b.t.Cleanup(cancel)
+	p := &Page{b: b, t: b.t, ctx: ctx}
+	p.do(chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error { return nil }))
+	if err := chromedp.Listen(ctx, p.note); err != nil {
+		b.t.Fatal(err)
+	}
+	call(p, network.Enable, network.EnableParams{})
+	call(p, log.Enable, cdp.Empty{})
+	p.Resize(tab.Width, tab.Height)
+	if tab.Agent != "" {
+		call(p, emulation.SetUserAgentOverride, emulation.SetUserAgentOverrideParams{UserAgent: tab.Agent})
+	}
+	if tab.Before != "" {
+		call(p, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{Source: tab.Before})
+	}
+	if tab.NoScript {
+		call(p, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
+	}
+	b.t.Cleanup(func() { p.check(tab.Errors) })
+	p.Go(tab.Path)
+	if !tab.NoWait && !tab.NoScript {
+		p.WaitStarted()
+	}
+	return p
+}
+
+// note keeps what the browser reports. It runs on the goroutine that reads the
+// browser's messages, so it only stores.
+func (p *Page) note(event any) {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	switch e := event.(type) {
+	case *network.EventRequestWillBeSent:
+		if u, err := url.Parse(e.Request.URL); err == nil && (u.Scheme == "http" || u.Scheme == "https" || u.Scheme == "ws" || u.Scheme == "wss") && u.Host != p.b.addr {
+			p.foreign = append(p.foreign, e.Request.URL)
+		}
+	case *log.EventEntryAdded:
+		text := fmt.Sprintf("%s: %s %s", e.Entry.Source, e.Entry.Text, e.Entry.URL)
+		if strings.Contains(text, "Content Security Policy") {
+			p.breaches = append(p.breaches, text)
+		} else if e.Entry.Level == log.EntryLevelError {
+			p.errors = append(p.errors, text)
+		}
+	case *runtime.EventConsoleAPICalled:
+		if e.Type == runtime.ConsoleAPICalledTypeError || e.Type == runtime.ConsoleAPICalledTypeAssert {
+			var words []string
+			for _, arg := range e.Args {
+				words = append(words, strings.Trim(string(arg.Value), `"`)+arg.Description)
+			}
+			p.errors = append(p.errors, "console: "+strings.Join(words, " "))
+		}
+	case *runtime.EventExceptionThrown:
+		text := e.ExceptionDetails.Text
+		if e.ExceptionDetails.Exception != nil {
+			text += " " + e.ExceptionDetails.Exception.Description
+		}
+		p.errors = append(p.errors, "exception: "+text)
+	}
+}
+
+func (p *Page) check(errorsExpected bool) {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	for _, u := range p.foreign {
+		p.t.Errorf("the page asked another origin: %s", u)
+	}
+	for _, b := range p.breaches {
+		p.t.Errorf("the page broke its content policy: %s", b)
+	}
+	if !errorsExpected {
+		for _, e := range p.errors {
+			p.t.Errorf("error on the console: %s", e)
+		}
+	}
+}
+
+// Errors are the errors that the page has put on the console so far.
+func (p *Page) Errors() []string {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	return append([]string(nil), p.errors...)
+}
+
+func (p *Page) do(actions ...chromedp.Action[chromedp.Void]) {
+	p.t.Helper()
+	run(p, chromedp.Steps(actions...))
+}
+
+// run is one step, held to the test's patience.
+func run[T any](p *Page, action chromedp.Action[T]) T {
+	p.t.Helper()
+	// The first step binds the tab's life to its context, so that one runs
+	// without a limit.
+	ctx := p.ctx
+	if c := chromedp.FromContext(p.ctx); c != nil && c.Target != nil {
+		var cancel context.CancelFunc
+		ctx, cancel = context.WithTimeout(p.ctx, patience)
+		defer cancel()
+	}
+	value, err := chromedp.Run(ctx, action)
+	if err != nil {
+		p.t.Fatal(err)
+	}
+	return value
+}
+
+// Go opens a path of the site in this tab.
+func (p *Page) Go(path string) {
+	p.t.Helper()
+	ctx, cancel := context.WithTimeout(p.ctx, patience)
+	defer cancel()
+	if err := chromedp.Do(ctx, chromedp.Navigate(p.b.URL+path)); err != nil && !strings.Contains(err.Error(), "net::ERR_") {
+		p.t.Fatalf("open %s: %v", path, err)
+	}
+}
+
+// Reload loads the page again.
+func (p *Page) Reload() {
+	p.t.Helper()
+	ctx, cancel := context.WithTimeout(p.ctx, patience)
+	defer cancel()
+	if err := chromedp.Do(ctx, chromedp.Reload()); err != nil && !strings.Contains(err.Error(), "net::ERR_") {
+		p.t.Fatalf("reload: %v", err)
+	}
+}
+
+// Back goes back in the tab's history.
+func (p *Page) Back() { p.t.Helper(); p.do(chromedp.NavigateBack()) }
+
+// Close closes the tab, as a reader would.
+func (p *Page) Close() { p.t.Helper(); _ = chromedp.Cancel(p.ctx) }
+
+// Resize sets the window's size in CSS pixels, as on a touch tablet.
+func (p *Page) Resize(width, height int) {
+	p.t.Helper()
+	p.do(chromedp.EmulateViewport(int64(width), int64(height)))
+}
+
+// Media emulates a media type ("print", "" for the screen) and features, as
+// "prefers-color-scheme", "dark", "prefers-reduced-motion", "reduce".
+func (p *Page) Media(kind string, features ...string) {
+	p.t.Helper()
+	params := emulation.SetEmulatedMediaParams{Media: kind}
+	for i := 0; i+1 < len(features); i += 2 {
+		params.Features = append(params.Features, &emulation.MediaFeature{Name: features[i], Value: features[i+1]})
+	}
+	call(p, emulation.SetEmulatedMedia, params)
+}
+
+// Slow slows the page's main thread down by a factor; 1 ends it.
+func (p *Page) Slow(factor float64) {
+	p.t.Helper()
+	call(p, emulation.SetCPUThrottlingRate, emulation.SetCPUThrottlingRateParams{Rate: factor})
+}
+
+// Eval runs a JavaScript expression in the page, waits for it if it is a
+// promise, and decodes its value.
+func Eval[T any](p *Page, expression string) T {
+	p.t.Helper()
+	return run(p, chromedp.Evaluate[T](expression, chromedp.EvalAwaitPromise))
+}
+
+// Do runs a JavaScript expression for its effect.
+func (p *Page) Do(expression string) {
+	p.t.Helper()
+	run(p, chromedp.Evaluate[chromedp.Void](expression))
+}
+
+// Wait waits until a JavaScript expression holds; what says what is awaited.
+func (p *Page) Wait(what, expression string) {
+	p.t.Helper()
+	deadline := time.Now().Add(patience)
+	for {
+		ctx, cancel := context.WithTimeout(p.ctx, patience)
+		ok, err := chromedp.Run(ctx, chromedp.Evaluate[bool]("Promise.resolve("+expression+").then(Boolean)", chromedp.EvalAwaitPromise))
+		cancel()
+		if err == nil && ok {
+			return
+		}
+		if time.Now().After(deadline) {
+			state, _ := chromedp.Run(p.ctx, chromedp.Evaluate[string](`JSON.stringify(window.filmfurrow?.status ?? null) + " " + (document.querySelector("#strip")?.innerText ?? "") + " | " + document.title`))
+			p.t.Fatalf("waited %v in vain for: %s (last error %v; page %s; console %q)", patience, what, err, state, p.Errors())
+		}
+		time.Sleep(25 * time.Millisecond)
+	}
+}
+
+// WaitStarted waits until the program has taken the page over.
+func (p *Page) WaitStarted() {
+	p.t.Helper()
+	p.Wait("the program to run", `window.filmfurrow?.status.start === "ready"`)
+}
+
+// WaitOffline waits until the whole site is kept on the device.
+func (p *Page) WaitOffline() {
+	p.t.Helper()
+	p.Wait("the site to be kept for use without a network", `window.filmfurrow?.status.offline === "ready"`)
+}
+
+// WaitText waits until the first element that a CSS selector matches shows a text.
+func (p *Page) WaitText(selector, text string) {
+	p.t.Helper()
+	p.Wait(fmt.Sprintf("%s to show %q", selector, text), fmt.Sprintf(`(document.querySelector(%s)?.innerText ?? "").includes(%s)`, quote(selector), quote(text)))
+}
+
+// Text is the visible text of the first element that a CSS selector matches,
+// or "" when there is none.
+func (p *Page) Text(selector string) string {
+	p.t.Helper()
+	return Eval[string](p, fmt.Sprintf(`document.querySelector(%s)?.innerText ?? ""`, quote(selector)))
+}
+
+// Visible reports whether the first match is shown and nothing lies over its centre.
+func (p *Page) Visible(selector string) bool {
+	p.t.Helper()
+	return Eval[bool](p, fmt.Sprintf(`(() => {
+		const el = document.querySelector(%s);
+		if (!el || !el.checkVisibility()) return false;
+		el.scrollIntoView({ block: "center" });
+		const r = el.getBoundingClientRect();
+		const top = document.elementFromPoint(r.x + r.width / 2, r.y + r.height / 2);
+		return r.width > 0 && r.height > 0 && top !== null && (el.contains(top) || top.contains(el));
+	})()`, quote(selector)))
+}
+
+// Click clicks the middle of the first match, with a real mouse event.
+func (p *Page) Click(selector string) {
+	p.t.Helper()
+	p.do(chromedp.Click(chromedp.CSS(selector), chromedp.NodeVisible))
+}
+
+// Type replaces what stands in a field, key by key.
+func (p *Page) Type(selector, text string) {
+	p.t.Helper()
+	p.do(chromedp.Focus(chromedp.CSS(selector), chromedp.NodeVisible))
+	p.Do(fmt.Sprintf(`document.querySelector(%s).select?.()`, quote(selector)))
+	p.do(chromedp.KeyEvent(text))
+}
+
+// Choose picks an option of a select by its value.
+func (p *Page) Choose(selector, value string) {
+	p.t.Helper()
+	p.Do(fmt.Sprintf(`(() => {
+		const el = document.querySelector(%s);
+		if (![...el.options].some((o) => o.value === %s)) throw new Error("no such option");
+		el.focus();
+		el.value = %[2]s;
+		el.dispatchEvent(new Event("input", { bubbles: true }));
+		el.dispatchEvent(new Event("change", { bubbles: true }));
+	})()`, quote(selector), quote(value)))
+}
+
+var keys = map[string]string{
+	"Enter": kb.Enter, "Tab": kb.Tab, "Escape": kb.Escape, "Space": " ", "Backspace": kb.Backspace, "Delete": kb.Delete,
+	"ArrowUp": kb.ArrowUp, "ArrowDown": kb.ArrowDown, "ArrowLeft": kb.ArrowLeft, "ArrowRight": kb.ArrowRight,
+	"Home": kb.Home, "End": kb.End, "PageUp": kb.PageUp, "PageDown": kb.PageDown,
+}
+
+// Press presses one key by its name, after any of "Shift+", "Control+", "Alt+".
+func (p *Page) Press(key string) {
+	p.t.Helper()
+	var modifiers []chromedp.Modifier
+	for {
+		name, rest, ok := strings.Cut(key, "+")
+		if !ok || rest == "" {
+			break
+		}
+		switch name {
+		case "Shift":
+			modifiers = append(modifiers, chromedp.ModifierShift)
+		case "Control":
+			modifiers = append(modifiers, chromedp.ModifierCtrl)
+		case "Alt":
+			modifiers = append(modifiers, chromedp.ModifierAlt)
+		default:
+			p.t.Fatalf("no such modifier key: %s", name)
+		}
+		key = rest
+	}
+	if code, ok := keys[key]; ok {
+		key = code
+	}
+	p.do(chromedp.KeyEvent(key, chromedp.KeyModifiers(modifiers...)))
+}
+
+// Screenshot writes the whole page as a PNG picture into the folder that FF_SHOTS names,
+// and does nothing when it names none.
+func (p *Page) Screenshot(name string) {
+	p.t.Helper()
+	dir := os.Getenv("FF_SHOTS")
+	if dir == "" {
+		return
+	}
+	p.write(dir, name+".png", run(p, chromedp.FullScreenshot(100)))
+}
+
+// PrintPDF prints the page on A4 paper; it is also kept where FF_SHOTS says.
+func (p *Page) PrintPDF(name string) []byte {
+	p.t.Helper()
+	pdf := run(p, chromedp.PrintToPDF(chromedp.PDFPaper(chromedp.PaperA4), chromedp.PDFPreferCSSPageSize()))
+	if dir := os.Getenv("FF_SHOTS"); dir != "" {
+		p.write(dir, name+".pdf", pdf)
+	}
+	return pdf
+}
+
+func (p *Page) write(dir, name string, body []byte) {
+	p.t.Helper()
+	if err := os.MkdirAll(dir, 0o755); err != nil {
+		p.t.Fatal(err)
+	}
+	if err := os.WriteFile(filepath.Join(dir, name), body, 0o644); err != nil {
+		p.t.Fatal(err)
+	}
+}
+
+func quote(s string) string {
+	b, _ := json.Marshal(s) // a string always has a JSON form
+	return string(b)
+}

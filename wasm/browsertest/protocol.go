@@ -1,0 +1,34 @@
+//go:build !js
+
+package browsertest
+
+import (
+	"context"
+
+	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/page"
+	"github.com/chromedp/chromedp"
+)
+
+// call runs one command of the browser's debugging protocol.
+func call[P, R any](p *Page, command cdp.Command[P, R], params P) R {
+	p.t.Helper()
+	ctx, cancel := context.WithTimeout(p.ctx, patience)
+	defer cancel()
+	result, err := chromedp.Call(ctx, command, params)
+	if err != nil {
+		p.t.Fatal(err)
+	}
+	return result
+}
+
+// InstallProblems are the browser's reasons for not offering to install the
+// site; none means that it would.
+func (p *Page) InstallProblems() []string {
+	p.t.Helper()
+	var list []string
+	for _, e := range call(p, page.GetInstallabilityErrors, cdp.Empty{}).InstallabilityErrors {
+		list = append(list, e.ErrorID)
+	}
+	return list
+}
