@@ -212,7 +212,7 @@ func cleanBase(base string) (string, error) {
 			return "", fmt.Errorf("base %q: only letters, digits and - _ . ~ between slashes; write it like /sub/path", base)
 		}
 	}
-	if path.Clean(trimmed) != trimmed {
+	if path.Clean("/"+trimmed) != "/"+trimmed {
 		return "", fmt.Errorf("base %q: empty or dotted parts; write it like /sub/path", base)
 	}
 	return "/" + trimmed, nil

@@ -50,8 +50,8 @@ func makeTrimmed(root string) ([]byte, error) {
 		return nil, fmt.Errorf("find the framework: %w", withStderr(err))
 	}
 	version, source, _ := strings.Cut(strings.TrimSpace(string(out)), " ")
-	if version != frameworkVersion {
-		return nil, fmt.Errorf("the framework is %s, the trimmed client is made for %s only: check wasm/site/trim.go against the new version, or build with -untrimmed", version, frameworkVersion)
+	if err := rightFramework(version); err != nil {
+		return nil, err
 	}
 	if source == "" {
 		return nil, fmt.Errorf("the framework %s is not in the module cache: run go mod download", version)
@@ -90,6 +90,13 @@ func makeTrimmed(root string) ([]byte, error) {
 	}
 	return fmt.Appendf(modfile, "\nreplace %s %s => ./%s/go-app\n\nreplace %s => ./%s/uuid\n",
 		frameworkModule, frameworkVersion, dir, uuidModule, dir), nil
+}
+
+func rightFramework(version string) error {
+	if version == frameworkVersion {
+		return nil
+	}
+	return fmt.Errorf("the framework is %q, the trimmed client is made for %s only: check wasm/site/trim.go against the new version, or build with -untrimmed", version, frameworkVersion)
 }
 
 // trimmedFiles reads what the client needs of the framework and adds our
