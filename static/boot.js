@@ -110,12 +110,12 @@
     let focused = null;
     addEventListener("focusin", (event) => {
       const key = !handedOver && nameOf(event.target);
-      if (key) focused = { key };
+      if (key) focused = { el: event.target, key };
     }, true);
     addEventListener("focusout", (event) => {
       // Only the reader going elsewhere counts, not the page being replaced.
       const el = event.target;
-      setTimeout(() => { if (el.isConnected && document.activeElement !== el) focused = null; });
+      setTimeout(() => { if (focused?.el === el && el.isConnected && document.activeElement !== el) focused = null; });
     }, true);
     document.addEventListener("selectionchange", () => {
       const el = document.activeElement;
