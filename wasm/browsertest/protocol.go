@@ -6,6 +6,7 @@ import (
 	"context"
 
 	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/network"
 	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 )
@@ -31,4 +32,11 @@ func (p *Page) InstallProblems() []string {
 		list = append(list, e.ErrorID)
 	}
 	return list
+}
+
+// ForgetHTTP empties the browser's own HTTP cache, not the caches that the
+// site's worker keeps.
+func (p *Page) ForgetHTTP() {
+	p.t.Helper()
+	call(p, network.ClearBrowserCache, cdp.Empty{})
 }
