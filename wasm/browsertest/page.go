@@ -67,6 +67,7 @@ type Tab struct {
 	NoScript bool   // scripts switched off
 	NoWait   bool   // return without waiting for the program to run
 	Errors   bool   // errors on the console are expected
+	Breaches bool   // breaches of the content policy are expected, and must come
 	Agent    string // user agent to give
 }
 
@@ -100,7 +101,7 @@ func (b *Browser) Tab(tab Tab) *Page {
 	ctx, cancel := chromedp.NewContext(b.ctx)
 	b.t.Cleanup(cancel)
 	p := &Page{b: b, t: b.t, ctx: ctx}
-	p.do(chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error { return nil }))
+	p.do(chromedp.Func(func(context.Context, *chromedp.Target) error { return nil }))
 	if err := chromedp.Listen(ctx, p.note); err != nil {
 		b.t.Fatal(err)
 	}
@@ -116,11 +117,23 @@ func (b *Browser) Tab(tab Tab) *Page {
 	if tab.NoScript {
 		call(p, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
 	}
-	b.t.Cleanup(func() { p.check(tab.Errors) })
+	b.t.Cleanup(func() { p.check(tab) })
 	p.Go(tab.Path)
 	if !tab.NoWait && !tab.NoScript {
 		p.WaitStarted()
 	}
+	return p
+}
+
+// Foreign opens a page of another site, such as one that frames ours. What it
+// asks for is its own affair and is not checked.
+func (b *Browser) Foreign(address string) *Page {
+	b.t.Helper()
+	ctx, cancel := chromedp.NewContext(b.ctx)
+	b.t.Cleanup(cancel)
+	p := &Page{b: b, t: b.t, ctx: ctx}
+	p.do(chromedp.Func(func(context.Context, *chromedp.Target) error { return nil }))
+	p.do(chromedp.Navigate(address))
 	return p
 }
 
@@ -158,16 +171,22 @@ func (p *Page) note(event any) {
 	}
 }
 
-func (p *Page) check(errorsExpected bool) {
+func (p *Page) check(tab Tab) {
 	p.mu.Lock()
 	defer p.mu.Unlock()
 	for _, u := range p.foreign {
 		p.t.Errorf("the page asked another origin: %s", u)
 	}
+	if tab.Breaches && len(p.breaches) == 0 {
+		p.t.Error("the page did not break its content policy, though it was made to")
+	}
 	for _, b := range p.breaches {
+		if tab.Breaches {
+			break
+		}
 		p.t.Errorf("the page broke its content policy: %s", b)
 	}
-	if !errorsExpected {
+	if !tab.Errors {
 		for _, e := range p.errors {
 			p.t.Errorf("error on the console: %s", e)
 		}

@@ -16,6 +16,9 @@ const policy = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-
 // framed are the pages that other sites may show in a frame.
 var framed = []string{"/card"}
 
+// Framed reports whether other sites may show the page in a frame.
+func Framed(address string) bool { return slices.Contains(framed, address) }
+
 // headers writes the header file that static hosts read. Hosts differ on what
 // happens where two rules match: some send both values, some the nearer one.
 // So the common rule says nothing on frames and each page's own rule is whole:
@@ -39,7 +42,7 @@ func headers(base string, pages []Page) []byte {
 	}
 	for _, p := range pages {
 		frames := "'none'"
-		if slices.Contains(framed, p.Path) {
+		if Framed(p.Path) {
 			frames = "*"
 		}
 		fmt.Fprintf(&b, "%s%s\n  Content-Security-Policy: %s; frame-ancestors %s\n", base, p.Path, policy, frames)

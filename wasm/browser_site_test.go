@@ -1,0 +1,187 @@
+package main
+
+import (
+	"fmt"
+	"net/http"
+	"net/http/httptest"
+	"path"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"filmfurrow/app"
+	"filmfurrow/wasm/browsertest"
+	"filmfurrow/wasm/site"
+)
+
+// Every page, at tablet and telephone width, under the published headers. That
+// no other origin is asked, the policy is kept and the console is clean is
+// checked when each page closes.
+func TestEveryPageUnderThePublishedHeaders(t *testing.T) {
+	for _, listed := range app.Pages() {
+		t.Run(listed.Path, func(t *testing.T) {
+			b := browsertest.Open(t)
+			for _, width := range []int{320, 820, 1920} {
+				p := b.Page(width, listed.Path)
+				p.WaitOffline()
+				assert.NotEmpty(t, p.Text("h1"))
+				assert.Equal(t, 1, browsertest.Eval[int](p, `document.querySelectorAll("h1").length`), "one heading of the first rank")
+				// WCAG 2.2, 1.4.10 Reflow: no sideways scroll at 320 CSS pixels.
+				assert.LessOrEqual(t, browsertest.Eval[int](p, `document.documentElement.scrollWidth`), width, "no sideways scroll at %d px", width)
+				p.Screenshot(fmt.Sprintf("page%s-%d", strings.ReplaceAll(listed.Path, "/", "-"), width))
+			}
+		})
+	}
+}
+
+// The watch over the policy must itself be able to fail.
+func TestPolicyStopsWhatItShould(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Tab(browsertest.Tab{Path: "/", Breaches: true, Errors: true})
+	// Run from a timer, since the debugger's own evaluation is let through.
+	assert.Equal(t, "refused", browsertest.Eval[string](p, `new Promise((done) => setTimeout(() => { try { done(String(new Function("return 1")())); } catch { done("refused"); } }))`))
+	assert.Equal(t, "no", browsertest.Eval[string](p, `new Promise((done) => setTimeout(() => {
+		window.inline = "no";
+		const script = document.createElement("script");
+		script.textContent = "window.inline = 'yes'";
+		document.head.append(script);
+		done(window.inline);
+	}))`))
+	assert.Equal(t, "refused", browsertest.Eval[string](p, `fetch("https://elsewhere.invalid/").then(() => "sent", () => "refused")`))
+	policy := browsertest.Eval[string](p, `fetch(location.href).then((r) => r.headers.get("content-security-policy"))`)
+	assert.Contains(t, policy, "frame-ancestors 'none'")
+	for _, header := range []string{"x-content-type-options", "referrer-policy", "permissions-policy"} {
+		assert.NotEmpty(t, browsertest.Eval[string](p, fmt.Sprintf(`fetch(location.href).then((r) => r.headers.get(%q))`, header)), header)
+	}
+	assert.Equal(t, 0, browsertest.Eval[int](p, `document.cookie.length`))
+}
+
+// WCAG 2.2, 1.4.4 Resize Text: nothing may forbid zooming.
+func TestZoomIsAllowed(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(390, "/")
+	content := browsertest.Eval[string](p, `document.querySelector("meta[name=viewport]").content`)
+	assert.Equal(t, "width=device-width, initial-scale=1, viewport-fit=cover", content)
+}
+
+// Nothing jumps while the program takes over: the Layout Instability
+// specification's cumulative score stays below the 0.1 that is called good.
+func TestNothingJumpsAtStart(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Tab(browsertest.Tab{Width: 390, Path: "/", Before: `
+		window.shift = 0;
+		new PerformanceObserver((list) => { for (const e of list.getEntries()) window.shift += e.value; }).observe({ type: "layout-shift", buffered: true });`})
+	p.WaitOffline()
+	assert.LessOrEqual(t, browsertest.Eval[float64](p, `window.shift`), 0.1)
+}
+
+// The strip lies over nothing that the reader is at the end of: scrolled down,
+// the last line of the text stands above it.
+func TestStripCoversNothing(t *testing.T) {
+	b := browsertest.Open(t)
+	b.Fault(onProgram(func(w http.ResponseWriter, _ *http.Request) { w.WriteHeader(404) }))
+	for _, width := range []int{320, 820} {
+		p := b.Tab(browsertest.Tab{Width: width, Height: 480, Path: "/", NoWait: true, Errors: true})
+		p.WaitText("#strip", "could not be fetched")
+		assert.True(t, browsertest.Eval[bool](p, `(() => {
+			scrollTo(0, document.documentElement.scrollHeight);
+			return document.body.firstElementChild.getBoundingClientRect().bottom <= document.querySelector("#strip").getBoundingClientRect().top + 1;
+		})()`))
+		assert.LessOrEqual(t, browsertest.Eval[float64](p, `document.querySelector("#strip").getBoundingClientRect().height`), 240.0, "half the small window stays free")
+		assert.GreaterOrEqual(t, browsertest.Eval[float64](p, `document.querySelector("#strip button").getBoundingClientRect().height`), 48.0)
+		p.Screenshot(fmt.Sprintf("strip-%d", width))
+	}
+}
+
+func TestInstallable(t *testing.T) {
+	for _, base := range []string{"", "/sub/path"} {
+		s := browsertest.Make(t, func(o *site.Options) { o.Base = base })
+		b := browsertest.OpenSite(t, s)
+		p := b.Page(820, "/")
+		p.WaitOffline()
+		for _, problem := range p.InstallProblems() {
+			// A browser context of a test counts as a private window, where
+			// no browser offers to install anything.
+			assert.Equal(t, "in-incognito", problem, base)
+		}
+	}
+}
+
+func TestUnknownAddress(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Tab(browsertest.Tab{Path: "/nowhere/at/all", NoWait: true, Errors: true})
+	p.Wait("a heading", headingShown)
+	assert.Equal(t, "Page not found", p.Text("h1"))
+	assert.Equal(t, "en", browsertest.Eval[string](p, `document.documentElement.lang`))
+	assert.NotEmpty(t, browsertest.Eval[string](p, `document.title`))
+	p.Click("main a")
+	p.WaitStarted()
+}
+
+// Published in a folder of a site: everything stays within it, with the
+// network and without, and a neighbour at the root is left alone.
+func TestBelowAFolder(t *testing.T) {
+	s := browsertest.Make(t, func(o *site.Options) { o.Base = "/sub/path" })
+	b := browsertest.OpenSite(t, s)
+	for _, listed := range app.Pages() {
+		p := b.Page(820, listed.Path)
+		p.WaitOffline()
+		outside := browsertest.Eval[[]string](p, `[...document.querySelectorAll("a[href], link[href], script[src], img[src]")]
+			.map((el) => el.href || el.src).filter((u) => u.startsWith(location.origin) && !u.startsWith(location.origin + "/sub/path/"))`)
+		assert.Empty(t, outside, "%s names addresses outside the folder", listed.Path)
+	}
+	for _, asked := range b.Requests() {
+		assert.True(t, strings.HasPrefix(asked, "/sub/path/"), asked)
+	}
+	b.Stop()
+	for _, address := range []string{"/", "/?utm=1", "/#x=1"} {
+		p := b.Tab(browsertest.Tab{Path: address, Errors: true})
+		assert.NotEmpty(t, p.Text("h1"))
+	}
+	p := b.Tab(browsertest.Tab{Path: "/nowhere", Errors: true, NoWait: true})
+	p.Wait("a heading", headingShown)
+	assert.Equal(t, "Page not found", p.Text("h1"))
+	p.Click("main a")
+	p.WaitStarted()
+}
+
+// The pages for framing open in another site's frame, also in a sandbox that
+// gives them no origin and no storage; no other page does.
+func TestFraming(t *testing.T) {
+	for _, listed := range app.Pages() {
+		t.Run(listed.Path, func(t *testing.T) {
+			b := browsertest.Open(t)
+			host := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+				w.Header().Set("Content-Type", "text/html")
+				fmt.Fprintf(w, `<!DOCTYPE html><title>Newsletter</title><link rel="icon" href="data:,"><iframe sandbox="%s" src="%s%s"></iframe>`, r.URL.Query().Get("sandbox"), b.URL, listed.Path)
+			}))
+			defer host.Close()
+			for _, sandbox := range []string{"allow-scripts", "allow-scripts allow-same-origin"} {
+				b.Requests()
+				p := b.Foreign(host.URL + "/?sandbox=" + strings.ReplaceAll(sandbox, " ", "+"))
+				p.Wait("the frame to load", `new Promise((r) => setTimeout(() => r(document.readyState === "complete"), 1500))`)
+				started := false
+				for _, asked := range b.Requests() {
+					started = started || path.Ext(asked) == ".wasm"
+				}
+				assert.Equal(t, site.Framed(listed.Path), started, "sandbox %q", sandbox)
+				p.Close()
+			}
+		})
+	}
+}
+
+// Firefox-like and older engines without streaming start too.
+func TestWithoutStreaming(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Tab(browsertest.Tab{Path: "/", Before: `delete WebAssembly.instantiateStreaming`})
+	require.NotEmpty(t, p.Text("h1"))
+}
+
+func TestWithoutServiceWorker(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Tab(browsertest.Tab{Path: "/", Before: `delete Navigator.prototype.serviceWorker`})
+	p.WaitText("#strip", "needs a network each time")
+}
