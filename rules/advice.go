@@ -1,0 +1,272 @@
+package rules
+
+import (
+	"errors"
+	"math"
+	"slices"
+
+	"filmfurrow/rules/model/weather"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// Advice is all that the engine says of one case: plain data, to be shown.
+type Advice struct {
+	Case     Case // as read, with defaults filled
+	Defaults []Default
+	Facts    *Facts
+
+	Verdict   Choice
+	Gates     []Factor // what decided the verdict; empty where film may be laid
+	Film      Choice
+	Bed       Choice
+	Surface   Choice
+	Thickness Choice
+	Tape      Choice
+	Wait      Choice
+
+	Shape    BedShape
+	TapePlan TapePlan
+	WaitPlan WaitPlan
+	Water    WaterAnswer
+
+	Cautions []Caution
+	Limits   []Limit
+	Sources  []*table.Source // every source that the advice rests on
+}
+
+// TapePlan is how the chosen tape lies in the bed.
+type TapePlan struct {
+	Tape   *table.Tape // nil where none fits
+	Lines  int
+	Depth  unit.Metres // below the film, emitters up
+	Offset unit.Metres // from the plant line, for a single row
+}
+
+// WaitPlan is the wait in dates.
+type WaitPlan struct {
+	Days      unit.Days // from laying to planting
+	LayOn     unit.Date
+	PlantOn   unit.Date
+	EarlyOn   Optional[unit.Date] // the bed holds the risky floor
+	SafeOn    Optional[unit.Date] // the bed holds the safe floor
+	Moved     unit.Days           // planting later than wanted
+	WaitCosts unit.Phrase         // what waiting longer costs; empty where nothing
+}
+
+// WaterAnswer is how long to run the water.
+type WaterAnswer struct {
+	Start, Peak  unit.Millimetres // a day
+	PeakLitres   unit.Litres      // for 100 m of bed a day
+	StartMinutes unit.Minutes     // a day and zone
+	PeakMinutes  unit.Minutes
+	SingleRun    unit.Minutes // longest run before water passes the roots
+	RunsADay     int          // at full leaf
+	Zones        int          // 0 where the flow is unknown
+	HoursADay    unit.Hours   // all zones, at full leaf; 0 where unknown
+	HoursHad     unit.Hours
+	Fits         bool
+	Says         unit.Phrase
+}
+
+// Advise answers every question for one case. It is total on cases that pass
+// [Check]; otherwise the error is a [FieldErrors] with all that is wrong.
+//
+// The questions are answered in the order of [Question], and each answer
+// becomes a fact of the later ones: film, bed, surface, thickness, tape, wait.
+func Advise(c Case) (Advice, error) {
+	if errs := Check(&c); len(errs) > 0 {
+		return Advice{}, errs
+	}
+	filled, defaults := fill(c)
+	f, err := factsOf(filled)
+	if err != nil {
+		return Advice{}, placeError(err)
+	}
+	a := Advice{Case: filled, Defaults: defaults, Facts: f}
+	a.Film = weigh(f, FilmQuestion)
+	f.Film = table.NoFilm
+	if o, ok := a.Film.Best(); ok {
+		f.Film = table.FilmID(o)
+	}
+	a.Bed = weigh(f, BedQuestion)
+	bed, _ := a.Bed.Best()
+	f.Height = heights[bed]
+	f.Bed = shapeOf(f.Height, f.Top, f.Centres, f.Case.Practice.FilmWidth)
+	a.Shape = f.Bed
+	a.Surface = weigh(f, SurfaceQuestion)
+	f.Surfacing, _ = a.Surface.Best()
+	a.Thickness = weigh(f, ThicknessQuestion)
+	f.Thickness, _ = a.Thickness.Best()
+	a.Tape = weigh(f, TapeQuestion)
+	tape, ok := a.Tape.Best()
+	f.Tape = table.TapeID(tape)
+	a.TapePlan = tapePlan(f, ok)
+	a.Wait = weigh(f, WaitQuestion)
+	a.Wait.judgeWait(f)
+	a.WaitPlan = waitPlan(f, &a.Wait)
+	a.Water = waterAnswer(f, ok)
+	a.Verdict = weigh(f, Verdict)
+	a.Gates = decided(&a.Verdict)
+	for i := range cautions {
+		if cautions[i].when(f) {
+			a.Cautions = append(a.Cautions, cautions[i])
+		}
+	}
+	a.Limits = limitsOf(f)
+	a.Sources = sourcesOf(&a)
+	return a, nil
+}
+
+// placeError turns the weather model's complaint into a field error.
+func placeError(err error) error {
+	var in *weather.InputError
+	if errors.As(err, &in) {
+		return FieldErrors{{"place", plain(in.Value), plain(in.Low) + " to " + plain(in.High) + " " + in.Unit + " for the " + in.Field, in.Mend}}
+	}
+	return err
+}
+
+// decided lists the gates that forced the verdict: those that said no, or else
+// those that asked for care.
+func decided(v *Choice) []Factor {
+	best, ok := v.Best()
+	if !ok || best == Lay {
+		return nil
+	}
+	refused := LayWithCare
+	if best == LayWithCare {
+		refused = Lay
+	}
+	for i := range v.Ranked {
+		if v.Ranked[i].Option == refused {
+			return v.Ranked[i].Factors
+		}
+	}
+	return nil
+}
+
+// judgeWait says how far the longest wait is ahead of the next, in days.
+func (c *Choice) judgeWait(f *Facts) {
+	days := f.waits()
+	first, second := days[c.Ranked[0].Option], days[c.Ranked[1].Option]
+	c.Tied = false
+	switch ahead := first - second; {
+	case ahead <= 1:
+		c.Confidence, c.Tied = Close, ahead == 0
+	case ahead < 7:
+		c.Confidence = Leaning
+	default:
+		c.Confidence = Clear
+	}
+	c.Lead = 0
+	if first > 0 {
+		c.Lead = round3(float64(first-second) / float64(first))
+	}
+}
+
+func tapePlan(f *Facts, ok bool) TapePlan {
+	p := TapePlan{Lines: f.Lines, Depth: unit.FromInches(2.5)}
+	if ok {
+		p.Tape = &table.Tapes[f.Tape]
+	}
+	if f.Rows == 1 {
+		p.Offset = unit.FromInches(3)
+	}
+	return p
+}
+
+func waitPlan(f *Facts, c *Choice) WaitPlan {
+	days := f.waits()
+	w := WaitPlan{Days: days[c.Ranked[0].Option]}
+	w.LayOn = f.Plant.Plus(-f.Lead)
+	if w.Days < f.Lead {
+		w.LayOn = f.Plant.Plus(-w.Days)
+	}
+	w.PlantOn = w.LayOn.Plus(w.Days)
+	w.Moved = w.PlantOn.Minus(f.Plant)
+	film := f.chosen()
+	if r := f.ReachEarly[film]; r != Never {
+		w.EarlyOn = Known(f.Plant.Plus(r))
+	}
+	if r := f.ReachSafe[film]; r != Never {
+		w.SafeOn = Known(f.Plant.Plus(r))
+	}
+	if f.Film != table.NoFilm && table.Films[f.Film].Removal != table.LiftAndHaul {
+		w.WaitCosts = unit.Say("Each day that {} lies before planting is taken from its field life of about {}. Lay it late.", f.Film.Name(), daysOf(table.Films[f.Film].Life.Value))
+	}
+	return w
+}
+
+func waterAnswer(f *Facts, ok bool) WaterAnswer {
+	w := WaterAnswer{Start: f.Start, Peak: f.Peak, PeakLitres: f.PeakLitres, HoursHad: unit.Hours(f.Case.Water.Hours.Or(defaultHours))}
+	if !ok {
+		w.Says = unit.Say("No tape fits this source and these beds, so there is no run time to give.")
+		return w
+	}
+	t := f.Tape
+	perDay := float64(f.WeekHours[t]) / 7 * 60
+	w.PeakMinutes = unit.Minutes(math.Round(perDay))
+	if f.Peak > 0 {
+		w.StartMinutes = unit.Minutes(math.Round(perDay * float64(f.Start) / float64(f.Peak)))
+	}
+	w.SingleRun = f.SingleRun[t]
+	w.RunsADay = 1
+	if w.SingleRun > 0 {
+		w.RunsADay = max(1, int(math.Ceil(float64(w.PeakMinutes)/float64(w.SingleRun))))
+	}
+	w.Zones, w.HoursADay = f.Zones[t], f.HoursADay[t]
+	w.Fits = w.Zones == 0 || w.HoursADay <= w.HoursHad
+	switch {
+	case w.Zones == 0:
+		w.Says = unit.Say("{} a day at planting, {} a day at full leaf, for each zone.", w.StartMinutes, w.PeakMinutes)
+	case w.Fits:
+		w.Says = unit.Say("{} a day at planting, {} a day at full leaf, for each of {} zones.", w.StartMinutes, w.PeakMinutes, w.Zones)
+	default:
+		w.Says = unit.Say("It does not fit: {} zones need {} h a day at full leaf, and you have {} h.", w.Zones, float64(w.HoursADay), float64(w.HoursHad))
+	}
+	return w
+}
+
+// sourcesOf gathers the sources of every factor, caution and figure that the
+// advice shows, each once, in the order of the list.
+func sourcesOf(a *Advice) []*table.Source {
+	used := map[*table.Source]bool{&table.Normals: !a.Case.Place.Own}
+	note := func(list []*table.Source) {
+		for _, s := range list {
+			used[s] = true
+		}
+	}
+	for _, c := range a.Choices() {
+		for i := range c.Ranked {
+			for j := range c.Ranked[i].Factors {
+				note(c.Ranked[i].Factors[j].Rule.Sources)
+			}
+		}
+	}
+	for i := range a.Cautions {
+		note(a.Cautions[i].Sources)
+	}
+	list := make([]*table.Source, 0, len(used))
+	for _, s := range table.Sources {
+		if used[s] {
+			list = append(list, s)
+		}
+	}
+	return slices.Clip(list)
+}
+
+// Choices lists the seven answers in the order in which the page shows them.
+func (a *Advice) Choices() [7]*Choice {
+	return [7]*Choice{&a.Verdict, &a.Film, &a.Surface, &a.Thickness, &a.Bed, &a.Tape, &a.Wait}
+}
+
+// ThicknessChosen gives the thickness of the answer; false where the film is
+// sold by weight or none fits.
+func (a *Advice) ThicknessChosen() (unit.Micrometres, bool) {
+	o, ok := a.Thickness.Best()
+	if !ok || o == byWeight {
+		return 0, false
+	}
+	return thicknesses[o], true
+}

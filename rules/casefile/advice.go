@@ -1,0 +1,271 @@
+package casefile
+
+import (
+	"bytes"
+	"encoding/json"
+	"math"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// The shapes below are the advice file: SI, each name with its unit, sentences
+// in metric.
+
+type adviceFile struct {
+	Version  int             `json:"version"`
+	Case     json.RawMessage `json:"case"`
+	Defaults []defaultLine   `json:"defaults_used"`
+	Verdict  verdictPart     `json:"verdict"`
+	Film     answerPart      `json:"film"`
+	Surface  answerPart      `json:"surface"`
+	Thick    thickPart       `json:"thickness"`
+	Bed      bedPart         `json:"bed"`
+	Tape     tapePart        `json:"tape"`
+	Wait     waitPart        `json:"wait"`
+	Warmth   warmthPart      `json:"soil_warmth"`
+	Water    waterPart       `json:"water_plan"`
+	Cautions []cautionLine   `json:"cautions"`
+	Limits   []string        `json:"limits"`
+	Sources  []sourceLine    `json:"sources"`
+}
+
+type defaultLine struct {
+	Field  string `json:"field"`
+	Used   string `json:"used"`
+	Reason string `json:"reason"`
+}
+
+type verdictPart struct {
+	Choice string       `json:"choice"`
+	Gates  []factorLine `json:"gates"`
+}
+
+type answerPart struct {
+	Choice     string       `json:"choice"`
+	Lead       float64      `json:"lead"`
+	Confidence string       `json:"confidence"`
+	Tied       bool         `json:"tied,omitempty"`
+	Ranked     []rankedLine `json:"ranked"`
+}
+
+type thickPart struct {
+	answerPart
+	Thickness float64 `json:"thickness_um,omitempty"`
+}
+
+type bedPart struct {
+	answerPart
+	Height    float64 `json:"height_m"`
+	Top       float64 `json:"top_m"`
+	Base      float64 `json:"base_m"`
+	Crown     float64 `json:"crown_m"`
+	Centres   float64 `json:"centres_m"`
+	Needed    float64 `json:"film_needed_m"`
+	FilmWidth float64 `json:"film_width_m"`
+	Tuck      float64 `json:"tuck_m"`
+}
+
+type tapePart struct {
+	answerPart
+	Spacing float64 `json:"spacing_m,omitempty"`
+	Flow    float64 `json:"flow_l_h_per_100m,omitempty"`
+	Lines   int     `json:"lines"`
+	Depth   float64 `json:"depth_m"`
+	Offset  float64 `json:"off_plant_line_m"`
+}
+
+type waitPart struct {
+	answerPart
+	Days    int    `json:"days"`
+	LayOn   string `json:"lay_on"`
+	PlantOn string `json:"plant_on"`
+	EarlyOn string `json:"early_floor_on,omitempty"`
+	SafeOn  string `json:"safe_floor_on,omitempty"`
+	Costs   string `json:"waiting_longer_costs,omitempty"`
+}
+
+type rankedLine struct {
+	Option     string       `json:"option"`
+	Score      float64      `json:"score"`
+	RuledOutBy string       `json:"ruled_out_by,omitempty"`
+	Factors    []factorLine `json:"factors"`
+}
+
+type factorLine struct {
+	Rule   string   `json:"rule"`
+	Weight string   `json:"weight"`
+	Fact   float64  `json:"fit"`
+	Reason string   `json:"reason"`
+	Source []string `json:"source"`
+}
+
+type warmthPart struct {
+	Depth      float64      `json:"depth_m"`
+	EarlyFloor float64      `json:"early_floor_c"`
+	SafeFloor  float64      `json:"safe_floor_c"`
+	Ceiling    float64      `json:"ceiling_c"`
+	Films      []filmWarmth `json:"films"`
+	From       string       `json:"from"`
+}
+
+type filmWarmth struct {
+	Film      string    `json:"film"`
+	EarlyDay  *int      `json:"early_floor_day"`
+	SafeDay   *int      `json:"safe_floor_day"`
+	AboveDays int       `json:"days_above_ceiling"`
+	Mean      []float64 `json:"mean_c"`
+	Minimum   []float64 `json:"minimum_c"`
+	Maximum   []float64 `json:"maximum_c"`
+}
+
+type waterPart struct {
+	Says       string  `json:"says"`
+	Start      float64 `json:"start_mm_day"`
+	Peak       float64 `json:"peak_mm_day"`
+	PeakLitres float64 `json:"peak_l_per_100m_day"`
+	StartRun   float64 `json:"start_run_min_day"`
+	PeakRun    float64 `json:"peak_run_min_day"`
+	SingleRun  float64 `json:"longest_single_run_min"`
+	RunsADay   int     `json:"runs_a_day"`
+	Zones      int     `json:"zones,omitempty"`
+	HoursADay  float64 `json:"hours_a_day,omitempty"`
+	Fits       bool    `json:"fits"`
+}
+
+type cautionLine struct {
+	ID       string `json:"id"`
+	Step     string `json:"step"`
+	Text     string `json:"text"`
+	LastWord string `json:"last_word"`
+}
+
+type sourceLine struct {
+	ID        string `json:"id"`
+	Publisher string `json:"publisher"`
+	Title     string `json:"title"`
+	Year      string `json:"year"`
+	Where     string `json:"where"`
+	Mark      string `json:"mark"`
+}
+
+// EncodeAdvice writes the advice file: the same bytes for the same advice, on
+// every machine.
+func EncodeAdvice(a *rules.Advice) ([]byte, error) {
+	var b bytes.Buffer
+	e := json.NewEncoder(&b)
+	e.SetEscapeHTML(false)
+	e.SetIndent("", " ")
+	err := e.Encode(fileOf(a))
+	return b.Bytes(), err
+}
+
+func fileOf(a *rules.Advice) *adviceFile {
+	f := &adviceFile{Version: Version, Case: Encode(&a.Case),
+		Verdict: verdictPart{Choice: a.Verdict.Question.Key(bestOf(&a.Verdict)), Gates: factors(a.Gates)},
+		Film:    answer(&a.Film), Surface: answer(&a.Surface),
+		Thick: thickPart{answerPart: answer(&a.Thickness)},
+		Bed: bedPart{answerPart: answer(&a.Bed), Height: float64(a.Shape.Height), Top: float64(a.Shape.Top), Base: four(float64(a.Shape.Base)),
+			Crown: float64(a.Shape.Crown), Centres: four(float64(a.Shape.Centres)), Needed: float64(a.Shape.Needed), FilmWidth: four(float64(a.Shape.FilmWidth)), Tuck: float64(a.Shape.Tuck)},
+		Tape:   tapePart{answerPart: answer(&a.Tape), Lines: a.TapePlan.Lines, Depth: four(float64(a.TapePlan.Depth)), Offset: four(float64(a.TapePlan.Offset))},
+		Wait:   wait(a),
+		Warmth: warmth(a),
+		Water: waterPart{Says: a.Water.Says.In(unit.Metric), Start: float64(a.Water.Start), Peak: float64(a.Water.Peak), PeakLitres: float64(a.Water.PeakLitres),
+			StartRun: float64(a.Water.StartMinutes), PeakRun: float64(a.Water.PeakMinutes), SingleRun: float64(a.Water.SingleRun),
+			RunsADay: a.Water.RunsADay, Zones: a.Water.Zones, HoursADay: float64(a.Water.HoursADay), Fits: a.Water.Fits},
+	}
+	if u, ok := a.ThicknessChosen(); ok {
+		f.Thick.Thickness = four(float64(u))
+	}
+	if t := a.TapePlan.Tape; t != nil {
+		f.Tape.Spacing, f.Tape.Flow = four(float64(t.Spacing)), math.Round(float64(t.Flow)*10)/10
+	}
+	for _, d := range a.Defaults {
+		f.Defaults = append(f.Defaults, defaultLine{d.Field, d.Used.In(unit.Metric), d.Reason})
+	}
+	for i := range a.Cautions {
+		c := &a.Cautions[i]
+		f.Cautions = append(f.Cautions, cautionLine{c.ID, string(c.Step), c.Text, c.Defers})
+	}
+	for _, l := range a.Limits {
+		f.Limits = append(f.Limits, l.Text.In(unit.Metric))
+	}
+	for _, s := range a.Sources {
+		f.Sources = append(f.Sources, sourceLine{s.ID, s.Publisher, s.Title, s.Year, s.Where, s.Mark.String()})
+	}
+	return f
+}
+
+func four(v float64) float64 { return math.Round(v*1e4) / 1e4 }
+
+func bestOf(c *rules.Choice) rules.Option { return c.Ranked[0].Option }
+
+func answer(c *rules.Choice) answerPart {
+	p := answerPart{Choice: "none", Lead: c.Lead, Confidence: c.Confidence.String(), Tied: c.Tied, Ranked: make([]rankedLine, 0, len(c.Ranked))}
+	if o, ok := c.Best(); ok {
+		p.Choice = c.Question.Key(o)
+	}
+	for i := range c.Ranked {
+		r := &c.Ranked[i]
+		line := rankedLine{Option: c.Question.Key(r.Option), Score: r.Score, Factors: factors(r.Factors)}
+		if r.RuledOutBy != nil {
+			line.RuledOutBy = r.RuledOutBy.Rule.ID
+		}
+		p.Ranked = append(p.Ranked, line)
+	}
+	return p
+}
+
+func factors(list []rules.Factor) []factorLine {
+	lines := make([]factorLine, 0, len(list))
+	for i := range list {
+		f := &list[i]
+		line := factorLine{Rule: f.Rule.ID, Weight: f.Rule.Weight.String(), Fact: f.Fit, Reason: f.Reason.In(unit.Metric)}
+		for _, s := range f.Rule.Sources {
+			line.Source = append(line.Source, s.ID)
+		}
+		lines = append(lines, line)
+	}
+	return lines
+}
+
+func wait(a *rules.Advice) waitPart {
+	w := &a.WaitPlan
+	p := waitPart{answerPart: answer(&a.Wait), Days: int(w.Days), LayOn: w.LayOn.String(), PlantOn: w.PlantOn.String(), Costs: w.WaitCosts.In(unit.Metric)}
+	if w.EarlyOn.Given {
+		p.EarlyOn = w.EarlyOn.Value.String()
+	}
+	if w.SafeOn.Given {
+		p.SafeOn = w.SafeOn.Value.String()
+	}
+	return p
+}
+
+func warmth(a *rules.Advice) warmthPart {
+	f := a.Facts
+	w := warmthPart{Depth: float64(f.Depth), EarlyFloor: float64(f.EarlyFloor), SafeFloor: float64(f.SafeFloor), Ceiling: float64(f.Ceiling),
+		From: f.Plant.String()}
+	for film := range table.FilmCount + 1 {
+		line := filmWarmth{Film: "bare", AboveDays: f.CeilingDays[film], EarlyDay: dayOrNone(f.ReachEarly[film]), SafeDay: dayOrNone(f.ReachSafe[film])}
+		if film < table.FilmCount {
+			line.Film = table.Films[film].ID
+		}
+		for day := 0; day < rules.WarmthAfter; day++ {
+			mean, low, high := f.Warmth.Of(film, day)
+			line.Mean = append(line.Mean, float64(mean))
+			line.Minimum = append(line.Minimum, float64(low))
+			line.Maximum = append(line.Maximum, float64(high))
+		}
+		w.Films = append(w.Films, line)
+	}
+	return w
+}
+
+func dayOrNone(d unit.Days) *int {
+	if d == rules.Never {
+		return nil
+	}
+	n := int(d)
+	return &n
+}

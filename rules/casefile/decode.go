@@ -1,0 +1,278 @@
+package casefile
+
+import (
+	"encoding/json"
+	"errors"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/table/normals"
+	"filmfurrow/rules/unit"
+)
+
+// Version is the newest case file that this program reads, and the one it
+// writes.
+const Version = 1
+
+// Decode reads a case file strictly: an unknown field, a wrong type, a value
+// out of range or an impossible date is a named error, and all come at once as
+// [rules.FieldErrors]. Stations are looked up in places; with a nil table only
+// cases that carry their own climate can be read.
+func Decode(data []byte, places *normals.Table) (rules.Case, error) {
+	root, errs := parse(data)
+	if root == nil {
+		return rules.Case{}, errs
+	}
+	d := decoder{errs: errs}
+	d.object(root, "")
+	d.climate()
+	Locate(&d.c, places)
+	// What is wrong by type is not in the case, so the checks that follow could
+	// only repeat it as missing.
+	for _, e := range rules.Check(&d.c) {
+		if !slices.ContainsFunc(d.errs, func(have rules.FieldError) bool { return covers(have.Field, e.Field) }) {
+			d.errs = append(d.errs, e)
+		}
+	}
+	if len(d.errs) > 0 {
+		return rules.Case{}, d.errs
+	}
+	return d.c, nil
+}
+
+// covers tells whether an error on one field explains another.
+func covers(have, field string) bool {
+	return have == field || strings.HasPrefix(field, have+".") || strings.HasPrefix(have, field+".") ||
+		(field == "place" && strings.HasPrefix(have, "climate"))
+}
+
+// Locate fills in the normals of a case's station, or of the station nearest
+// to its latitude and longitude. A case with its own climate is left alone.
+func Locate(c *rules.Case, places *normals.Table) {
+	p := &c.Place
+	if p.Own || places == nil {
+		return
+	}
+	var s *normals.Station
+	away := unit.Metres(0)
+	switch {
+	case p.Station != "":
+		s = places.ByID(p.Station)
+	case p.Latitude.Given && p.Longitude.Given:
+		s, away = places.Nearest(p.Latitude.Value, p.Longitude.Value)
+		if away > 500000 {
+			s = nil
+		}
+	}
+	if s == nil {
+		return
+	}
+	p.StationAway = unit.Metres(math.Round(float64(away)))
+	p.StationName, p.StationFlag, p.StationAt = s.Label(), string(s.Flag), s.Elevation
+	p.HasNormals, p.TMin, p.TMax = true, s.TMin, s.TMax
+	if p.Station == "" {
+		return
+	}
+	p.Latitude, p.Longitude = rules.Known(s.Latitude), rules.Known(s.Longitude)
+	if !p.Elevation.Given {
+		p.Elevation = rules.Known(s.Elevation)
+	}
+}
+
+type decoder struct {
+	c                rules.Case
+	errs             rules.FieldErrors
+	seenMin, seenMax bool
+}
+
+func (d *decoder) fail(field, value, allowed, mend string) {
+	d.errs = append(d.errs, rules.FieldError{Field: field, Value: value, Allowed: allowed, Mend: mend})
+}
+
+// groups are the objects of a case file.
+var groups = []string{"place", "climate", "soil", "weeds", "field", "practice", "practice.reuse", "water", "prices"}
+
+func (d *decoder) object(o *object, path string) {
+	for i, name := range o.names {
+		at, v := join(path, name), o.values[i]
+		switch {
+		case at == "version":
+			d.version(v)
+		case isGroup(at):
+			if child, ok := v.(*object); ok {
+				d.object(child, at)
+			} else {
+				d.fail(at, kindOf(v), "an object", "Write its fields between braces.")
+			}
+		case rules.InputByName(at) != nil:
+			d.input(rules.InputByName(at), v)
+		case seriesByName(at) != nil:
+			d.series(seriesByName(at), v)
+		default:
+			d.fail(at, "unknown field", "the fields of a case file", nearest(at))
+		}
+	}
+}
+
+func isGroup(at string) bool { return slices.Contains(groups, at) }
+
+func seriesByName(at string) *rules.Series {
+	for i := range rules.Climate {
+		if rules.Climate[i].Name == at {
+			return &rules.Climate[i]
+		}
+	}
+	return nil
+}
+
+// nearest points to a field whose last word is the same, which catches a field
+// in the wrong object.
+func nearest(at string) string {
+	last := at[strings.LastIndexByte(at, '.')+1:]
+	for i := range rules.Inputs {
+		name := rules.Inputs[i].Name
+		if last != "" && (strings.HasSuffix(name, "."+last) || strings.HasSuffix(at, "."+name)) {
+			return "Did you mean " + name + "?"
+		}
+	}
+	return "Check its spelling, or remove it."
+}
+
+func (d *decoder) version(v any) {
+	n, ok := v.(json.Number)
+	version, err := strconv.Atoi(n.String())
+	switch {
+	case !ok || err != nil || version < 1:
+		d.fail("version", kindOf(v), "1", "Write \"version\": 1.")
+	case version > Version:
+		d.fail("version", n.String(), "1", "A newer Film & Furrow wrote this. Update the page, then open the file again.")
+	}
+}
+
+func (d *decoder) input(in *rules.Input, v any) {
+	got, wrong := read(in, v)
+	if wrong != nil {
+		d.errs = append(d.errs, *wrong)
+		return
+	}
+	if e := in.CheckValue(got); e != nil {
+		d.errs = append(d.errs, *e)
+		return
+	}
+	in.Set(&d.c, got)
+}
+
+var errType = errors.New("wrong type")
+
+func read(in *rules.Input, v any) (rules.Value, *rules.FieldError) {
+	wrong := func(want, mend string) (rules.Value, *rules.FieldError) {
+		return rules.Value{}, &rules.FieldError{Field: in.Name, Value: kindOf(v), Allowed: want, Mend: mend}
+	}
+	switch in.Form {
+	case rules.FormChoice, rules.FormText:
+		s, ok := v.(string)
+		if !ok || s == "" || len(s) > 64 {
+			return wrong(in.Allowed(), "Write an id between quotes, or leave the field out.")
+		}
+		return rules.Value{Word: s}, nil
+	case rules.FormDate:
+		s, _ := v.(string)
+		day, err := unit.ParseDate(s)
+		if err != nil {
+			return wrong("a day of the calendar, YYYY-MM-DD", "There is no such date; write it such as 2027-05-20.")
+		}
+		return rules.Value{Number: float64(day)}, nil
+	case rules.FormDay:
+		s, _ := v.(string)
+		day, err := unit.ParseDate("2000-" + s)
+		if err != nil {
+			return wrong("a day of the year, MM-DD", "Write it such as 05-14.")
+		}
+		_, month, dayOfMonth := day.Civil()
+		return rules.Value{Number: float64(month*100 + dayOfMonth)}, nil
+	case rules.FormYesNo:
+		b, ok := v.(bool)
+		if !ok {
+			return wrong("true or false", "Write true or false without quotes.")
+		}
+		if b {
+			return rules.Value{Number: 1}, nil
+		}
+		return rules.Value{}, nil
+	case rules.FormFilms:
+		return readFilms(v, wrong)
+	}
+	x, err := finite(v)
+	if err != nil {
+		return wrong("a number, "+in.Allowed(), "Write a number without quotes, or leave the field out.")
+	}
+	return rules.Value{Number: x}, nil
+}
+
+func readFilms(v any, wrong func(want, mend string) (rules.Value, *rules.FieldError)) (rules.Value, *rules.FieldError) {
+	list, ok := v.([]any)
+	if !ok || len(list) == 0 {
+		return wrong("a list of film ids", "Name at least one film, or leave the field out.")
+	}
+	var set rules.Films
+	for _, item := range list {
+		s, _ := item.(string)
+		film, known := table.FilmByID(s)
+		if !known {
+			return wrong("film ids, see explain films", "There is no film "+kindOf(item)+".")
+		}
+		set |= 1 << film
+	}
+	return rules.Value{Number: float64(set)}, nil
+}
+
+func finite(v any) (float64, error) {
+	n, ok := v.(json.Number)
+	if !ok {
+		return 0, errType
+	}
+	x, err := n.Float64()
+	if err != nil || math.IsInf(x, 0) || math.IsNaN(x) {
+		return 0, errType
+	}
+	return x, nil
+}
+
+func (d *decoder) series(s *rules.Series, v any) {
+	list, ok := v.([]any)
+	if !ok || len(list) != 12 {
+		d.fail(s.Name, kindOf(v), "a list of 12 numbers, January first", "Give all twelve months.")
+		return
+	}
+	var months [12]float64
+	for i, item := range list {
+		x, err := finite(item)
+		if err != nil {
+			d.fail(s.Name, kindOf(item)+" in "+unit.MonthName(i+1), "a number for each month", "Fill in the month.")
+			return
+		}
+		months[i] = x
+	}
+	if errs := s.CheckValues(months); len(errs) > 0 {
+		d.errs = append(d.errs, errs...)
+		return
+	}
+	s.Set(&d.c, months)
+	d.seenMin = d.seenMin || s.Name == "climate.tmin_c"
+	d.seenMax = d.seenMax || s.Name == "climate.tmax_c"
+}
+
+// climate refuses half of a pair.
+func (d *decoder) climate() {
+	if d.seenMin != d.seenMax {
+		missing := "climate.tmin_c"
+		if d.seenMin {
+			missing = "climate.tmax_c"
+		}
+		d.fail(missing, "missing", "12 numbers beside its partner", "Give both the minima and the maxima.")
+	}
+}

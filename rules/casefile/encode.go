@@ -1,0 +1,169 @@
+package casefile
+
+import (
+	"bytes"
+	"encoding/json"
+	"strconv"
+	"strings"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// Encode writes a case file: only what is known, in the order of the inputs,
+// the same bytes for the same case.
+func Encode(c *rules.Case) []byte {
+	w := writer{}
+	w.open()
+	w.field("version", strconv.Itoa(Version))
+	group := ""
+	for _, name := range order() {
+		text, given := written(c, name)
+		if !given {
+			continue
+		}
+		parent, leaf := "", name
+		if i := strings.LastIndexByte(name, '.'); i >= 0 {
+			parent, leaf = name[:i], name[i+1:]
+		}
+		group = w.enter(group, parent)
+		w.field(leaf, text)
+	}
+	w.enter(group, "")
+	w.close()
+	w.b.WriteByte('\n')
+	return w.b.Bytes()
+}
+
+// order lists every field of the file; the monthly lists stand with the rest of
+// the climate.
+func order() []string {
+	var names []string
+	for i := range rules.Inputs {
+		names = append(names, rules.Inputs[i].Name)
+		if rules.Inputs[i].Name == "climate.first_frost" {
+			for j := range rules.Climate {
+				names = append(names, rules.Climate[j].Name)
+			}
+		}
+	}
+	return names
+}
+
+func written(c *rules.Case, name string) (string, bool) {
+	if s := seriesByName(name); s != nil {
+		months, given := s.Get(c)
+		if !given {
+			return "", false
+		}
+		parts := make([]string, 12)
+		for i, v := range months {
+			parts[i] = figure(v)
+		}
+		return "[" + strings.Join(parts, ", ") + "]", true
+	}
+	// A station stands for its place; a nearest station is found again.
+	if strings.HasPrefix(name, "place.") && name != "place.station" && name != "place.elevation_m" && c.Place.Station != "" {
+		return "", false
+	}
+	if name == "place.elevation_m" && c.Place.Station != "" && c.Place.Elevation.Value == c.Place.StationAt {
+		return "", false
+	}
+	in := rules.InputByName(name)
+	v, given := in.Get(c)
+	if !given {
+		return "", false
+	}
+	switch in.Form {
+	case rules.FormChoice, rules.FormText:
+		return quoted(v.Word), true
+	case rules.FormDate:
+		return quoted(unit.Date(v.Number).String()), true
+	case rules.FormDay:
+		return quoted(DayText(int(v.Number))), true
+	case rules.FormYesNo:
+		return strconv.FormatBool(v.Number == 1), true
+	case rules.FormFilms:
+		var ids []string
+		for i := range table.Films {
+			if rules.Films(v.Number)&(1<<i) != 0 {
+				ids = append(ids, quoted(table.Films[i].ID))
+			}
+		}
+		return "[" + strings.Join(ids, ", ") + "]", true
+	}
+	return figure(v.Number), true
+}
+
+// DayText writes a month and day as MM-DD.
+func DayText(monthDay int) string {
+	return unit.On(2000, monthDay/100, monthDay%100).String()[5:]
+}
+
+func figure(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
+
+func quoted(s string) string {
+	b, _ := json.Marshal(s) // a string always marshals
+	return string(b)
+}
+
+// writer indents by two spaces and sets the commas.
+type writer struct {
+	b     bytes.Buffer
+	depth int
+	first bool
+}
+
+func (w *writer) open() {
+	w.b.WriteByte('{')
+	w.depth++
+	w.first = true
+}
+
+func (w *writer) close() {
+	w.depth--
+	w.line()
+	w.b.WriteByte('}')
+	w.first = false
+}
+
+func (w *writer) line() { w.b.WriteString("\n" + strings.Repeat("  ", w.depth)) }
+
+func (w *writer) name(name string) {
+	if !w.first {
+		w.b.WriteByte(',')
+	}
+	w.first = false
+	w.line()
+	w.b.WriteString(quoted(name) + ": ")
+}
+
+func (w *writer) field(name, text string) {
+	w.name(name)
+	w.b.WriteString(text)
+}
+
+// enter closes and opens objects on the way from one group to another.
+func (w *writer) enter(from, to string) string {
+	for from != "" && from != to && !strings.HasPrefix(to, from+".") {
+		w.close()
+		if i := strings.LastIndexByte(from, '.'); i >= 0 {
+			from = from[:i]
+		} else {
+			from = ""
+		}
+	}
+	for from != to {
+		rest := strings.TrimPrefix(strings.TrimPrefix(to, from), ".")
+		head, _, _ := strings.Cut(rest, ".")
+		w.name(head)
+		w.open()
+		if from == "" {
+			from = head
+		} else {
+			from += "." + head
+		}
+	}
+	return to
+}

@@ -1,0 +1,86 @@
+package rules
+
+import (
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// Default is a field that was left out, and what stood in for it.
+type Default struct {
+	Field  string
+	Used   unit.Phrase
+	Reason string
+}
+
+// fill puts stated defaults where the grower left a field out, and lists them.
+// The case must have a known crop.
+func fill(c Case) (Case, []Default) {
+	crop := table.CropByID(c.Crop)
+	var used []Default
+	word := func(field string, at *string, value, reason string) {
+		if *at == "" {
+			*at = value
+			used = append(used, Default{field, unit.Say(value), reason})
+		}
+	}
+	word("method", &c.Method, string(crop.Start), "the usual way for this crop")
+	word("soil.texture", &c.Soil.Texture, "loam", "the middle of the textures")
+	word("soil.drainage", &c.Soil.Drainage, "fair", "the middle")
+	word("soil.wetness_at_laying", &c.Soil.Wetness, "moist", "what laying needs")
+	word("soil.tilth", &c.Soil.Tilth, "fine", "what laying needs")
+	word("soil.stones", &c.Soil.Stones, "none", "what laying needs")
+	word("weeds.pressure", &c.Weeds.Pressure, "moderate", "the middle")
+	word("weeds.nutsedge", &c.Weeds.Nutsedge, "none", "look before you order: no film colour holds purple nutsedge")
+	word("field.exposure", &c.Field.Exposure, "open", "the middle")
+	word("practice.laying", &c.Practice.Laying, "tractor", "a borrowed layer")
+	word("risk", &c.Risk, "usual", "the middle of the years")
+
+	length := func(field string, at *Optional[unit.Metres], value unit.Metres, reason string, short bool) {
+		if at.Given {
+			return
+		}
+		*at = Known(value)
+		shown := unit.Say("{}", value)
+		if short {
+			shown = unit.Say("{}", unit.Short(value))
+		}
+		used = append(used, Default{field, shown, reason})
+	}
+	count := func(field string, at *Optional[float64], value float64, reason string) {
+		if !at.Given {
+			*at = Known(value)
+			used = append(used, Default{field, unit.Say("{}", value), reason})
+		}
+	}
+	length("field.bed_centres_m", &c.Field.Centres, max(crop.Centres.Value, topOf(&c, crop)+0.3), "usual for this crop", false)
+	length("field.bed_top_m", &c.Field.BedTop, topOf(&c, crop), "the commonest bed top", true)
+	count("field.rows_per_bed", &c.Field.RowsPerBed, max(1, float64(int(crop.RowsPerBed.Value+0.5))), "usual for this crop")
+	length("field.in_row_m", &c.Field.InRow, unit.Metres(round3(float64(crop.InRow.Value))), "usual for this crop", true)
+	count("practice.crops_on_film", &c.Practice.CropsOnFilm, 1, "one crop a laying")
+	count("soil.organic_percent", &c.Soil.Organic, 2.5, "usual for farmed mineral soil")
+	if !c.Soil.Slope.Given {
+		count("soil.slope_percent", &c.Soil.Slope, 1, "a gentle fall that drains")
+	}
+	if !c.Practice.Organic.Given {
+		c.Practice.Organic = Known(false)
+		used = append(used, Default{"practice.organic", unit.Say("no"), "no certificate named"})
+	}
+	if !c.Place.Elevation.Given {
+		height := c.Place.StationAt
+		c.Place.Elevation = Known(height)
+		used = append(used, Default{"place.elevation_m", unit.Say("{}", height), "the height of the station"})
+	}
+	return c, used
+}
+
+// topOf is the usual bed top: 30 in, or what the roll at hand leaves.
+func topOf(c *Case, crop *table.Crop) unit.Metres {
+	top := unit.FromInches(30)
+	if c.Practice.FilmWidth.Given {
+		top = min(top, c.Practice.FilmWidth.Value-2*LeastTuck)
+	}
+	if c.Field.Centres.Given {
+		top = min(top, c.Field.Centres.Value-0.3)
+	}
+	return max(0.2, tenthMillimetre(float64(top)))
+}

@@ -1,0 +1,361 @@
+package rules
+
+import (
+	"math"
+
+	"filmfurrow/rules/model/sky"
+	"filmfurrow/rules/model/weather"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// Never stands for a day that does not come within the season.
+const Never unit.Days = 9999
+
+// Facts is everything that follows from a case before any rule speaks. The
+// models run once; every figure is rounded, so that rules decide alike in
+// every build.
+type Facts struct {
+	Case   Case // with defaults filled
+	Crop   *table.Crop
+	Soil   *table.Soil
+	Seeded bool
+	Plant  unit.Date
+	index  int
+	year   *weather.Year
+
+	// Air.
+	AirMean, AirMin, AirMax unit.Celsius // usual on the planting day
+	HotStart                float64      // days at 32 °C (90 °F) or more in the first 21 days
+	HotSeason               float64      // days at the crop's heat limit or more until harvest begins
+	WarmNights              float64      // nights above the crop's limit until harvest begins
+	MeanSeason              unit.Celsius // mean air from planting to first harvest
+	Autumn                  bool         // planted after the warmest time of the year
+	Cooling                 bool         // the air a month after planting is cooler than on the day
+
+	// Frost.
+	FrostKind    weather.FrostKind
+	FrostLimit   unit.Celsius // that harms this crop
+	FrostRisk    float64      // share of years with such a frost after planting, 0–1
+	FrostSafe    unit.Days    // days from planting until the date that suits the crop's class; 0 where none is needed
+	FreeDays     unit.Days    // days from planting to the usual first autumn frost; Never where none comes
+	CropDays     unit.Days    // from planting to first harvest
+	SpringFrost  unit.Date    // date after which one year in two has no more frost
+	HasFrostDate bool
+
+	// Soil warmth at the depth of roots or seed.
+	Warmth      *Warmth
+	Depth       unit.Metres
+	EarlyFloor  unit.Celsius
+	SafeFloor   unit.Celsius
+	WorkFloor   unit.Celsius // half way between the two published lists: what the wait works to
+	Ceiling     unit.Celsius
+	Under       [table.FilmCount + 1]unit.Celsius // morning of the planting day
+	MeanUnder   [table.FilmCount + 1]unit.Celsius // daily mean of the first 30 days
+	ReachEarly  [table.FilmCount + 1]unit.Days    // first of three mornings above the early floor, from planting
+	ReachSafe   [table.FilmCount + 1]unit.Days
+	ReachWork   [table.FilmCount + 1]unit.Days
+	Gained      [table.FilmCount]unit.Days // days won against bare soil at the working floor
+	WarmingPays bool                       // bare soil reaches the working floor late or never
+	Lead        unit.Days                  // from laying to the wanted planting day
+	CeilingDays [table.FilmCount + 1]int   // days with a mean above the ceiling in the first 60
+	Surface     [table.FilmCount]unit.Celsius
+	Contact     float64 // share of a film's effect that reaches the soil
+
+	// Layout.
+	Top, Centres, InRow unit.Metres
+	Rows                int
+	Density             unit.PlantsPerSquareMetre // of bed top
+	BedMetres           unit.Metres               // 0 where unknown
+
+	// Water.
+	Peak, Start unit.Millimetres // crop water use a day, at full leaf and at planting
+	PeakLitres  unit.Litres      // for 100 m of bed a day, gross
+	Usable      unit.LitresPerHour
+	WeekHours   [len(table.Tapes)]unit.Hours // a week, at full leaf, one line a bed
+	Zones       [len(table.Tapes)]int
+	HoursADay   [len(table.Tapes)]unit.Hours // all zones, at full leaf
+	Lines       int
+	Spread      [len(table.Tapes)]unit.Percent // flow lost along the bed
+	LongestRun  [len(table.Tapes)]unit.Metres
+	SingleRun   [len(table.Tapes)]unit.Minutes // before water passes the roots
+	YieldLost   unit.Percent                   // to salt in the water
+	SoilSalt    unit.DecisiemensPerMetre
+	ClogRisk    float64 // 0–1 from source and water test
+
+	// Answers that later questions read.
+	Film      table.FilmID
+	Height    unit.Metres
+	Bed       BedShape
+	Surfacing Option
+	Thickness Option
+	Tape      table.TapeID
+}
+
+// hotDay is 90 °F: above it, with a clear sky, black film passes 60 °C.
+const hotDay = unit.Celsius((90 - 32) / 1.8)
+
+// stemBurn is the film temperature from which touching stems die.
+const stemBurn unit.Celsius = 60
+
+// factsOf runs the models. The case must have passed [Check].
+func factsOf(c Case) (*Facts, error) {
+	f := &Facts{Case: c, Crop: table.CropByID(c.Crop), Soil: table.SoilByID(c.Soil.Texture), Plant: c.PlantOn.Value}
+	f.Seeded = c.Method == string(table.Seed)
+	f.index = weather.Index(f.Plant)
+	n := weather.Normals{Minimum: c.Place.TMin, Maximum: c.Place.TMax, Latitude: c.Place.Latitude.Value, Height: c.Place.Elevation.Value}
+	if !c.Place.Own {
+		n.Height = c.Place.StationAt
+		n = n.AtHeight(c.Place.Elevation.Value)
+	}
+	year, err := weather.NewYear(n)
+	if err != nil {
+		return nil, err
+	}
+	switch c.Risk {
+	case "cool":
+		year = year.In(weather.Cool)
+	case "warm":
+		year = year.In(weather.Warm)
+	}
+	f.year = &year
+	f.CropDays = unit.Days(f.Crop.DaysToHarvest.Low)
+	f.air()
+	f.frost()
+	f.layout()
+	f.warm()
+	f.water()
+	return f, nil
+}
+
+func (f *Facts) air() {
+	f.AirMin, f.AirMax = f.year.On(f.Plant)
+	f.AirMin, f.AirMax = hundredth(float64(f.AirMin)), hundredth(float64(f.AirMax))
+	f.AirMean = hundredth(float64(f.AirMin+f.AirMax) / 2)
+	f.HotStart = f.year.HotDays(hotDay, f.index, 21)
+	days := min(int(f.CropDays), 150)
+	f.HotSeason = f.year.HotDays(f.Crop.HeatDay.Value, f.index, days)
+	var sum float64
+	for k := range days {
+		low, high := f.year.On(f.Plant.Plus(unit.Days(k)))
+		sum += float64(low + high)
+		if low > f.Crop.HeatNight.Value {
+			f.WarmNights++
+		}
+	}
+	f.MeanSeason = hundredth(sum / float64(2*days))
+	low, high := f.year.On(f.Plant.Plus(30))
+	f.Cooling = low+high < f.AirMin+f.AirMax
+	f.Autumn = after(f.year.Warmest, f.index) < after(f.year.Coldest, f.index)
+}
+
+// after counts days from one index of the year forward to another.
+func after(from, to int) int { return (to - from + weather.YearDays) % weather.YearDays }
+
+// frost finds when leaves are safe. Tender crops wait for the date that one
+// year in ten passes, half-hardy for the even chance, hardy for the even
+// chance of a hard freeze: a reasoned rule, not a citation.
+func (f *Facts) frost() {
+	f.FrostLimit = weather.Freezing
+	if f.Crop.Hardiness == table.Hardy {
+		f.FrostLimit = weather.HardFreeze
+	}
+	frost := f.year.Frost(f.FrostLimit)
+	f.FrostKind = frost.Kind
+	f.FreeDays = Never
+	if frost.Autumn.Fifty >= 0 {
+		f.FreeDays = unit.Days(after(f.index, frost.Autumn.Fifty))
+	}
+	if day, ok := dayIndex(f.Case.Place.FirstFrost); ok {
+		f.FreeDays = unit.Days(after(f.index, day))
+	}
+	safe := frost.Spring.Fifty
+	if f.Crop.Hardiness >= table.Tender {
+		safe = frost.Spring.Ten
+	}
+	if day, ok := dayIndex(f.Case.Place.LastFrost); ok {
+		spread := 14
+		if frost.Spring.Ten >= 0 && frost.Spring.Fifty >= 0 {
+			spread = after(frost.Spring.Fifty, frost.Spring.Ten)
+		}
+		safe = day
+		if f.Crop.Hardiness >= table.Tender {
+			safe = (day + spread) % weather.YearDays
+		}
+		if f.Crop.Hardiness == table.Hardy {
+			safe = (day - 21 + weather.YearDays) % weather.YearDays
+		}
+	}
+	if frost.Spring.Fifty >= 0 {
+		f.SpringFrost, f.HasFrostDate = near(f.Plant, frost.Spring.Fifty), true
+	}
+	if f.Autumn {
+		return
+	}
+	f.FrostRisk = f.year.FrostAfter(f.FrostLimit, f.index)
+	if safe >= 0 {
+		if wait := near(f.Plant, safe).Minus(f.Plant); wait > 0 {
+			f.FrostSafe = wait
+		}
+	}
+}
+
+func dayIndex(o Optional[MonthDay]) (int, bool) {
+	if !o.Given {
+		return 0, false
+	}
+	return weather.Index(unit.On(2001, int(o.Value)/100, int(o.Value)%100)), true
+}
+
+// near gives the date of a day of the year that lies nearest to another date.
+func near(to unit.Date, index int) unit.Date {
+	year, _, _ := to.Civil()
+	best := weather.DateOf(year, index)
+	for _, y := range [2]int{year - 1, year + 1} {
+		if d := weather.DateOf(y, index); abs(d.Minus(to)) < abs(best.Minus(to)) {
+			best = d
+		}
+	}
+	return best
+}
+
+func abs(d unit.Days) unit.Days {
+	if d < 0 {
+		return -d
+	}
+	return d
+}
+
+func (f *Facts) layout() {
+	c := &f.Case.Field
+	f.Top = c.BedTop.Value
+	f.Centres = c.Centres.Value
+	f.InRow = c.InRow.Value
+	f.Rows = int(c.RowsPerBed.Value)
+	f.Density = unit.PlantsPerSquareMetre(round3(float64(f.Rows) / (float64(f.InRow) * float64(f.Top))))
+	if c.BedLength.Given && c.Beds.Given {
+		f.BedMetres = unit.Metres(float64(c.BedLength.Value) * c.Beds.Value)
+	}
+}
+
+func round3(v float64) float64 { return math.Round(v*1000) / 1000 }
+
+func (f *Facts) warm() {
+	f.Depth = 0.10
+	f.EarlyFloor, f.SafeFloor = f.Crop.EarlyFloor.Value, f.Crop.SafeFloor.Value
+	if f.Seeded {
+		f.Depth = 0.05
+		f.EarlyFloor, f.SafeFloor = f.Crop.SeedEarlyFloor.Value, f.Crop.SeedSafeFloor.Value
+	}
+	f.EarlyFloor, f.SafeFloor = hundredth(float64(f.EarlyFloor)), hundredth(float64(f.SafeFloor))
+	f.WorkFloor = hundredth(float64(f.EarlyFloor+f.SafeFloor) / 2)
+	f.Ceiling = hundredth(float64(f.Crop.RootCeiling.Value))
+	f.Contact = contactOf(f.Case.Soil)
+	f.Warmth = plainWarmth(f.year, f.Plant, groundState{
+		latitude: f.Case.Place.Latitude.Value, height: f.Case.Place.Elevation.Value,
+		depth: f.Depth, damping: 0.12, contact: f.Contact, closes: int(f.CropDays) * 2 / 3,
+	})
+	for film := range table.FilmCount + 1 {
+		_, f.Under[film], _ = f.Warmth.Of(film, 0)
+		sum := 0.0
+		for day := range 30 {
+			mean, _, _ := f.Warmth.Of(film, day)
+			sum += float64(mean)
+		}
+		f.MeanUnder[film] = hundredth(sum / 30)
+		f.ReachEarly[film] = f.reach(film, f.EarlyFloor, atMean)
+		f.ReachWork[film] = f.reach(film, f.WorkFloor, between)
+		f.ReachSafe[film] = f.reach(film, f.SafeFloor, atMorning)
+		for day := range 60 {
+			if mean, _, _ := f.Warmth.Of(film, day); mean > f.Ceiling {
+				f.CeilingDays[film]++
+			}
+		}
+	}
+	for film := range table.FilmCount {
+		f.Gained[film] = min(f.ReachWork[Bare], WarmthAfter) - min(f.ReachWork[film], WarmthAfter)
+		f.Surface[film] = f.surfaceOf(table.FilmID(film))
+	}
+	f.WarmingPays = f.ReachWork[Bare] > -warmUp && !f.Autumn
+	f.Lead = settling
+	if f.WarmingPays {
+		f.Lead = warmUp
+	}
+}
+
+// The published lists were read at different hours. The early one was read at
+// ten or eleven in the morning, when soil stands near its daily mean; the safe
+// one on three mornings, near the day's lowest. Each floor is held against its
+// own hour, so the early date never comes after the safe one.
+const (
+	atMean    = 0.0
+	between   = 0.5
+	atMorning = 1.0
+)
+
+// reach finds the first of three days running at or above a floor, from the
+// start of the computed season, counted from planting. A bed that is warm from
+// the first computed day gives its start.
+func (f *Facts) reach(film int, floor unit.Celsius, hour float64) unit.Days {
+	run := 0
+	mean, morning := &f.Warmth.Mean[film], &f.Warmth.Morning[film]
+	for i := range mean {
+		if mean[i]+unit.Celsius(hour*float64(morning[i]-mean[i])) < floor {
+			run = 0
+			continue
+		}
+		if run++; run == 3 {
+			return unit.Days(i - 2 - warmthBefore)
+		}
+	}
+	return Never
+}
+
+// surfaceOf is the film's own temperature at noon of a clear hot day: the
+// air of such a day plus what the film's absorbed sun adds. Midday surfaces of
+// 70–80 °C on the most absorbing films and over 60 °C on black at 32 °C air
+// are published; the slope between is ours.
+func (f *Facts) surfaceOf(film table.FilmID) unit.Celsius {
+	hottest := math.Inf(-1)
+	for day := range 21 {
+		i := (f.index + day) % weather.YearDays
+		hottest = math.Max(hottest, float64(f.year.Maximum[i])+1.28*float64(f.year.SpreadMaximum[i]))
+	}
+	row := &table.Films[film]
+	absorbed := 1 - row.SunReflected.Value - row.SunPassed.Value
+	return hundredth(hottest + 33*absorbed)
+}
+
+// contactOf is the share of a film's effect that a rough, dry or trashy bed
+// lets through.
+func contactOf(s SoilCase) float64 {
+	contact := 1.0
+	switch s.Tilth {
+	case "cloddy":
+		contact = 0.6
+	case "trashy":
+		contact = 0.5
+	}
+	if s.Wetness == "dry" {
+		contact *= 0.7
+	}
+	return round3(contact)
+}
+
+// demand is the reference evapotranspiration of a date, mm a day.
+func (f *Facts) demand(date unit.Date) unit.Millimetres {
+	low, high := f.year.On(date)
+	_, month, _ := date.Civil()
+	w := sky.Weather{Minimum: low, Maximum: high, Latitude: f.Case.Place.Latitude.Value,
+		Height: f.Case.Place.Elevation.Value, DayOfYear: date.DayOfYear()}
+	if o := f.Case.Place.Solar; o.Given {
+		w.Solar = sky.Known(unit.MegajoulesPerSquareMetre(o.Value[month-1]))
+	}
+	if o := f.Case.Place.Wind; o.Given {
+		w.Wind = sky.Known(unit.MetresPerSecond(o.Value[month-1]))
+	}
+	if o := f.Case.Place.Humidity; o.Given {
+		w.Actual = sky.Known(sky.ActualFromMeanHumidity(low, high, unit.Percent(o.Value[month-1])))
+	}
+	return sky.DemandOf(w).PenmanMonteith
+}

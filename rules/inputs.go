@@ -1,0 +1,286 @@
+package rules
+
+import (
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// Form says how an input is written in the case file and asked on the page.
+type Form uint8
+
+// The forms.
+const (
+	FormNumber Form = iota // a number in SI
+	FormWhole              // a whole number
+	FormChoice             // one id of a list
+	FormDate               // YYYY-MM-DD
+	FormDay                // MM-DD
+	FormYesNo
+	FormFilms // a list of film ids
+	FormText  // a short id or code
+)
+
+// Input is one row for each field that a grower may fill: it feeds the form,
+// the decoder, the error text, the share link and the search for what would
+// change the answer.
+type Input struct {
+	Name      string // as in the case file, with its object: "soil.texture"
+	Label     string // as the page asks
+	Help      string // why it matters, or how to find out
+	Form      Form
+	Kind      unit.Kind
+	Low, High float64 // SI, for numbers and dates
+	Step      float64 // the finest step that is worth asking
+	Options   []Choosable
+	Get       func(*Case) (Value, bool)
+	Set       func(*Case, Value)
+	Clear     func(*Case)
+}
+
+// Value is what one input holds: a number (dates as days, yes as 1, films as
+// bits) or a word.
+type Value struct {
+	Number float64
+	Word   string
+}
+
+// Choosable is one option of a choice.
+type Choosable struct{ ID, Label string }
+
+// DateLow and DateHigh bound every date of a case.
+var (
+	DateLow  = unit.On(1900, 1, 1)
+	DateHigh = unit.On(2200, 12, 31)
+)
+
+func number[T ~float64](name, label, help string, kind unit.Kind, low, high, step float64, at func(*Case) *Optional[T]) Input {
+	return Input{Name: name, Label: label, Help: help, Form: FormNumber, Kind: kind, Low: low, High: high, Step: step,
+		Get:   func(c *Case) (Value, bool) { o := at(c); return Value{Number: float64(o.Value)}, o.Given },
+		Set:   func(c *Case, v Value) { *at(c) = Known(T(v.Number)) },
+		Clear: func(c *Case) { *at(c) = Optional[T]{} }}
+}
+
+func whole(name, label, help string, low, high float64, at func(*Case) *Optional[float64]) Input {
+	in := number(name, label, help, unit.KindCount, low, high, 1, at)
+	in.Form = FormWhole
+	return in
+}
+
+func date(name, label, help string, at func(*Case) *Optional[unit.Date]) Input {
+	return Input{Name: name, Label: label, Help: help, Form: FormDate, Kind: unit.KindDate,
+		Low: float64(DateLow), High: float64(DateHigh), Step: 1,
+		Get:   func(c *Case) (Value, bool) { o := at(c); return Value{Number: float64(o.Value)}, o.Given },
+		Set:   func(c *Case, v Value) { *at(c) = Known(unit.Date(v.Number)) },
+		Clear: func(c *Case) { *at(c) = Optional[unit.Date]{} }}
+}
+
+func monthDay(name, label, help string, at func(*Case) *Optional[MonthDay]) Input {
+	return Input{Name: name, Label: label, Help: help, Form: FormDay, Kind: unit.KindWord, Low: 101, High: 1231, Step: 1,
+		Get:   func(c *Case) (Value, bool) { o := at(c); return Value{Number: float64(o.Value)}, o.Given },
+		Set:   func(c *Case, v Value) { *at(c) = Known(MonthDay(v.Number)) },
+		Clear: func(c *Case) { *at(c) = Optional[MonthDay]{} }}
+}
+
+func choice(name, label, help string, at func(*Case) *string, options ...Choosable) Input {
+	return Input{Name: name, Label: label, Help: help, Form: FormChoice, Kind: unit.KindWord, Options: options,
+		Get:   func(c *Case) (Value, bool) { w := *at(c); return Value{Word: w}, w != "" },
+		Set:   func(c *Case, v Value) { *at(c) = v.Word },
+		Clear: func(c *Case) { *at(c) = "" }}
+}
+
+func text(name, label, help string, at func(*Case) *string) Input {
+	in := choice(name, label, help, at)
+	in.Form = FormText
+	return in
+}
+
+func yesNo(name, label, help string, at func(*Case) *Optional[bool]) Input {
+	return Input{Name: name, Label: label, Help: help, Form: FormYesNo, Kind: unit.KindWord, High: 1, Step: 1,
+		Get: func(c *Case) (Value, bool) {
+			o := at(c)
+			if o.Value {
+				return Value{Number: 1}, o.Given
+			}
+			return Value{}, o.Given
+		},
+		Set:   func(c *Case, v Value) { *at(c) = Known(v.Number == 1) },
+		Clear: func(c *Case) { *at(c) = Optional[bool]{} }}
+}
+
+func cropOptions() []Choosable {
+	list := make([]Choosable, len(table.Crops))
+	for i := range table.Crops {
+		list[i] = Choosable{table.Crops[i].ID, table.Crops[i].Name}
+	}
+	return list
+}
+
+func soilOptions() []Choosable {
+	list := make([]Choosable, len(table.Soils))
+	for i := range table.Soils {
+		list[i] = Choosable{table.Soils[i].ID, table.Soils[i].Name}
+	}
+	return list
+}
+
+func filmOptions() []Choosable {
+	list := make([]Choosable, len(table.Films))
+	for i := range table.Films {
+		list[i] = Choosable{table.Films[i].ID, table.Films[i].Name}
+	}
+	return list
+}
+
+// Inputs lists every input in the order of the case file. It is set once and
+// never changed.
+var Inputs = []Input{
+	choice("crop", "Crop", "What will grow in the bed.", func(c *Case) *string { return &c.Crop }, cropOptions()...),
+	date("plant_on", "Planting day", "The day you want to set out or sow.", func(c *Case) *Optional[unit.Date] { return &c.PlantOn }),
+	choice("method", "Set out or sow", "Transplants, sets, cloves and slips go in by hand; seed is sown through the film.", func(c *Case) *string { return &c.Method },
+		Choosable{"transplant", "set out"}, Choosable{"seed", "sow"}),
+
+	text("place.station", "Weather station", "The station whose normals are used.", func(c *Case) *string { return &c.Place.Station }),
+	number("place.lat", "Latitude", "Degrees north; south is minus.", unit.KindAngle, -66, 72, 0.01, func(c *Case) *Optional[unit.Degrees] { return &c.Place.Latitude }),
+	number("place.lon", "Longitude", "Degrees east; west is minus.", unit.KindAngle, -180, 180, 0.01, func(c *Case) *Optional[unit.Degrees] { return &c.Place.Longitude }),
+	number("place.elevation_m", "Height of the field", "Above the sea. Higher ground is cooler.", unit.KindHead, -430, 5000, 10, func(c *Case) *Optional[unit.Metres] { return &c.Place.Elevation }),
+	monthDay("climate.last_frost", "Usual last spring frost", "From a neighbour or a local table.", func(c *Case) *Optional[MonthDay] { return &c.Place.LastFrost }),
+	monthDay("climate.first_frost", "Usual first autumn frost", "From a neighbour or a local table.", func(c *Case) *Optional[MonthDay] { return &c.Place.FirstFrost }),
+
+	choice("soil.texture", "Soil texture", "Rub a wet pinch: gritty is sand, floury is silt, sticky is clay.", func(c *Case) *string { return &c.Soil.Texture }, soilOptions()...),
+	choice("soil.drainage", "Drainage", "How fast a filled spade hole empties: within an hour, a day, or longer.", func(c *Case) *string { return &c.Soil.Drainage },
+		Choosable{"quick", "quick"}, Choosable{"fair", "fair"}, Choosable{"slow", "slow"}),
+	number("soil.organic_percent", "Organic matter", "From a soil test.", unit.KindShare, 0, 20, 0.5, func(c *Case) *Optional[float64] { return &c.Soil.Organic }),
+	number("soil.slope_percent", "Slope of the field", "Rise ÷ run × 100. Above 2 % we take it that beds follow the contour.", unit.KindShare, 0, 45, 0.5, func(c *Case) *Optional[float64] { return &c.Soil.Slope }),
+	choice("soil.wetness_at_laying", "Soil at laying", "Squeeze a ball: dusty is dry, holds and breaks is moist, ribbons and shines is wet.", func(c *Case) *string { return &c.Soil.Wetness },
+		Choosable{"dry", "dry"}, Choosable{"moist", "moist"}, Choosable{"wet", "wet"}),
+	choice("soil.tilth", "Tilth", "The state of the worked soil.", func(c *Case) *string { return &c.Soil.Tilth },
+		Choosable{"fine", "fine and even"}, Choosable{"cloddy", "cloddy"}, Choosable{"trashy", "full of trash"}),
+	choice("soil.stones", "Stones", "Stones wider than a plum in the top hand's depth.", func(c *Case) *string { return &c.Soil.Stones },
+		Choosable{"none", "none"}, Choosable{"some", "some"}, Choosable{"many", "many"}),
+	number("soil.temperature_c", "Soil probe reading", "A reading of your own corrects the computed curve.", unit.KindTemperature, -20, 60, 0.5, func(c *Case) *Optional[unit.Celsius] { return &c.Soil.Temperature }),
+	date("soil.measured_on", "Day of the reading", "", func(c *Case) *Optional[unit.Date] { return &c.Soil.MeasuredOn }),
+	number("soil.measured_depth_m", "Depth of the reading", "5 or 10 cm is best.", unit.KindShort, 0.01, 0.5, 0.01, func(c *Case) *Optional[unit.Metres] { return &c.Soil.MeasuredDepth }),
+	number("soil.measured_hour", "Hour of the reading", "Sun time, 0–24.", unit.KindHours, 0, 24, 0.5, func(c *Case) *Optional[float64] { return &c.Soil.MeasuredHour }),
+
+	choice("weeds.pressure", "Weeds", "What last year's beds looked like.", func(c *Case) *string { return &c.Weeds.Pressure },
+		Choosable{"light", "light"}, Choosable{"moderate", "moderate"}, Choosable{"heavy", "heavy"}),
+	choice("weeds.nutsedge", "Nutsedge", "A sedge with a three-sided stem. Yellow has single tubers at root tips; purple has chains of tubers.", func(c *Case) *string { return &c.Weeds.Nutsedge },
+		Choosable{"none", "none"}, Choosable{"yellow", "yellow"}, Choosable{"purple", "purple"}),
+	choice("weeds.insect_pressure", "Virus-carrying insects", "Those that brought trouble in other years.", func(c *Case) *string { return &c.Weeds.Insects },
+		Choosable{"none", "none"}, Choosable{"aphids", "aphids"}, Choosable{"thrips", "thrips"}, Choosable{"whiteflies", "whiteflies"}),
+
+	choice("field.exposure", "Wind", "", func(c *Case) *string { return &c.Field.Exposure },
+		Choosable{"sheltered", "sheltered"}, Choosable{"open", "open"}, Choosable{"windy", "windy"}),
+	number("field.bed_length_m", "Bed length", "", unit.KindLong, 1, 1000, 1, func(c *Case) *Optional[unit.Metres] { return &c.Field.BedLength }),
+	whole("field.beds", "Number of beds", "", 1, 2000, func(c *Case) *Optional[float64] { return &c.Field.Beds }),
+	number("field.bed_centres_m", "Bed centre to bed centre", "", unit.KindLong, 0.6, 6, 0.05, func(c *Case) *Optional[unit.Metres] { return &c.Field.Centres }),
+	number("field.bed_top_m", "Bed top", "The flat top, from shoulder to shoulder.", unit.KindShort, 0.2, 1.8, 0.01, func(c *Case) *Optional[unit.Metres] { return &c.Field.BedTop }),
+	whole("field.rows_per_bed", "Rows on a bed", "", 1, 12, func(c *Case) *Optional[float64] { return &c.Field.RowsPerBed }),
+	number("field.in_row_m", "Plants apart in the row", "", unit.KindShort, 0.01, 3, 0.01, func(c *Case) *Optional[unit.Metres] { return &c.Field.InRow }),
+
+	yesNo("practice.organic", "Certified organic", "", func(c *Case) *Optional[bool] { return &c.Practice.Organic }),
+	whole("practice.crops_on_film", "Crops on one laying", "", 1, 4, func(c *Case) *Optional[float64] { return &c.Practice.CropsOnFilm }),
+	choice("practice.laying", "Laid by", "", func(c *Case) *string { return &c.Practice.Laying },
+		Choosable{"tractor", "tractor and layer"}, Choosable{"hand", "hand"}),
+	number("practice.tractor_kw", "Tractor power", "", unit.KindPower, 3, 300, 1, func(c *Case) *Optional[unit.Kilowatts] { return &c.Practice.Tractor }),
+	date("practice.fumigated_on", "Treated on", "Day of a fumigant or a herbicide under the film.", func(c *Case) *Optional[unit.Date] { return &c.Practice.FumigatedOn }),
+	whole("practice.label_interval_days", "Days from the label", "The label's days between treatment and planting. We never supply them.", 0, 365, func(c *Case) *Optional[float64] { return &c.Practice.LabelInterval }),
+	whole("practice.people", "People on laying day", "", 1, 50, func(c *Case) *Optional[float64] { return &c.Practice.People }),
+	{Name: "practice.film_options", Label: "Films you can buy", Help: "Leave out to compare all.", Form: FormFilms, Kind: unit.KindWord, Low: 1, High: 1<<table.FilmCount - 1, Options: filmOptions(),
+		Get: func(c *Case) (Value, bool) {
+			return Value{Number: float64(c.Practice.FilmOptions)}, c.Practice.FilmOptions != 0
+		},
+		Set:   func(c *Case, v Value) { c.Practice.FilmOptions = Films(v.Number) },
+		Clear: func(c *Case) { c.Practice.FilmOptions = 0 }},
+	number("practice.film_width_m", "Width of the roll at hand", "Leave out to be told what to buy.", unit.KindShort, 0.3, 4, 0.01, func(c *Case) *Optional[unit.Metres] { return &c.Practice.FilmWidth }),
+	choice("practice.reuse.film", "Film already down", "", func(c *Case) *string { return &c.Practice.ReuseFilm }, filmOptions()...),
+	date("practice.reuse.laid_on", "Laid on", "", func(c *Case) *Optional[unit.Date] { return &c.Practice.ReuseLaidOn }),
+	number("practice.reuse.cover_percent", "Cover still whole", "", unit.KindShare, 0, 100, 5, func(c *Case) *Optional[float64] { return &c.Practice.ReuseCover }),
+
+	choice("water.source", "Water source", "", func(c *Case) *string { return &c.Water.Source },
+		Choosable{"well", "well"}, Choosable{"pond", "pond"}, Choosable{"stream", "stream"}, Choosable{"municipal", "town water"}, Choosable{"tank", "tank"}, Choosable{"none", "none"}),
+	number("water.flow_l_h", "Flow at the field", "Bucket test: litres ÷ seconds × 3,600, after half an hour of running.", unit.KindFlow, 1, 2000000, 10, func(c *Case) *Optional[unit.LitresPerHour] { return &c.Water.Flow }),
+	number("water.pressure_kpa", "Pressure at the field", "By a gauge, with water running.", unit.KindPressure, 0, 1400, 1, func(c *Case) *Optional[unit.Kilopascals] { return &c.Water.Pressure }),
+	number("water.lift_m", "Suction lift", "From the water's surface up to the pump.", unit.KindHead, 0, 300, 0.1, func(c *Case) *Optional[unit.Metres] { return &c.Water.Lift }),
+	number("water.rise_m", "Rise from source to beds", "Minus where the beds lie lower.", unit.KindHead, -100, 300, 0.1, func(c *Case) *Optional[unit.Metres] { return &c.Water.Rise }),
+	number("water.header_m", "Length of header", "", unit.KindLong, 0, 3000, 1, func(c *Case) *Optional[unit.Metres] { return &c.Water.Header }),
+	number("water.hours_per_day", "Hours a day for watering", "", unit.KindHours, 0.5, 24, 0.5, func(c *Case) *Optional[float64] { return &c.Water.Hours }),
+	number("water.ec_ds_m", "Salt in the water (EC)", "From a water test.", unit.KindSalt, 0, 15, 0.1, func(c *Case) *Optional[unit.DecisiemensPerMetre] { return &c.Water.Salt }),
+	number("water.ph", "pH of the water", "From a water test.", unit.KindNumber, 3, 11, 0.1, func(c *Case) *Optional[float64] { return &c.Water.Acidity }),
+	number("water.iron_mg_l", "Iron", "From a water test.", unit.KindConcentration, 0, 50, 0.1, func(c *Case) *Optional[unit.MilligramsPerLitre] { return &c.Water.Iron }),
+	number("water.hardness_mg_l", "Hardness as lime", "From a water test.", unit.KindConcentration, 0, 2000, 5, func(c *Case) *Optional[unit.MilligramsPerLitre] { return &c.Water.Hardness }),
+
+	text("prices.currency", "Currency", "Three letters, such as USD or EUR.", func(c *Case) *string { return &c.Prices.Currency }),
+	price("prices.film_roll", "Price of a roll of film", func(c *Case) *Optional[float64] { return &c.Prices.FilmRoll }),
+	price("prices.tape_m", "Price of a metre of tape", func(c *Case) *Optional[float64] { return &c.Prices.TapeMetre }),
+	price("prices.plant", "Price of a plant", func(c *Case) *Optional[float64] { return &c.Prices.PlantEach }),
+	price("prices.wage_hour", "An hour of work", func(c *Case) *Optional[float64] { return &c.Prices.WageHour }),
+	price("prices.haul_tonne", "Hauling away a tonne of used film", func(c *Case) *Optional[float64] { return &c.Prices.HaulTonne }),
+	price("prices.fittings_bed", "Fittings for one bed", func(c *Case) *Optional[float64] { return &c.Prices.FittingBed }),
+	price("prices.crop_unit", "Your price for one unit of crop, after picking and packing", func(c *Case) *Optional[float64] { return &c.Prices.CropUnit }),
+
+	choice("risk", "Which spring to plan for", "A cool spring comes about one year in ten, and so does a warm one.", func(c *Case) *string { return &c.Risk },
+		Choosable{"cool", "a cool spring"}, Choosable{"usual", "a usual spring"}, Choosable{"warm", "a warm spring"}),
+}
+
+func price(name, label string, at func(*Case) *Optional[float64]) Input {
+	return number(name, label, "Your own price; left out, the total is partial and says so.", unit.KindNumber, 0, 1000000, 0.01, at)
+}
+
+// Series is one row for each list of twelve monthly figures.
+type Series struct {
+	Name      string
+	Label     string
+	Kind      unit.Kind
+	Low, High float64
+	Get       func(*Case) ([12]float64, bool)
+	Set       func(*Case, [12]float64)
+	Clear     func(*Case)
+}
+
+func monthly(name, label string, kind unit.Kind, low, high float64, at func(*Case) *Optional[[12]float64]) Series {
+	return Series{Name: name, Label: label, Kind: kind, Low: low, High: high,
+		Get:   func(c *Case) ([12]float64, bool) { o := at(c); return o.Value, o.Given },
+		Set:   func(c *Case, v [12]float64) { *at(c) = Known(v) },
+		Clear: func(c *Case) { *at(c) = Optional[[12]float64]{} }}
+}
+
+func normal(name, label string, at func(*Case) *[12]unit.Celsius) Series {
+	return Series{Name: name, Label: label, Kind: unit.KindTemperature, Low: -60, High: 60,
+		Get: func(c *Case) (v [12]float64, given bool) {
+			for i, t := range at(c) {
+				v[i] = float64(t)
+			}
+			return v, c.Place.Own
+		},
+		Set: func(c *Case, v [12]float64) {
+			for i := range v {
+				at(c)[i] = unit.Celsius(v[i])
+			}
+			c.Place.Own, c.Place.HasNormals = true, true
+		},
+		Clear: func(c *Case) {
+			*at(c) = [12]unit.Celsius{}
+			c.Place.Own, c.Place.HasNormals = false, false
+		}}
+}
+
+// Climate lists the monthly inputs of the case file's climate object.
+var Climate = []Series{
+	normal("climate.tmin_c", "Mean daily minimum", func(c *Case) *[12]unit.Celsius { return &c.Place.TMin }),
+	normal("climate.tmax_c", "Mean daily maximum", func(c *Case) *[12]unit.Celsius { return &c.Place.TMax }),
+	monthly("climate.solar_mj_m2_day", "Sun", unit.KindRadiation, 0, 45, func(c *Case) *Optional[[12]float64] { return &c.Place.Solar }),
+	monthly("climate.rain_mm", "Rain", unit.KindDepth, 0, 3000, func(c *Case) *Optional[[12]float64] { return &c.Place.Rain }),
+	monthly("climate.wind_m_s", "Wind at 2 m", unit.KindSpeed, 0, 20, func(c *Case) *Optional[[12]float64] { return &c.Place.Wind }),
+	monthly("climate.humidity_percent", "Humidity", unit.KindShare, 1, 100, func(c *Case) *Optional[[12]float64] { return &c.Place.Humidity }),
+}
+
+// InputByName finds a row, or nil.
+func InputByName(name string) *Input {
+	for i := range Inputs {
+		if Inputs[i].Name == name {
+			return &Inputs[i]
+		}
+	}
+	return nil
+}

@@ -1,0 +1,57 @@
+package heat
+
+import (
+	"math"
+
+	"filmfurrow/rules/model/sky"
+	"filmfurrow/rules/unit"
+)
+
+// hotHour finds each film's temperature in the hottest hour of a clear, calm day
+// whose maximum is passed one day in ten. The ground answers the hour as a deep
+// body that swings daily: its surface takes up the daily mean plus the flux over
+// its admittance √(ωKC).
+func (r *Runner) hotHour(date unit.Date, a *airDay, dry, gap float64) {
+	spread := float64(r.year.SpreadMaximum[a.dayOfYear-1])
+	const oneInTen = 1.2816
+	w := hour{air: a.maximum + oneInTen*spread}
+	above := sky.Extraterrestrial(r.place.latitude, a.dayOfYear)
+	w.solar = (1 - a.shade) * noonShare(r.place.latitude, a.dayOfYear) * float64(sky.ClearSky(above, r.place.height))
+	vapour, _ := saturation(a.minimum - a.drier)
+	w.vapour = vapour
+	emissivity := math.Min(1, 1.24*math.Pow(vapour/100/(w.air+kelvin), 1.0/7))
+	k := w.air + kelvin
+	w.sky = stefanBoltzmann * k * k * k * k * (emissivity*(1-a.shade) + a.shade)
+	const calm = 1.0 // m/s: a still noon
+	forced := forcedConvection(calm, bedRoughness)
+	w.forced = forced * forced * forced
+
+	omega := 2 * math.Pi / 86400
+	admittance := math.Sqrt(omega * r.ground.loose.conductivity * r.ground.loose.capacity)
+	warmer := oneInTen * spread // the ground under a hot spell is warmer too
+	for f := range Films {
+		c := &r.columns[f]
+		rest := admittance * (float64(r.pure[f][FiveCentimetres].Mean[r.day]) + warmer)
+		var surface float64
+		if f == Bare || date < r.in.Laid {
+			surface, _ = r.open.balance(&w, admittance, rest, 1, c.temperature[0])
+		} else {
+			v := newCover(optics[f], r.albedo, gap, r.wetness)
+			surface, _, _ = v.balance(&w, admittance, rest, 1, c.film, c.temperature[0])
+		}
+		r.season.Surface[f][r.day] = unit.Celsius(surface)
+	}
+}
+
+// noonShare turns the day's clear-sky sum (MJ/m²) into W/m² one hour past noon.
+func noonShare(latitude unit.Degrees, dayOfYear int) float64 {
+	const steps = 48
+	sum := 0.0
+	for k := range steps {
+		sum += math.Max(0, sky.SinElevation(latitude, dayOfYear, (float64(k)+0.5)/2))
+	}
+	if sum == 0 {
+		return 0
+	}
+	return math.Max(0, sky.SinElevation(latitude, dayOfYear, 13)) * 1e6 / (sum * 1800)
+}

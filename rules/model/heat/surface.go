@@ -1,0 +1,179 @@
+package heat
+
+import "math"
+
+// Physical constants, SI. Textbook values.
+const (
+	stefanBoltzmann = 5.6704e-8 // W/m²/K⁴
+	kelvin          = 273.15
+	airCapacity     = 1200.0 // J/m³/K, ρ·cp of air
+	latentHeat      = 2.45e6 // J/kg
+	stillAir        = 0.026  // W/m/K, conductivity of air
+	vapourDiffusion = 2.5e-5 // m²/s
+	psychrometric   = 66.1   // Pa/K at sea level
+	vapourGas       = 461.5  // J/kg/K
+	soilEmissivity  = 0.95
+)
+
+// hour is the weather at one moment of a day.
+type hour struct {
+	air    float64 // °C
+	solar  float64 // W/m² on the level, below any leaves
+	sky    float64 // W/m², long-wave from sky and leaves
+	vapour float64 // Pa, vapour pressure of the air
+	forced float64 // W/m²/K cubed: forced convection, see exchange
+}
+
+// saturation gives the saturation vapour pressure in Pa and its slope in Pa/K,
+// −50 to 95 °C: the polynomial of Lowe, P. R. (1977), An approximating
+// polynomial for the computation of saturation vapor pressure, Journal of
+// Applied Meteorology 16:100–103 (from memory; checked against FAO-56 equation
+// 11 by a test). It needs no exponential, so every machine gives the same bits.
+func saturation(t float64) (e, slope float64) {
+	t = max(-50, min(95, t))
+	const a0, a1, a2, a3, a4, a5, a6 = 610.7799961, 44.36518521, 1.428945805, 2.650648471e-2, 3.031240396e-4, 2.034080948e-6, 6.136820929e-9
+	e = a0 + t*(a1+t*(a2+t*(a3+t*(a4+t*(a5+t*a6)))))
+	slope = a1 + t*(2*a2+t*(3*a3+t*(4*a4+t*(5*a5+t*6*a6))))
+	return e, slope
+}
+
+// exchange gives the heat transfer coefficient to the outside air in W/m²/K and
+// its slope in the surface temperature. Forced and free convection join by the
+// cube: free convection over a warm plate is 1.5·ΔT^⅓, whose cube is 3.375·ΔT
+// (common practice; see the engineering handbooks on heated horizontal plates).
+func exchange(forcedCubed, warmer float64) (h, slope float64) {
+	if warmer <= 0 {
+		return math.Cbrt(forcedCubed), 0
+	}
+	h = math.Cbrt(forcedCubed + 3.375*warmer)
+	return h, 3.375 / (3 * h * h)
+}
+
+// forcedConvection gives the forced part in W/m²/K for a wind in m/s at 2 m over
+// a roughness in m: turbulent transfer by the logarithmic wind profile.
+func forcedConvection(wind, roughness float64) float64 {
+	const karmanSquared, height = 0.16, 2.0
+	l := math.Log(height / roughness)
+	return airCapacity * karmanSquared * math.Max(0.3, wind) / (l * l)
+}
+
+// bare is the surface of open ground.
+type bare struct {
+	albedo     float64
+	resistance float64 // s/m, of the drying surface to evaporation
+}
+
+const (
+	mostTurns = 12
+	closeness = 1e-7 // K; Newton's next error is its square
+)
+
+// balance finds the surface temperature that closes the energy balance of bare
+// ground with the ground below: surface·T − rest = θ·G(T).
+func (b *bare) balance(w *hour, coefficient, rest, theta, start float64) (t, flux float64) {
+	t = start
+	gain := w.solar*(1-b.albedo) + soilEmissivity*w.sky
+	for range mostTurns {
+		k := t + kelvin
+		cube := k * k * k
+		h, hSlope := exchange(w.forced, t-w.air)
+		e, eSlope := saturation(t)
+		// Evaporation: ρcp/γ·(e_s−e_a)/(r_a+r_s) with r_a = ρcp/h.
+		resistance := airCapacity/h + b.resistance
+		wet := airCapacity / psychrometric / resistance
+		wetSlope := wet / resistance * airCapacity / (h * h) * hSlope
+		flux = gain - soilEmissivity*stefanBoltzmann*cube*k - h*(t-w.air) - wet*(e-w.vapour)
+		slope := -4*soilEmissivity*stefanBoltzmann*cube - h - hSlope*(t-w.air) - wet*eSlope - wetSlope*(e-w.vapour)
+		step := (theta*flux - coefficient*t + rest) / (coefficient - theta*slope)
+		t += step
+		if step < closeness && step > -closeness {
+			break
+		}
+	}
+	// The flux that the books see is the one the ground's equation demands.
+	return t, (coefficient*t - rest) / theta
+}
+
+// cover is a film over ground, as numbers ready for the balance.
+type cover struct {
+	// Shares of the sun on film and soil, after all reflections between them.
+	sunFilm, sunSoil float64
+	// Long-wave: net gain of film and soil per W/m² of sky radiation, of black
+	// radiation at film temperature and at soil temperature.
+	skyFilm, hotFilm, soilFilm float64
+	skySoil, filmSoil, hotSoil float64
+	gap                        float64 // W/m²/K through the air under the film
+	vapour                     float64 // J·m/s/kg…: latent heat per kg/m³ of vapour difference, W·m/kg
+}
+
+// newCover works out the reflections. albedo is the soil's; gap the thickness
+// of the still air between, m; wetness 0–1 how freely the soil's water reaches
+// the film. The structure is that of Ham, J. M. and Kluitenberg, G. J. (1994),
+// Agricultural and Forest Meteorology 71:403–424 (from memory); the algebra is
+// derived here: light that bounces between film and soil is a geometric series.
+func newCover(o Optics, albedo, gap, wetness float64) cover {
+	short := 1 / (1 - o.ReflectUnder*albedo)
+	absorbTop := 1 - o.ReflectTop - o.Transmit
+	absorbUnder := 1 - o.ReflectUnder - o.Transmit
+	long := 1 / (1 - o.LongReflectUnder*(1-soilEmissivity))
+	emitTop := 1 - o.LongReflectTop - o.LongTransmit
+	emitUnder := 1 - o.LongReflectUnder - o.LongTransmit
+	r := 1 - soilEmissivity
+	// Down-welling on the soil: sky, film and the soil's own returned.
+	downSky, downFilm, downSoil := long*o.LongTransmit, long*emitUnder, long*o.LongReflectUnder*soilEmissivity
+	// Up-welling on the film's underside: the soil's own plus the reflected.
+	upSky, upFilm, upSoil := r*downSky, r*downFilm, soilEmissivity+r*downSoil
+	return cover{
+		sunFilm:  absorbTop + o.Transmit*albedo*absorbUnder*short,
+		sunSoil:  o.Transmit * (1 - albedo) * short,
+		skyFilm:  emitTop + emitUnder*upSky,
+		hotFilm:  emitUnder*upFilm - emitTop - emitUnder,
+		soilFilm: emitUnder * upSoil,
+		skySoil:  soilEmissivity * downSky,
+		filmSoil: soilEmissivity * downFilm,
+		hotSoil:  soilEmissivity * (downSoil - 1),
+		gap:      stillAir / gap,
+		vapour:   latentHeat * vapourDiffusion / gap * wetness,
+	}
+}
+
+// balance finds the film and soil surface temperatures together: the film holds
+// no heat, the soil passes its gain to the ground below.
+func (v *cover) balance(w *hour, coefficient, rest, theta, startFilm, startSoil float64) (film, soil, flux float64) {
+	film, soil = startFilm, startSoil
+	sunFilm := v.sunFilm*w.solar + v.skyFilm*w.sky
+	sunSoil := v.sunSoil*w.solar + v.skySoil*w.sky
+	for range mostTurns {
+		kf, ks := film+kelvin, soil+kelvin
+		cubeFilm, cubeSoil := stefanBoltzmann*kf*kf*kf, stefanBoltzmann*ks*ks*ks
+		h, hSlope := exchange(w.forced, film-w.air)
+		// Condensation under the film; never the other way, since the film's
+		// drops run back to the soil rather than dry it.
+		es, esSlope := saturation(soil)
+		ef, efSlope := saturation(film)
+		ds, df := es/(vapourGas*ks), ef/(vapourGas*kf)
+		latent, bySoil, byFilm := 0.0, 0.0, 0.0
+		if ds > df {
+			latent = v.vapour * (ds - df)
+			bySoil = v.vapour * (esSlope/(vapourGas*ks) - ds/ks)
+			byFilm = -v.vapour * (efSlope/(vapourGas*kf) - df/kf)
+		}
+		filmGain := sunFilm + v.hotFilm*cubeFilm*kf + v.soilFilm*cubeSoil*ks - h*(film-w.air) - v.gap*(film-soil) + latent
+		flux = sunSoil + v.filmSoil*cubeFilm*kf + v.hotSoil*cubeSoil*ks + v.gap*(film-soil) - latent
+		// Newton on both: [a b; c d]·step = −[filmGain, soilGain].
+		a := 4*v.hotFilm*cubeFilm - h - hSlope*(film-w.air) - v.gap + byFilm
+		b := 4*v.soilFilm*cubeSoil + v.gap + bySoil
+		c := theta * (4*v.filmSoil*cubeFilm + v.gap - byFilm)
+		d := theta*(4*v.hotSoil*cubeSoil-v.gap-bySoil) - coefficient
+		soilGain := theta*flux - coefficient*soil + rest
+		det := a*d - b*c
+		stepFilm := (b*soilGain - d*filmGain) / det
+		stepSoil := (c*filmGain - a*soilGain) / det
+		film += stepFilm
+		soil += stepSoil
+		if stepFilm < closeness && stepFilm > -closeness && stepSoil < closeness && stepSoil > -closeness {
+			break
+		}
+	}
+	return film, soil, (coefficient*soil - rest) / theta
+}

@@ -1,0 +1,157 @@
+package water
+
+import (
+	"filmfurrow/rules/model/demand"
+	"filmfurrow/rules/model/soilwater"
+	"filmfurrow/rules/unit"
+)
+
+const fao56 = "FAO Irrigation and Drainage Paper 56 (1998)"
+
+func (w *work) season(year Year) demand.Season {
+	in := &w.in
+	k := in.Coefficients.Value
+	crop := demand.Crop{Initial: k.Initial, Mid: k.Mid, End: k.End, Stages: in.Stages.Value}
+	if in.Season.Given {
+		crop = crop.Scaled(in.Season.Value)
+	}
+	return demand.Season{
+		Crop:      crop,
+		Cut:       demand.FilmCut{Low: in.filmCut.Low, High: in.filmCut.High},
+		Ground:    in.ground,
+		PlantOn:   in.PlantOn,
+		Reference: year,
+	}
+}
+
+func (w *work) gross(net float64) float64 {
+	return demand.Gross(net, w.in.efficiency, w.plan.Demand.Leaching)
+}
+
+// per100m turns litres for a metre of bed into the plan's figure.
+func per100m(perMetre float64) LitresPer100Metres {
+	return round(LitresPer100Metres(100*perMetre), stepVolume)
+}
+
+func (w *work) demand() {
+	in := &w.in
+	if !in.Usual.Given || !in.Coefficients.Given || !in.Stages.Given || !in.BedTop.Given || !in.BedCentres.Given {
+		return
+	}
+	season := w.season(in.Usual.Value)
+	months, peak := season.Months()
+	d := &Demand{Season: season.Crop.Season(), Stages: season.Crop.Stages}
+	w.plan.Demand = d
+	if in.Salt.Given && in.SaltThreshold.Given && in.SaltSlope.Given {
+		d.Leaching = round(w.tolerance().Leaching(in.Salt.Value), stepShare)
+	}
+	cool, dry := w.otherYear(in.Cool), w.otherYear(in.Dry)
+	total := 0.0
+	for i, m := range months {
+		total += w.gross(m.PerMetre) * float64(m.Days)
+		month := Month{
+			Year: m.Year, Month: m.Month, Days: m.Days,
+			Reference:   round(m.Reference, stepDepth),
+			Coefficient: round(m.Coefficient, stepFactor),
+			Use:         round(m.Use, stepDepth),
+			UseLow:      round(m.UseLow, stepDepth),
+			UseHigh:     round(m.UseHigh, stepDepth),
+			Ground:      round(m.Ground, stepLength),
+			Net:         per100m(m.PerMetre),
+			Gross:       per100m(w.gross(m.PerMetre)),
+		}
+		if cool != nil {
+			month.GrossCool = Known(per100m(w.gross(cool[i].PerMetre)))
+		}
+		if dry != nil {
+			month.GrossDry = Known(per100m(w.gross(dry[i].PerMetre)))
+		}
+		d.Months = append(d.Months, month)
+	}
+	d.Total = per100m(total)
+	d.InField = round(unit.Millimetres(total/float64(in.BedCentres.Value)), stepDepth)
+	w.peakNet, w.peakGross = peak.PerMetre, w.gross(peak.PerMetre)
+	d.Peak = Peak{
+		On:        peak.Date,
+		Use:       round(peak.Use, stepDepth),
+		Net:       per100m(peak.PerMetre),
+		Gross:     per100m(w.peakGross),
+		OnBedOnly: per100m(w.gross(peak.PerMetreBed)),
+		GrossPoor: per100m(demand.Gross(peak.PerMetre, poorUniformity, d.Leaching)),
+	}
+	if dry != nil {
+		_, dryPeak := w.season(in.Dry.Value).Months()
+		d.Peak.GrossDry = Known(per100m(w.gross(dryPeak.PerMetre)))
+	}
+	day := int(peak.Date.Minus(in.PlantOn))
+	coefficient, cover := season.Crop.At(day)
+	_, month, _ := peak.Date.Civil()
+	w.step("crop-use", "What the crop uses on its hungriest day",
+		"reference evapotranspiration × crop coefficient × (1 − what film saves)",
+		fao56+", chapters 6 and 10",
+		named("crop use a day", d.Peak.Use),
+		named("day", d.Peak.On),
+		named("reference evapotranspiration a day", round(in.Usual.Value[month-1], stepDepth)),
+		named("crop coefficient", round(coefficient, stepFactor)),
+		named("film saves", round(season.Cut.At(cover), stepShare)))
+	w.step("net", "Litres for the bed",
+		"crop use × width of ground that the crop draws on × length of bed",
+		"1 mm on 1 m² is 1 L; the width grows from the bed top to the bed centres as leaves close (our reasoning, no source)",
+		per100("net need a day", unit.Litres(d.Peak.Net)),
+		named("crop use a day", d.Peak.Use),
+		named("width", unit.Short(round(peak.Ground, stepLength))))
+	w.step("gross", "Water to pump",
+		"net need ÷ the share that stays with the roots, or ÷ (1 − leaching) where that is more",
+		"Colorado State Extension 5.623; leaching: FAO Irrigation and Drainage Paper 29 (from memory)",
+		per100("gross need a day", unit.Litres(d.Peak.Gross)),
+		per100("net need a day", unit.Litres(d.Peak.Net)),
+		named("stays with the roots", in.efficiency),
+		named("leaching", d.Leaching))
+}
+
+// poorUniformity is the middle of what field evaluations of working systems
+// find: 65–80 % (CIGR agricultural engineering handbook, California).
+const poorUniformity unit.Percent = 70
+
+func (w *work) otherYear(y Optional[Year]) []demand.Month {
+	if !y.Given {
+		return nil
+	}
+	months, _ := w.season(y.Value).Months()
+	return months
+}
+
+// months fills in run times once flow, soil and zones are known.
+func (w *work) months() {
+	d := w.plan.Demand
+	if d == nil || w.bedFlow <= 0 {
+		return
+	}
+	zones := 0
+	if w.plan.Schedule != nil {
+		zones = len(w.plan.Schedule.Zones)
+	}
+	for i := range d.Months {
+		m := &d.Months[i]
+		run := unit.Minutes(60 * float64(m.Gross) / 100 / w.bedFlow)
+		m.Run = round(run, stepMinutes)
+		longest := w.longestOn(m.Use)
+		m.Runs = soilwater.RunsADay(run, longest)
+		m.EachRun = round(run/unit.Minutes(m.Runs), stepMinutes)
+		m.Interval = 1
+		if longest > 0 {
+			m.Interval = soilwater.Interval(run, longest)
+		}
+		if zones > 0 {
+			hours := unit.Hours(float64(run) / 60 * float64(zones))
+			m.HoursADay = Known(round(hours, stepHours))
+			m.HoursAWeek = Known(round(7*hours, stepHours))
+		}
+	}
+	d.Peak.Run = round(w.peakRun(), stepMinutes)
+	d.Peak.Runs = soilwater.RunsADay(w.peakRun(), w.longest)
+	d.Peak.EachRun = round(w.peakRun()/unit.Minutes(d.Peak.Runs), stepMinutes)
+}
+
+// peakRun is how long a zone runs on the hungriest day.
+func (w *work) peakRun() unit.Minutes { return unit.Minutes(60 * w.peakGross / w.bedFlow) }

@@ -1,0 +1,182 @@
+package water
+
+import (
+	"filmfurrow/rules/model/demand"
+	"filmfurrow/rules/model/drip"
+	"filmfurrow/rules/model/feed"
+	"filmfurrow/rules/model/waterquality"
+	"filmfurrow/rules/unit"
+)
+
+func (w *work) tolerance() waterquality.Tolerance {
+	return waterquality.Tolerance{Threshold: w.in.SaltThreshold.Value, Slope: w.in.SaltSlope.Value}
+}
+
+const fao29 = "table after FAO Irrigation and Drainage Paper 29 rev. 1 (1985), PMC9128324"
+
+// quality reads the water test and chooses the filter.
+func (w *work) quality() {
+	in, p := &w.in, &w.plan
+	p.Filter = waterquality.FilterFor(drip.EmitterOf(in.TapeFlow, in.Spacing, in.exponent).Rated, in.Supply)
+	q := &p.Quality
+	find := func(id string, value float64) {
+		c, _ := waterquality.CloggerOf(id)
+		f := Finding{c, round(value, stepShare), c.Judge(value)}
+		q.Clogging = append(q.Clogging, f)
+		if f.Hazard == waterquality.Severe {
+			w.cares = append(w.cares, unit.Say("The water test shows a severe risk of clogging by {}.", c.Name))
+			w.warn("clogging-"+id, Care, c.Source, unit.Say("Outlets may clog by {}: ask for treatment before you buy tape.", c.Name))
+		}
+	}
+	if in.Acidity.Given {
+		find("ph", in.Acidity.Value)
+	}
+	if in.Iron.Given {
+		find("iron", float64(in.Iron.Value))
+	}
+	if in.Salt.Given {
+		find("dissolved_solids", waterquality.DissolvedSolids(float64(in.Salt.Value)))
+	}
+	if in.Hardness.Given {
+		q.HardnessWord = waterquality.HardnessWord(float64(in.Hardness.Value))
+		if in.Hardness.Value > 120 && in.Acidity.Given && in.Acidity.Value > 7.5 {
+			w.warn("lime", Care, "UC ANR, micro-irrigation maintenance: bicarbonate above 2 meq/L and pH above 7.5",
+				unit.Say("Hard water of pH {} may leave lime in the outlets: have bicarbonate tested.", in.Acidity.Value))
+		}
+	}
+	if in.Supply.Surface() {
+		w.warn("surface-water", Note, "University of Florida WI009",
+			unit.Say("Pond and stream water carries algae: put a media or disc filter before the screen."))
+	}
+	if !in.Salt.Given {
+		return
+	}
+	w.salt()
+}
+
+func (w *work) salt() {
+	in, q := &w.in, &w.plan.Quality
+	q.Restriction = waterquality.Restriction(in.Salt.Value)
+	q.Infiltration = waterquality.Infiltration(in.Salt.Value, in.SodiumRatio.or(0))
+	if q.Infiltration == waterquality.Severe {
+		w.warn("infiltration", Care, fao29,
+			unit.Say("Water of {} is so pure that soil may seal and take it in slowly.", in.Salt.Value))
+	}
+	if q.Restriction == waterquality.Severe {
+		w.warn("salt", Care, fao29, unit.Say("Water of {} is too salty for most crops.", in.Salt.Value))
+	}
+	if !in.SaltThreshold.Given || !in.SaltSlope.Given {
+		return
+	}
+	t := w.tolerance()
+	yield := round(t.YieldWith(in.Salt.Value), stepShare)
+	q.Yield, q.MostSalt = Known(yield), Known(round(t.MostWater(), stepShare))
+	if yield < 100 {
+		w.warn("salt-yield", Care, "FAO Irrigation and Drainage Paper 61, annex 1; soil paste 1.5 × the water",
+			unit.Say("With this water expect about {} of the yield: the crop stands {} without loss.", yield, q.MostSalt.Value))
+	}
+	if yield < 75 {
+		w.cares = append(w.cares, unit.Say("Salt in the water costs about {} of the yield.", 100-yield))
+	}
+	w.step("salt", "What salt costs",
+		"100 − slope × (1.5 × conductivity of the water − threshold)",
+		"FAO Irrigation and Drainage Paper 61, annex 1; 1.5: pairs in PLoS ONE 2018, table 3",
+		named("yield expected", yield),
+		named("conductivity of the water", in.Salt.Value),
+		named("threshold", in.SaltThreshold.Value),
+		named("slope for 1 dS/m", in.SaltSlope.Value))
+	w.step("leaching", "Water that must wash salt down",
+		"conductivity of the water ÷ (5 × threshold − conductivity of the water)",
+		"FAO Irrigation and Drainage Paper 29, equation 9 (from memory)",
+		named("leaching", round(t.Leaching(in.Salt.Value), stepShare)),
+		named("conductivity of the water", in.Salt.Value),
+		named("threshold", in.SaltThreshold.Value))
+}
+
+// feeding does the sums of one day's feed.
+func (w *work) feeding() {
+	in, p := &w.in, &w.plan
+	if in.Nitrate.Given && p.Demand != nil {
+		kilograms := feed.NitrateCredit(in.Nitrate.Value, unit.Litres(float64(p.Demand.InField)*10000))
+		p.Quality.NitrogenCredit = Known(float64(round(kilograms, stepVolume)))
+	}
+	if !in.FeedRate.Given || !in.FeedGrade.Given || !in.Stock.Given || !in.Injector.Given || p.Schedule == nil || len(p.Schedule.Zones) == 0 || !in.BedCentres.Given {
+		return
+	}
+	bed := in.BedLength.Value * unit.Metres(in.Beds.Value)
+	nutrient := feed.ForBed(in.FeedRate.Value, in.BedCentres.Value, bed)
+	product := feed.Product(nutrient, in.FeedGrade.Value)
+	stock := feed.Stock(product, in.Stock.Value)
+	zone := p.Schedule.Zones[0]
+	zoneStock := stock * unit.Litres(zone.Beds) / unit.Litres(in.Beds.Value)
+	held := p.Tape.Fill * unit.Litres(zone.Beds)
+	if p.Supply != nil {
+		held += drip.FillVolume(p.Supply.Bore.Inside, zone.FromSource+in.BedCentres.Value*unit.Metres(zone.Beds))
+	}
+	f := &Feeding{
+		Nutrient:   round(nutrient, stepMass),
+		Product:    round(product, stepMass),
+		Stock:      round(stock, stepVolume),
+		ZoneStock:  round(zoneStock, stepVolume),
+		ZoneInject: round(feed.InjectMinutes(zoneStock, zone.Flow, in.Injector.Value), stepMinutes),
+		Rinse:      round(feed.RinseMinutes(held, zone.Flow), stepMinutes),
+	}
+	f.Fits = !p.Schedule.RunADay.Given || f.ZoneInject+f.Rinse <= p.Schedule.EachRun
+	p.Feeding = f
+	if !f.Fits {
+		w.warn("feed-too-long", Care, "arithmetic",
+			unit.Say("Injecting takes {} and rinsing {}: longer than the run of {}. Make the stock stronger or feed less often.", f.ZoneInject, f.Rinse, p.Schedule.EachRun))
+	}
+	w.step("feed", "Feed for one day",
+		"rate for the field × bed centres × length of bed ÷ grade; stock ÷ what the injector draws",
+		"Mid-Atlantic recommendations (2021) count an acre as 7,260 bed feet on 6-ft centres; arithmetic",
+		named("inject, largest zone", f.ZoneInject),
+		named("nutrient", f.Nutrient), named("product", f.Product), named("stock", f.Stock), named("rinse after it", f.Rinse))
+}
+
+// checks set rules of the trade beside ours.
+func (w *work) checks() {
+	d := w.plan.Demand
+	if d == nil {
+		return
+	}
+	thumb := unit.FromGallonsPerMinutePer100Feet(0.5)
+	hours := round(unit.Hours(float64(d.Peak.Gross)/float64(thumb)), stepHours)
+	w.plan.Checks = append(w.plan.Checks, Check{
+		ID:   "rule-of-thumb",
+		Says: unit.Say("Rule of thumb for the mid-Atlantic summer: tape of {} runs 2 to 3 h a day for maturing vegetables. On your hungriest day such tape would run {}.", thumb, hours),
+		Ours: unit.Of(hours), Low: unit.Of(unit.Hours(2)), High: unit.Of(unit.Hours(3)),
+		Agrees: hours >= 2 && hours <= 3,
+		Source: "common practice, no source",
+	})
+	week := round(7*d.Peak.Use, stepDepth)
+	w.plan.Checks = append(w.plan.Checks, Check{
+		ID:   "weekly-inch",
+		Says: unit.Say("Penn State: 1 to 1.5 in a week, counted on the bed top. Yours, counted the same way: {} in the hungriest week.", week),
+		Ours: unit.Of(week), Low: unit.Of(unit.Millimetres(25.4)), High: unit.Of(unit.Millimetres(38.1)),
+		Agrees: week >= 25.4 && week <= 38.1,
+		Source: "Penn State Extension (2013)",
+	})
+	if d.InField <= 0 {
+		return
+	}
+	saved := round(w.savedAgainstSprinklers(), stepShare)
+	w.plan.Checks = append(w.plan.Checks, Check{
+		ID:   "half-the-water",
+		Says: unit.Say("Claim: drip can save up to half the water. Against sprinklers of 70 % on bare ground yours saves {} over the season.", saved),
+		Ours: unit.Of(saved), Low: unit.Of(unit.Percent(0)), High: unit.Of(unit.Percent(50)),
+		Agrees: saved >= 0 && saved <= 50,
+		Source: "common practice, no source",
+	})
+}
+
+func (w *work) savedAgainstSprinklers() unit.Percent {
+	season := w.season(w.in.Usual.Value)
+	season.Cut = demand.FilmCut{}
+	months, _ := season.Months()
+	bare := 0.0
+	for _, m := range months {
+		bare += demand.Gross(m.PerMetreField, 70, 0) * float64(m.Days)
+	}
+	return unit.Percent(100 * (1 - float64(w.plan.Demand.Total)/100/bare))
+}

@@ -1,0 +1,90 @@
+package water
+
+import (
+	"filmfurrow/rules/model/soilwater"
+	"filmfurrow/rules/unit"
+)
+
+// schedule groups whole beds into zones and fits their runs into the day.
+func (w *work) schedule() {
+	in, t := &w.in, &w.plan.Tape
+	w.supplySteps()
+	if in.Supply == "none" || !in.Beds.Given || !in.Flow.Given || t.BedFlow <= 0 {
+		return
+	}
+	sch := &Schedule{HoursGiven: in.hours}
+	w.plan.Schedule = sch
+	sch.BedsAtOnce = min(atOnce(w.usable(), t.BedFlow), in.Beds.Value)
+	first := 1
+	for i, beds := range divide(in.Beds.Value, sch.BedsAtOnce) {
+		z := Zone{Number: i + 1, FirstBed: first, LastBed: first + beds - 1, Beds: beds, Flow: round(t.BedFlow*unit.LitresPerHour(beds), stepFlow)}
+		if w.plan.Supply != nil {
+			plain, loss := w.zoneLoss(w.plan.Supply.Bore, first, beds)
+			z.FromSource, z.Loss = round(plain, stepLength), round(loss, stepPressure)
+		}
+		sch.Zones = append(sch.Zones, z)
+		first += beds
+	}
+	w.step("beds-at-once", "Beds that run together",
+		"tested flow × usable share ÷ flow of one bed, whole beds only",
+		"usable 75–85 % of a tested flow: common practice, no source",
+		named("beds at once", sch.BedsAtOnce),
+		named("tested flow", in.Flow.Value), named("usable share", in.usable), named("flow of one bed", t.BedFlow))
+	if sch.BedsAtOnce == 0 {
+		w.stops = append(w.stops, unit.Say("Not even one bed can run: it takes {}, and {} is usable.", t.BedFlow, round(w.usable(), stepFlow)))
+	}
+	if w.peakGross <= 0 {
+		return
+	}
+	run := w.peakRun()
+	sch.Runs = soilwater.RunsADay(run, w.longest)
+	sch.RunADay = Known(round(run, stepMinutes))
+	sch.EachRun = round(run/unit.Minutes(sch.Runs), stepMinutes)
+	sch.LitresADay = Known(round(unit.Litres(w.peakGross*float64(in.BedLength.Value)*float64(in.Beds.Value)), stepVolume))
+	if len(sch.Zones) > 0 {
+		hours := unit.Hours(float64(run) / 60 * float64(len(sch.Zones)))
+		sch.HoursADay = Known(round(hours, stepHours))
+		sch.HoursAWeek = Known(round(7*hours, stepHours))
+		w.step("hours", "Hours a day",
+			"gross need ÷ flow of the bed × zones",
+			"arithmetic; Penn State Extension (2013) prints the same hours for 1 in on 30 in",
+			named("hours a day, all zones", sch.HoursADay.Value),
+			named("run of one zone", sch.RunADay.Value),
+			named("runs a day", sch.Runs),
+			named("zones", len(sch.Zones)))
+		if sch.HoursADay.Value > in.hours {
+			w.stops = append(w.stops, unit.Say("The hungriest day needs {} of running; {} are allowed.", sch.HoursADay.Value, in.hours))
+		}
+	}
+	w.tank()
+	if t.FillMinutes > 0 && sch.EachRun < 3*t.FillMinutes {
+		w.warn("short-runs", Note, "common practice, no source",
+			unit.Say("A run of {} is short beside the {} that a line takes to fill: the near end gets more. Run less often, for longer.", sch.EachRun, t.FillMinutes))
+	}
+	if len(w.stops) > 0 && !w.light {
+		w.plan.WaysOut = w.waysOut()
+	}
+}
+
+// tank sets a tank's content and refill against the zones.
+func (w *work) tank() {
+	in, sch, s := &w.in, w.plan.Schedule, w.plan.Supply
+	if s == nil || !in.TankVolume.Given || !in.TankRefill.Given || len(sch.Zones) == 0 {
+		return
+	}
+	k := &Tank{Refill: round(unit.Minutes(60*float64(in.TankVolume.Value)/float64(in.TankRefill.Value)), stepMinutes)}
+	draw := sch.Zones[0].Flow
+	if draw > in.TankRefill.Value {
+		k.RunsDry = true
+		k.UntilEmpty = round(unit.Minutes(60*float64(in.TankVolume.Value)/float64(draw-in.TankRefill.Value)), stepMinutes)
+	}
+	k.ADay = round(unit.Litres(24*float64(in.TankRefill.Value)), stepVolume)
+	k.Enough = k.ADay >= sch.LitresADay.Value
+	s.Tank = k
+	if !k.Enough {
+		w.stops = append(w.stops, unit.Say("The tank refills by {} a day; the hungriest day takes {}.", k.ADay, sch.LitresADay.Value))
+	} else if k.RunsDry && k.UntilEmpty < sch.EachRun {
+		w.cares = append(w.cares, unit.Say("The tank is empty after {} of running, before the run of {} ends.", k.UntilEmpty, sch.EachRun))
+		w.warn("tank-empties", Care, "arithmetic", unit.Say("Split each run: the tank lasts {} and takes {} to fill.", k.UntilEmpty, k.Refill))
+	}
+}

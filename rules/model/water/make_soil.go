@@ -1,0 +1,91 @@
+package water
+
+import (
+	"filmfurrow/rules/model/soilwater"
+	"filmfurrow/rules/unit"
+)
+
+// soil works out the longest single run. It needs the flow that the tape has.
+func (w *work) soil() {
+	in := &w.in
+	class, ok := soilwater.ClassOf(in.Texture)
+	if !ok {
+		return
+	}
+	s := &Soil{GuideLow: class.GuideLow, GuideHigh: class.GuideHigh}
+	water := class.Of(in.OrganicMatter.or(soilwater.UsualOrganicMatter))
+	s.Water = soilwater.Water{
+		WiltingPoint:  round(water.WiltingPoint, stepFactor),
+		FieldCapacity: round(water.FieldCapacity, stepFactor),
+		Saturation:    round(water.Saturation, stepFactor),
+		Available:     round(water.Available, stepFactor),
+		Conductivity:  round(water.Conductivity, stepVolume),
+	}
+	w.plan.Soil = s
+	if !in.BedTop.Given {
+		return
+	}
+	oneLine := in.WettedWidth.or(class.Wet)
+	s.Strip = soilwater.Wet(oneLine, in.BedTop.Value, in.Spacing, in.Lines)
+	if !s.Strip.Continuous {
+		w.warn("outlets-apart", Care, "spacing at most 0.8 of the wetted width (from memory, NRCS handbook 623 chapter 7)",
+			unit.Say("Outlets {} apart leave dry gaps: one line wets about {} here. Take {} or closer.", unit.Short(in.Spacing), unit.Short(oneLine), unit.Short(s.Strip.WidestStep)))
+	}
+	if s.Strip.Share < 60 {
+		w.warn("narrow-wet-strip", Note, "common practice, no source",
+			unit.Say("The tape wets about {} of the bed top. Plant near the tape, or lay one more line.", s.Strip.Share))
+	}
+	if !in.RootDepth.Given || !in.Depletion.Given || w.bedFlow <= 0 {
+		return
+	}
+	s.Depth = soilwater.DepthInBed(in.RootDepth.Value)
+	use := unit.Millimetres(5) // the use that table 22 holds for
+	if w.plan.Demand != nil {
+		use = w.plan.Demand.Peak.Use
+	}
+	s.Depletion = round(soilwater.DepletionOn(in.Depletion.Value, use), stepFactor)
+	section := soilwater.Section{Available: s.Water.Available, Depth: s.Depth, Depletion: s.Depletion, Width: s.Strip.Width}
+	s.Store = per100m(section.Store())
+	w.longest = w.run(section)
+	s.Longest = round(w.longest, stepMinutes)
+	s.LongestLow, s.LongestHigh = s.Longest, s.Longest
+	for _, available := range [...]float64{s.Water.Available, class.GuideLow, class.GuideHigh} {
+		for _, wet := range [...]unit.Metres{class.WetLow, oneLine, class.WetHigh} {
+			if available == 0 || in.WettedWidth.Given && wet != oneLine {
+				continue
+			}
+			other := section
+			other.Available = available
+			other.Width = soilwater.Wet(wet, in.BedTop.Value, in.Spacing, in.Lines).Width
+			run := round(w.run(other), stepMinutes)
+			s.LongestLow, s.LongestHigh = min(s.LongestLow, run), max(s.LongestHigh, run)
+		}
+	}
+	w.step("store", "Water that the wet strip may give",
+		"available water × root depth in the bed × share that may be used × wetted width",
+		"Saxton and Rawls 2006; FAO-56 table 22; wetted width: common practice, no source",
+		per100("store", unit.Litres(s.Store)),
+		named("available water, share of the soil", s.Water.Available),
+		named("root depth in the bed", unit.Short(s.Depth)),
+		named("share that may be used", s.Depletion),
+		named("wetted width", unit.Short(s.Strip.Width)))
+	w.step("longest-run", "Longest single run",
+		"store ÷ flow of the bed's tape",
+		"the form of the NCAT/ATTRA and Penn State (2013) table; its own assumptions are not printed, and two editions differ by half",
+		named("longest run", s.Longest),
+		per100("store", unit.Litres(s.Store)),
+		per100("flow an hour", unit.Litres(round(100*w.bedFlow, stepVolume))))
+}
+
+func (w *work) run(s soilwater.Section) unit.Minutes {
+	return s.LongestRun(unit.LitresPerHourPer100Metres(100 * w.bedFlow))
+}
+
+// longestOn is the longest run on a day of another crop use.
+func (w *work) longestOn(use unit.Millimetres) unit.Minutes {
+	s := w.plan.Soil
+	if s == nil || s.Depletion == 0 {
+		return 0
+	}
+	return w.longest * unit.Minutes(soilwater.DepletionOn(w.in.Depletion.Value, use)/s.Depletion)
+}

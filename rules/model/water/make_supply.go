@@ -1,0 +1,244 @@
+package water
+
+import (
+	"math"
+
+	"filmfurrow/rules/model/drip"
+	"filmfurrow/rules/model/waterquality"
+	"filmfurrow/rules/unit"
+)
+
+// atOnce is how many whole beds a usable flow feeds.
+func atOnce(usable, bedFlow unit.LitresPerHour) int {
+	if bedFlow <= 0 {
+		return 0
+	}
+	return int(min(math.Floor(round(float64(usable/bedFlow), 1e-6)), 1e6))
+}
+
+// divide shares beds out over the fewest zones of at most so many beds, as
+// evenly as whole beds allow, larger zones first. No zones where not even one
+// bed can run.
+func divide(beds, most int) []int {
+	if most < 1 {
+		return nil
+	}
+	zones := (beds + most - 1) / most
+	sizes := make([]int, zones)
+	for i := range sizes {
+		sizes[i] = beds / zones
+		if i < beds%zones {
+			sizes[i]++
+		}
+	}
+	return sizes
+}
+
+func (w *work) usable() unit.LitresPerHour {
+	return w.in.Flow.Value * unit.LitresPerHour(w.in.usable/100)
+}
+
+// push is the pressure that the source has at the height of the beds, if
+// known: its gauge less the rise, or the height of a tank.
+func (w *work) push() (unit.Kilopascals, bool) {
+	in := &w.in
+	switch {
+	case in.Pressure.Given:
+		return in.Pressure.Value - drip.PressureOf(in.Rise.Value), true
+	case in.Supply == waterquality.Tank && in.Rise.Given:
+		return drip.PressureOf(-in.Rise.Value), true
+	}
+	return 0, false
+}
+
+// supply sizes header and pump for the zone that lies farthest. It needs beds
+// and a tested flow.
+func (w *work) supply() {
+	in, t := &w.in, &w.plan.Tape
+	if !in.Flow.Given && w.gravityOnly() {
+		// Height alone decides: no flow was tested, and none is needed to know
+		// what one bed gets.
+		s := &Supply{SourceGives: Known(round(drip.PressureOf(-in.Rise.Value)-w.filterLoss()-in.injectorLoss, stepPressure))}
+		w.gravity(s, w.filterLoss())
+		w.plan.Supply = s
+		return
+	}
+	if !in.Beds.Given || !in.BedCentres.Given || !in.Flow.Given {
+		return
+	}
+	s := &Supply{Usable: round(w.usable(), stepFlow)}
+	w.plan.Supply = s
+	most := atOnce(w.usable(), t.BedFlow)
+	sizes := divide(in.Beds.Value, most)
+	if len(sizes) == 0 {
+		sizes = []int{1} // head and pump for a single bed, so that the ways out have numbers
+	}
+	w.bore(s, sizes)
+	push, pushKnown := w.push()
+	s.HeaderLoss = round(w.headerLoss(s.Bore, sizes), stepPressure)
+	filter := w.filterLoss()
+	if pushKnown {
+		s.SourceGives = Known(round(push-filter-in.injectorLoss-s.HeaderLoss, stepPressure))
+	}
+	s.Needs = round(in.pressure+s.HeaderLoss+filter+in.injectorLoss+drip.PressureOf(in.Rise.Value), stepPressure)
+	s.Head = drip.Head{
+		Lift:      in.Lift.Value,
+		Rise:      in.Rise.Value,
+		Friction:  round(drip.HeadOf(s.HeaderLoss), stepHead),
+		Filter:    round(drip.HeadOf(filter), stepHead),
+		Injector:  round(drip.HeadOf(in.injectorLoss), stepHead),
+		Operating: round(drip.HeadOf(in.pressure), stepHead),
+	}
+	s.Total = round(s.Head.Total(), stepHead)
+	flow := t.BedFlow * unit.LitresPerHour(sizes[0])
+	s.PumpNeeded = in.Lift.Value > 0 || !pushKnown && in.Supply != waterquality.Municipal
+	if s.PumpNeeded {
+		s.WaterPower = round(drip.WaterPower(flow, s.Total), stepPower)
+		s.ShaftPower = round(drip.ShaftPower(flow, s.Total, drip.UsualPumpEfficiency), stepPower)
+	}
+	w.gravity(s, filter)
+}
+
+// filterLoss is smaller where nothing but height pushes: such systems take a
+// large screen (our reasoning, no source).
+func (w *work) filterLoss() unit.Kilopascals {
+	if w.gravityOnly() && !w.in.FilterLoss.Given {
+		return gravityFilterLoss
+	}
+	return w.in.filterLoss
+}
+
+const gravityFilterLoss unit.Kilopascals = 2
+
+func (w *work) gravityOnly() bool {
+	return w.in.Supply == waterquality.Tank && !w.in.Pressure.Given && w.in.Rise.Given && w.in.Rise.Value < 0
+}
+
+// lateral is a whole bed as one outlet of the header.
+func (w *work) lateral() drip.Emitter {
+	return drip.Emitter{Rated: w.plan.Tape.BedFlow, RatedAt: w.in.pressure, Exponent: w.in.exponent}
+}
+
+func (w *work) bore(s *Supply, sizes []int) {
+	in := &w.in
+	allowed := usualHeaderLoss
+	if push, ok := w.push(); ok {
+		spare := push - w.filterLoss() - in.injectorLoss
+		allowed = max(spare-in.pressure, spare/5, 0.5)
+	}
+	limits := drip.HeaderLimits{
+		Velocity: drip.MaxVelocity,
+		Spread:   max(in.spread-w.plan.Tape.Spread, in.spread/4),
+		Loss:     allowed,
+	}
+	header := drip.Header{
+		Plain:    in.Header.Value + in.BedCentres.Value*unit.Metres(in.Beds.Value-sizes[len(sizes)-1]),
+		Laterals: sizes[0],
+		Spacing:  in.BedCentres.Value,
+		Lateral:  w.lateral(),
+	}
+	trials, err := drip.SizeHeader(header, in.pressure, limits, drip.NominalBores[:])
+	if err != nil || len(trials) == 0 {
+		s.Bore = drip.NominalBores[len(drip.NominalBores)-1]
+		return
+	}
+	for i := range trials {
+		r := &trials[i]
+		r.Velocity, r.Spread, r.Flow = round(r.Velocity, stepSpeed), round(r.Spread, stepShare), round(r.Flow, stepFlow)
+		r.PlainLoss, r.LateralLoss = round(r.PlainLoss, stepPressure), round(r.LateralLoss, stepPressure)
+	}
+	last := trials[len(trials)-1]
+	s.Trials, s.Bore, s.BoreFits, s.Velocity = trials, last.Bore, last.Fits, last.Velocity
+}
+
+// headerLoss is the friction to the lowest bed of the farthest zone.
+func (w *work) headerLoss(bore drip.Bore, sizes []int) unit.Kilopascals {
+	worst := unit.Kilopascals(0)
+	first := 1
+	for _, beds := range sizes {
+		_, loss := w.zoneLoss(bore, first, beds)
+		worst = max(worst, loss)
+		first += beds
+	}
+	return worst
+}
+
+func (w *work) zoneLoss(bore drip.Bore, first, beds int) (unit.Metres, unit.Kilopascals) {
+	in := &w.in
+	plain := in.Header.Value + in.BedCentres.Value*unit.Metres(first-1)
+	flow := w.plan.Tape.BedFlow * unit.LitresPerHour(beds)
+	loss := unit.Kilopascals(0)
+	if plain > 0 {
+		loss = drip.PressureOf(drip.Pipe{Length: plain, Bore: bore.Inside}.Loss(flow))
+	}
+	if beds > 1 {
+		line := drip.Line{Outlets: beds, Spacing: in.BedCentres.Value, Bore: bore.Inside, Outlet: w.lateral()}
+		if p, err := line.Solve(in.pressure); err == nil {
+			loss += p.Inlet - p.Lowest
+		}
+	}
+	return plain, loss
+}
+
+func (w *work) gravity(s *Supply, filter unit.Kilopascals) {
+	in := &w.in
+	if !w.gravityOnly() {
+		return
+	}
+	losses := drip.HeadOf(filter + in.injectorLoss + s.HeaderLoss)
+	feed, err := drip.FromTank(-in.Rise.Value, losses, w.line(in.tapeBore, in.BedLength.Value), in.spread, longestSought)
+	if err != nil {
+		return
+	}
+	s.Gravity = &feed
+}
+
+// supplySteps writes warnings and steps of header and pump, once, for the
+// pressure that the plan ends with.
+func (w *work) supplySteps() {
+	in, s := &w.in, w.plan.Supply
+	if s == nil || s.Bore.Inside == 0 {
+		return
+	}
+	if !s.BoreFits && len(s.Trials) > 0 {
+		w.cares = append(w.cares, unit.Say("No common header size keeps speed, evenness and pressure within limits."))
+		w.warn("header-too-small", Care, "limits: 1.5 m/s (5 ft/s), flow spread, pressure at hand",
+			unit.Say("Even a header of {} in loses {}. Run smaller zones or bring the source nearer.", s.Bore.Name, s.HeaderLoss))
+	}
+	if in.Lift.Value > 7 && in.Supply != waterquality.Well {
+		w.warn("suction", Care, "from memory: pumps draw up to about 7 m at sea level",
+			unit.Say("A pump on the bank cannot draw {} up: set it in or near the water.", in.Lift.Value))
+	}
+	if in.Flow.Value > 5e5 {
+		w.warn("river", Care, "range check", unit.Say("A flow of {} is that of a river: check the unit.", in.Flow.Value))
+	}
+	if s.SourceGives.Given && s.SourceGives.Value > in.pressure {
+		w.warn("regulator", Note, "a regulator is not a backflow preventer (2009 Uniform Plumbing Code list)",
+			unit.Say("Set a pressure regulator ahead of the tape: {} would reach it, and it wants {}.", s.SourceGives.Value, in.pressure))
+	}
+	if len(s.Trials) > 0 {
+		last := s.Trials[len(s.Trials)-1]
+		w.step("header", "Header size",
+			"smallest nominal bore with speed, flow spread between beds and pressure loss within limits; each bore's pressure solved bed by bed",
+			"5 ft/s: \"Irrigation formulas\" sheet; nominal sizes: common practice, no source",
+			named("bore", unit.Short(s.Bore.Inside)),
+			named("flow of the largest zone", last.Flow),
+			named("speed", last.Velocity),
+			named("speed limit", drip.MaxVelocity),
+			named("loss to the farthest bed", s.HeaderLoss))
+	}
+	w.step("head", "What the source must push",
+		"lift + rise + header and main + filter + injector + pressure at the tape",
+		"Texas A&M AgriLife B-6011; Florida Extension circular on pump head",
+		named("total head", s.Total),
+		named("lift", s.Head.Lift), named("rise", s.Head.Rise), named("friction", s.Head.Friction),
+		named("filter", s.Head.Filter), named("injector", s.Head.Injector), named("at the tape", s.Head.Operating))
+	if s.PumpNeeded {
+		w.step("pump", "Pump power",
+			"flow × head × weight of water ÷ pump efficiency",
+			"\"Irrigation formulas\" sheet; Utah State University, sprinkle and trickle lecture 11; efficiency 0.75 where unknown",
+			named("shaft power", s.ShaftPower),
+			named("power in the water", s.WaterPower),
+			named("head", s.Total))
+	}
+}

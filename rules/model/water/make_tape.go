@@ -1,0 +1,176 @@
+package water
+
+import (
+	"filmfurrow/rules/model/drip"
+	"filmfurrow/rules/model/waterquality"
+	"filmfurrow/rules/unit"
+)
+
+func (w *work) line(bore unit.Metres, length unit.Metres) drip.Line {
+	in := &w.in
+	return drip.Line{
+		Outlets: max(1, int(float64(length/in.Spacing)+1e-9)),
+		Spacing: in.Spacing, Bore: bore, Slope: in.Slope,
+		Outlet: drip.EmitterOf(in.TapeFlow, in.Spacing, in.exponent),
+	}
+}
+
+// hydraulics solves the tape, then header and pump, at the pressure asked for;
+// where the source leaves less, once more at what it leaves.
+func (w *work) hydraulics() {
+	in := &w.in
+	w.plan.Tape = w.tapeAt(in.pressure)
+	w.bedFlow = float64(w.plan.Tape.Flow) / 100
+	if w.plan.Tape.BedFlow <= 0 {
+		return
+	}
+	w.supply()
+	s := w.plan.Supply
+	if s == nil || !s.SourceGives.Given || s.SourceGives.Value >= in.pressure {
+		w.tapeSteps()
+		return
+	}
+	left := s.SourceGives.Value
+	asked := in.pressure
+	switch {
+	case left < workablePressure:
+		w.stops = append(w.stops, unit.Say("The source leaves {} at the tape, which is too little to push water through it.", max(left, 0)))
+		w.warn("no-pressure", Stop, "head = pressure left after rise, filter, injector and pipe",
+			unit.Say("After rise, filter and pipe, {} is left at the tape. It needs about {}.", max(left, 0), asked))
+		w.tapeSteps()
+		return
+	case left < leastTapePressure && in.Supply != waterquality.Tank:
+		w.stops = append(w.stops, unit.Say("The source leaves {} at the tape; most tape needs {}.", left, leastTapePressure))
+	default:
+		w.cares = append(w.cares, unit.Say("The source leaves {} at the tape, not the {} asked for.", left, asked))
+	}
+	w.warn("low-pressure", Care, "q = k·P^x",
+		unit.Say("The tape gets {} instead of {}, so it gives less water. Run times below count that in.", left, asked))
+	in.pressure = left
+	w.plan.Tape = w.tapeAt(left)
+	w.plan.Tape.Lowered = true
+	w.bedFlow = float64(w.plan.Tape.Flow) / 100
+	if w.plan.Tape.BedFlow > 0 {
+		w.supply()
+	}
+	w.tapeSteps()
+}
+
+// workablePressure is about half a metre of water: below it even flat tape
+// hardly gives (our reasoning, no source).
+const workablePressure unit.Kilopascals = 5
+
+func (w *work) tapeAt(pressure unit.Kilopascals) Tape {
+	in := &w.in
+	t := Tape{
+		Emitter:   drip.EmitterOf(in.TapeFlow, in.Spacing, in.exponent),
+		Pressure:  round(pressure, stepPressure),
+		LabelFlow: in.bedFlow,
+		Flow:      in.bedFlow,
+	}
+	if !in.BedLength.Given {
+		return t
+	}
+	length := in.BedLength.Value
+	p, err := w.line(in.tapeBore, length).Solve(pressure)
+	if err != nil {
+		w.collapses()
+		return t
+	}
+	t.Profile = &p
+	t.Spread = round(p.Spread, stepShare)
+	t.Uniformity = round(drip.EmissionUniformity(p, in.makersCV, 1), stepShare)
+	t.BedFlow = round(p.Flow*unit.LitresPerHour(in.Lines), stepFlow)
+	t.Flow = round(unit.LitresPerHourPer100Metres(100*float64(t.BedFlow)/float64(length)), stepFlow)
+	t.Fill = round(drip.FillVolume(in.tapeBore, length)*unit.Litres(in.Lines), stepVolume)
+	t.FillMinutes = round(unit.Minutes(60*float64(t.Fill)/float64(max(t.BedFlow, 1))), stepMinutes)
+	if w.light {
+		return t
+	}
+	t.Longest = w.longestLine(in.tapeBore, pressure)
+	t.LongestLargeBore = w.longestLine(max(drip.LargeTapeBore, in.tapeBore), pressure)
+	if half, err := w.line(in.tapeBore, length/2).Solve(pressure); err == nil {
+		t.FromMiddle = round(half.Spread, stepShare)
+		if other := w.line(in.tapeBore, length/2); in.Slope != 0 {
+			other.Slope = -other.Slope
+			if p, err := other.Solve(pressure); err == nil {
+				most := max(p.MostOutlet, half.MostOutlet)
+				t.FromMiddle = round(unit.Percent(100*(most-min(p.LeastOutlet, half.LeastOutlet))/most), stepShare)
+			}
+		}
+	}
+	return t
+}
+
+func (w *work) longestLine(bore unit.Metres, pressure unit.Kilopascals) drip.Run {
+	run, err := drip.LongestRun(w.line(bore, 1), pressure, w.in.spread, longestSought)
+	if err != nil {
+		return drip.Run{}
+	}
+	run.Length = round(run.Length, stepLength)
+	return run
+}
+
+func (w *work) collapses() {
+	w.stops = append(w.stops, unit.Say("The pressure collapses along the bed: the tape is many times too long for its bore."))
+	w.warn("collapse", Stop, "stepwise solution",
+		unit.Say("Water cannot reach the end of a bed of {} through this tape. Split the bed or take a larger bore.", w.in.BedLength.Value))
+}
+
+// tapeSteps writes the warnings and steps of the tape that will run.
+func (w *work) tapeSteps() {
+	in, t := &w.in, &w.plan.Tape
+	if t.Profile == nil {
+		return
+	}
+	p := t.Profile
+	if p.DryOutlets > 0 {
+		w.stops = append(w.stops, unit.Say("Water does not reach the last {} outlets of each line.", p.DryOutlets))
+		w.warn("dry-end", Stop, "stepwise solution", unit.Say("The bed climbs more than the pressure can lift: the last {} outlets stay dry.", p.DryOutlets))
+	} else if t.Spread > in.spread {
+		w.cares = append(w.cares, unit.Say("Along one bed the flow differs by {}, more than the {} allowed.", t.Spread, in.spread))
+		w.warn("bed-too-long", Care, "stepwise solution",
+			unit.Say("A line of {} is too long for even watering: {} is the longest. Feeding it from the middle gives {}; a bore of {} reaches {}.",
+				in.BedLength.Value, t.Longest.Length, t.FromMiddle, unit.Short(drip.LargeTapeBore), t.LongestLargeBore.Length))
+	}
+	if p.Highest > mostTapePressure {
+		w.stops = append(w.stops, unit.Say("Falling ground raises the pressure in the tape to {}, and tape bursts above about {}.", p.Highest, mostTapePressure))
+		w.warn("bursts", Stop, "from memory: 8-mil tape stands 10–15 psi; read its label",
+			unit.Say("At its lowest ground the tape holds {}. Lower the inlet pressure or split the bed.", p.Highest))
+	}
+	if t.Pressure > 12*unit.KilopascalsPerPSI {
+		w.warn("thin-wall", Note, "from memory: 8-mil tape stands 10–15 psi; read its label",
+			unit.Say("Thin tape may burst at {}: read the label.", t.Pressure))
+	}
+	w.step("outlet", "What one outlet gives at the inlet pressure",
+		"rated flow × (pressure ÷ rated pressure) to the power of the exponent",
+		"emitter law of irrigation texts; ratings at 8 psi: Penn State Extension (2013)",
+		named("outlet", round(t.Emitter.Flow(t.Pressure), stepDepth)),
+		named("rated flow", round(t.Emitter.Rated, stepDepth)),
+		named("pressure", t.Pressure),
+		named("rated pressure", drip.RatedPressure),
+		named("exponent", in.exponent))
+	w.step("line", "Pressure at the end of a line",
+		"outlet by outlet from the far end: add its flow, then the friction of the step and the slope, until the inlet pressure is met",
+		"smooth-pipe friction (laminar, Blasius); checked against EPANET (US EPA) within 0.1 % of flow",
+		named("end pressure", round(p.End, stepPressure)),
+		named("inlet pressure", t.Pressure),
+		named("length", in.BedLength.Value),
+		named("bore", unit.Short(in.tapeBore)),
+		named("slope", in.Slope),
+		named("lowest pressure", round(p.Lowest, stepPressure)),
+		named("lowest at", round(p.LowestAt, stepLength)))
+	w.step("spread", "How evenly a line waters",
+		"(most outlet − least outlet) ÷ most outlet; emission uniformity also counts the maker's variation",
+		"ASAE EP405 form: 100·(1 − 1.27·CV/√n)·qmin/qmean; fields usually show less, because outlets plug (ASAE; CIGR handbook: 65–80 %)",
+		named("spread", t.Spread),
+		named("most outlet", round(p.MostOutlet, stepDepth)),
+		named("least outlet", round(p.LeastOutlet, stepDepth)),
+		named("emission uniformity", t.Uniformity))
+	w.step("bed-flow", "Flow of one bed",
+		"sum of all outlets of a line × lines in the bed",
+		"stepwise solution",
+		named("bed flow", t.BedFlow),
+		named("one line", round(p.Flow, stepFlow)),
+		named("lines", in.Lines))
+}

@@ -1,0 +1,86 @@
+package water
+
+import (
+	"filmfurrow/rules/model/demand"
+	"filmfurrow/rules/model/drip"
+	"filmfurrow/rules/unit"
+)
+
+// Values that stand in for what is not given. Each one used is listed in
+// [Plan.Assumed].
+const (
+	usualTapePressure unit.Kilopascals = 10 * unit.KilopascalsPerPSI // supplier guidance: 8–15 psi at the header holds about 10 in the tape
+	usualSpread       unit.Percent     = 10
+	usualMakersCV                      = 0.05 // from memory; line sources below 0.10 count as good (ASAE EP405)
+	usualExponent                      = 0.5
+	usualUsableShare  unit.Percent     = 80                         // 75–85 % in practice (common practice, no source)
+	usualHours        unit.Hours       = 18                         // designs keep to 18–20 h at the peak (from memory)
+	usualFilterLoss   unit.Kilopascals = 5 * unit.KilopascalsPerPSI // from memory
+	usualHeaderLoss   unit.Kilopascals = 5 * unit.KilopascalsPerPSI // allowed in header and main where the source's pressure is not known
+	leastTapePressure unit.Kilopascals = 4 * unit.KilopascalsPerPSI
+	mostTapePressure  unit.Kilopascals = 15 * unit.KilopascalsPerPSI
+	longestSought     unit.Metres      = 1000
+)
+
+// Assumption is a usual value that stood in for one not given.
+type Assumption struct {
+	Field  string
+	Value  unit.Quantity
+	Source string
+}
+
+// filled is the input with every usual value in place.
+type filled struct {
+	Input
+	tapeBore             unit.Metres
+	exponent, makersCV   float64
+	pressure, filterLoss unit.Kilopascals
+	injectorLoss         unit.Kilopascals
+	spread, usable       unit.Percent
+	efficiency           unit.Percent
+	hours                unit.Hours
+	filmCut              Range
+	bedFlow              unit.LitresPerHourPer100Metres // label flow of all lines of a bed
+	ground               demand.Ground
+}
+
+func fill(in Input) (filled, []Assumption) {
+	f := filled{
+		Input:        in,
+		tapeBore:     in.TapeBore.or(drip.CommonTapeBore),
+		exponent:     in.Exponent.or(usualExponent),
+		makersCV:     in.MakersCV.or(usualMakersCV),
+		pressure:     in.TapePressure.or(usualTapePressure),
+		filterLoss:   in.FilterLoss.or(usualFilterLoss),
+		injectorLoss: in.InjectorLoss.or(0),
+		spread:       in.FlowSpread.or(usualSpread),
+		usable:       in.UsableShare.or(usualUsableShare),
+		efficiency:   in.Efficiency.or(demand.UsualEfficiency),
+		hours:        in.Hours.or(usualHours),
+		filmCut:      in.FilmCut.or(Range{demand.UsualFilmCut.Low, demand.UsualFilmCut.High}),
+		bedFlow:      in.TapeFlow * unit.LitresPerHourPer100Metres(in.Lines),
+	}
+	full := in.Canopy.or(in.BedCentres.Value)
+	f.ground = demand.Ground{BedTop: in.BedTop.Value, Full: max(full, in.BedTop.Value)}
+	var a []Assumption
+	note := func(given bool, field string, value any, source string) {
+		if !given {
+			a = append(a, Assumption{field, unit.Of(value), source})
+		}
+	}
+	note(in.TapeBore.Given, "tape_bore_m", unit.Short(f.tapeBore), "the commonest tape (common practice, no source)")
+	note(in.Exponent.Given, "exponent", f.exponent, "turbulent outlets; tapes lie between 0.4 and 0.6 (from memory)")
+	note(in.MakersCV.Given, "makers_cv", f.makersCV, "from memory; below 0.10 is good for tape (ASAE EP405)")
+	note(in.TapePressure.Given, "tape_pressure_kpa", f.pressure, "an irrigation supplier's guidance: 8–15 psi at the header holds about 10 psi in the tape")
+	note(in.FlowSpread.Given, "flow_spread_percent", f.spread, "common practice, no source")
+	note(in.UsableShare.Given, "usable_percent", f.usable, "75–85 % of a tested flow (common practice, no source)")
+	note(in.Efficiency.Given, "efficiency_percent", f.efficiency, "Colorado State Extension 5.623: about 90 %, 85–95 %")
+	note(in.Hours.Given, "hours_per_day", f.hours, "from memory: designs keep to 18–20 h at the peak")
+	note(in.FilterLoss.Given, "filter_loss_kpa", f.filterLoss, "from memory")
+	note(in.FilmCut.Given, "film_cut_percent", f.filmCut.Low, "FAO-56 chapter 10, 10–30 % on average (from memory)")
+	note(in.Canopy.Given || !in.BedCentres.Given, "canopy_m", f.ground.Full, "full-grown plants draw on the ground between the beds too (our reasoning, no source)")
+	if in.Texture != "" {
+		note(in.OrganicMatter.Given, "organic_percent", unit.Percent(2.5), "Saxton and Rawls 2006, class table")
+	}
+	return f, a
+}

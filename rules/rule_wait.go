@@ -1,0 +1,122 @@
+package rules
+
+import (
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// The two waits of the trade, in days from laying: 7–10 days to warm and
+// settle in spring (common practice, no source; a university says one to two
+// weeks), 1–3 days to settle and wet where the soil is warm already.
+const (
+	warmUp    = 7
+	settling  = 3
+	fortnight = 14
+)
+
+// waited turns days into a finding whose score keeps the order of the days.
+func waited(days unit.Days, text string, values ...any) (Finding, bool) {
+	return Finding{Fit: soft(float64(days), 60), Reason: unit.Say(text, values...)}, true
+}
+
+// waits gives the days from laying that each cause asks for; 0 is silent.
+func (f *Facts) waits() (days [5]unit.Days) {
+	days[WaitSettling] = settling
+	if f.WarmingPays {
+		days[WaitWarming] = warmUp
+		days[WaitWarming] = max(warmUp, f.workingDay()+f.Lead)
+	}
+	if f.FrostSafe > 0 {
+		days[WaitFrost] = f.FrostSafe + f.Lead
+	}
+	p := &f.Case.Practice
+	if p.FumigatedOn.Given && p.LabelInterval.Given {
+		end := p.FumigatedOn.Value.Plus(unit.Days(p.LabelInterval.Value))
+		days[WaitLabel] = max(0, end.Minus(f.Plant)+f.Lead)
+	}
+	switch f.Case.Soil.Wetness {
+	case "dry":
+		days[WaitMoisture] = 2
+	case "wet":
+		days[WaitMoisture] = 5
+	}
+	return days
+}
+
+// workingDay is when the bed under the chosen film holds the working floor,
+// counted from the wanted planting day. Where it never does, waiting does not
+// help: at most a fortnight, and the page says to read a probe.
+func (f *Facts) workingDay() unit.Days {
+	film := f.chosen()
+	if f.ReachWork[film] != Never {
+		return f.ReachWork[film]
+	}
+	return min(f.ReachEarly[film], fortnight-f.Lead)
+}
+
+// chosen is the place of the chosen film in a [Warmth]: bare soil where
+// nothing is laid.
+func (f *Facts) chosen() int {
+	if f.Film == table.NoFilm {
+		return Bare
+	}
+	return int(f.Film)
+}
+
+func waitRule(o Option, id, title, because, fires string, judge func(*Facts, unit.Days) (Finding, bool), sources ...*table.Source) *Rule {
+	return &Rule{ID: id, Speaks: WaitQuestion, Title: title, Weight: Slight, Because: because, Sources: sources, Fires: fires,
+		Judge: func(f *Facts, asked Option) (Finding, bool) {
+			if asked != o {
+				return silent()
+			}
+			return judge(f, f.waits()[o])
+		}}
+}
+
+var waitRules = [...]*Rule{
+	waitRule(WaitSettling, "wait-settling", "The bed settles and takes water", "Never less than this, whatever the soil.", "tomato-high-summer",
+		func(f *Facts, days unit.Days) (Finding, bool) {
+			return waited(days, "{} for the bed to settle on the tape and the water test to be done.", days)
+		}, &table.Practice),
+	waitRule(WaitWarming, "wait-warming", "The bed warms", "Roots set in cold ground stand still.", "pepper-cool-spring",
+		func(f *Facts, days unit.Days) (Finding, bool) {
+			if days == 0 {
+				return silent()
+			}
+			if f.ReachWork[f.chosen()] == Never {
+				return waited(days, "{} to warm. The bed does not hold {} this season even under film, so read a probe before planting and have covers ready.", days, f.WorkFloor)
+			}
+			return waited(days, "{}: at least 7 to 10 days to warm and settle, and three mornings at {} under the film (lists run from {} to {}).", days, f.WorkFloor, f.EarlyFloor, f.SafeFloor)
+		}, &table.Practice, &table.MinnesotaWait, &table.GeorgiaFloors, &table.KansasFloors),
+	waitRule(WaitFrost, "wait-frost", "Frost", "Film does not protect leaves.", "tomato-frost-pocket",
+		func(f *Facts, days unit.Days) (Finding, bool) {
+			if days == 0 {
+				return silent()
+			}
+			if f.Crop.Hardiness >= table.Tender {
+				return waited(days, "{}: until the date after which frost comes in one year in ten. After your day it still freezes in {} of years.", days, percentOf(f.FrostRisk))
+			}
+			return waited(days, "{}: until the usual last frost that harms {} plants.", days, f.Crop.Hardiness.String())
+		}, &table.Colorado720, &table.Normals),
+	waitRule(WaitLabel, "wait-label", "The label's interval", "The label is law.", "tomato-fumigated",
+		func(f *Facts, days unit.Days) (Finding, bool) {
+			p := &f.Case.Practice
+			switch {
+			case !p.FumigatedOn.Given:
+				return silent()
+			case !p.LabelInterval.Given:
+				return waited(0, "The ground was treated on {}. Type the days that the label names; we do not supply them.", p.FumigatedOn.Value)
+			}
+			return waited(days, "{}: the label's {} days from {}. Longer where the soil is cold or wet.", days, int(p.LabelInterval.Value), p.FumigatedOn.Value)
+		}, &table.FumigantManual, &table.FumigantShort, &table.BarrierFilm2013),
+	waitRule(WaitMoisture, "wait-moisture", "Moisture in the bed", "Film keeps the bed as it was when it was covered.", "cabbage-wet-clay",
+		func(f *Facts, days unit.Days) (Finding, bool) {
+			switch f.Case.Soil.Wetness {
+			case "dry":
+				return waited(days, "{} to water dry ground through before it is covered.", days)
+			case "wet":
+				return waited(days, "{} for wet ground to drain until a squeezed ball breaks.", days)
+			}
+			return silent()
+		}, &table.DryBeds, &table.Guide205),
+}

@@ -1,0 +1,237 @@
+package rules_test
+
+import (
+	"maps"
+	"math"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/table/normals"
+	"filmfurrow/rules/unit"
+)
+
+// pack reads the invented farms of testdata/cases by name.
+func pack(t testing.TB) map[string]rules.Case {
+	t.Helper()
+	places, err := normals.Embedded()
+	require.NoError(t, err)
+	files, err := filepath.Glob("../testdata/cases/*.json")
+	require.NoError(t, err)
+	require.NotEmpty(t, files)
+	all := map[string]rules.Case{}
+	for _, file := range files {
+		data, err := os.ReadFile(file)
+		require.NoError(t, err)
+		c, err := casefile.Decode(data, places)
+		require.NoError(t, err, file)
+		all[strings.TrimSuffix(filepath.Base(file), ".json")] = c
+	}
+	return all
+}
+
+func advise(t testing.TB, c rules.Case) rules.Advice {
+	t.Helper()
+	a, err := rules.Advise(c)
+	require.NoError(t, err)
+	return a
+}
+
+func everyRule() []*rules.Rule {
+	var all []*rules.Rule
+	for q := range rules.WaitQuestion + 1 {
+		all = append(all, rules.Rules(q)...)
+	}
+	return all
+}
+
+func TestEveryRuleHasASourceAReasonAndACaseThatFiresIt(t *testing.T) {
+	all := everyRule()
+	require.GreaterOrEqual(t, len(all), 70)
+	advice := map[string]rules.Advice{}
+	for id, c := range pack(t) {
+		advice[id] = advise(t, c)
+	}
+	seen := map[string]bool{}
+	for _, r := range all {
+		t.Run(r.ID, func(t *testing.T) {
+			require.False(t, seen[r.ID], "the id stands twice")
+			seen[r.ID] = true
+			assert.Regexp(t, `^[a-z][a-z-]+$`, r.ID)
+			assert.NotEmpty(t, r.Title)
+			assert.True(t, strings.HasSuffix(r.Because, "."), "the weight needs its reason: %q", r.Because)
+			assert.Contains(t, []rules.Weight{rules.Slight, rules.Plain, rules.Strong}, r.Weight)
+			assert.NotEmpty(t, r.Sources)
+			for i := range table.Crops {
+				assert.NotContains(t, r.ID, table.Crops[i].ID, "no rule is named after a crop")
+			}
+			require.Contains(t, advice, r.Fires, "the case that should fire it")
+			assert.NotEmpty(t, factorsOf(advice[r.Fires], r), "silent in the case that should fire it")
+		})
+	}
+}
+
+// factorsOf gathers what one rule said in one advice.
+func factorsOf(a rules.Advice, r *rules.Rule) (found []rules.Factor) {
+	for _, c := range a.Choices() {
+		for _, ranked := range c.Ranked {
+			for _, f := range ranked.Factors {
+				if f.Rule == r {
+					found = append(found, f)
+				}
+			}
+		}
+	}
+	return found
+}
+
+func TestEveryRuleIsSilentSomewhere(t *testing.T) {
+	spoke, silent := map[string]bool{}, map[string]bool{}
+	for _, c := range pack(t) {
+		a := advise(t, c)
+		for _, choice := range a.Choices() {
+			for _, ranked := range choice.Ranked {
+				here := map[string]bool{}
+				for _, f := range ranked.Factors {
+					here[f.Rule.ID] = true
+				}
+				for _, r := range rules.Rules(choice.Question) {
+					spoke[r.ID] = spoke[r.ID] || here[r.ID]
+					silent[r.ID] = silent[r.ID] || !here[r.ID]
+				}
+			}
+		}
+	}
+	for _, r := range everyRule() {
+		assert.True(t, spoke[r.ID], "%s never speaks", r.ID)
+		assert.True(t, silent[r.ID], "%s speaks of every option of every case: it cannot decide anything", r.ID)
+	}
+}
+
+func TestFactorsAddUpAndSayWhatTheyMean(t *testing.T) {
+	for id, c := range pack(t) {
+		a := advise(t, c)
+		for _, choice := range a.Choices() {
+			for _, r := range choice.Ranked {
+				sum := 0.0
+				for _, f := range r.Factors {
+					sum += f.Points()
+					assert.True(t, f.Reason.Complete(), "%s: %s: %q", id, f.Rule.ID, f.Reason.Text)
+					assert.LessOrEqual(t, math.Abs(f.Fit), 1.0, f.Rule.ID)
+					for _, system := range []unit.System{unit.Metric, unit.US} {
+						text := f.Reason.In(system)
+						assert.NotContains(t, text, "{}", f.Rule.ID)
+						assert.NotContains(t, text, "NaN", f.Rule.ID)
+						assert.Regexp(t, `[.!]$`, text, f.Rule.ID)
+					}
+				}
+				assert.InDelta(t, sum, r.Score, 0.0011, "%s %s", id, choice.Question.Key(r.Option))
+			}
+		}
+	}
+}
+
+// 40 crops and more × 12 months × 12 textures × 3 weed levels give advice
+// whose every factor has a source.
+func TestAdviceForEveryCropMonthTextureAndWeedLevel(t *testing.T) {
+	base := pack(t)["least-known"]
+	n := 0
+	for i := range table.Crops {
+		for month := 1; month <= 12; month++ {
+			for j := range table.Soils {
+				for _, weeds := range []string{"light", "moderate", "heavy"} {
+					c := base
+					c.Crop, c.PlantOn = table.Crops[i].ID, rules.Known(unit.On(2027, month, 15))
+					c.Soil.Texture, c.Weeds.Pressure = table.Soils[j].ID, weeds
+					a, err := rules.Advise(c)
+					if err != nil {
+						t.Fatalf("%s in month %d on %s: %v", c.Crop, month, c.Soil.Texture, err)
+					}
+					for _, choice := range a.Choices() {
+						if _, ok := choice.Best(); !ok {
+							t.Fatalf("%s in month %d on %s: no %s", c.Crop, month, c.Soil.Texture, choice.Question)
+						}
+						for k := range choice.Ranked {
+							for l := range choice.Ranked[k].Factors {
+								f := &choice.Ranked[k].Factors[l]
+								if len(f.Rule.Sources) == 0 || f.Reason.Text == "" {
+									t.Fatalf("%s has no source or reason", f.Rule.ID)
+								}
+							}
+						}
+					}
+					n++
+				}
+			}
+		}
+	}
+	assert.GreaterOrEqual(t, n, 40*12*12*3)
+}
+
+func TestSameCaseSameAdvice(t *testing.T) {
+	for id, c := range pack(t) {
+		first, second := advise(t, c), advise(t, c)
+		a, err := casefile.EncodeAdvice(&first)
+		require.NoError(t, err)
+		b, err := casefile.EncodeAdvice(&second)
+		require.NoError(t, err)
+		assert.Equal(t, string(a), string(b), id)
+	}
+}
+
+func TestAdviceHoldsInBothHemispheres(t *testing.T) {
+	north := pack(t)["tomato-southern-spring"]
+	south := north
+	north.Place.Latitude = rules.Known(-south.Place.Latitude.Value)
+	for m := range 12 {
+		north.Place.TMin[m] = south.Place.TMin[(m+6)%12]
+		north.Place.TMax[m] = south.Place.TMax[(m+6)%12]
+	}
+	// 5 November there is about 5 May here.
+	north.PlantOn = rules.Known(unit.On(2027, 5, 6))
+	a, b := advise(t, north), advise(t, south)
+	for i, c := range a.Choices() {
+		best, _ := c.Best()
+		other, _ := b.Choices()[i].Best()
+		assert.Equal(t, c.Question.Key(best), c.Question.Key(other))
+	}
+	assert.InDelta(t, float64(a.Facts.Under[table.Black]), float64(b.Facts.Under[table.Black]), 1.0)
+}
+
+func TestTiesAreCalledTies(t *testing.T) {
+	ties := 0
+	for _, id := range slices.Sorted(maps.Keys(pack(t))) {
+		a := advise(t, pack(t)[id])
+		for _, c := range a.Choices() {
+			if c.Question == rules.WaitQuestion || len(c.Ranked) < 2 || c.Ranked[1].RuledOutBy != nil || c.Ranked[0].RuledOutBy != nil {
+				continue
+			}
+			ahead := c.Ranked[0].Score - c.Ranked[1].Score
+			assert.GreaterOrEqual(t, ahead, 0.0)
+			assert.Equal(t, c.Tied, c.Confidence == rules.Close)
+			if c.Tied {
+				ties++
+				assert.Less(t, ahead, 0.33)
+			}
+		}
+	}
+	assert.Positive(t, ties, "the pack should hold a tie, or this test shows nothing")
+}
+
+func BenchmarkAdvise(b *testing.B) {
+	c := pack(b)["pepper-cool-spring"]
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := rules.Advise(c); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
