@@ -13,29 +13,24 @@ import (
 	"filmfurrow/wasm/site"
 )
 
-var (
-	buildOnce sync.Once
-	program   []byte
-	buildErr  error
-)
+// plain is the site as it is, built once for a test binary.
+var plain = sync.OnceValues(func() (*site.Site, error) {
+	return site.Make(site.Options{Pages: site.Pages()})
+})
 
-// Make builds the site; the page's program is compiled once for a test binary.
-// A change to the options makes another version of the site.
+// Make builds the site. A change to the options makes another version of it,
+// with the same program unless that is changed too.
 func Make(t testing.TB, change func(*site.Options)) *site.Site {
 	t.Helper()
-	buildOnce.Do(func() {
-		var built *site.Site
-		if built, buildErr = site.Make(site.Options{Pages: site.Pages()}); buildErr == nil {
-			program = built.Program
-		}
-	})
-	if buildErr != nil {
-		t.Fatalf("the site does not build: %v", buildErr)
+	first, err := plain()
+	if err != nil {
+		t.Fatalf("the site does not build: %v", err)
 	}
-	options := site.Options{Pages: site.Pages(), Program: program}
-	if change != nil {
-		change(&options)
+	if change == nil {
+		return first
 	}
+	options := site.Options{Pages: site.Pages(), Program: first.Program}
+	change(&options)
 	built, err := site.Make(options)
 	if err != nil {
 		t.Fatalf("the site does not build: %v", err)

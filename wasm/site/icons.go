@@ -8,6 +8,7 @@ import (
 	"image"
 	"image/color"
 	"image/png"
+	"sync"
 )
 
 // The icon is a bed cut across: sky, soil, the raised bed under its film, the
@@ -39,15 +40,15 @@ var bedShapes = []shape{
 	{fill: leaf, points: [][2]float64{{50, 32}, {56, 18}, {70, 14}, {64, 28}}},
 }
 
-// icons draws every icon file.
-func icons() map[string][]byte {
+// icons are the icon files, drawn when first asked for.
+var icons = sync.OnceValue(func() map[string][]byte {
 	return map[string][]byte{
 		"icon.svg":         drawSVG(),
 		"icon-192.png":     drawPNG(192, 1),
 		"icon-512.png":     drawPNG(512, 1),
 		"maskable-512.png": drawPNG(512, 0.8), // a launcher may cut away the outer tenth on each side
 	}
-}
+})
 
 func drawSVG() []byte {
 	var b bytes.Buffer
