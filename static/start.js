@@ -54,6 +54,15 @@
     window.goappOnAppInstallChange();
   });
 
+  // The framework takes every click on a link of this site for a change of page.
+  // It may have those that are; files, new tabs and downloads are the browser's.
+  document.addEventListener("click", (event) => {
+    const link = event.target.closest?.("a[href]");
+    if (!link) return;
+    const elsewhere = link.target && link.target !== "_self";
+    if (elsewhere || event.shiftKey || event.altKey || !site.pages.includes(link.pathname)) event.stopPropagation();
+  });
+
   // --- When the program stops --------------------------------------------------
   const mine = () => {
     const kept = {};
@@ -155,6 +164,7 @@
     if (page.status.storage === "memory") lines.push("This browser lets the page keep nothing: what you type is gone when you close it. Save your case as a link or a file.");
     if (page.status.offline === "ready") lines.push("Ready for the field: the whole site is kept on this device and opens without a network.");
     else if (page.status.offline === "partly") lines.push("Not ready for the field yet: part of the site is missing on this device. Open it once more with a network.");
+    else if (page.status.offline === "failed") lines.push("This device could not keep the site: there is no room for it, or the connection broke off. It is tried again the next time you open it.");
     else if (page.status.offline === "no") lines.push("This browser cannot keep the site: it needs a network each time.");
     if (lines.length) show(lines.join(" "));
     else strip.hidden = true;
@@ -190,6 +200,7 @@
   const watch = (registration) => {
     const follow = (worker) => worker?.addEventListener("statechange", () => {
       if (worker.state === "installed" && registration.active && registration.active !== worker) offer(worker);
+      if (worker.state === "redundant" && !registration.active) page.tell({ offline: "failed" });
     });
     registration.addEventListener("updatefound", () => follow(registration.installing));
     follow(registration.installing);

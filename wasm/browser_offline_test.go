@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"filmfurrow/app"
 	"filmfurrow/wasm/browsertest"
 )
 
@@ -32,6 +33,12 @@ func TestOpensWithoutNetwork(t *testing.T) {
 	p.Close()
 	b.Stop()
 
+	for _, listed := range app.Pages() {
+		t.Run("first sight of "+listed.Path, func(t *testing.T) {
+			p := b.Tab(browsertest.Tab{Path: listed.Path, Errors: true})
+			assert.NotEmpty(t, p.Text("h1"))
+		})
+	}
 	for _, path := range []string{"/", "/?utm=1", "/#x=1", "/?utm=1#x=1", "/index.html"} {
 		t.Run(path, func(t *testing.T) {
 			p := b.Tab(browsertest.Tab{Path: path, Errors: true})

@@ -251,6 +251,35 @@ func TestReadyLineIsChecked(t *testing.T) {
 	p.WaitStarted()
 }
 
+// Where the device has no room, or a file of the first visit does not come, the
+// page works and says that it is not kept; the next visit tries again.
+func TestSiteThatCannotBeKept(t *testing.T) {
+	t.Run("no room", func(t *testing.T) {
+		b := browsertest.Open(t)
+		p := b.Tab(browsertest.Tab{Path: "/?wasm=false", NoWait: true, Errors: true})
+		p.Room(100_000)
+		p.Go("/")
+		p.WaitStarted()
+		p.WaitText("#strip", "could not keep the site")
+		assert.Equal(t, 0, browsertest.Eval[int](p, ownCaches))
+	})
+	t.Run("a file missing", func(t *testing.T) {
+		b := browsertest.Open(t)
+		b.Fault(func(w http.ResponseWriter, r *http.Request) bool {
+			if r.URL.Path != "/icons/maskable-512.png" {
+				return false
+			}
+			w.WriteHeader(http.StatusNotFound)
+			return true
+		})
+		p := b.Tab(browsertest.Tab{Path: "/", Errors: true})
+		p.WaitText("#strip", "could not keep the site")
+		b.Fault(nil)
+		p.Reload()
+		p.WaitOffline()
+	})
+}
+
 // The program's file is downloaded once, not once for the page and once more
 // for the worker.
 func TestProgramIsDownloadedOnce(t *testing.T) {

@@ -125,6 +125,22 @@ func (b *Browser) Tab(tab Tab) *Page {
 	return p
 }
 
+// Tabs counts the open tabs, those that the page itself opened included.
+func (b *Browser) Tabs() int {
+	b.t.Helper()
+	list, err := chromedp.Targets(b.ctx)
+	if err != nil {
+		b.t.Fatal(err)
+	}
+	n := 0
+	for _, target := range list {
+		if target.Type == "page" && strings.HasPrefix(target.URL, b.URL) {
+			n++
+		}
+	}
+	return n
+}
+
 // Foreign opens a page of another site, such as one that frames ours. What it
 // asks for is its own affair and is not checked.
 func (b *Browser) Foreign(address string) *Page {

@@ -8,6 +8,7 @@ import (
 	"github.com/chromedp/cdproto/cdp"
 	"github.com/chromedp/cdproto/network"
 	"github.com/chromedp/cdproto/page"
+	"github.com/chromedp/cdproto/storage"
 	"github.com/chromedp/chromedp"
 )
 
@@ -39,4 +40,10 @@ func (p *Page) InstallProblems() []string {
 func (p *Page) ForgetHTTP() {
 	p.t.Helper()
 	call(p, network.ClearBrowserCache, cdp.Empty{})
+}
+
+// Room limits what the site may keep on the device, in bytes.
+func (p *Page) Room(bytes float64) {
+	p.t.Helper()
+	call(p, storage.OverrideQuotaForOrigin, storage.OverrideQuotaForOriginParams{Origin: "http://" + p.b.addr, QuotaSize: &bytes})
 }

@@ -132,6 +132,10 @@ func Make(options Options) (*Site, error) {
 	}
 	links.boot = add("boot", ".js", boot)
 
+	var addresses []string
+	for _, p := range options.Pages {
+		addresses = append(addresses, base+p.Path)
+	}
 	start, err := static("start.js")
 	if err != nil {
 		return nil, err
@@ -141,6 +145,7 @@ func Make(options Options) (*Site, error) {
 		"wasm":      links.program,
 		"wasmBytes": len(program),
 		"worker":    base + "/worker.js",
+		"pages":     addresses,
 		"env": map[string]string{
 			"GOAPP_ROOT_PREFIX":          base,
 			"GOAPP_STATIC_RESOURCES_URL": base,
