@@ -44,7 +44,23 @@ type work struct {
 	bedFlow   float64 // L/h for a metre of bed, as it runs
 	light     bool    // a way out being tried: no steps, no longest lines, no ways out of its own
 	stops     []unit.Phrase
+	troubles  trouble
 	cares     []unit.Phrase
+}
+
+// trouble sorts what stops a plan, so that only ways out that bear on it are
+// tried.
+type trouble uint8
+
+const (
+	ofSupply   trouble = 1 << iota // flow, hours or refill
+	ofPressure                     // at the tape
+	ofLine                         // along the bed
+)
+
+func (w *work) stop(t trouble, says unit.Phrase) {
+	w.troubles |= t
+	w.stops = append(w.stops, says)
 }
 
 func (w *work) missing(field, settles string) {

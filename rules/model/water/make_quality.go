@@ -152,7 +152,7 @@ func (w *work) checks() {
 	week := round(7*d.Peak.Use, stepDepth)
 	w.plan.Checks = append(w.plan.Checks, Check{
 		ID:   "weekly-inch",
-		Says: unit.Say("Penn State: 1 to 1.5 in a week, counted on the bed top. Yours, counted the same way: {} in the hungriest week.", week),
+		Says: unit.Say("Penn State: 1 to 1.5 in a week, counted on the bed top. Your hungriest week, counted the same way: {}.", week),
 		Ours: unit.Of(week), Low: unit.Of(unit.Millimetres(25.4)), High: unit.Of(unit.Millimetres(38.1)),
 		Agrees: week >= 25.4 && week <= 38.1,
 		Source: "Penn State Extension (2013)",

@@ -31,7 +31,7 @@ func (w *work) schedule() {
 		named("beds at once", sch.BedsAtOnce),
 		named("tested flow", in.Flow.Value), named("usable share", in.usable), named("flow of one bed", t.BedFlow))
 	if sch.BedsAtOnce == 0 {
-		w.stops = append(w.stops, unit.Say("Not even one bed can run: it takes {}, and {} is usable.", t.BedFlow, round(w.usable(), stepFlow)))
+		w.stop(ofSupply, unit.Say("Not even one bed can run: it takes {}, and {} is usable.", t.BedFlow, round(w.usable(), stepFlow)))
 	}
 	if w.peakGross <= 0 {
 		return
@@ -53,7 +53,7 @@ func (w *work) schedule() {
 			named("runs a day", sch.Runs),
 			named("zones", len(sch.Zones)))
 		if sch.HoursADay.Value > in.hours {
-			w.stops = append(w.stops, unit.Say("The hungriest day needs {} of running; {} are allowed.", sch.HoursADay.Value, in.hours))
+			w.stop(ofSupply, unit.Say("The hungriest day needs {} of running; {} are allowed.", sch.HoursADay.Value, in.hours))
 		}
 	}
 	w.tank()
@@ -82,7 +82,7 @@ func (w *work) tank() {
 	k.Enough = k.ADay >= sch.LitresADay.Value
 	s.Tank = k
 	if !k.Enough {
-		w.stops = append(w.stops, unit.Say("The tank refills by {} a day; the hungriest day takes {}.", k.ADay, sch.LitresADay.Value))
+		w.stop(ofSupply, unit.Say("The tank refills by {} a day; the hungriest day takes {}.", k.ADay, sch.LitresADay.Value))
 	} else if k.RunsDry && k.UntilEmpty < sch.EachRun {
 		w.cares = append(w.cares, unit.Say("The tank is empty after {} of running, before the run of {} ends.", k.UntilEmpty, sch.EachRun))
 		w.warn("tank-empties", Care, "arithmetic", unit.Say("Split each run: the tank lasts {} and takes {} to fill.", k.UntilEmpty, k.Refill))

@@ -80,7 +80,7 @@ func (w *work) supply() {
 	if pushKnown {
 		s.SourceGives = Known(round(push-filter-in.injectorLoss-s.HeaderLoss, stepPressure))
 	}
-	s.Needs = round(in.pressure+s.HeaderLoss+filter+in.injectorLoss+drip.PressureOf(in.Rise.Value), stepPressure)
+	s.Needs = round(max(0, in.pressure+s.HeaderLoss+filter+in.injectorLoss+drip.PressureOf(in.Rise.Value)), stepPressure)
 	s.Head = drip.Head{
 		Lift:      in.Lift.Value,
 		Rise:      in.Rise.Value,
@@ -190,6 +190,8 @@ func (w *work) gravity(s *Supply, filter unit.Kilopascals) {
 	if err != nil {
 		return
 	}
+	feed.Pressure, feed.Line = round(feed.Pressure, stepPressure), rounded(feed.Line)
+	feed.Longest.Length = round(feed.Longest.Length, stepLength)
 	s.Gravity = &feed
 }
 
@@ -212,7 +214,7 @@ func (w *work) supplySteps() {
 	if in.Flow.Value > 5e5 {
 		w.warn("river", Care, "range check", unit.Say("A flow of {} is that of a river: check the unit.", in.Flow.Value))
 	}
-	if s.SourceGives.Given && s.SourceGives.Value > in.pressure {
+	if s.SourceGives.Given && !w.plan.Tape.Lowered && s.SourceGives.Value > in.pressure {
 		w.warn("regulator", Note, "a regulator is not a backflow preventer (2009 Uniform Plumbing Code list)",
 			unit.Say("Set a pressure regulator ahead of the tape: {} would reach it, and it wants {}.", s.SourceGives.Value, in.pressure))
 	}

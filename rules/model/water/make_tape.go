@@ -34,13 +34,13 @@ func (w *work) hydraulics() {
 	asked := in.pressure
 	switch {
 	case left < workablePressure:
-		w.stops = append(w.stops, unit.Say("The source leaves {} at the tape, which is too little to push water through it.", max(left, 0)))
+		w.stop(ofPressure, unit.Say("The source leaves {} at the tape, which is too little to push water through it.", max(left, 0)))
 		w.warn("no-pressure", Stop, "head = pressure left after rise, filter, injector and pipe",
 			unit.Say("After rise, filter and pipe, {} is left at the tape. It needs about {}.", max(left, 0), asked))
 		w.tapeSteps()
 		return
 	case left < leastTapePressure && in.Supply != waterquality.Tank:
-		w.stops = append(w.stops, unit.Say("The source leaves {} at the tape; most tape needs {}.", left, leastTapePressure))
+		w.stop(ofPressure, unit.Say("The source leaves {} at the tape; most tape needs {}.", left, leastTapePressure))
 	default:
 		w.cares = append(w.cares, unit.Say("The source leaves {} at the tape, not the {} asked for.", left, asked))
 	}
@@ -77,6 +77,7 @@ func (w *work) tapeAt(pressure unit.Kilopascals) Tape {
 		w.collapses()
 		return t
 	}
+	p = rounded(p)
 	t.Profile = &p
 	t.Spread = round(p.Spread, stepShare)
 	t.Uniformity = round(drip.EmissionUniformity(p, in.makersCV, 1), stepShare)
@@ -112,7 +113,7 @@ func (w *work) longestLine(bore unit.Metres, pressure unit.Kilopascals) drip.Run
 }
 
 func (w *work) collapses() {
-	w.stops = append(w.stops, unit.Say("The pressure collapses along the bed: the tape is many times too long for its bore."))
+	w.stop(ofLine, unit.Say("The pressure collapses along the bed: the tape is many times too long for its bore."))
 	w.warn("collapse", Stop, "stepwise solution",
 		unit.Say("Water cannot reach the end of a bed of {} through this tape. Split the bed or take a larger bore.", w.in.BedLength.Value))
 }
@@ -125,7 +126,7 @@ func (w *work) tapeSteps() {
 	}
 	p := t.Profile
 	if p.DryOutlets > 0 {
-		w.stops = append(w.stops, unit.Say("Water does not reach the last {} outlets of each line.", p.DryOutlets))
+		w.stop(ofLine, unit.Say("Water does not reach the last {} outlets of each line.", p.DryOutlets))
 		w.warn("dry-end", Stop, "stepwise solution", unit.Say("The bed climbs more than the pressure can lift: the last {} outlets stay dry.", p.DryOutlets))
 	} else if t.Spread > in.spread {
 		w.cares = append(w.cares, unit.Say("Along one bed the flow differs by {}, more than the {} allowed.", t.Spread, in.spread))
@@ -134,7 +135,7 @@ func (w *work) tapeSteps() {
 				in.BedLength.Value, t.Longest.Length, t.FromMiddle, unit.Short(drip.LargeTapeBore), t.LongestLargeBore.Length))
 	}
 	if p.Highest > mostTapePressure {
-		w.stops = append(w.stops, unit.Say("Falling ground raises the pressure in the tape to {}, and tape bursts above about {}.", p.Highest, mostTapePressure))
+		w.stop(ofLine, unit.Say("Falling ground raises the pressure in the tape to {}, and tape bursts above about {}.", p.Highest, mostTapePressure))
 		w.warn("bursts", Stop, "from memory: 8-mil tape stands 10–15 psi; read its label",
 			unit.Say("At its lowest ground the tape holds {}. Lower the inlet pressure or split the bed.", p.Highest))
 	}
@@ -142,11 +143,14 @@ func (w *work) tapeSteps() {
 		w.warn("thin-wall", Note, "from memory: 8-mil tape stands 10–15 psi; read its label",
 			unit.Say("Thin tape may burst at {}: read the label.", t.Pressure))
 	}
-	w.step("outlet", "What one outlet gives at the inlet pressure",
+	atPressure := func(outlet unit.LitresPerHour) unit.LitresPerHourPer100Metres {
+		return round(unit.LitresPerHourPer100Metres(100*float64(outlet)/float64(in.Spacing)), stepFlow)
+	}
+	w.step("outlet", "What the tape gives at the inlet pressure",
 		"rated flow × (pressure ÷ rated pressure) to the power of the exponent",
 		"emitter law of irrigation texts; ratings at 8 psi: Penn State Extension (2013)",
-		named("outlet", round(t.Emitter.Flow(t.Pressure), stepDepth)),
-		named("rated flow", round(t.Emitter.Rated, stepDepth)),
+		named("flow at the inlet", atPressure(t.Emitter.Flow(t.Pressure))),
+		named("rated flow", in.TapeFlow),
 		named("pressure", t.Pressure),
 		named("rated pressure", drip.RatedPressure),
 		named("exponent", in.exponent))
@@ -161,11 +165,11 @@ func (w *work) tapeSteps() {
 		named("lowest pressure", round(p.Lowest, stepPressure)),
 		named("lowest at", round(p.LowestAt, stepLength)))
 	w.step("spread", "How evenly a line waters",
-		"(most outlet − least outlet) ÷ most outlet; emission uniformity also counts the maker's variation",
+		"(most − least) ÷ most, of all outlets; emission uniformity also counts the maker's variation",
 		"ASAE EP405 form: 100·(1 − 1.27·CV/√n)·qmin/qmean; fields usually show less, because outlets plug (ASAE; CIGR handbook: 65–80 %)",
 		named("spread", t.Spread),
-		named("most outlet", round(p.MostOutlet, stepDepth)),
-		named("least outlet", round(p.LeastOutlet, stepDepth)),
+		named("most", atPressure(p.MostOutlet)),
+		named("least", atPressure(p.LeastOutlet)),
 		named("emission uniformity", t.Uniformity))
 	w.step("bed-flow", "Flow of one bed",
 		"sum of all outlets of a line × lines in the bed",
@@ -173,4 +177,20 @@ func (w *work) tapeSteps() {
 		named("bed flow", t.BedFlow),
 		named("one line", round(p.Flow, stepFlow)),
 		named("lines", in.Lines))
+}
+
+// rounded brings a solved line to the declared steps.
+func rounded(p drip.Profile) drip.Profile {
+	p.Inlet, p.First, p.End = round(p.Inlet, stepPressure), round(p.First, stepPressure), round(p.End, stepPressure)
+	p.Lowest, p.Highest = round(p.Lowest, stepPressure), round(p.Highest, stepPressure)
+	p.LowestAt = round(p.LowestAt, stepLength)
+	p.Flow = round(p.Flow, stepFlow)
+	p.LeastOutlet, p.MostOutlet = round(p.LeastOutlet, stepOutlet), round(p.MostOutlet, stepOutlet)
+	p.MeanOutlet, p.LowQuarter = round(p.MeanOutlet, stepOutlet), round(p.LowQuarter, stepOutlet)
+	p.Spread, p.DistributionUniformity = round(p.Spread, stepShare), round(p.DistributionUniformity, stepShare)
+	p.InletVelocity, p.FarVelocity = round(p.InletVelocity, stepSpeed), round(p.FarVelocity, stepSpeed)
+	for i, at := range p.Points {
+		p.Points[i] = drip.Point{From: round(at.From, stepLength), Pressure: round(at.Pressure, stepPressure)}
+	}
+	return p
 }

@@ -6,12 +6,13 @@ import "math"
 // bits between native and WebAssembly; rounding to these steps makes both
 // print and decide the same.
 const (
-	stepDepth    = 0.01  // mm
-	stepVolume   = 0.1   // L
-	stepFlow     = 0.1   // L/h
-	stepPressure = 0.01  // kPa
-	stepLength   = 0.01  // m
-	stepHead     = 0.001 // m of water
+	stepDepth    = 0.01   // mm
+	stepVolume   = 0.1    // L
+	stepFlow     = 0.1    // L/h
+	stepOutlet   = 0.0001 // L/h of one outlet
+	stepPressure = 0.01   // kPa
+	stepLength   = 0.01   // m
+	stepHead     = 0.001  // m of water
 	stepMinutes  = 0.1
 	stepHours    = 0.01
 	stepShare    = 0.01 // %

@@ -23,10 +23,16 @@ type change struct {
 // waysOut makes every change that might help, plans each one again, and gives
 // the best three: those that fit first, then by effort.
 func (w *work) waysOut() []WayOut {
-	changes := slices.Concat(
-		w.fewerBeds(), w.moreFlow(), w.otherTape(), w.moreHours(), w.storage(), w.oneLineLess(),
-		w.halfBeds(), w.largerBore(), w.booster(), w.higherTank(), w.lowerPressure(), w.moreRefill(),
-	)
+	var changes []change
+	if w.troubles&ofSupply != 0 {
+		changes = slices.Concat(changes, w.fewerBeds(), w.moreFlow(), w.otherTape(), w.moreHours(), w.storage(), w.oneLineLess(), w.oneLineMore(), w.halfBeds(), w.smallerPlanting(), w.moreRefill())
+	}
+	if w.troubles&ofPressure != 0 {
+		changes = slices.Concat(changes, w.booster(), w.morePressure(), w.higherTank(), w.oneBedAtOnce())
+	}
+	if w.troubles&ofLine != 0 {
+		changes = slices.Concat(changes, w.shorterLines(), w.otherEnd(), w.alongContour(), w.largerBore(), w.lowerPressure())
+	}
 	ways := make([]WayOut, 0, len(changes))
 	for _, c := range changes {
 		ways = append(ways, w.try(c))
@@ -63,7 +69,7 @@ func (w *work) try(c change) WayOut {
 	}
 	switch {
 	case out.Fits && out.Zones > 0:
-		out.Result = unit.Say("Then it fits: {} zones run {} a day in all.", out.Zones, out.HoursADay)
+		out.Result = unit.Say("Then it fits. Zones: {}. Running a day in all: {}.", out.Zones, out.HoursADay)
 	case out.Fits:
 		out.Result = unit.Say("Then it fits.")
 	default:
@@ -96,20 +102,62 @@ func (b balance) needs() (unit.Hours, bool) {
 	return hours, round(hours, stepHours) <= b.hours
 }
 
+// fewerBeds finds the most beds that the flow, the hours and a tank's refill
+// can water; where this tape does not fit at all, with the tape that fits most.
 func (w *work) fewerBeds() []change {
 	b := w.balance()
 	had := b.beds
-	for b.beds--; b.beds > 1; b.beds-- {
-		if _, fits := b.needs(); fits {
-			break
+	most := w.mostBeds(b)
+	if most > 0 {
+		input := w.in.Input
+		input.Beds = Known(most)
+		return []change{{"fewer-beds", float64(had-most) / float64(had), unit.Say("Plant fewer beds: {} instead of {}.", most, had), []Input{input}}}
+	}
+	best := -1
+	for i, tape := range drip.TapeClasses {
+		flow, even := w.bedFlowWith(tape)
+		if !even || !w.joins(tape.Spacing) {
+			continue
+		}
+		b.bedFlow = flow
+		if n := w.mostBeds(b); n > most {
+			best, most = i, n
 		}
 	}
-	if b.beds < 1 {
+	if best < 0 {
 		return nil
 	}
+	tape := drip.TapeClasses[best]
 	input := w.in.Input
-	input.Beds = Known(b.beds)
-	return []change{{"fewer-beds", float64(had-b.beds) / float64(had), unit.Say("Plant fewer beds: {} instead of {}.", b.beds, had), []Input{input}}}
+	input.Beds, input.TapeFlow, input.Spacing = Known(most), tape.Flow, tape.Spacing
+	return []change{{"fewer-beds-other-tape", float64(had-most)/float64(had) + otherTapeEffort,
+		unit.Say("Plant fewer beds, {} instead of {}, on {} tape: outlets {} apart, {}.", most, had, string(tape.Class)+"-flow", unit.Short(tape.Spacing), tape.Flow), []Input{input}}}
+}
+
+// mostBeds is the largest number of beds, below those in hand, that fits.
+func (w *work) mostBeds(b balance) int {
+	refilled := math.Inf(1)
+	if w.in.TankVolume.Given && w.in.TankRefill.Given {
+		refilled = 24 * float64(w.in.TankRefill.Value)
+	}
+	for b.beds--; b.beds >= 1; b.beds-- {
+		if _, fits := b.needs(); fits && b.perBed*float64(b.beds) <= refilled {
+			return b.beds
+		}
+	}
+	return 0
+}
+
+// bedFlowWith gives a bed's flow with another tape, and whether it waters
+// evenly, or at least not worse than the tape in hand.
+func (w *work) bedFlowWith(tape drip.TapeClass) (unit.LitresPerHour, bool) {
+	other := work{in: w.in}
+	other.in.TapeFlow, other.in.Spacing = tape.Flow, tape.Spacing
+	p, err := other.line(w.in.tapeBore, w.in.BedLength.Value).Solve(w.in.pressure)
+	if err != nil {
+		return 0, false
+	}
+	return p.Flow * unit.LitresPerHour(w.in.Lines), p.Spread <= max(w.in.spread, w.plan.Tape.Spread)
 }
 
 func (w *work) moreFlow() []change {
@@ -137,14 +185,12 @@ func (w *work) otherTape() []change {
 		if math.Abs(float64(tape.Flow/in.TapeFlow)-1) < 0.02 && math.Abs(float64(tape.Spacing/in.Spacing)-1) < 0.02 || !w.joins(tape.Spacing) {
 			continue
 		}
-		other := work{in: w.in}
-		other.in.TapeFlow, other.in.Spacing = tape.Flow, tape.Spacing
-		p, err := other.line(in.tapeBore, in.BedLength.Value).Solve(in.pressure)
-		if err != nil || p.Spread > in.spread && p.Spread > w.plan.Tape.Spread {
+		flow, even := w.bedFlowWith(tape)
+		if !even {
 			continue
 		}
 		b := w.balance()
-		b.bedFlow = p.Flow * unit.LitresPerHour(in.Lines)
+		b.bedFlow = flow
 		hours, fits := b.needs()
 		if hours == 0 {
 			continue
@@ -226,6 +272,38 @@ func (w *work) oneLineLess() []change {
 	return []change{{"one-line-less", 1 / float64(lines), unit.Say("Lay {} lines in a bed instead of {}; less of the bed gets wet.", lines-1, lines), []Input{input}}}
 }
 
+// oneLineMore helps where one run alone is longer than the day.
+func (w *work) oneLineMore() []change {
+	b := w.balance()
+	if b.perBed/float64(b.bedFlow) <= float64(b.hours) || w.in.Lines+1 > int(boundLines.high) {
+		return nil
+	}
+	input := w.in.Input
+	input.Lines++
+	return []change{{"one-line-more", 1 / float64(input.Lines), unit.Say("Lay {} lines in a bed instead of {}, to water faster.", input.Lines, w.in.Lines), []Input{input}}}
+}
+
+// smallerPlanting shortens beds to what the flow can push and keeps as many as
+// the hours allow.
+func (w *work) smallerPlanting() []change {
+	b := w.balance()
+	perMetre := float64(b.bedFlow) / float64(w.in.BedLength.Value)
+	length := math.Floor(2*0.97*float64(b.usable)/perMetre) / 2
+	length = min(length, float64(w.in.BedLength.Value))
+	zones := math.Floor(float64(b.hours) / (b.perBed / float64(b.bedFlow)))
+	if length < float64(4*w.in.Spacing) || zones < 1 {
+		return nil
+	}
+	beds := min(b.beds, int(zones)*max(1, atOnce(b.usable, unit.LitresPerHour(perMetre*length))))
+	area := float64(beds) * length / (float64(b.beds) * float64(w.in.BedLength.Value))
+	if area >= 1 {
+		return nil
+	}
+	input := w.in.Input
+	input.Beds, input.BedLength = Known(beds), Known(unit.Metres(length))
+	return []change{{"smaller-planting", 1 - area, unit.Say("Plant {} beds of {} instead of {} beds of {}.", beds, unit.Metres(length), b.beds, w.in.BedLength.Value), []Input{input}}}
+}
+
 // halfBeds feeds beds from the middle, one half at a time. On a slope one half
 // climbs and one falls, and both must work.
 func (w *work) halfBeds() []change {
@@ -252,6 +330,45 @@ func (w *work) largerBore() []change {
 	return []change{{"larger-bore", largerBoreEffort, unit.Say("Buy tape of a larger bore: {} instead of {}.", unit.Short(drip.LargeTapeBore), unit.Short(w.in.tapeBore)), []Input{input}}}
 }
 
+// shorterLines cuts the beds into pieces, each with its own header, until the
+// pieces work: on a slope both ways along it, since a header may feed both.
+func (w *work) shorterLines() []change {
+	for pieces := 2; pieces <= 8; pieces++ {
+		input := w.in.Input
+		input.BedLength.Value /= unit.Metres(pieces)
+		input.Beds.Value *= pieces
+		if input.BedLength.Value < 4*input.Spacing || input.Beds.Value > 1000 {
+			return nil
+		}
+		c := change{"shorter-lines", 0.2 * float64(pieces-1), unit.Say("Cut each bed into {} lines, each fed by its own header.", pieces), []Input{input}}
+		if w.try(c).Fits || pieces == 8 {
+			return []change{c}
+		}
+	}
+	return nil
+}
+
+// otherEnd feeds the beds from their other end.
+func (w *work) otherEnd() []change {
+	if w.in.Slope == 0 {
+		return nil
+	}
+	input := w.in.Input
+	input.Slope = -input.Slope
+	return []change{{"other-end", 0.3, unit.Say("Feed the beds from their other end."), []Input{input}}}
+}
+
+// alongContour lays the beds nearly level: a gentle fall of up to 2 % still
+// drains them (common practice, no source).
+func (w *work) alongContour() []change {
+	if math.Abs(float64(w.in.Slope)) <= 2 {
+		return nil
+	}
+	input := w.in.Input
+	input.Slope = -1
+	return []change{{"along-contour", 0.25, unit.Say("Lay the beds across the slope, with a fall of about {}.", unit.Percent(1)), []Input{input}}}
+}
+
 // lack is the pressure that the source misses at the tape.
 func (w *work) lack() unit.Kilopascals {
 	s := w.plan.Supply
@@ -261,21 +378,45 @@ func (w *work) lack() unit.Kilopascals {
 	return max(0, w.in.TapePressure.or(usualTapePressure)-s.SourceGives.Value)
 }
 
+// extra is the pressure to add. At full pressure the header loses more than at
+// the low one: a third more makes up for it, and a regulator takes the rest.
+func (w *work) extra() unit.Kilopascals { return round(w.lack()*4/3+5, stepPressure) }
+
 // booster names the pump that makes up missing pressure.
 func (w *work) booster() []change {
-	lack := w.lack()
-	if lack == 0 {
+	if w.lack() == 0 {
 		return nil
 	}
-	// Running at full pressure the header loses more than at the low one: a
-	// third more pressure makes up for it, and a regulator takes the rest.
-	extra := round(lack*4/3+5, stepPressure)
-	b := w.balance()
-	power := round(drip.ShaftPower(b.usable, drip.HeadOf(extra), drip.UsualPumpEfficiency), stepPower)
+	extra := w.extra()
+	power := round(drip.ShaftPower(w.usable(), drip.HeadOf(extra), drip.UsualPumpEfficiency), stepPower)
+	return []change{{"booster", boosterEffort, unit.Say("Add a booster pump: {} more pressure, {} at its shaft.", extra, power), []Input{w.pushed(extra)}}}
+}
+
+func (w *work) morePressure() []change {
+	if w.lack() == 0 || w.gravityOnly() {
+		return nil
+	}
+	extra := w.extra()
+	had := w.in.Pressure.Value
+	return []change{{"more-pressure", float64(extra / max(had, 1)), unit.Say("Use a source that holds {} while water runs, instead of {}.", had+extra, had), []Input{w.pushed(extra)}}}
+}
+
+func (w *work) pushed(extra unit.Kilopascals) Input {
 	push, _ := w.push()
 	input := w.in.Input
 	input.Pressure, input.Rise = Known(push+extra), Optional[unit.Metres]{}
-	return []change{{"booster", boosterEffort, unit.Say("Add a booster pump that gives {} more: about {} at its shaft.", extra, power), []Input{input}}}
+	return input
+}
+
+// oneBedAtOnce loses the least pressure in the header.
+func (w *work) oneBedAtOnce() []change {
+	s := w.plan.Schedule
+	if s == nil || s.BedsAtOnce < 2 {
+		return nil
+	}
+	input := w.in.Input
+	input.Flow = Known(w.plan.Tape.BedFlow * 1.5 / unit.LitresPerHour(w.in.usable/100))
+	return []change{{"one-bed-at-once", 0.35, unit.Say("Run one bed at a time, so that the header loses less pressure."), []Input{input}}}
 }
 
 func (w *work) higherTank() []change {
