@@ -149,6 +149,7 @@
       return fail("The calculator did not arrive whole: the connection broke off.");
     }
     percent.textContent = "";
+    page.memory = () => program.instance.exports.mem.buffer.byteLength;
     go.exit = (code) => { if (code !== 0) stop(); };
     go.run(program.instance).then(stop, stop);
   }

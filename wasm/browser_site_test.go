@@ -132,6 +132,39 @@ func TestFirstPaintIsTheText(t *testing.T) {
 	p.WaitStarted()
 }
 
+// Tables beside the program are found by the name that the program asks for,
+// with the network and without.
+func TestTablesAreServed(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.WaitOffline()
+	read := `fetch(goappGetenv("file:normals.csv")).then((r) => r.ok ? r.text() : "").then((text) => text.split("\n").length)`
+	lines := browsertest.Eval[int](p, read)
+	assert.Greater(t, lines, 7000)
+	b.Stop()
+	assert.Equal(t, lines, browsertest.Eval[int](p, read))
+}
+
+func TestMemoryAfterStart(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.WaitOffline()
+	memory := browsertest.Eval[int](p, `filmfurrow.memory()`)
+	t.Logf("%d bytes of memory after the start", memory)
+	assert.LessOrEqual(t, memory, 32<<20)
+}
+
+// What the reader sees before the program runs is what the program shows: the
+// same text, so that nothing changes under the reader's eyes.
+func TestProgramShowsThePrerenderedPage(t *testing.T) {
+	for _, listed := range app.Pages() {
+		b := browsertest.Open(t)
+		before := b.Tab(browsertest.Tab{Path: listed.Path, NoScript: true})
+		after := b.Page(820, listed.Path)
+		assert.Equal(t, before.Text("body > :first-child"), after.Text("body > :first-child"), listed.Path)
+	}
+}
+
 func TestUnknownAddress(t *testing.T) {
 	b := browsertest.Open(t)
 	p := b.Tab(browsertest.Tab{Path: "/nowhere/at/all", NoWait: true, Errors: true})

@@ -19,7 +19,7 @@ import (
 var contentTypes = map[string]string{
 	".html": "text/html; charset=utf-8", ".css": "text/css; charset=utf-8", ".js": "text/javascript; charset=utf-8",
 	".wasm": "application/wasm", ".webmanifest": "application/manifest+json", ".json": "application/json",
-	".svg": "image/svg+xml", ".png": "image/png", ".txt": "text/plain; charset=utf-8",
+	".svg": "image/svg+xml", ".png": "image/png", ".txt": "text/plain; charset=utf-8", ".csv": "text/csv; charset=utf-8",
 }
 
 // Server serves a built site as a static host does: addresses without

@@ -19,6 +19,8 @@ import (
 	"slices"
 	"strings"
 	"text/template"
+
+	"filmfurrow/rules/table/normals"
 )
 
 // Page is one address of the site that is prerendered.
@@ -132,6 +134,15 @@ func Make(options Options) (*Site, error) {
 	}
 	links.boot = add("boot", ".js", boot)
 
+	env := map[string]string{
+		"GOAPP_ROOT_PREFIX":          base,
+		"GOAPP_STATIC_RESOURCES_URL": base,
+		"GOAPP_INTERNAL_URLS":        "[]",
+	}
+	for name, body := range data() {
+		ext := path.Ext(name)
+		env["file:"+name] = add(strings.TrimSuffix(name, ext), ext, body)
+	}
 	var addresses []string
 	for _, p := range options.Pages {
 		addresses = append(addresses, base+p.Path)
@@ -146,11 +157,7 @@ func Make(options Options) (*Site, error) {
 		"wasmBytes": len(program),
 		"worker":    base + "/worker.js",
 		"pages":     addresses,
-		"env": map[string]string{
-			"GOAPP_ROOT_PREFIX":          base,
-			"GOAPP_STATIC_RESOURCES_URL": base,
-			"GOAPP_INTERNAL_URLS":        "[]",
-		},
+		"env":       env,
 	}})
 	if err != nil {
 		return nil, err
@@ -202,6 +209,14 @@ func Make(options Options) (*Site, error) {
 		return nil, err
 	}
 	return &Site{Files: files, Program: program, Version: version, Base: base}, nil
+}
+
+// data are the tables that the program fetches when it needs them rather than
+// carry them. It learns the address of one from the framework's environment:
+//
+//	app.Getenv("file:normals.csv") // "/assets/normals-0123456789ab.csv"
+func data() map[string][]byte {
+	return map[string][]byte{"normals.csv": []byte(normals.Text)}
 }
 
 // assets are the addresses of the files that every page loads.
