@@ -33,9 +33,3 @@ func Mount() {
 		app.Route(p.Path, p.New())
 	}
 }
-
-type home struct{ app.Compo }
-
-func (h *home) Render() app.UI {
-	return app.Main().ID("main").Body(app.H1().Text("Film & Furrow"))
-}

@@ -1,0 +1,324 @@
+package app
+
+import (
+	"math"
+	"strconv"
+
+	"github.com/maxence-charriere/go-app/v9/pkg/app"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// verdictPart says first of all whether to lay film.
+type verdictPart struct {
+	app.Compo
+	S *store
+}
+
+func (v *verdictPart) OnMount(app.Context) { v.S.follow(v, onAdvice|onUnits, v.Update) }
+func (v *verdictPart) OnDismount()         { v.S.leave(v) }
+
+func (v *verdictPart) Render() app.UI {
+	a := v.S.advice
+	best, _ := a.Verdict.Best()
+	list := make([]app.UI, len(a.Gates))
+	for i := range a.Gates {
+		g := &a.Gates[i]
+		list[i] = app.Li().Body(
+			app.Strong().Text(g.Rule.Title+": "),
+			app.Text(g.Reason.In(v.S.system)+" "),
+			sourceLinks(g.Rule.Sources),
+		)
+	}
+	return app.Section().Class("verdict verdict-"+rules.Verdict.Key(best)).ID("verdict").Aria("live", "polite").Body(
+		only(v.S.stale, func() app.UI {
+			return app.P().Class("stale").Text("These answers are for the last field that could be read. Mend what is marked above.")
+		}),
+		app.H2().Text(verdictWords[best]),
+		only(len(list) > 0, func() app.UI { return app.Ul().Class("gates").Body(list...) }),
+	)
+}
+
+var verdictWords = map[rules.Option]string{
+	rules.Lay: "Yes: lay film.", rules.LayWithCare: "Lay film, with care.", rules.DoNotLay: "Do not lay film here.",
+}
+
+// answerPart is one of the answers: the number first, the reason next, and
+// inside it the whole balance.
+type answerPart struct {
+	app.Compo
+	S *store
+	Q rules.Question
+}
+
+func (p *answerPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Update) }
+func (p *answerPart) OnDismount()         { p.S.leave(p) }
+
+var answerTitles = map[rules.Question]string{
+	rules.FilmQuestion: "Film", rules.ThicknessQuestion: "Thickness", rules.BedQuestion: "Bed",
+	rules.TapeQuestion: "Drip tape", rules.WaitQuestion: "Wait", rules.SurfaceQuestion: "Surface",
+}
+
+func choiceOf(a *rules.Advice, q rules.Question) *rules.Choice {
+	for _, c := range a.Choices() {
+		if c.Question == q {
+			return c
+		}
+	}
+	return nil
+}
+
+func (p *answerPart) Render() app.UI {
+	a := p.S.advice
+	c := choiceOf(a, p.Q)
+	lead, more := answerWords(a, p.Q, p.S.system)
+	class := "answer"
+	if refused(a) {
+		class += " answer-if"
+	}
+	return app.Section().Class(class).ID(p.Q.String()).Body(
+		app.H3().Text(answerTitles[p.Q]),
+		app.P().Class("number").Text(lead),
+		only(more != "", func() app.UI { return app.P().Text(more) }),
+		app.P().Class("why").Text(mainReason(c, p.S.system)),
+		app.P().Class("firm").Text(firmness(c, p.S.system)),
+		app.Details().ID(p.Q.String()+"-balance").Body(
+			app.Summary().Text("The whole balance"),
+			balance(c, p.S.system),
+		),
+		only(p.Q == rules.FilmQuestion, func() app.UI {
+			s := &a.Surface
+			return app.Details().ID("surface-balance").Body(
+				app.Summary().Text("Surface: "+rules.SurfaceQuestion.Says(s.Ranked[0].Option).In(p.S.system)),
+				app.P().Class("firm").Text(firmness(s, p.S.system)),
+				balance(s, p.S.system))
+		}),
+	)
+}
+
+// answerWords gives the answer, and a second line of figures.
+func answerWords(a *rules.Advice, q rules.Question, system unit.System) (lead, more string) {
+	short := func(v unit.Metres) string { return unit.Of(unit.Short(v)).In(system) }
+	c := choiceOf(a, q)
+	best, ok := c.Best()
+	if !ok {
+		return "None fits", "Every one is ruled out: open the balance to see why."
+	}
+	switch q {
+	case rules.FilmQuestion:
+		surface, _ := a.Surface.Best()
+		return sentence(table.FilmID(best).Name()), "Surface: " + rules.SurfaceQuestion.Says(surface).In(system) + "."
+	case rules.BedQuestion:
+		b := a.Shape
+		return sentence(q.Says(best).In(system)), "Top " + short(b.Top) + ", base " + short(b.Base) + ", crown " + short(b.Crown) +
+			". Film " + short(b.FilmWidth) + " wide: top, sides and " + short(b.Tuck) + " buried on each side."
+	case rules.TapeQuestion:
+		t := a.TapePlan.Tape
+		lines := "One line"
+		if a.TapePlan.Lines > 1 {
+			lines = strconv.Itoa(a.TapePlan.Lines) + " lines"
+		}
+		return "Emitters " + short(t.Spacing) + " apart", unit.Of(t.Flow).In(system) + ". " + lines + " a bed, " + short(a.TapePlan.Depth) + " deep, emitters up, off the plant line."
+	case rules.WaitQuestion:
+		w := &a.WaitPlan
+		more = "Lay on " + w.LayOn.Words() + ", plant on " + w.PlantOn.Words() + "."
+		if w.Moved > 0 {
+			more += " That is " + unit.Of(w.Moved).In(system) + " later than you wanted."
+		}
+		if w.EarlyOn.Given {
+			more += " Risky from " + w.EarlyOn.Value.Words() + "."
+		}
+		if w.SafeOn.Given {
+			more += " Safe for cold soil from " + w.SafeOn.Value.Words() + "."
+		}
+		if w.WaitCosts.Text != "" {
+			more += " " + w.WaitCosts.In(system)
+		}
+		return unit.Of(w.Days).In(system), more
+	}
+	return sentence(q.Says(best).In(system)), ""
+}
+
+// mainReason is the factor that weighs most for the winner, or against the
+// next where nothing speaks for it.
+func mainReason(c *rules.Choice, system unit.System) string {
+	if _, ok := c.Best(); !ok {
+		return ""
+	}
+	if f := heaviest(c.Ranked[0].Factors, +1); f != nil {
+		return f.Reason.In(system)
+	}
+	if len(c.Ranked) > 1 {
+		if f := heaviest(c.Ranked[1].Factors, -1); f != nil {
+			return "Against " + c.Question.Says(c.Ranked[1].Option).In(system) + ": " + f.Reason.In(system)
+		}
+	}
+	return ""
+}
+
+func heaviest(factors []rules.Factor, sign float64) *rules.Factor {
+	var best *rules.Factor
+	for i := range factors {
+		if factors[i].Points()*sign > 0 && (best == nil || factors[i].Points()*sign > best.Points()*sign) {
+			best = &factors[i]
+		}
+	}
+	return best
+}
+
+// firmness says how well the answer stands.
+func firmness(c *rules.Choice, system unit.System) string {
+	if _, ok := c.Best(); !ok || len(c.Ranked) < 2 {
+		return ""
+	}
+	second := c.Question.Says(c.Ranked[1].Option).In(system)
+	switch {
+	case c.Ranked[1].RuledOutBy != nil:
+		return "Clear: every other is ruled out."
+	case c.Confidence == rules.Close && c.Question == rules.WaitQuestion:
+		return "Close: " + second + " asks for nearly as long."
+	case c.Confidence == rules.Close:
+		return "A close call: " + second + " is within the margin. Choose by price or by what you know."
+	case c.Confidence == rules.Leaning && c.Question == rules.WaitQuestion:
+		return "Next longest: " + second + "."
+	case c.Confidence == rules.Leaning:
+		return "Leaning: one reason more or less would make it " + second + "."
+	}
+	if c.Question == rules.WaitQuestion {
+		return "Clear: next comes " + second + "."
+	}
+	return "Clear: it holds if any one weight is moved. Next best: " + second + "."
+}
+
+// balance shows every option with all that spoke for and against it.
+func balance(c *rules.Choice, system unit.System) app.UI {
+	list := make([]app.UI, 0, len(c.Ranked))
+	for i := range c.Ranked {
+		r := &c.Ranked[i]
+		head := sentence(c.Question.Says(r.Option).In(system))
+		if r.RuledOutBy != nil {
+			head += ": ruled out"
+		} else if c.Question != rules.WaitQuestion {
+			head += ": " + points(r.Score)
+		}
+		rows := make([]app.UI, 0, len(r.Factors))
+		for j := range r.Factors {
+			rows = append(rows, factorRow(&r.Factors[j], c.Question, system))
+		}
+		if len(rows) == 0 {
+			rows = append(rows, app.Li().Text("Nothing speaks for or against it."))
+		}
+		list = append(list, app.Details().Class("option").ID(c.Question.String()+"-"+c.Question.Key(r.Option)).Open(i == 0).Body(
+			app.Summary().Text(head), app.Ul().Class("factors").Body(rows...)))
+	}
+	return app.Div().Class("balance").Body(list...)
+}
+
+func factorRow(f *rules.Factor, q rules.Question, system unit.System) app.UI {
+	side, class := "for", "for"
+	switch {
+	case f.RulesOut:
+		side, class = "rules it out", "out"
+	case q == rules.WaitQuestion:
+		side, class = "asks", "asks"
+	case f.Fit < 0:
+		side, class = "against", "against"
+	}
+	weight := ""
+	if !f.RulesOut && q != rules.WaitQuestion {
+		weight = " " + points(f.Points()) + " (" + f.Rule.Weight.String() + " weight: " + f.Rule.Because + ")"
+	}
+	return app.Li().Class(class).Body(
+		app.Span().Class("side").Text(side),
+		app.Span().Body(
+			app.Strong().Text(f.Rule.Title+". "),
+			app.Text(f.Reason.In(system)),
+			app.Span().Class("weight").Text(weight),
+			app.Text(" "),
+			sourceLinks(f.Rule.Sources),
+		),
+	)
+}
+
+func points(v float64) string {
+	s := strconv.FormatFloat(math.Abs(v), 'f', 1, 64)
+	if s == "0.0" {
+		return "0"
+	}
+	if v < 0 {
+		return "−" + s
+	}
+	return "+" + s
+}
+
+// sourceLinks leads to the list of sources at the foot of the page.
+func sourceLinks(list []*table.Source) app.UI {
+	links := make([]app.UI, 0, len(list)*2)
+	for i, s := range list {
+		if i > 0 {
+			links = append(links, app.Text(", "))
+		}
+		links = append(links, app.A().Href("#source-"+s.ID).Text(sourceName(s)))
+	}
+	return app.Cite().Body(links...)
+}
+
+func sourceName(s *table.Source) string {
+	switch s.Mark {
+	case table.CommonPractice:
+		return "common practice, no source"
+	case table.FromMemory:
+		if s == &table.Memory || s == &table.Judgement {
+			return "from memory"
+		}
+	}
+	if s.Year == "no date" {
+		return s.Publisher
+	}
+	return s.Publisher + " " + s.Year
+}
+
+// waterPart is the sixth answer: how long to run the water.
+type waterPart struct {
+	app.Compo
+	S *store
+}
+
+func (p *waterPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Update) }
+func (p *waterPart) OnDismount()         { p.S.leave(p) }
+
+func (p *waterPart) Render() app.UI {
+	a, system := p.S.advice, p.S.system
+	w := &a.Water
+	show := func(v any) string { return unit.Of(v).In(system) }
+	lead := show(w.PeakMinutes) + " a day at full leaf"
+	if a.TapePlan.Tape == nil {
+		lead = "No tape fits"
+	}
+	class := "answer"
+	if refused(a) {
+		class += " answer-if"
+	}
+	per := "100 m"
+	litres := w.PeakLitres
+	if system == unit.US {
+		per, litres = "100 ft", unit.Litres(float64(litres)*unit.MetresPerFoot)
+	}
+	return app.Section().Class(class).ID("water").Body(
+		app.H3().Text("Water"),
+		app.P().Class("number").Text(lead),
+		app.P().Text(w.Says.In(system)),
+		app.P().Class("why").Text("The crop uses about "+show(w.Start)+" a day at planting and "+show(w.Peak)+" at full leaf; that is "+show(litres)+" for "+per+" of bed with the tape’s losses."),
+		app.P().Class("firm").Text("Longest single run before water passes the roots: "+show(w.SingleRun)+", so "+runs(w.RunsADay)+" a day at full leaf. Rain does not count: film sheds it."),
+		app.P().Class("cites").Body(sourceLinks([]*table.Source{&table.FAO56, a.Facts.Crop.KcMid.Source, &table.Saxton2006})),
+	)
+}
+
+func runs(n int) string {
+	if n == 1 {
+		return "one run"
+	}
+	return strconv.Itoa(n) + " runs"
+}

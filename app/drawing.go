@@ -1,0 +1,237 @@
+package app
+
+import (
+	"strconv"
+	"strings"
+
+	"github.com/maxence-charriere/go-app/v9/pkg/app"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// bedDrawing is the bed cut across, to scale: the answer as a picture. The
+// words under it say the same for those who cannot see it.
+type bedDrawing struct {
+	app.Compo
+	S *store
+}
+
+func (d *bedDrawing) OnMount(app.Context) { d.S.follow(d, onAdvice|onUnits, d.Update) }
+func (d *bedDrawing) OnDismount()         { d.S.leave(d) }
+
+func (d *bedDrawing) Render() app.UI {
+	if d.S == nil || d.S.advice == nil {
+		return app.Figure()
+	}
+	return app.Figure().Class("bed").ID("bed-drawing").Body(
+		app.Raw(bedSVG(d.S.advice, d.S.system)),
+		app.FigCaption().Body(app.Text(bedWords(d.S.advice, d.S.system))),
+	)
+}
+
+// The drawing's own space, in units of about a pixel on a tablet.
+const (
+	bedWide, bedTall = 640.0, 330.0
+	groundLine       = 190.0
+)
+
+// bedSVG draws the cross-section. One scale serves across and down.
+func bedSVG(a *rules.Advice, system unit.System) string {
+	b := a.Shape
+	f := a.Facts
+	scale := 430 / float64(b.Base+2*b.Tuck+0.1)
+	scale = min(scale, 560)
+	px := func(m unit.Metres) float64 { return float64(m) * scale }
+	middle := bedWide / 2
+	top := groundLine - px(b.Height)
+	crown := top - px(b.Crown)
+	left, right := middle-px(b.Top)/2, middle+px(b.Top)/2
+	footLeft, footRight := middle-px(b.Base)/2, middle+px(b.Base)/2
+	film := filmOf(a)
+
+	s := &svg{}
+	s.open("svg", "viewBox", "0 0 "+num(bedWide)+" "+num(bedTall), "role", "img", "aria-labelledby", "bed-title bed-desc", "class", "bed-svg", "xmlns", "http://www.w3.org/2000/svg")
+	s.open("title", "id", "bed-title")
+	s.raw("The bed cut across, to scale")
+	s.close("title")
+	s.open("desc", "id", "bed-desc")
+	s.raw(escape(bedWords(a, system)))
+	s.close("desc")
+	s.raw(patterns)
+
+	// Soil: the ground, then the bed, hatched so that it reads without colour.
+	s.el("rect", "x", "0", "y", num(groundLine), "width", num(bedWide), "height", num(bedTall-groundLine), "class", "d-soil")
+	bed := "M" + num(footLeft) + " " + num(groundLine) + " L" + num(left) + " " + num(top) +
+		" Q" + num(middle) + " " + num(2*crown-top) + " " + num(right) + " " + num(top) +
+		" L" + num(footRight) + " " + num(groundLine) + " Z"
+	s.el("path", "d", bed, "class", "d-soil")
+	s.el("rect", "x", "0", "y", num(groundLine), "width", num(bedWide), "height", num(bedTall-groundLine), "class", "d-hatch")
+	s.el("path", "d", bed, "class", "d-hatch")
+
+	// Water: one wetted shape for each tape line.
+	lines := tapePlaces(a, middle, scale)
+	deep := px(rootDepth(f))
+	depth := px(a.TapePlan.Depth)
+	wide := px(f.Soil.Wetted.Value) / 2
+	for _, x := range lines {
+		s.el("ellipse", "cx", num(x), "cy", num(crown+depth+deep*0.45), "rx", num(wide), "ry", num(deep*0.55), "class", "d-wet")
+	}
+	// Plants with their roots.
+	for _, x := range plantPlaces(a, middle, scale) {
+		drawPlant(s, x, crown+2, deep)
+	}
+	for _, x := range lines {
+		s.el("ellipse", "cx", num(x), "cy", num(crown+depth), "rx", "7", "ry", "3.5", "class", "d-tape")
+		s.el("circle", "cx", num(x), "cy", num(crown+depth-3.5), "r", "1.8", "class", "d-emitter")
+	}
+	// Film over the bed and into the ground on both sides.
+	if film != table.NoFilm {
+		tuck := px(b.Tuck)
+		path := "M" + num(footLeft-tuck*0.45) + " " + num(groundLine+tuck*0.75) + " L" + num(footLeft) + " " + num(groundLine) + " L" + num(left) + " " + num(top-1.5) +
+			" Q" + num(middle) + " " + num(2*crown-top-3) + " " + num(right) + " " + num(top-1.5) + " L" + num(footRight) + " " + num(groundLine) +
+			" L" + num(footRight+tuck*0.45) + " " + num(groundLine+tuck*0.75)
+		s.el("path", "d", path, "class", "d-film-edge")
+		s.el("path", "d", path, "class", "d-film d-film-"+film.Key())
+	}
+	drawMeasures(s, a, system, measures{middle: middle, left: left, right: right, footLeft: footLeft, footRight: footRight, top: top, crown: crown, depth: depth, deep: deep, lines: lines, tuck: px(b.Tuck)})
+	s.close("svg")
+	return s.b.String()
+}
+
+// patterns are the hatches of soil.
+const patterns = `<defs><pattern id="soil-dots" width="14" height="12" patternUnits="userSpaceOnUse"><circle cx="3" cy="3" r="1.2" class="d-dot"/><circle cx="10" cy="9" r="0.9" class="d-dot"/></pattern></defs>`
+
+type measures struct {
+	middle, left, right, footLeft, footRight, top, crown, depth, deep, tuck float64
+	lines                                                                   []float64
+}
+
+func drawMeasures(s *svg, a *rules.Advice, system unit.System, m measures) {
+	b := a.Shape
+	short := func(v unit.Metres) string { return unit.Of(unit.Short(v)).In(system) }
+	// Bed top, above the plants.
+	y := 26.0
+	s.el("path", "d", "M"+num(m.left)+" "+num(y)+" H"+num(m.right)+" M"+num(m.left)+" "+num(y-5)+" v10 M"+num(m.right)+" "+num(y-5)+" v10", "class", "d-measure")
+	s.text(m.middle, y-8, "d-label", "middle", "bed top "+short(b.Top))
+	// Height, at the right.
+	if b.Height > 0 {
+		x := m.footRight + m.tuck + 14
+		s.el("path", "d", "M"+num(x)+" "+num(m.top)+" V"+num(groundLine)+" M"+num(x-5)+" "+num(m.top)+" h10 M"+num(x-5)+" "+num(groundLine)+" h10", "class", "d-measure")
+		s.text(x+9, (m.top+groundLine)/2+5, "d-label", "start", short(b.Height)+" high")
+	} else {
+		s.text(m.footRight+m.tuck+14, groundLine-8, "d-label", "start", "flat bed")
+	}
+	// Tuck, at the left.
+	if filmOf(a) != table.NoFilm {
+		s.text(max(4, m.footLeft-m.tuck-112), groundLine+26, "d-label", "start", short(b.Tuck)+" of film")
+		s.text(max(4, m.footLeft-m.tuck-112), groundLine+44, "d-label", "start", "buried each side")
+		s.text(max(4, m.footLeft-150), m.top-14, "d-label", "start", filmWords(a, system))
+		s.el("path", "d", "M"+num(max(90, m.footLeft-60))+" "+num(m.top-8)+" L"+num(m.left+8)+" "+num(m.top-1), "class", "d-leader")
+	}
+	// Tape, below.
+	if len(m.lines) > 0 && a.TapePlan.Tape != nil {
+		x := m.lines[len(m.lines)-1]
+		s.el("path", "d", "M"+num(x+8)+" "+num(m.crown+m.depth+2)+" L"+num(bedWide-196)+" "+num(groundLine+58), "class", "d-leader")
+		s.text(bedWide-192, groundLine+62, "d-label", "start", "tape "+short(a.TapePlan.Depth)+" deep,")
+		s.text(bedWide-192, groundLine+80, "d-label", "start", "emitters "+short(a.TapePlan.Tape.Spacing)+" apart")
+	}
+	s.text(m.middle, min(bedTall-8, m.crown+m.depth+m.deep+22), "d-label d-on-soil", "middle", "roots and wet zone "+short(rootDepth(a.Facts))+" deep")
+}
+
+func rootDepth(f *rules.Facts) unit.Metres { return min(f.Crop.RootDepth.Low, 0.3) }
+
+func filmOf(a *rules.Advice) table.FilmID {
+	if o, ok := a.Film.Best(); ok && !refused(a) {
+		return table.FilmID(o)
+	}
+	return table.NoFilm
+}
+
+// refused tells whether the verdict is not to lay film.
+func refused(a *rules.Advice) bool {
+	o, ok := a.Verdict.Best()
+	return ok && o == rules.DoNotLay
+}
+
+func filmWords(a *rules.Advice, system unit.System) string {
+	words := filmOf(a).Name()
+	if i := strings.Index(words, " ("); i > 0 {
+		words = words[:i]
+	}
+	if t, ok := a.ThicknessChosen(); ok {
+		words += ", " + unit.Of(t).In(system)
+	}
+	return words
+}
+
+// tapePlaces sets the lines evenly under the bed, a single one beside the
+// plant row.
+func tapePlaces(a *rules.Advice, middle, scale float64) []float64 {
+	n := a.TapePlan.Lines
+	if a.TapePlan.Tape == nil {
+		return nil
+	}
+	if n == 1 {
+		return []float64{middle + float64(a.TapePlan.Offset)*scale}
+	}
+	return spreadOver(n, middle, float64(a.Shape.Top)*scale*0.8)
+}
+
+func plantPlaces(a *rules.Advice, middle, scale float64) []float64 {
+	return spreadOver(min(a.Facts.Rows, 8), middle, float64(a.Shape.Top)*scale*0.9)
+}
+
+func spreadOver(n int, middle, width float64) []float64 {
+	places := make([]float64, n)
+	for i := range places {
+		places[i] = middle + width*((float64(i)+0.5)/float64(n)-0.5)
+	}
+	return places
+}
+
+// drawPlant draws two leaves and three roots.
+func drawPlant(s *svg, x, y, deep float64) {
+	s.el("path", "d", "M"+num(x)+" "+num(y)+" v-34", "class", "d-stem")
+	s.el("path", "d", "M"+num(x)+" "+num(y-18)+" c-10 -14 -26 -12 -30 -6 c8 10 20 12 30 6 Z M"+num(x)+" "+num(y-24)+" c10 -14 26 -12 30 -6 c-8 10 -20 12 -30 6 Z", "class", "d-leaf")
+	s.el("path", "d", "M"+num(x)+" "+num(y)+" v"+num(deep*0.8)+" M"+num(x)+" "+num(y+deep*0.15)+" q-"+num(deep*0.25)+" "+num(deep*0.2)+" -"+num(deep*0.35)+" "+num(deep*0.5)+
+		" M"+num(x)+" "+num(y+deep*0.15)+" q"+num(deep*0.25)+" "+num(deep*0.2)+" "+num(deep*0.35)+" "+num(deep*0.5), "class", "d-root")
+}
+
+// bedWords says the drawing in words.
+func bedWords(a *rules.Advice, system unit.System) string {
+	b := a.Shape
+	short := func(v unit.Metres) string { return unit.Of(unit.Short(v)).In(system) }
+	var w strings.Builder
+	if refused(a) {
+		w.WriteString("No film is laid. ")
+	} else {
+		w.WriteString(sentence(filmWords(a, system)) + ", " + rules.SurfaceQuestion.Says(a.Facts.Surfacing).In(system) + ". ")
+	}
+	if b.Height == 0 {
+		w.WriteString("A flat bed, " + short(b.Top) + " wide")
+	} else {
+		w.WriteString("A bed " + short(b.Height) + " high, " + short(b.Top) + " wide on top and " + short(b.Base) + " at the base, with the middle " + short(b.Crown) + " higher than the shoulders")
+	}
+	w.WriteString(", beds " + unit.Of(b.Centres).In(system) + " from centre to centre. ")
+	if !refused(a) {
+		w.WriteString("A roll " + short(b.FilmWidth) + " wide leaves " + short(b.Tuck) + " to bury on each side. ")
+	}
+	if t := a.TapePlan.Tape; t != nil {
+		if a.TapePlan.Lines == 1 {
+			w.WriteString("One line of tape, ")
+		} else {
+			w.WriteString(strconv.Itoa(a.TapePlan.Lines) + " lines of tape, ")
+		}
+		w.WriteString(short(a.TapePlan.Depth) + " deep with the emitters up and " + short(t.Spacing) + " apart.")
+	}
+	return w.String()
+}
+
+func sentence(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}

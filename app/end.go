@@ -1,0 +1,84 @@
+package app
+
+import (
+	"github.com/maxence-charriere/go-app/v9/pkg/app"
+
+	"filmfurrow/rules"
+)
+
+// endPart is the foot of the page: cautions, defaults, limits and sources.
+type endPart struct {
+	app.Compo
+	S *store
+}
+
+func (p *endPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Update) }
+func (p *endPart) OnDismount()         { p.S.leave(p) }
+
+func (p *endPart) Render() app.UI {
+	a := p.S.advice
+	return app.Div().Class("end").Body(
+		p.cautions(a),
+		p.defaults(a),
+		p.limits(a),
+		p.sources(a),
+	)
+}
+
+func (p *endPart) cautions(a *rules.Advice) app.UI {
+	var groups []app.UI
+	for i := 0; i < len(a.Cautions); {
+		step := a.Cautions[i].Step
+		var list []app.UI
+		for ; i < len(a.Cautions) && a.Cautions[i].Step == step; i++ {
+			c := &a.Cautions[i]
+			list = append(list, app.Li().Body(app.Text(c.Text+" "), app.Em().Text("Last word: "+c.Defers+".")))
+		}
+		groups = append(groups, app.H3().Text(sentence(string(step))), app.Ul().Body(list...))
+	}
+	return app.Section().ID("cautions").Class("cautions").Body(append([]app.UI{
+		app.H2().Text("Take care"),
+		app.P().Text("Labels, local codes and licensed people overrule this page."),
+	}, groups...)...)
+}
+
+func (p *endPart) defaults(a *rules.Advice) app.UI {
+	if len(a.Defaults) == 0 {
+		return app.Section().ID("defaults").Hidden(true)
+	}
+	list := make([]app.UI, len(a.Defaults))
+	for i, d := range a.Defaults {
+		label := d.Field
+		if in := rules.InputByName(d.Field); in != nil {
+			label = in.Label
+		}
+		list[i] = app.Li().Text(label + ": " + d.Used.In(p.S.system) + " (" + d.Reason + ")")
+	}
+	return app.Section().ID("defaults").Body(
+		app.H2().Text("What we took for granted"),
+		app.P().Text("You left these open, so this stood in. Fill them in to be surer."),
+		app.Ul().Body(list...),
+	)
+}
+
+func (p *endPart) limits(a *rules.Advice) app.UI {
+	list := make([]app.UI, len(a.Limits))
+	for i, l := range a.Limits {
+		list[i] = app.Li().Text(l.Text.In(p.S.system))
+	}
+	return app.Section().ID("limits").Body(app.H2().Text("What we do not know"), app.Ul().Body(list...))
+}
+
+func (p *endPart) sources(a *rules.Advice) app.UI {
+	list := make([]app.UI, len(a.Sources))
+	for i, s := range a.Sources {
+		text := s.Publisher + ": " + s.Title
+		if s.Year != "no date" {
+			text += ", " + s.Year
+		}
+		list[i] = app.Li().ID("source-" + s.ID).TabIndex(-1).Text(text + ". " + sentence(s.Where) + ". " + sentence(s.Mark.String()) + ".")
+	}
+	return app.Section().ID("sources").Body(
+		app.Details().ID("sources-list").Open(true).Body(app.Summary().Body(app.H2().Text("Who says so")), app.Ul().Class("sources").Body(list...)),
+	)
+}

@@ -1,0 +1,145 @@
+package app
+
+import (
+	"strings"
+
+	"github.com/maxence-charriere/go-app/v9/pkg/app"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/unit"
+)
+
+// field is one control of the form, made from its input row: a label, the
+// control, its help, and its error beside it.
+type field struct {
+	app.Compo
+	S      *store
+	Name   string
+	Inline bool // a blank of the sentence: the label is for screen readers
+	ctx    app.Context
+	gone   bool
+}
+
+func (f *field) OnMount(ctx app.Context) {
+	f.ctx = ctx
+	f.S.follow(f, onForm|onUnits, func() {
+		f.Update()
+		ctx.Defer(func(app.Context) { f.push() })
+	})
+}
+
+func (f *field) OnDismount() {
+	f.gone = true
+	f.S.leave(f)
+}
+
+// push writes the shown text into the control itself: a browser does not
+// follow a changed attribute once somebody has typed.
+func (f *field) push() {
+	in := rules.InputByName(f.Name)
+	if el := app.Window().GetElementByID(f.id()); !f.gone && el.Truthy() {
+		if text := f.S.shown(in); el.Get("value").String() != text {
+			el.Set("value", text)
+		}
+	}
+}
+
+func (f *field) id() string { return fieldID(f.Name) }
+
+func fieldID(name string) string { return "f-" + strings.NewReplacer(".", "-", "_", "-").Replace(name) }
+
+func (f *field) Render() app.UI {
+	in := rules.InputByName(f.Name)
+	wrong, bad := f.S.wrong[f.Name]
+	label := app.Label().For(f.id()).Text(f.label(in))
+	parts := []app.UI{label, f.control(in, bad)}
+	if f.Inline {
+		label.Class("for-readers")
+	} else if in.Help != "" {
+		parts = append(parts, app.P().Class("help").ID(f.id()+"-help").Text(in.Help))
+	}
+	if bad {
+		parts = append(parts, app.P().Class("error").ID(f.id()+"-error").Role("alert").Text(errorText(&wrong)))
+	}
+	if f.Inline {
+		return app.Span().Class("blank").Body(parts...)
+	}
+	return app.Div().Class("field").Body(parts...)
+}
+
+func (f *field) label(in *rules.Input) string {
+	if symbol := in.Kind.Symbol(f.S.system); symbol != "" && (in.Form == rules.FormNumber || in.Form == rules.FormWhole) {
+		return in.Label + " (" + symbol + ")"
+	}
+	return in.Label
+}
+
+func (f *field) control(in *rules.Input, bad bool) app.UI {
+	shown := f.S.shown(in)
+	describe := f.id() + "-help"
+	if bad {
+		describe = f.id() + "-error"
+	}
+	switch in.Form {
+	case rules.FormChoice, rules.FormYesNo:
+		options := in.Options
+		if in.Form == rules.FormYesNo {
+			options = []rules.Choosable{{ID: "yes", Label: "yes"}, {ID: "no", Label: "no"}}
+		}
+		list := make([]app.UI, 0, len(options)+1)
+		if in.Name != "crop" {
+			list = append(list, app.Option().Value("").Text("not known").Selected(shown == ""))
+		}
+		for _, o := range options {
+			list = append(list, app.Option().Value(o.ID).Text(o.Label).Selected(o.ID == shown))
+		}
+		return app.Select().ID(f.id()).Name(in.Name).Aria("describedby", describe).Aria("invalid", bad).Body(list...).OnChange(f.typed)
+	case rules.FormDate:
+		return app.Input().ID(f.id()).Name(in.Name).Type("date").Value(shown).Aria("describedby", describe).Aria("invalid", bad).OnChange(f.typed)
+	}
+	mode := "text"
+	if in.Form == rules.FormNumber || in.Form == rules.FormWhole {
+		mode = "decimal"
+		if in.Low < 0 {
+			mode = "text"
+		}
+	}
+	return app.Input().ID(f.id()).Name(in.Name).Type("text").Attr("inputmode", mode).AutoComplete(false).Value(shown).
+		Aria("describedby", describe).Aria("invalid", bad).OnInput(f.typed)
+}
+
+func (f *field) typed(ctx app.Context, _ app.Event) {
+	f.S.set(rules.InputByName(f.Name), ctx.JSSrc().Get("value").String())
+}
+
+// errorText is the error in one or two sentences.
+func errorText(e *rules.FieldError) string {
+	value := e.Value
+	if value == "missing" {
+		return e.Mend
+	}
+	return "“" + strings.Trim(value, `"`) + "” cannot be used. Allowed: " + e.Allowed + ". " + e.Mend
+}
+
+// unitSwitch changes what is shown, never the case.
+type unitSwitch struct {
+	app.Compo
+	S *store
+}
+
+func (u *unitSwitch) OnMount(app.Context) { u.S.follow(u, onUnits, u.Update) }
+func (u *unitSwitch) OnDismount()         { u.S.leave(u) }
+
+func (u *unitSwitch) Render() app.UI {
+	return app.FieldSet().Class("units").Body(
+		app.Legend().Text("Units"),
+		u.button("US", "inches, °F, gallons", unit.US),
+		u.button("metric", "cm, °C, litres", unit.Metric),
+	)
+}
+
+func (u *unitSwitch) button(label, title string, system unit.System) app.UI {
+	return app.Button().Type("button").Class("unit").ID("units-"+label).Title(title).Text(label).
+		Aria("pressed", u.S.system == system).
+		OnClick(func(app.Context, app.Event) { u.S.setUnits(system) }, label)
+}

@@ -1,0 +1,164 @@
+package app
+
+import (
+	"github.com/maxence-charriere/go-app/v9/pkg/app"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/table/normals"
+)
+
+// storageKey is where the device keeps the field that is being worked on.
+const storageKey = "film-furrow/field"
+
+// home is the page: first the field, then the bed we would make, the six
+// answers, and what stands behind them.
+type home struct {
+	app.Compo
+	s *store
+}
+
+func (h *home) store() *store {
+	if h.s == nil {
+		h.s = newStore()
+	}
+	return h.s
+}
+
+// OnNav sets the title anew, since another page may have changed it.
+func (h *home) OnNav(ctx app.Context) { ctx.Page().SetTitle(Pages()[0].Title) }
+
+func (h *home) OnMount(ctx app.Context) {
+	s := h.store()
+	var kept saved
+	s.keep = func(state saved) bool { return ctx.LocalStorage().Set(storageKey, state) == nil }
+	if err := ctx.LocalStorage().Get(storageKey, &kept); err == nil && kept.Schema == schema {
+		s.take(kept)
+	}
+	s.follow(h, onForm, h.Update)
+	loadNormals(ctx, s)
+}
+
+func (h *home) OnDismount() { h.store().leave(h) }
+
+// loadNormals fetches the table of stations, which the worker keeps for the
+// field, and reads it in a quiet moment.
+func loadNormals(ctx app.Context, s *store) {
+	s.loading = true
+	missing := func() {
+		ctx.Dispatch(func(app.Context) {
+			s.noPlace, s.loading = true, false
+			s.tell(onPlaces)
+		})
+	}
+	fail := app.FuncOf(func(app.Value, []app.Value) any {
+		missing()
+		return nil
+	})
+	read := app.FuncOf(func(_ app.Value, args []app.Value) any {
+		text := args[0].String()
+		ctx.Dispatch(func(app.Context) {
+			table, err := normals.Parse(text)
+			s.places, s.noPlace, s.loading = table, err != nil, false
+			s.tell(onPlaces)
+		})
+		return nil
+	})
+	// A callback cannot hand a promise back to the browser through the
+	// framework, so the second step is chained here.
+	answered := app.FuncOf(func(_ app.Value, args []app.Value) any {
+		if !args[0].Get("ok").Bool() {
+			missing()
+			return nil
+		}
+		args[0].Call("text").Call("then", read).Call("catch", fail)
+		return nil
+	})
+	app.Window().Call("fetch", app.Getenv("file:normals.csv")).Call("then", answered).Call("catch", fail)
+}
+
+func (h *home) Render() app.UI {
+	s := h.store()
+	return app.Div().Class("page").Body(
+		app.A().Class("skip").Href("#answers").Text("Skip to the answers"),
+		app.Header().Class("masthead").Body(
+			app.H1().Text("Film & Furrow"),
+			app.P().Class("lead").Text("Plastic mulch, bed and drip, worked out for your field, with every reason."),
+			&unitSwitch{S: s},
+		),
+		app.Main().ID("main").TabIndex(-1).Body(
+			app.Div().Class("two").Body(
+				app.Section().Class("ask").ID("field").Body(
+					app.H2().Text("Your field"),
+					only(s.example, func() app.UI {
+						return app.P().Class("example").Text("This is a worked example: " + exampleName + ". Change anything and it becomes yours.")
+					}),
+					only(s.unsaved, func() app.UI {
+						return app.P().Class("error").Role("alert").Text("This device does not keep what you type: its storage is full or shut. Print the page or note the answers before you close it.")
+					}),
+					sentencePart(s),
+					&placePart{S: s},
+					moreFields(s),
+					app.P().Class("private").Text("Nothing you type is sent anywhere. It stays on this device."),
+				),
+				app.Section().Class("bed-side").ID("bed-we-make").Body(
+					app.H2().Text("The bed we would make"),
+					&bedDrawing{S: s},
+				),
+			),
+			app.Div().ID("answers").TabIndex(-1).Body(
+				&verdictPart{S: s},
+				app.Div().Class("answers").Body(
+					&answerPart{S: s, Q: rules.FilmQuestion},
+					&answerPart{S: s, Q: rules.ThicknessQuestion},
+					&answerPart{S: s, Q: rules.BedQuestion},
+					&answerPart{S: s, Q: rules.TapeQuestion},
+					&answerPart{S: s, Q: rules.WaitQuestion},
+					&waterPart{S: s},
+				),
+			),
+			&endPart{S: s},
+		),
+		app.Footer().Class("foot").Body(
+			app.P().Text("Film & Furrow works without a network after the first visit. Demo farms and their weather are invented."),
+		),
+	)
+}
+
+// sentencePart is the sentence that the grower completes.
+func sentencePart(s *store) app.UI {
+	blank := func(name string) app.UI { return &field{S: s, Name: name, Inline: true} }
+	return app.P().Class("sentence").Body(
+		app.Text("I want to "), blank("method"), app.Text(" "), blank("crop"), app.Text(" on "), blank("plant_on"),
+		app.Text(", in "), blank("soil.texture"), app.Text(" where weeds are "), blank("weeds.pressure"), app.Text("."),
+	)
+}
+
+// groups are the rest of the form, in the order of the work.
+var groups = []struct {
+	id, title string
+	names     []string
+}{
+	{"more-soil", "Soil", []string{"soil.drainage", "soil.slope_percent", "soil.wetness_at_laying", "soil.tilth", "soil.stones", "soil.organic_percent"}},
+	{"more-weeds", "Weeds and insects", []string{"weeds.nutsedge", "weeds.insect_pressure"}},
+	{"more-field", "Beds and plants", []string{"field.bed_length_m", "field.beds", "field.bed_centres_m", "field.bed_top_m", "field.rows_per_bed", "field.in_row_m", "field.exposure"}},
+	{"more-work", "How you work", []string{"practice.laying", "practice.tractor_kw", "practice.people", "practice.film_width_m", "practice.crops_on_film", "practice.organic", "practice.fumigated_on", "practice.label_interval_days", "practice.reuse.film", "practice.reuse.cover_percent"}},
+	{"more-water", "Water", []string{"water.source", "water.flow_l_h", "water.pressure_kpa", "water.hours_per_day", "water.ec_ds_m", "water.ph", "water.iron_mg_l", "water.hardness_mg_l"}},
+	{"more-weather", "Weather", []string{"risk", "climate.last_frost", "climate.first_frost", "place.elevation_m"}},
+}
+
+func moreFields(s *store) app.UI {
+	list := make([]app.UI, 0, len(groups)+1)
+	list = append(list, app.P().Class("help").Text("Leave open what you do not know. Each thing you add makes the answers surer."))
+	for _, g := range groups {
+		fields := make([]app.UI, len(g.names))
+		for i, name := range g.names {
+			fields[i] = &field{S: s, Name: name}
+		}
+		body := []app.UI{app.Summary().Text(g.title), app.Div().Class("fields").Body(fields...)}
+		if g.id == "more-work" {
+			body = append(body, &filmsPart{S: s})
+		}
+		list = append(list, app.Details().Class("more").ID(g.id).Body(body...))
+	}
+	return app.Div().Class("more-all").Body(list...)
+}

@@ -1,0 +1,190 @@
+package app
+
+import (
+	"strconv"
+
+	"github.com/maxence-charriere/go-app/v9/pkg/app"
+
+	"filmfurrow/rules/table/normals"
+	"filmfurrow/rules/unit"
+)
+
+// placePart asks where the field is: a station by name or zip, the tablet's
+// own position, or twelve minima and maxima of the grower's own.
+type placePart struct {
+	app.Compo
+	S        *store
+	query    string
+	minima   [12]string
+	maxima   [12]string
+	latitude string
+	wrong    map[string]string
+	told     string
+	filled   bool
+}
+
+func (p *placePart) OnMount(app.Context) {
+	p.S.follow(p, onPlaces|onUnits, func() {
+		p.filled = false
+		p.Update()
+	})
+}
+func (p *placePart) OnDismount() { p.S.leave(p) }
+
+func (p *placePart) Render() app.UI {
+	if !p.filled {
+		p.fill()
+	}
+	return app.Div().Class("place").Body(
+		app.Div().Class("field").Body(
+			app.Label().For("f-place").Text("Find your place: town, station or zip code"),
+			app.Input().ID("f-place").Name("place-search").Type("search").AutoComplete(false).Value(p.query).Aria("describedby", "place-now").
+				OnInput(func(ctx app.Context, _ app.Event) { p.query = ctx.JSSrc().Get("value").String() }),
+			p.results(),
+			app.P().Class("help").ID("place-now").Text(p.now()),
+		),
+		app.Button().Type("button").Class("plain").ID("place-here").Text("Use this device’s position").OnClick(p.askPosition),
+		app.P().Class("error").Role("alert").Text(p.told),
+		app.Details().Class("more").ID("own-normals").Body(
+			app.Summary().Text("Type your own monthly temperatures"),
+			app.P().Class("help").Text("Mean daily minimum and maximum of each month, in "+unit.KindTemperature.Symbol(p.S.system)+". From your weather service, or a neighbour’s long record."),
+			app.Div().Class("field").Body(
+				app.Label().For("normals-latitude").Text("Latitude, degrees north (south is minus)"),
+				p.cell("normals-latitude", "Latitude", &p.latitude),
+			),
+			app.Div().Class("months").Body(p.rows()...),
+			app.Button().Type("button").Class("plain").ID("normals-use").Text("Use these temperatures").OnClick(p.useOwn),
+		),
+	)
+}
+
+func (p *placePart) now() string {
+	pl := &p.S.c.Place
+	switch {
+	case p.S.example:
+		return "Now: " + exampleName + ", with invented weather."
+	case pl.Own:
+		return "Now: your own monthly temperatures."
+	case pl.StationName != "" && pl.StationAway > 0:
+		return "Now: " + pl.StationName + ", " + unit.Of(pl.StationAway).In(p.S.system) + " away. Normals of 1981–2010."
+	case pl.StationName != "":
+		return "Now: " + pl.StationName + ". Normals of 1981–2010."
+	case p.S.noPlace:
+		return "The table of stations could not be loaded. Type your own temperatures below, or load the page again."
+	case p.S.places == nil:
+		return "The table of 7,501 stations is loading."
+	}
+	return "No place yet: choose one."
+}
+
+func (p *placePart) results() app.UI {
+	if p.query == "" {
+		return app.Ul().Class("results").Hidden(true)
+	}
+	if p.S.places == nil {
+		return app.Ul().Class("results").Body(app.Li().Text("The table of stations is still loading."))
+	}
+	found := p.S.places.Find(p.query, 8)
+	if len(found) == 0 {
+		return app.Ul().Class("results").Body(app.Li().Text("No station by that name. Try a town nearby, or only its first letters."))
+	}
+	list := make([]app.UI, len(found))
+	for i, st := range found {
+		list[i] = app.Li().Body(app.Button().Type("button").Class("result").Text(stationWords(st, p.S.system)).
+			OnClick(func(ctx app.Context, _ app.Event) {
+				p.query = ""
+				p.S.choose(st)
+				if el := app.Window().GetElementByID("f-place"); el.Truthy() {
+					el.Set("value", "")
+					el.Call("focus")
+				}
+			}, st.ID))
+	}
+	return app.Ul().Class("results").Body(list...)
+}
+
+func stationWords(st *normals.Station, system unit.System) string {
+	words := st.Label()
+	if st.Zip != "" {
+		words += " " + st.Zip
+	}
+	return words + ", " + unit.Quantity{Kind: unit.KindHead, SI: float64(st.Elevation)}.In(system) + " high"
+}
+
+func (p *placePart) fill() {
+	p.filled = true
+	pl := &p.S.c.Place
+	for m := range 12 {
+		p.minima[m] = unit.KindTemperature.Figure(float64(pl.TMin[m]), p.S.system)
+		p.maxima[m] = unit.KindTemperature.Figure(float64(pl.TMax[m]), p.S.system)
+	}
+	p.latitude = unit.KindAngle.Figure(float64(pl.Latitude.Value), p.S.system)
+}
+
+func (p *placePart) rows() []app.UI {
+	rows := []app.UI{app.Span().Text("Month"), app.Span().Text("Minimum"), app.Span().Text("Maximum")}
+	for m := range 12 {
+		name := unit.MonthName(m + 1)
+		rows = append(rows, app.Span().Text(name),
+			p.cell(monthKey("min", m), name+" minimum", &p.minima[m]),
+			p.cell(monthKey("max", m), name+" maximum", &p.maxima[m]))
+	}
+	return rows
+}
+
+func (p *placePart) cell(id, label string, at *string) app.UI {
+	wrong := p.wrong[id]
+	return app.Div().Body(
+		app.Input().ID(id).Name(id).Type("text").Aria("label", label).Aria("invalid", wrong != "").AutoComplete(false).Value(*at).
+			OnInput(func(ctx app.Context, _ app.Event) { *at = ctx.JSSrc().Get("value").String() }, id),
+		only(wrong != "", func() app.UI { return app.P().Class("error").Role("alert").Text(wrong) }),
+	)
+}
+
+func (p *placePart) useOwn(ctx app.Context, _ app.Event) {
+	p.wrong = p.S.ownNormals(p.minima, p.maxima, p.latitude)
+	if len(p.wrong) > 0 {
+		p.told = strconv.Itoa(len(p.wrong)) + " of the temperatures cannot be used: see beside them. Nothing was changed."
+		return
+	}
+	p.told = ""
+}
+
+// askPosition asks the device, which asks its owner. The answer stays here.
+func (p *placePart) askPosition(ctx app.Context, _ app.Event) {
+	geo := app.Window().Get("navigator").Get("geolocation")
+	if !geo.Truthy() {
+		p.told = "This device does not tell its position. Type the town instead."
+		return
+	}
+	p.told = ""
+	var found, failed app.Func
+	release := func() {
+		found.Release()
+		failed.Release()
+	}
+	found = app.FuncOf(func(_ app.Value, args []app.Value) any {
+		at := args[0].Get("coords")
+		lat, lon := at.Get("latitude").Float(), at.Get("longitude").Float()
+		ctx.Dispatch(func(app.Context) {
+			release()
+			if p.S.places == nil {
+				p.told = "The table of stations is still loading. Try again in a moment."
+				return
+			}
+			p.S.here(lat, lon)
+			if !p.S.c.Place.HasNormals {
+				p.told = "No station lies within 500 km. Type your own temperatures below."
+			}
+		})
+		return nil
+	})
+	failed = app.FuncOf(func(app.Value, []app.Value) any {
+		ctx.Dispatch(func(app.Context) {
+			release()
+			p.told = "The device did not give its position. Type the town instead."
+		})
+		return nil
+	})
+	geo.Call("getCurrentPosition", found, failed, map[string]any{"timeout": 20000, "maximumAge": 600000})
+}
