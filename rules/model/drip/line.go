@@ -79,23 +79,6 @@ func (l Line) Solve(inlet unit.Kilopascals) (Profile, error) {
 	return s.profile(end), nil
 }
 
-// spread is the flow spread alone, without the cost of a full profile.
-func (l Line) spread(inlet unit.Kilopascals) (float64, error) {
-	s, err := l.solver(inlet)
-	if err != nil {
-		return 0, err
-	}
-	end, err := s.search()
-	if err != nil {
-		return 0, err
-	}
-	least, most := s.extremes(end)
-	if most <= 0 {
-		return 100, nil
-	}
-	return 100 * (most - least) / most, nil
-}
-
 type solver struct {
 	line   Line
 	outlet law

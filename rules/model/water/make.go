@@ -23,6 +23,9 @@ func Make(in Input) (Plan, []Problem) {
 	w.hydraulics()
 	w.soil()
 	w.schedule()
+	if len(w.stops) > 0 {
+		w.plan.WaysOut = w.waysOut()
+	}
 	w.months()
 	w.feeding()
 	w.checks()

@@ -15,15 +15,12 @@ func (w *work) schedule() {
 	sch := &Schedule{HoursGiven: in.hours}
 	w.plan.Schedule = sch
 	sch.BedsAtOnce = min(atOnce(w.usable(), t.BedFlow), in.Beds.Value)
-	first := 1
-	for i, beds := range divide(in.Beds.Value, sch.BedsAtOnce) {
-		z := Zone{Number: i + 1, FirstBed: first, LastBed: first + beds - 1, Beds: beds, Flow: round(t.BedFlow*unit.LitresPerHour(beds), stepFlow)}
-		if w.plan.Supply != nil {
-			plain, loss := w.zoneLoss(w.plan.Supply.Bore, first, beds)
-			z.FromSource, z.Loss = round(plain, stepLength), round(loss, stepPressure)
+	if sch.BedsAtOnce > 0 {
+		if s := w.plan.Supply; s != nil {
+			sch.Zones, s.zones = s.zones, nil
+		} else {
+			sch.Zones = w.zones(noHeader, divide(in.Beds.Value, sch.BedsAtOnce))
 		}
-		sch.Zones = append(sch.Zones, z)
-		first += beds
 	}
 	w.step("beds-at-once", "Beds that run together",
 		"tested flow × usable share ÷ flow of one bed, whole beds only",
@@ -60,9 +57,6 @@ func (w *work) schedule() {
 	if t.FillMinutes > 0 && sch.EachRun < 3*t.FillMinutes {
 		w.warn("short-runs", Note, "common practice, no source",
 			unit.Say("A run of {} is short beside the {} that a line takes to fill: the near end gets more. Run less often, for longer.", sch.EachRun, t.FillMinutes))
-	}
-	if len(w.stops) > 0 && !w.light {
-		w.plan.WaysOut = w.waysOut()
 	}
 }
 

@@ -75,7 +75,10 @@ func (w *work) supply() {
 	}
 	w.bore(s, sizes)
 	push, pushKnown := w.push()
-	s.HeaderLoss = round(w.headerLoss(s.Bore, sizes), stepPressure)
+	s.zones = w.zones(s.Bore, sizes)
+	for _, z := range s.zones {
+		s.HeaderLoss = max(s.HeaderLoss, z.Loss)
+	}
 	filter := w.filterLoss()
 	if pushKnown {
 		s.SourceGives = Known(round(push-filter-in.injectorLoss-s.HeaderLoss, stepPressure))
@@ -151,33 +154,45 @@ func (w *work) bore(s *Supply, sizes []int) {
 	s.Trials, s.Bore, s.BoreFits, s.Velocity = trials, last.Bore, last.Fits, last.Velocity
 }
 
-// headerLoss is the friction to the lowest bed of the farthest zone.
-func (w *work) headerLoss(bore drip.Bore, sizes []int) unit.Kilopascals {
-	worst := unit.Kilopascals(0)
-	first := 1
-	for _, beds := range sizes {
-		_, loss := w.zoneLoss(bore, first, beds)
-		worst = max(worst, loss)
+// noHeader stands where the bed centres are not known: zones without pipe.
+var noHeader drip.Bore
+
+// zones lays the zones out along the header and gives each its loss: friction
+// in the pipe to its first bed, and from there to its lowest bed.
+func (w *work) zones(bore drip.Bore, sizes []int) []Zone {
+	in := &w.in
+	zones := make([]Zone, 0, len(sizes))
+	first, alongBeds, alongLoss := 1, 0, unit.Kilopascals(0)
+	for i, beds := range sizes {
+		z := Zone{
+			Number: i + 1, FirstBed: first, LastBed: first + beds - 1, Beds: beds,
+			Flow: round(w.plan.Tape.BedFlow*unit.LitresPerHour(beds), stepFlow),
+		}
 		first += beds
+		if bore != noHeader {
+			if beds != alongBeds { // sizes differ by one bed at most
+				alongBeds, alongLoss = beds, w.alongLoss(bore, beds)
+			}
+			z.FromSource = round(in.Header.Value+in.BedCentres.Value*unit.Metres(z.FirstBed-1), stepLength)
+			plain := drip.Pipe{Length: z.FromSource, Bore: bore.Inside}.Loss(z.Flow)
+			z.Loss = round(drip.PressureOf(plain)+alongLoss, stepPressure)
+		}
+		zones = append(zones, z)
 	}
-	return worst
+	return zones
 }
 
-func (w *work) zoneLoss(bore drip.Bore, first, beds int) (unit.Metres, unit.Kilopascals) {
-	in := &w.in
-	plain := in.Header.Value + in.BedCentres.Value*unit.Metres(first-1)
-	flow := w.plan.Tape.BedFlow * unit.LitresPerHour(beds)
-	loss := unit.Kilopascals(0)
-	if plain > 0 {
-		loss = drip.PressureOf(drip.Pipe{Length: plain, Bore: bore.Inside}.Loss(flow))
+// alongLoss is the friction from a zone's first bed to its lowest.
+func (w *work) alongLoss(bore drip.Bore, beds int) unit.Kilopascals {
+	if beds < 2 {
+		return 0
 	}
-	if beds > 1 {
-		line := drip.Line{Outlets: beds, Spacing: in.BedCentres.Value, Bore: bore.Inside, Outlet: w.lateral()}
-		if p, err := line.Solve(in.pressure); err == nil {
-			loss += p.Inlet - p.Lowest
-		}
+	line := drip.Line{Outlets: beds, Spacing: w.in.BedCentres.Value, Bore: bore.Inside, Outlet: w.lateral()}
+	p, err := line.Solve(w.in.pressure)
+	if err != nil {
+		return w.in.pressure
 	}
-	return plain, loss
+	return p.Inlet - p.Lowest
 }
 
 func (w *work) gravity(s *Supply, filter unit.Kilopascals) {

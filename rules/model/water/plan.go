@@ -166,6 +166,8 @@ type Supply struct {
 	ShaftPower  unit.Kilowatts
 	Gravity     *drip.GravityFeed
 	Tank        *Tank
+
+	zones []Zone // laid out; the schedule takes them over
 }
 
 // Tank is what a tank's refill allows.

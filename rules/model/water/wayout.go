@@ -31,7 +31,7 @@ func (w *work) waysOut() []WayOut {
 		changes = slices.Concat(changes, w.booster(), w.morePressure(), w.higherTank(), w.oneBedAtOnce())
 	}
 	if w.troubles&ofLine != 0 {
-		changes = slices.Concat(changes, w.shorterLines(), w.otherEnd(), w.alongContour(), w.largerBore(), w.lowerPressure())
+		changes = slices.Concat(changes, w.shorterLines(), w.otherEnd(), w.alongContour(), w.largerBore(), w.lowerPressure(), w.gentlerTape())
 	}
 	ways := make([]WayOut, 0, len(changes))
 	for _, c := range changes {
@@ -296,7 +296,7 @@ func (w *work) smallerPlanting() []change {
 	}
 	beds := min(b.beds, int(zones)*max(1, atOnce(b.usable, unit.LitresPerHour(perMetre*length))))
 	area := float64(beds) * length / (float64(b.beds) * float64(w.in.BedLength.Value))
-	if area >= 1 {
+	if area >= 1 || length == float64(w.in.BedLength.Value) { // full beds: see fewerBeds
 		return nil
 	}
 	input := w.in.Input
@@ -322,7 +322,7 @@ func (w *work) halfBeds() []change {
 }
 
 func (w *work) largerBore() []change {
-	if w.in.tapeBore >= drip.LargeTapeBore || w.plan.Tape.Profile == nil || w.plan.Tape.Spread <= w.in.spread {
+	if w.in.tapeBore >= drip.LargeTapeBore || w.plan.Tape.Profile != nil && w.plan.Tape.Spread <= w.in.spread {
 		return nil
 	}
 	input := w.in.Input
@@ -343,6 +343,22 @@ func (w *work) shorterLines() []change {
 		c := change{"shorter-lines", 0.2 * float64(pieces-1), unit.Say("Cut each bed into {} lines, each fed by its own header.", pieces), []Input{input}}
 		if w.try(c).Fits || pieces == 8 {
 			return []change{c}
+		}
+	}
+	return nil
+}
+
+// gentlerTape takes the row of the tape table with the least flow that still
+// joins: less friction along the line.
+func (w *work) gentlerTape() []change {
+	for _, tape := range drip.TapeClasses { // from least to most flow
+		if tape.Flow >= w.in.TapeFlow*0.98 {
+			return nil
+		}
+		if w.joins(tape.Spacing) {
+			input := w.in.Input
+			input.TapeFlow, input.Spacing = tape.Flow, tape.Spacing
+			return []change{{"gentler-tape", otherTapeEffort, unit.Say("Buy {} tape: outlets {} apart, {}, instead of {}.", string(tape.Class)+"-flow", unit.Short(tape.Spacing), tape.Flow, w.in.TapeFlow), []Input{input}}}
 		}
 	}
 	return nil

@@ -1,0 +1,163 @@
+package water
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"filmfurrow/rules/unit"
+)
+
+// Each bad input gives exactly one problem, with field, value, allowed range
+// and mend, and no plan.
+func TestBadInputs(t *testing.T) {
+	nan, inf := math.NaN(), math.Inf(1)
+	cases := []struct {
+		name                  string
+		spoil                 func(*Input)
+		field, value, allowed string
+		mend                  string // a part of it
+	}{
+		{"planted in the year 1", func(in *Input) { in.PlantOn = unit.On(1, 5, 1) }, "plant_on", "0001-05-01", "1900-01-01 to 2200-12-31", "year-month-day"},
+		{"planted in 2301", func(in *Input) { in.PlantOn = unit.On(2301, 1, 1) }, "plant_on", "2301-01-01", "1900-01-01 to 2200-12-31", "year-month-day"},
+		{"season of 5 days", func(in *Input) { in.Season = Known(unit.Days(5)) }, "season_days", "5 days", "14 to 400 days", "last harvest"},
+		{"season of 2000 days", func(in *Input) { in.Season = Known(unit.Days(2000)) }, "season_days", "2000 days", "14 to 400 days", "last harvest"},
+		{"coefficient 60", func(in *Input) { in.Coefficients.Value.Initial = 60 }, "kc_initial", "60", "0.1 to 1.5", "table 12"},
+		{"coefficient 0", func(in *Input) { in.Coefficients.Value.Mid = 0 }, "kc_mid", "0", "0.1 to 1.5", "table 12"},
+		{"coefficient fused with a footnote", func(in *Input) { in.Coefficients.Value.Mid = 1.52 }, "kc_mid", "1.52", "0.1 to 1.5", "table 12"},
+		{"coefficient not a number", func(in *Input) { in.Coefficients.Value.End = nan }, "kc_end", "not a number", "0.1 to 1.5", "table 12"},
+		{"stage of no days", func(in *Input) { in.Stages.Value[2] = 0 }, "stage_days", "0 days", "1 to 250 days", "each stage"},
+		{"film saves 90 %", func(in *Input) { in.FilmCut = Known(Range{10, 90}) }, "film_cut_high_percent", "90 %", "0 to 50 %", "5 to 35"},
+		{"film saves less than nothing", func(in *Input) { in.FilmCut = Known(Range{-5, 10}) }, "film_cut_low_percent", "-5 %", "0 to 50 %", "5 to 35"},
+		{"film range turned round", func(in *Input) { in.FilmCut = Known(Range{30, 10}) }, "film_cut_low_percent", "30 %", "not above film_cut_high_percent, 10 %", "Swap"},
+		{"roots 12 deep in inches", func(in *Input) { in.RootDepth = Known(unit.Metres(12)) }, "root_depth_m", "12 m", "0.05 to 2.5 m", "12 in is 0.3 m"},
+		{"depletion in percent", func(in *Input) { in.Depletion = Known(40.0) }, "depletion", "40", "0.05 to 0.9", "such as 0.4"},
+		{"threshold 250", func(in *Input) { in.SaltThreshold.Value = 250 }, "salt_threshold_ds_m", "250 dS/m", "0.2 to 15 dS/m", "threshold"},
+		{"salt slope 0", func(in *Input) { in.SaltSlope.Value = 0 }, "salt_slope_percent", "0 %", "0.5 to 50 %", "yield loss"},
+		{"a month's water as a day's", func(in *Input) { in.Usual.Value[6] = 150 }, "reference_usual_mm", "150 mm", "0 to 15 mm", "not a month"},
+		{"negative evapotranspiration", func(in *Input) { in.Cool = Known(Year{3: -1}) }, "reference_cool_mm", "-1 mm", "0 to 15 mm", "millimetres a day"},
+		{"endless dry year", func(in *Input) { in.Dry = Known(Year{unit.Millimetres(inf)}) }, "reference_dry_mm", "endless mm", "0 to 15 mm", "millimetres a day"},
+		{"a year of zeros", func(in *Input) { in.Usual = Known(Year{}) }, "reference_usual_mm", "0 mm in every month", "above 0 in some month", "Leave the year out"},
+		{"soil called dirt", func(in *Input) { in.Texture = "dirt" }, "texture", "dirt", textureNames(), "twelve texture classes"},
+		{"peat", func(in *Input) { in.OrganicMatter = Known(unit.Percent(35)) }, "organic_percent", "35 %", "0 to 8 %", "peat"},
+		{"wetted width in cm", func(in *Input) { in.WettedWidth = Known(unit.Metres(40)) }, "wetted_width_m", "40 m", "0.05 to 2 m", "Dig across"},
+		{"no beds", func(in *Input) { in.Beds = Known(0) }, "beds", "0 beds", "1 to 500 beds", "whole beds"},
+		{"beds below zero", func(in *Input) { in.Beds = Known(-3) }, "beds", "-3 beds", "1 to 500 beds", "whole beds"},
+		{"bed of 300 ft typed as 3000 m", func(in *Input) { in.BedLength = Known(unit.Metres(3000)) }, "bed_length_m", "3000 m", "2 to 1000 m", "header to end"},
+		{"bed of no length", func(in *Input) { in.BedLength = Known(unit.Metres(0)) }, "bed_length_m", "0 m", "2 to 1000 m", "header to end"},
+		{"centres 72 in as metres", func(in *Input) { in.BedCentres = Known(unit.Metres(72)) }, "bed_centres_m", "72 m", "0.5 to 5 m", "6 ft is 1.83 m"},
+		{"bed top 30 in as metres", func(in *Input) { in.BedTop = Known(unit.Metres(30)) }, "bed_top_m", "30 m", "0.15 to 2.5 m", "30 in is 0.76 m"},
+		{"bed wider than its centres", func(in *Input) { in.BedTop, in.BedCentres = Known(unit.Metres(1.5)), Known(unit.Metres(1.2)) }, "bed_top_m", "1.5 m", "not wider than bed_centres_m, 1.2 m", "overlap"},
+		{"slope 140 %", func(in *Input) { in.Slope = 140 }, "slope_percent", "140 %", "-20 to 20 %", "tenth"},
+		{"no lines", func(in *Input) { in.Lines = 0 }, "lines", "0 lines", "1 to 6 lines", "one bed"},
+		{"outlets 0 apart", func(in *Input) { in.Spacing = 0 }, "emitter_spacing_m", "0 m", "0.05 to 0.92 m", "2 to 36 in"},
+		{"outlets 120 in apart", func(in *Input) { in.Spacing = unit.FromInches(120) }, "emitter_spacing_m", "3.048 m", "0.05 to 0.92 m", "2 to 36 in"},
+		{"outlet of 25 gal/h", func(in *Input) {
+			in.TapeFlow = unit.LitresPerHourPer100Metres(25 * unit.LitresPerGallon / float64(in.Spacing) * 100)
+		}, "tape_flow_l_h_per_100m", "31048 L/h per 100 m", "50 to 1500 L/h per 100 m", "another unit"},
+		{"one outlet typed for the tape", func(in *Input) { in.TapeFlow = 1.02 }, "tape_flow_l_h_per_100m", "1.02 L/h per 100 m", "50 to 1500 L/h per 100 m", "one outlet"},
+		{"big outlets far apart", func(in *Input) { in.TapeFlow, in.Spacing = 1400, 0.9 }, "outlet_flow_l_h", "12.6 L/h", "0.1 to 4 L/h", "for 100 ft"},
+		{"bore in mm", func(in *Input) { in.TapeBore = Known(unit.Metres(16)) }, "tape_bore_m", "16 m", "0.008 to 0.05 m", "0.016"},
+		{"exponent 5", func(in *Input) { in.Exponent = Known(5.0) }, "exponent", "5", "0 to 1", "turbulent"},
+		{"variation in percent", func(in *Input) { in.MakersCV = Known(5.0) }, "makers_cv", "5", "0 to 0.4", "0.05"},
+		{"60 psi into tape", func(in *Input) { in.TapePressure = Known(unit.FromPSI(60)) }, "tape_pressure_kpa", "413.7 kPa", "27.58 to 103.4 kPa", "regulator"},
+		{"1 psi into tape", func(in *Input) { in.TapePressure = Known(unit.FromPSI(1)) }, "tape_pressure_kpa", "6.895 kPa", "27.58 to 103.4 kPa", "4 to 15 psi"},
+		{"spread of 100 %", func(in *Input) { in.FlowSpread = Known(unit.Percent(100)) }, "flow_spread_percent", "100 %", "2 to 40 %", "usual limit"},
+		{"water from the moon", func(in *Input) { in.Supply = "moon" }, "source", "moon", "well, pond, stream, municipal, tank, none", "where the water comes from"},
+		{"0 gpm", func(in *Input) { in.Flow = Known(unit.LitresPerHour(0)) }, "flow_l_h", "0 L/h", "20 to 2000000 L/h", "Time a bucket"},
+		{"flow of 1e9", func(in *Input) { in.Flow = Known(unit.LitresPerHour(1e9)) }, "flow_l_h", "1000000000 L/h", "20 to 2000000 L/h", "Time a bucket"},
+		{"negative source pressure", func(in *Input) { in.Pressure = Known(unit.Kilopascals(-20)) }, "pressure_kpa", "-20 kPa", "0 to 1500 kPa", "gauge"},
+		{"lift below zero", func(in *Input) { in.Lift = Known(unit.Metres(-4)) }, "lift_m", "-4 m", "0 to 300 m", "up to the pump"},
+		{"rise of a kilometre", func(in *Input) { in.Rise = Known(unit.Metres(1000)) }, "rise_m", "1000 m", "-200 to 200 m", "below zero"},
+		{"header below zero", func(in *Input) { in.Header = Known(unit.Metres(-1)) }, "header_m", "-1 m", "0 to 5000 m", "nearest bed"},
+		{"30 hours a day", func(in *Input) { in.Hours = Known(unit.Hours(30)) }, "hours_per_day", "30 h", "0.25 to 24 h", "24 hours"},
+		{"no hours", func(in *Input) { in.Hours = Known(unit.Hours(0)) }, "hours_per_day", "0 h", "0.25 to 24 h", "24 hours"},
+		{"usable 0.8", func(in *Input) { in.UsableShare = Known(unit.Percent(0.8)) }, "usable_percent", "0.8 %", "30 to 100 %", "75 to 85"},
+		{"efficiency 120 %", func(in *Input) { in.Efficiency = Known(unit.Percent(120)) }, "efficiency_percent", "120 %", "40 to 100 %", "85 to 95"},
+		{"filter takes 500 kPa", func(in *Input) { in.FilterLoss = Known(unit.Kilopascals(500)) }, "filter_loss_kpa", "500 kPa", "0 to 200 kPa", "dirty screen"},
+		{"injector takes -1", func(in *Input) { in.InjectorLoss = Known(unit.Kilopascals(-1)) }, "injector_loss_kpa", "-1 kPa", "0 to 500 kPa", "label"},
+		{"tank of 5 L", func(in *Input) { in.TankVolume = Known(unit.Litres(5)) }, "tank_volume_l", "5 L", "50 to 10000000 L", "60 gal"},
+		{"tank never refilled", func(in *Input) { in.TankRefill = Known(unit.LitresPerHour(0)) }, "tank_refill_l_h", "0 L/h", "1 to 2000000 L/h", "fills the tank"},
+		{"EC 45", func(in *Input) { in.Salt = Known(unit.DecisiemensPerMetre(45)) }, "ec_ds_m", "45 dS/m", "0.02 to 15 dS/m", "Sea water"},
+		{"1.2 mS/m for 1.2 mS/cm", func(in *Input) { in.Salt = Known(unit.DecisiemensPerMetre(0.012)) }, "ec_ds_m", "0.012 dS/m", "0.02 to 15 dS/m", "100 mS/m"},
+		{"pH 70", func(in *Input) { in.Acidity = Known(70.0) }, "ph", "70", "3 to 11", "between 3 and 11"},
+		{"iron 300", func(in *Input) { in.Iron = Known(unit.MilligramsPerLitre(300)) }, "iron_mg_l", "300 mg/L", "0 to 50 mg/L", "1 ppm"},
+		{"hardness below zero", func(in *Input) { in.Hardness = Known(unit.MilligramsPerLitre(-1)) }, "hardness_mg_l", "-1 mg/L", "0 to 3000 mg/L", "grain"},
+		{"sodium ratio 400", func(in *Input) { in.SodiumRatio = Known(400.0) }, "sodium_ratio", "400", "0 to 40", "water test"},
+		{"nitrate 900", func(in *Input) { in.Nitrate = Known(unit.MilligramsPerLitre(900)) }, "nitrate_n_mg_l", "900 mg/L", "0 to 200 mg/L", "4.4"},
+		{"feed of a season in a day", func(in *Input) { in.FeedRate = Known(120.0) }, "feed_kg_ha_day", "120 kg/ha", "0 to 20 kg/ha", "one day"},
+		{"grade 0", func(in *Input) { in.FeedGrade = Known(unit.Percent(0)) }, "feed_grade_percent", "0 %", "1 to 100 %", "bag"},
+		{"stock of syrup", func(in *Input) { in.Stock = Known(9.0) }, "stock_kg_l", "9 kg/L", "0.005 to 2 kg/L", "dissolves"},
+		{"injector 1 to 1", func(in *Input) { in.Injector = Known(1.0) }, "injector_ratio", "1", "10 to 1000", "1:100"},
+		{"canopy of 9 m", func(in *Input) { in.Canopy = Known(unit.Metres(9)) }, "canopy_m", "9 m", "0.15 to 5 m", "full-grown"},
+	}
+	require.GreaterOrEqual(t, len(cases), 40)
+	for _, c := range cases {
+		t.Run(c.name, func(t *testing.T) {
+			in := tomatoField()
+			c.spoil(&in)
+			p, problems := Make(in)
+			require.Len(t, problems, 1)
+			got := problems[0]
+			assert.Equal(t, c.field, got.Field)
+			assert.Equal(t, c.value, got.Value)
+			assert.Equal(t, c.allowed, got.Allowed)
+			assert.Contains(t, got.Mend, c.mend)
+			assert.True(t, strings.HasSuffix(got.Mend, ".") || strings.HasSuffix(got.Mend, "?"), got.Mend)
+			assert.Nil(t, p.Demand)
+			assert.Equal(t, Undecided, p.Verdict)
+		})
+	}
+	t.Logf("%d bad inputs", len(cases))
+}
+
+// All problems come at once, in the order of the form.
+func TestAllProblemsAtOnce(t *testing.T) {
+	in := tomatoField()
+	in.Season = Known(unit.Days(3))
+	in.Texture = "dirt"
+	in.Beds = Known(0)
+	in.Lines = 9
+	in.Hours = Known(unit.Hours(31))
+	in.Salt = Known(unit.DecisiemensPerMetre(45))
+	_, problems := Make(in)
+	fields := make([]string, len(problems))
+	for i, p := range problems {
+		fields[i] = p.Field
+	}
+	assert.Equal(t, []string{"season_days", "texture", "beds", "lines", "hours_per_day", "ec_ds_m"}, fields)
+}
+
+// Odd but possible inputs are planned, with a warning where it helps.
+func TestOddButAllowed(t *testing.T) {
+	for name, spoil := range map[string]func(*Input){
+		"one bed":            func(in *Input) { in.Beds = Known(1) },
+		"500 beds":           func(in *Input) { in.Beds = Known(500) },
+		"2 m bed":            func(in *Input) { in.BedLength = Known(unit.Metres(2)) },
+		"1000 m bed":         func(in *Input) { in.BedLength = Known(unit.Metres(1000)) },
+		"six lines":          func(in *Input) { in.Lines = 6 },
+		"compensating":       func(in *Input) { in.Exponent = Known(0.0) },
+		"laminar":            func(in *Input) { in.Exponent = Known(1.0) },
+		"steep up":           func(in *Input) { in.Slope = 20 },
+		"steep down":         func(in *Input) { in.Slope = -20 },
+		"whole year":         func(in *Input) { in.Season = Known(unit.Days(400)) },
+		"over the new year":  func(in *Input) { in.PlantOn = unit.On(2027, 11, 20) },
+		"a quarter hour":     func(in *Input) { in.Hours = Known(unit.Hours(0.25)) },
+		"5,000 gal/min":      func(in *Input) { in.Flow = Known(unit.FromGallonsPerMinute(5000)) },
+		"trickle":            func(in *Input) { in.Flow = Known(unit.LitresPerHour(20)) },
+		"film that does nil": func(in *Input) { in.FilmCut = Known(Range{}) },
+		"winter":             func(in *Input) { in.Usual = Known(Year{6: 1}) },
+	} {
+		in := tomatoField()
+		spoil(&in)
+		p, problems := Make(in)
+		assert.Empty(t, problems, name)
+		if p.Verdict == DoesNotFit {
+			assert.NotEmpty(t, p.WaysOut, name)
+		}
+		assert.NotEmpty(t, p.Because, name)
+	}
+}
