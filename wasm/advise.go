@@ -1,0 +1,152 @@
+//go:build !js
+
+package main
+
+import (
+	"bufio"
+	"flag"
+	"fmt"
+	"io"
+	"os"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/table/normals"
+	"filmfurrow/rules/unit"
+)
+
+// advise prints the advice file of a case, or the same as a readable page. A
+// wrong case gives one line for each bad field, and exit code 2.
+func advise(args []string, in io.Reader, out, errs io.Writer) int {
+	flags := flag.NewFlagSet("advise", flag.ContinueOnError)
+	flags.SetOutput(errs)
+	text := flags.Bool("text", false, "print a readable page instead of the advice file")
+	us := flags.Bool("us", false, "with -text: US units")
+	if flags.Parse(args) != nil {
+		return 2
+	}
+	if flags.NArg() != 1 {
+		fmt.Fprintln(errs, "Name one case file, or - for standard input.")
+		return 2
+	}
+	places, err := normals.Embedded()
+	if err != nil {
+		fmt.Fprintln(errs, err)
+		return 1
+	}
+	data, err := readCase(flags.Arg(0), in)
+	if err != nil {
+		fmt.Fprintln(errs, err)
+		return 2
+	}
+	a, err := adviceFor(data, places)
+	if err != nil {
+		fmt.Fprintln(errs, err)
+		return 2
+	}
+	w := bufio.NewWriter(out)
+	defer w.Flush()
+	if *text {
+		system := unit.Metric
+		if *us {
+			system = unit.US
+		}
+		writeText(w, &a, system)
+		return 0
+	}
+	file, err := casefile.EncodeAdvice(&a)
+	if err != nil {
+		fmt.Fprintln(errs, err)
+		return 1
+	}
+	w.Write(file)
+	return 0
+}
+
+// readCase reads a little more than the limit, so that a larger file is named
+// as too large and never held whole.
+func readCase(name string, in io.Reader) ([]byte, error) {
+	if name == "-" {
+		return io.ReadAll(io.LimitReader(in, casefile.MaxBytes+1))
+	}
+	file, err := os.Open(name)
+	if err != nil {
+		return nil, err
+	}
+	defer file.Close()
+	return io.ReadAll(io.LimitReader(file, casefile.MaxBytes+1))
+}
+
+func adviceFor(data []byte, places *normals.Table) (rules.Advice, error) {
+	c, err := casefile.Decode(data, places)
+	if err != nil {
+		return rules.Advice{}, err
+	}
+	return rules.Advise(c)
+}
+
+// writeText prints the advice for reading: the number first, then the reasons.
+func writeText(w io.Writer, a *rules.Advice, system unit.System) {
+	line := func(format string, args ...any) { fmt.Fprintf(w, format+"\n", args...) }
+	best, _ := a.Verdict.Best()
+	line("%s.", rules.Verdict.Says(best).In(system))
+	for i := range a.Gates {
+		line("  %s: %s [%s]", a.Gates[i].Rule.Title, a.Gates[i].Reason.In(system), sourceIDs(&a.Gates[i]))
+	}
+	for _, c := range a.Choices() {
+		if c.Question == rules.Verdict {
+			continue
+		}
+		o, ok := c.Best()
+		answer := "none fits"
+		if ok {
+			answer = c.Question.Says(o).In(system)
+		}
+		line("\n%s: %s (%s)", c.Question, answer, c.Confidence)
+		for i := range c.Ranked {
+			r := &c.Ranked[i]
+			state := fmt.Sprintf("%+.2f", r.Score)
+			if r.RuledOutBy != nil {
+				state = "ruled out"
+			}
+			line("  %s %s", c.Question.Says(r.Option).In(system), state)
+			for j := range r.Factors {
+				f := &r.Factors[j]
+				if f.RulesOut {
+					line("    rules it out: %s [%s]", f.Reason.In(system), sourceIDs(f))
+					continue
+				}
+				line("    %+.2f %s: %s [%s]", f.Points(), f.Rule.Weight, f.Reason.In(system), sourceIDs(f))
+			}
+		}
+	}
+	line("\nWater: %s", a.Water.Says.In(system))
+	line("Lay on %s, plant on %s.", a.WaitPlan.LayOn.Words(), a.WaitPlan.PlantOn.Words())
+	line("\nTaken for granted:")
+	for _, d := range a.Defaults {
+		line("  %s: %s (%s)", d.Field, d.Used.In(system), d.Reason)
+	}
+	line("\nTake care:")
+	for i := range a.Cautions {
+		line("  %s: %s Last word: %s.", a.Cautions[i].Step, a.Cautions[i].Text, a.Cautions[i].Defers)
+	}
+	line("\nNot known:")
+	for _, l := range a.Limits {
+		line("  %s", l.Text.In(system))
+	}
+	line("\nSources:")
+	for _, s := range a.Sources {
+		line("  [%s] %s: %s, %s. %s. %s.", s.ID, s.Publisher, s.Title, s.Year, s.Where, s.Mark)
+	}
+}
+
+func sourceIDs(f *rules.Factor) string {
+	ids := ""
+	for i, s := range f.Rule.Sources {
+		if i > 0 {
+			ids += ", "
+		}
+		ids += s.ID
+	}
+	return ids
+}
