@@ -11,7 +11,7 @@ import (
 // whose maximum is passed one day in ten. The ground answers the hour as a deep
 // body that swings daily: its surface takes up the daily mean plus the flux over
 // its admittance √(ωKC).
-func (r *Runner) hotHour(date unit.Date, a *airDay, dry, gap float64) {
+func (r *Runner) hotHour(date unit.Date, a *airDay, gap float64) {
 	spread := float64(r.year.SpreadMaximum[a.dayOfYear-1])
 	const oneInTen = 1.2816
 	w := hour{air: a.maximum + oneInTen*spread}

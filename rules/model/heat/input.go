@@ -158,7 +158,7 @@ func (in *Input) gap(hottest float64) float64 {
 	mm := [lies]float64{Smooth: 3, Embossed: 2, Slack: 8}[in.Lie]
 	mm *= [tilths]float64{Fine: 1, Medium: 1.5, Cloddy: 2.5}[in.Tilth]
 	if in.Moisture == Dry {
-		mm *= 1.25 // a dry bed crumbles away from the film
+		mm *= 1.5 // a dry bed crumbles away from the film
 	}
 	if in.Lie == Smooth {
 		mm += math.Max(0, hottest-25) / 5

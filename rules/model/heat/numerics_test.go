@@ -184,7 +184,7 @@ func TestEnergyCloses(t *testing.T) {
 // the ground takes up.
 func TestSurfaceBalancesClose(t *testing.T) {
 	w := hour{air: 22, solar: 700, sky: 330, vapour: 1200, forced: 8 * 8 * 8}
-	b := bare{0.18, 200}
+	b := bare{albedo: 0.18, resistance: 200}
 	soil, flux := b.balance(&w, 40, 40*20, 1, 20)
 	e, _ := saturation(soil)
 	h, _ := exchange(w.forced, soil-w.air)
@@ -231,7 +231,7 @@ func TestNoFilmIsBareGround(t *testing.T) {
 	w := hour{air: 20, solar: 600, sky: 320, vapour: 1000, forced: 7 * 7 * 7}
 	v := newCover(Optics{Transmit: 1, LongTransmit: 1}, 0.18, 1e-6, 0)
 	_, covered, _ := v.balance(&w, 40, 40*20, 1, 20, 20)
-	b := bare{0.18, 1e12}
+	b := bare{albedo: 0.18, resistance: 1e12}
 	open, _ := b.balance(&w, 40, 40*20, 1, 20)
 	assert.InDelta(t, open, covered, 0.01)
 }

@@ -2,6 +2,7 @@ package heat
 
 import (
 	"math"
+	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -10,25 +11,338 @@ import (
 	"filmfurrow/rules/unit"
 )
 
-// Places of the published rows: 1981–2010 normals of a station nearby (NOAA
-// National Centers for Environmental Information), °F.
-func puertoRico() weather.Normals { // Isabela Substation
-	return weather.Normals{}
+// Places like those of the published trials: 1981–2010 normals of a station
+// nearby (NOAA National Centers for Environmental Information; public domain).
+var places = map[string]weather.Normals{
+	// Keene, New Hampshire, USC00274399.
+	"New Hampshire": {Minimum: fahrenheit(9.3, 11.7, 20.2, 31.7, 41.9, 51.8, 56.6, 55.3, 47.2, 35.1, 27.2, 16.8), Maximum: fahrenheit(30.8, 35.3, 44.0, 57.8, 69.7, 77.9, 82.5, 80.9, 73.2, 60.7, 47.8, 35.8), Latitude: 42.9389, Height: 155.8},
+	// State College, Pennsylvania, USC00368449.
+	"Pennsylvania": {Minimum: fahrenheit(20.2, 21.7, 28.2, 39.3, 49.3, 58.7, 62.6, 61.0, 53.1, 42.1, 33.9, 24.8), Maximum: fahrenheit(34.2, 37.5, 46.4, 59.8, 69.7, 77.9, 81.6, 80.2, 72.3, 61.2, 49.8, 38.1), Latitude: 40.7933, Height: 356.6},
+	// Isabela Substation, Puerto Rico, RQC00664702.
+	"Puerto Rico": {Minimum: fahrenheit(65.8, 66.0, 66.4, 67.8, 70.0, 71.2, 71.7, 72.3, 71.7, 71.1, 69.8, 67.9), Maximum: fahrenheit(82.0, 82.5, 83.4, 84.5, 85.6, 86.9, 87.2, 87.7, 87.6, 86.9, 84.7, 82.8), Latitude: 18.4653, Height: 128.0},
+	// Painter, Virginia, USC00446475.
+	"Virginia": {Minimum: fahrenheit(30.8, 32.1, 38.0, 46.6, 55.6, 65.1, 69.9, 68.1, 62.0, 51.3, 42.8, 34.2), Maximum: fahrenheit(47.4, 49.8, 57.3, 67.1, 75.3, 83.4, 87.4, 85.3, 79.9, 70.3, 60.6, 50.8), Latitude: 37.5831, Height: 9.1},
+	// Tifton, Georgia, USC00098703.
+	"Georgia": {Minimum: fahrenheit(36.6, 40.0, 46.1, 52.1, 60.9, 67.7, 70.3, 70.0, 65.1, 54.7, 45.8, 39.3), Maximum: fahrenheit(59.3, 63.5, 70.3, 76.9, 84.4, 89.3, 91.4, 90.4, 86.5, 78.7, 70.0, 61.5), Latitude: 31.4461, Height: 115.8},
+	// Beltsville, Maryland, USC00180700.
+	"Maryland": {Minimum: fahrenheit(23.7, 26.1, 33.5, 42.5, 52.4, 62.3, 66.9, 65.5, 57.7, 45.1, 36.3, 27.9), Maximum: fahrenheit(42.2, 45.4, 53.8, 64.9, 74.4, 83.6, 87.7, 86.1, 79.0, 67.7, 57.3, 46.0), Latitude: 39.0303, Height: 44.2},
+	// Egbert, Ontario, CAW00064757.
+	"Ontario": {Minimum: fahrenheit(10.8, 12.6, 20.2, 33.3, 43.4, 53.0, 57.2, 54.9, 47.8, 38.1, 29.6, 18.4), Maximum: fahrenheit(27.0, 30.1, 38.9, 52.9, 66.0, 73.5, 78.9, 77.2, 70.0, 56.9, 43.6, 32.3), Latitude: 44.2325, Height: 246.0},
+	// Manhattan, Kansas, USC00144972.
+	"Kansas": {Minimum: fahrenheit(17.5, 21.3, 30.3, 41.7, 53.6, 63.0, 68.3, 65.8, 55.8, 43.2, 30.8, 20.0), Maximum: fahrenheit(40.7, 46.6, 57.0, 67.3, 76.7, 86.1, 91.5, 90.2, 81.8, 69.7, 55.4, 42.5), Latitude: 39.1972, Height: 324.6},
+	// Davis, California, USC00042294.
+	"California": {Minimum: fahrenheit(38.1, 40.8, 43.7, 46.3, 51.5, 55.9, 57.3, 56.1, 54.4, 49.2, 42.5, 37.8), Maximum: fahrenheit(53.9, 60.1, 65.8, 72.5, 81.2, 88.6, 93.4, 92.5, 88.9, 79.1, 64.5, 54.3), Latitude: 38.5350, Height: 18.3},
+	// Urbana, Illinois, USC00118740.
+	"Illinois": {Minimum: fahrenheit(16.7, 20.2, 30.0, 41.1, 51.6, 61.9, 64.9, 63.1, 54.2, 42.6, 32.0, 21.2), Maximum: fahrenheit(32.9, 37.7, 49.9, 62.8, 73.4, 82.5, 85.0, 83.7, 78.2, 65.2, 50.6, 36.7), Latitude: 40.0839, Height: 219.8},
+	// Maricopa, Arizona, USC00025270.
+	"Arizona": {Minimum: fahrenheit(36.1, 39.3, 44.0, 50.1, 59.3, 68.1, 76.9, 76.3, 68.0, 54.1, 41.7, 34.8), Maximum: fahrenheit(68.4, 72.4, 79.1, 87.8, 97.5, 106.5, 108.4, 106.3, 101.6, 90.1, 77.0, 67.0), Latitude: 33.1139, Height: 353.6},
 }
 
-// window gives means over days [from,to) of the carried and of the pure
-// difference to bare ground, and of the level.
-type window struct{ carried, pure, level float64 }
+func mean(t *Track) *[MaxDays]unit.Celsius { return &t.Mean }
+func low(t *Track) *[MaxDays]unit.Celsius  { return &t.Low }
+func high(t *Track) *[MaxDays]unit.Celsius { return &t.High }
 
-func (r *Runner) window(f Film, depth int, pick func(*Track) *[MaxDays]unit.Celsius, from, to int) (w window) {
-	n := float64(to - from)
-	soil := &r.season.Soil
-	for d := from; d < to; d++ {
-		w.carried += float64(pick(&soil[f][depth])[d]-pick(&soil[Bare][depth])[d]) / n
-		w.pure += float64(pick(&r.pure[f][depth])[d]-pick(&r.pure[Bare][depth])[d]) / n
-		w.level += float64(pick(&soil[f][depth])[d]) / n
+// between gives the carried and the pure difference of two covers, mean over
+// the days from one date to another.
+func (r *Runner) between(f, other Film, depth int, pick func(*Track) *[MaxDays]unit.Celsius, from, to unit.Date) (carried, pure float64) {
+	a, b := int(from-r.season.Start), int(to-r.season.Start)
+	for d := a; d < b; d++ {
+		carried += float64(pick(&r.season.Soil[f][depth])[d]-pick(&r.season.Soil[other][depth])[d]) / float64(b-a)
+		pure += float64(pick(&r.pure[f][depth])[d]-pick(&r.pure[other][depth])[d]) / float64(b-a)
 	}
-	return w
+	return carried, pure
 }
 
-func TestPlaceholder(t *testing.T) { assert.True(t, math.Pi > 3) }
+// TestPublishedWarming sets ours beside theirs. Rows with "calibrated" gave the
+// one surface constant and the reference effects, so they only show that the
+// carrying gives back what went in; the other rows test. A row outside its range
+// is named in disagrees with what we make of it: the test fails when a row moves
+// in or out unnoticed. Rows from memory are printed and never asserted.
+func TestPublishedWarming(t *testing.T) {
+	crop := func(in Input, planted unit.Date, full unit.Days, most float64) Input {
+		in.Canopy = Canopy{planted, full, most}
+		return in
+	}
+	day := func(month, d int) unit.Date { return unit.On(2027, month, d) }
+	spring := func(place string, month, days int) *Runner {
+		return run(t, Usual(places[place], day(month, 1), unit.Days(days)))
+	}
+	reference := run(t, newEnglandSpring())
+	hampshire, pennsylvania := spring("New Hampshire", 4, 70), spring("Pennsylvania", 4, 70)
+	puertoRico := run(t, crop(Usual(places["Puerto Rico"], day(2, 1), 90), day(2, 5), 60, 0.7))
+	virginia := run(t, crop(Usual(places["Virginia"], day(4, 25), 110), day(5, 5), 60, 0.8))
+	georgia := run(t, crop(Usual(places["Georgia"], day(3, 10), 100), day(3, 20), 70, 0.7))
+	// "All five films" of 1.14 are the coloured ones.
+	for _, row := range []struct {
+		id, what   string
+		run        *Runner
+		film       Film
+		depth      int
+		pick       func(*Track) *[MaxDays]unit.Celsius
+		from, to   unit.Date
+		low, high  float64 // K
+		calibrated bool
+		memory     bool
+		disagrees  string
+	}{
+		{"1.1", "black, New England spring: +3 to +5 °F", reference, Black, 0, mean, day(4, 15), day(6, 1), 1.67, 2.78, true, false, ""},
+		{"1.2", "clear, same: +8 to +14 °F", reference, Clear, 0, mean, day(4, 15), day(6, 1), 4.44, 7.78, true, false, ""},
+		{"1.3", "white-on-black, same: −2 °F (printed without a range; half a degree F each way)", reference, WhiteOnBlack, 0, mean, day(4, 15), day(6, 1), -1.39, -0.83, true, false, ""},
+		{"1.5", "infrared-transmitting, same: +4 to +6 °F", reference, InfraredTransmitting, 0, mean, day(4, 15), day(6, 1), 2.22, 3.33, true, false, ""},
+		{"1.1", "black, another New England place", hampshire, Black, 0, mean, day(4, 15), day(6, 1), 1.67, 2.78, false, false, "a valley with wide temperature ranges, which we take for a drier climate"},
+		{"1.2", "clear, another New England place", hampshire, Clear, 0, mean, day(4, 15), day(6, 1), 4.44, 7.78, false, false, ""},
+		{"1.3", "white-on-black, another New England place", hampshire, WhiteOnBlack, 0, mean, day(4, 15), day(6, 1), -1.39, -0.83, false, false, "as above"},
+		{"1.5", "infrared-transmitting, another New England place", hampshire, InfraredTransmitting, 0, mean, day(4, 15), day(6, 1), 2.22, 3.33, false, false, ""},
+		{"1.4", "silver-on-black, New England: −2 °F", reference, SilverOnBlack, 0, mean, day(4, 15), day(6, 1), -1.39, -0.83, false, false, "sources disagree on silver (1.14 and 1.17 find it warm); we show the middle and the whole range"},
+		{"1.6", "black, Pennsylvania: up to +5 °F at 2 in", pennsylvania, Black, 0, high, day(5, 1), day(6, 1), 0, 2.78, false, false, "we compare daily highests; the text does not say the hour"},
+		{"1.6", "black, same: up to +3 °F at 4 in", pennsylvania, Black, 1, high, day(5, 1), day(6, 1), 0, 1.67, false, false, "as above"},
+		{"1.7", "clear, daytime, 2 in: +8 to +14 °F", pennsylvania, Clear, 0, high, day(5, 1), day(6, 1), 4.44, 7.78, false, true, ""},
+		{"1.7", "clear, daytime, 4 in: +6 to +9 °F", pennsylvania, Clear, 1, high, day(5, 1), day(6, 1), 3.33, 5, false, true, ""},
+		{"1.8", "white, daytime, 4 in: −0.7 °F", pennsylvania, WhiteOnBlack, 1, high, day(5, 1), day(6, 1), -0.7, -0.1, false, true, ""},
+		{"1.10", "black, Puerto Rico, February planting, 2 in: +1 °F", puertoRico, Black, 0, mean, day(2, 5), day(4, 30), 0.28, 0.83, false, false, "we run the default 2 m/s of wind in a trade-wind climate, and the trial's crop and bed are not known"},
+		{"1.10", "black, same, 4 in: +1 °F", puertoRico, Black, 1, mean, day(2, 5), day(4, 30), 0.28, 0.83, false, false, "as above"},
+		{"1.11", "black, Virginia farms, tomato: +1 to +2 °C", virginia, Black, 0, mean, day(5, 5), day(8, 1), 1, 2, false, false, ""},
+		{"1.11", "black, same, at 4 in (the abstract gives no depth)", virginia, Black, 1, mean, day(5, 5), day(8, 1), 1, 2, false, false, "short if the trial read at 4 in"},
+		{"1.12", "paper, same, afternoon: slightly below bare", virginia, Paper, 0, high, day(5, 5), day(8, 1), -2, 0, false, false, ""},
+		{"1.14", "black, tomato, 2010, site not seen: +3 to +6 °C", virginia, Black, 0, mean, day(5, 5), day(6, 1), 3, 6, false, false, "site not seen; warmer than rows 1.1 and 1.11 allow"},
+		{"1.14", "clear, same", virginia, Clear, 0, mean, day(5, 5), day(6, 1), 3, 6, false, false, ""},
+		{"1.18", "black, Georgia, midday: up to +4 °C over bare", georgia, Black, 0, high, day(3, 20), day(6, 10), 0, 4, false, false, ""},
+	} {
+		carried, pure := row.run.between(row.film, Bare, row.depth, row.pick, row.from, row.to)
+		miss := math.Max(0, math.Max(row.low-carried, carried-row.high))
+		inside := miss < 0.005
+		verdict := "inside"
+		if !inside {
+			verdict = "outside by " + strconv.FormatFloat(miss, 'f', 2, 64) + " K"
+		}
+		note := row.disagrees
+		switch {
+		case row.memory:
+			note = "from memory, not asserted"
+		case row.calibrated:
+			note = "calibrated on"
+		}
+		t.Logf("%-4s %-62s theirs %+.2f to %+.2f, ours %+.2f (pure physics %+.2f) K: %s. %s", row.id, row.what, row.low, row.high, carried, pure, verdict, note)
+		if !row.memory {
+			assert.Equal(t, row.disagrees == "", inside, "%s %s: ours %.2f", row.id, row.what, carried)
+		}
+	}
+}
+
+// Bare soil at 4 in over Illinois: long-term averages that the Illinois State
+// Water Survey gives in its notices of 19 stations (a reading and how far it lay
+// above or below the average): 15 April 54 °F (notices of 2022, 2023 and 2024:
+// 55, 54, 53), 16 May 61 (2021), 15 June 73.6 (2016), the first half of July 78
+// (2018), 15 July 77.8 (blog of the same office). Calibrated on.
+func TestBareSoilInIllinois(t *testing.T) {
+	in := Usual(places["Illinois"], unit.On(2027, 4, 1), 120)
+	in.BedHeight, in.Texture = 0, SiltLoam
+	r := run(t, in)
+	square := 0.0
+	rows := []struct {
+		on     unit.Date
+		theirs float64
+	}{{unit.On(2027, 4, 15), 54}, {unit.On(2027, 5, 16), 61}, {unit.On(2027, 6, 15), 73.6}, {unit.On(2027, 7, 8), 78}, {unit.On(2027, 7, 15), 77.8}}
+	for _, row := range rows {
+		ours := float64(r.season.Soil[Bare][TenCentimetres].Mean[row.on-in.Start])
+		theirs := float64(unit.FromFahrenheit(row.theirs))
+		square += (ours - theirs) * (ours - theirs)
+		t.Logf("bare soil, 10 cm, Illinois, %s: theirs %.1f, ours %.1f °C (%+.1f)", row.on, theirs, ours, ours-theirs)
+	}
+	assert.Less(t, math.Sqrt(square/float64(len(rows))), 1.2)
+}
+
+// Georgia, row 1.19: daily mean root zone 1–5 °C above the air under all films;
+// 20 → 29 °C over the spring, 32 → 24 °C over the autumn; bare ground swings
+// most, highest under black, lowest under bare and white (J. Amer. Soc. Hort.
+// Sci. 127(1):127, 2002).
+func TestGeorgiaRootZone(t *testing.T) {
+	day := func(month, d int) unit.Date { return unit.On(2027, month, d) }
+	spring := Usual(places["Georgia"], day(3, 10), 100)
+	spring.Texture, spring.Canopy = LoamySand, Canopy{day(3, 25), 60, 0.7}
+	autumn := Usual(places["Georgia"], day(7, 25), 110)
+	autumn.Texture, autumn.Canopy = LoamySand, Canopy{day(8, 5), 60, 0.7}
+	r, a := run(t, spring), run(t, autumn)
+	at := func(r *Runner, f Film, date unit.Date) float64 {
+		return float64(r.season.Soil[f][TenCentimetres].Mean[date-r.season.Start])
+	}
+	air := func(r *Runner, date unit.Date) float64 {
+		d := date - r.season.Start
+		return float64(r.season.Air.Low[d]+r.season.Air.High[d]) / 2
+	}
+	inside, all := 0, 0
+	for _, f := range []Film{Black, WhiteOnBlack, SilverOnBlack, Red, Blue} {
+		for _, c := range []struct {
+			r  *Runner
+			on unit.Date
+		}{{r, day(4, 1)}, {r, day(5, 1)}, {r, day(6, 1)}, {a, day(8, 15)}, {a, day(9, 15)}, {a, day(10, 15)}} {
+			over := at(c.r, f, c.on) - air(c.r, c.on)
+			all++
+			if over >= 1 && over <= 5 {
+				inside++
+			}
+			t.Logf("1.19 %-16s %s: %.1f °C, %+.1f K over the air (theirs +1 to +5)", f, c.on, at(c.r, f, c.on), over)
+		}
+	}
+	t.Logf("1.19: %d of %d figures inside +1 to +5 K", inside, all)
+	// The abstract does not date the seasons' ends; ours are a guess, and a week
+	// moves them by 1 K.
+	t.Logf("1.19 path under black: spring %.1f → %.1f °C (theirs 20 → 29), autumn %.1f → %.1f °C (theirs 32 → 24)",
+		at(r, Black, day(4, 1)), at(r, Black, day(6, 10)), at(a, Black, day(8, 10)), at(a, Black, day(10, 20)))
+	assert.InDelta(t, 20, at(r, Black, day(4, 1)), 4)
+	assert.InDelta(t, 29, at(r, Black, day(6, 10)), 4)
+	assert.InDelta(t, 32, at(a, Black, day(8, 10)), 4)
+	assert.InDelta(t, 24, at(a, Black, day(10, 20)), 4)
+	assert.GreaterOrEqual(t, inside, all/2)
+}
+
+// Warmer bare ground, smaller effect (row 1.32; HortTechnology 25(2):162, 2015,
+// Ontario, four months: negative correlation for clear, black and
+// white-on-black). On open ground ours is negative for black and white; for
+// clear it is not, and a growing crop cools bare ground and film together, so
+// that it turns positive for black: two disagreements, printed.
+func TestEffectFallsAsBareGroundWarms(t *testing.T) {
+	in := Usual(places["Ontario"], unit.On(2027, 5, 25), 125)
+	open := run(t, in)
+	in.Canopy = Canopy{unit.On(2027, 6, 1), 60, 0.7}
+	grown := run(t, in)
+	for _, f := range []Film{Clear, Black, WhiteOnBlack} {
+		with, without := correlation(grown, f), correlation(open, f)
+		t.Logf("1.32 %s: correlation of effect and bare ground %+.2f on open ground, %+.2f with a crop (theirs negative)", f, without, with)
+		if f != Clear {
+			assert.Less(t, without, 0.0, "%s", f)
+		}
+	}
+}
+
+func correlation(r *Runner, f Film) float64 {
+	var n, x, y, xx, yy, xy float64
+	for d := 7; d < r.season.Days; d++ {
+		b := float64(r.season.Soil[Bare][0].Mean[d])
+		e := float64(r.season.Soil[f][0].Mean[d]) - b
+		n++
+		x, y, xx, yy, xy = x+b, y+e, xx+b*b, yy+e*e, xy+b*e
+	}
+	return (xy - x*y/n) / math.Sqrt((xx-x*x/n)*(yy-y*y/n))
+}
+
+// At 10 cm the lowest falls most often at 07:00 and the highest at 16:00, about
+// an hour later at 15 cm, under any film in spring (row 1.36; World Vegetable
+// Center, record 397).
+func TestHourOfExtremes(t *testing.T) {
+	in := newEnglandSpring()
+	depths := append([]float64{}, nodeDepths[:]...)
+	depths[6] = 0.15
+	r, err := newRunner(in, depths, stepsPerDay, implicitness)
+	assert.NoError(t, err)
+	r.Step(spinUp + 40)
+	date := in.Start.Plus(40)
+	air := r.airDay(date)
+	hours := r.hours[:r.steps]
+	r.place.day(&air, hours)
+	r.open = bare{albedo: r.albedo, resistance: r.resistance}
+	for _, f := range []Film{Bare, Black, Clear} {
+		c := r.columns[f]
+		v := newCover(optics[f], r.albedo, in.gap(air.maximum), r.wetness)
+		var hour [2][2]float64
+		extreme := [2][2]float64{{99, -99}, {99, -99}}
+		for k := range hours {
+			rest := c.below(&r.ground)
+			if f == Bare {
+				s, flux := r.open.balance(&hours[k], r.ground.surface, rest, r.ground.theta, c.temperature[0])
+				c.settle(&r.ground, s, flux)
+			} else {
+				film, s, flux := v.balance(&hours[k], r.ground.surface, rest, r.ground.theta, c.film, c.temperature[0])
+				c.film = film
+				c.settle(&r.ground, s, flux)
+			}
+			now := float64(k+1) * 24 / float64(r.steps)
+			for i, node := range []int{r.ground.ten, 6} {
+				v := c.temperature[node]
+				if v < extreme[i][0] {
+					extreme[i][0], hour[i][0] = v, now
+				}
+				if v > extreme[i][1] {
+					extreme[i][1], hour[i][1] = v, now
+				}
+			}
+		}
+		t.Logf("1.36 %-6s 10 cm: lowest %.1f h, highest %.1f h solar (theirs 7 and 16); 15 cm: %.1f and %.1f h", f, hour[0][0], hour[0][1], hour[1][0], hour[1][1])
+		// "Most often" in the source allows an hour either way, and its clock is
+		// not the sun's: half an hour more.
+		assert.InDelta(t, 7, hour[0][0], 1.5)
+		assert.InDelta(t, 16, hour[0][1], 1.5)
+		assert.Greater(t, hour[1][1], hour[0][1], "later with depth")
+		assert.GreaterOrEqual(t, hour[1][0], hour[0][0])
+	}
+}
+
+// Damping with depth (rows 1.6 and 1.22: the effect falls to 0.6 from 2 to 4 in
+// and from 5 to 15 cm). The pure physics alone would keep nearly all of it in
+// the daily mean; that is a disagreement, and why the effect is carried.
+func TestEffectFallsWithDepth(t *testing.T) {
+	r := run(t, Usual(places["Maryland"], unit.On(2027, 5, 1), 45))
+	for _, f := range []Film{Black, Clear} {
+		five, pureFive := r.between(f, Bare, 0, mean, unit.On(2027, 5, 10), unit.On(2027, 6, 10))
+		ten, pureTen := r.between(f, Bare, 1, mean, unit.On(2027, 5, 10), unit.On(2027, 6, 10))
+		t.Logf("1.22 %s, Maryland: 10 cm keeps %.2f of the effect at 5 cm (theirs 0.60); pure physics %.2f", f, ten/five, pureTen/pureFive)
+		assert.Less(t, ten, five)
+		assert.Less(t, pureTen, pureFive)
+	}
+	assert.InDelta(t, 0.6, func() float64 {
+		five, _ := r.between(Black, Bare, 0, mean, unit.On(2027, 5, 10), unit.On(2027, 6, 10))
+		ten, _ := r.between(Black, Bare, 1, mean, unit.On(2027, 5, 10), unit.On(2027, 6, 10))
+		return ten / five
+	}(), 0.1)
+}
+
+// Film surfaces: the most absorbing films reach 70–80 °C at midday in a Kansas
+// summer (J. Amer. Soc. Hort. Sci. 118(2):188, 1993); black passes 60 °C (140 °F)
+// under a clear sky above 90 °F (University of Delaware, Weekly Crop Update).
+func TestFilmSurface(t *testing.T) {
+	r := run(t, Usual(places["Kansas"], unit.On(2027, 5, 1), 110))
+	july := int(unit.On(2027, 7, 15) - r.season.Start)
+	s := &r.season.Surface
+	for f := range Films {
+		t.Logf("film surface, clear hot hour, Kansas, 15 July: %-22s %.1f °C", f, s[f][july])
+	}
+	t.Logf("air that hour %.1f °C", float64(r.season.Air.High[july])+1.2816*float64(r.year.SpreadMaximum[weather.Index(unit.On(2027, 7, 15))]))
+	assert.Greater(t, s[Black][july], unit.Celsius(70))
+	assert.Less(t, s[Black][july], unit.Celsius(85))
+	assert.Less(t, s[WhiteOnBlack][july], s[Black][july]-10)
+	for d := range r.season.Days {
+		air := float64(r.season.Air.High[d]) + 1.2816*float64(r.year.SpreadMaximum[weather.Index(r.season.Start.Plus(unit.Days(d)))])
+		if air > 32.2 {
+			assert.Greater(t, s[Black][d], StemBurn)
+		}
+	}
+}
+
+// Nothing at 5 cm above the solarization records: clear, sealed, full summer in
+// California 108–140 °F (42–60 °C) at 2 in (University of California IPM Pest
+// Notes 74145); under a glazed tunnel in Arizona a mean daily highest of 63.4 °C
+// (HortScience 49(9):1165, 2014), which open film must not reach.
+func TestBelowSolarization(t *testing.T) {
+	california := run(t, Usual(places["California"], unit.On(2027, 6, 1), 90))
+	arizona := run(t, Usual(places["Arizona"], unit.On(2027, 6, 1), 90))
+	for _, c := range []struct {
+		name  string
+		r     *Runner
+		bound unit.Celsius
+	}{{"California", california, 60}, {"Arizona", arizona, 63.4}} {
+		top := unit.Celsius(0)
+		for f := range Films {
+			for d := range c.r.season.Days {
+				top = max(top, c.r.season.Soil[f][0].High[d])
+			}
+		}
+		t.Logf("1.27, 1.28 hottest at 5 cm, %s: %.1f °C (record %.1f); clear's mean daily highest in July %.1f °C", c.name, top, c.bound, func() float64 {
+			sum := 0.0
+			for d := 30; d < 61; d++ {
+				sum += float64(c.r.season.Soil[Clear][0].High[d]) / 31
+			}
+			return sum
+		}())
+		assert.Less(t, top, c.bound)
+	}
+}

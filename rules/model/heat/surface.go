@@ -61,6 +61,7 @@ func forcedConvection(wind, roughness float64) float64 {
 type bare struct {
 	albedo     float64
 	resistance float64 // s/m, of the drying surface to evaporation
+	latent     float64 // W/m² of the last balance
 }
 
 const (
@@ -73,6 +74,7 @@ const (
 func (b *bare) balance(w *hour, coefficient, rest, theta, start float64) (t, flux float64) {
 	t = start
 	gain := w.solar*(1-b.albedo) + soilEmissivity*w.sky
+	evaporation := 0.0
 	for range mostTurns {
 		k := t + kelvin
 		cube := k * k * k
@@ -82,7 +84,8 @@ func (b *bare) balance(w *hour, coefficient, rest, theta, start float64) (t, flu
 		resistance := airCapacity/h + b.resistance
 		wet := airCapacity / psychrometric / resistance
 		wetSlope := wet / resistance * airCapacity / (h * h) * hSlope
-		flux = gain - soilEmissivity*stefanBoltzmann*cube*k - h*(t-w.air) - wet*(e-w.vapour)
+		evaporation = wet * (e - w.vapour)
+		flux = gain - soilEmissivity*stefanBoltzmann*cube*k - h*(t-w.air) - evaporation
 		slope := -4*soilEmissivity*stefanBoltzmann*cube - h - hSlope*(t-w.air) - wet*eSlope - wetSlope*(e-w.vapour)
 		step := (theta*flux - coefficient*t + rest) / (coefficient - theta*slope)
 		t += step
@@ -90,6 +93,7 @@ func (b *bare) balance(w *hour, coefficient, rest, theta, start float64) (t, flu
 			break
 		}
 	}
+	b.latent = evaporation
 	// The flux that the books see is the one the ground's equation demands.
 	return t, (coefficient*t - rest) / theta
 }

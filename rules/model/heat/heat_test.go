@@ -1,0 +1,422 @@
+package heat_test
+
+import (
+	"flag"
+	"math"
+	"os"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"filmfurrow/rules/model/heat"
+	"filmfurrow/rules/model/weather"
+	"filmfurrow/rules/unit"
+)
+
+// TestMain keeps the random seasons few: each costs some tens of milliseconds.
+func TestMain(m *testing.M) {
+	flag.Parse()
+	for name, value := range map[string]string{"rapid.checks": "25", "rapid.shrinktime": "5s"} {
+		if err := flag.Set(name, value); err != nil {
+			panic(err)
+		}
+	}
+	os.Exit(m.Run())
+}
+
+// hollow is an invented place for these tests: inland, temperate.
+func hollow() weather.Normals {
+	return weather.Normals{
+		Minimum:  [12]unit.Celsius{-9, -8, -4, 2, 8, 13, 16, 15, 11, 5, 0, -6},
+		Maximum:  [12]unit.Celsius{0, 2, 7, 14, 20, 25, 28, 27, 22, 15, 9, 2},
+		Latitude: 42.5, Height: 200,
+	}
+}
+
+func spring() heat.Input { return heat.Usual(hollow(), unit.On(2027, 4, 15), 100) }
+
+func compute(t testing.TB, in heat.Input) *heat.Season {
+	t.Helper()
+	s, err := heat.Compute(in)
+	require.NoError(t, err)
+	return &s
+}
+
+func TestSlicesMakeTheSameSeason(t *testing.T) {
+	in := spring()
+	whole := compute(t, in)
+	r, err := heat.NewRunner(in)
+	require.NoError(t, err)
+	assert.Nil(t, r.Season())
+	last := -1.0
+	for steps := 0; !r.Step(7); steps++ {
+		require.Less(t, steps, 200)
+		require.Greater(t, r.Progress(), last)
+		last = r.Progress()
+	}
+	assert.Equal(t, 1.0, r.Progress())
+	require.Equal(t, *whole, *r.Season())
+	assert.True(t, r.Step(1), "a finished run stays finished")
+	assert.Equal(t, in, spring(), "an input compares by value")
+}
+
+func TestSeasonAnswers(t *testing.T) {
+	s := compute(t, spring())
+	for f := range heat.Films {
+		for d := range heat.Depths {
+			for day := range s.Days {
+				tr := &s.Soil[f][d]
+				require.LessOrEqual(t, tr.Low[day], tr.Mean[day])
+				require.LessOrEqual(t, tr.Mean[day], tr.High[day])
+				low, high := s.Band(f, d, day)
+				require.Less(t, low, tr.Mean[day])
+				require.Greater(t, high, tr.Mean[day])
+			}
+		}
+	}
+	bare, ok := s.FirstWarm(heat.Bare, heat.FiveCentimetres, 15, 0)
+	require.True(t, ok)
+	black, ok := s.FirstWarm(heat.Black, heat.FiveCentimetres, 15, 0)
+	require.True(t, ok)
+	clear, ok := s.FirstWarm(heat.Clear, heat.FiveCentimetres, 15, 0)
+	require.True(t, ok)
+	t.Logf("three mornings at 15 °C, 5 cm: bare day %d, black %d, clear %d", bare, black, clear)
+	assert.Less(t, clear, black)
+	assert.Less(t, black, bare)
+	_, ok = s.FirstWarm(heat.Bare, heat.FiveCentimetres, 60, 0)
+	assert.False(t, ok)
+	days, hours := s.Over(heat.Clear, heat.FiveCentimetres, 35, 0, s.Days)
+	assert.Positive(t, days)
+	assert.Positive(t, float64(hours))
+	none, zero := s.Over(heat.Clear, heat.FiveCentimetres, 90, 0, s.Days)
+	assert.Zero(t, none)
+	assert.Zero(t, float64(zero))
+	all, day := s.Over(heat.Clear, heat.FiveCentimetres, -40, 0, s.Days)
+	assert.Equal(t, s.Days, all)
+	assert.Equal(t, 24*s.Days, int(day))
+}
+
+func TestFilmGoesOnLater(t *testing.T) {
+	in := spring()
+	in.Laid = in.Start.Plus(30)
+	s := compute(t, in)
+	for day := range 30 {
+		require.Equal(t, s.Soil[heat.Bare][0].Mean[day], s.Soil[heat.Black][0].Mean[day])
+	}
+	assert.Greater(t, s.Soil[heat.Black][0].Mean[45], s.Soil[heat.Bare][0].Mean[45])
+}
+
+func TestCoolAndWarmYears(t *testing.T) {
+	in := spring()
+	usual := compute(t, in)
+	in.Season = weather.Cool
+	cool := compute(t, in)
+	in.Season = weather.Warm
+	warm := compute(t, in)
+	for day := range usual.Days {
+		require.Less(t, cool.Soil[heat.Black][1].Mean[day], usual.Soil[heat.Black][1].Mean[day])
+		require.Less(t, usual.Soil[heat.Black][1].Mean[day], warm.Soil[heat.Black][1].Mean[day])
+	}
+}
+
+func TestProbe(t *testing.T) {
+	in := spring()
+	plain := compute(t, in)
+	day := 20
+	in.Probe = heat.Probe{Given: true, On: in.Start.Plus(unit.Days(day)), Hour: 15, Depth: 0.05, Film: heat.Black, Reading: plain.Soil[heat.Black][0].High[day] + 3}
+	moved := compute(t, in)
+	require.False(t, moved.Probe.Doubtful)
+	assert.InDelta(t, 3, float64(moved.Probe.Shift), 1.5, "the highest of a skewed day lies off the sine")
+	shift := float64(moved.Probe.Shift)
+	step := func(d int) float64 {
+		return float64(moved.Soil[heat.Bare][1].Mean[d] - plain.Soil[heat.Bare][1].Mean[d])
+	}
+	assert.InDelta(t, shift, step(day), 0.02, "moves every curve on that day")
+	assert.Less(t, step(day+30), step(day), "fades")
+	assert.Greater(t, step(day+60), 0.4*shift, "part of it lasts")
+
+	in.Probe.Reading += 40
+	in.Probe.Reading = min(in.Probe.Reading, 69)
+	doubtful := compute(t, in)
+	assert.True(t, doubtful.Probe.Doubtful)
+	assert.Equal(t, plain.Soil, doubtful.Soil, "a reading that far off moves nothing")
+}
+
+func TestBadInput(t *testing.T) {
+	for _, c := range []struct {
+		name, says string
+		spoil      func(*heat.Input)
+	}{
+		{"gap", "May minimum is missing", func(in *heat.Input) { in.Normals.Minimum[4] = unit.Celsius(math.NaN()) }},
+		{"swapped", "July maximum", func(in *heat.Input) {
+			n := &in.Normals
+			n.Minimum[6], n.Maximum[6] = n.Maximum[6], n.Minimum[6]
+		}},
+		{"latitude", "latitude is 91", func(in *heat.Input) { in.Normals.Latitude = 91 }},
+		{"height", "height is 6500 m; allowed is -500 to 6000", func(in *heat.Input) { in.Normals.Height = 6500 }},
+		{"days", "days is 201", func(in *heat.Input) { in.Days = 201 }},
+		{"no days", "days is 0", func(in *heat.Input) { in.Days = 0 }},
+		{"laid before", "laying date is -1", func(in *heat.Input) { in.Laid = in.Start - 1 }},
+		{"bed", "bed height is 0.9 m", func(in *heat.Input) { in.BedHeight = 0.9 }},
+		{"top", "bed top width is 0.1 m", func(in *heat.Input) { in.BedTop = 0.1 }},
+		{"texture", "texture is 12", func(in *heat.Input) { in.Texture = 12 }},
+		{"sun", "sun factor is 0", func(in *heat.Input) { in.SunFactor = 0 }},
+		{"wind", "wind is missing", func(in *heat.Input) { in.Wind = unit.MetresPerSecond(math.NaN()) }},
+		{"canopy", "days to full cover is 0", func(in *heat.Input) { in.Canopy.Most = 0.5 }},
+		{"probe °F typed as °C", "probe reading is 72 °C; allowed is -15 to 70", func(in *heat.Input) {
+			in.Probe = heat.Probe{Given: true, Reading: 72, On: in.Start, Hour: 9, Depth: 0.1}
+		}},
+		{"probe date", "probe date is -3", func(in *heat.Input) {
+			in.Probe = heat.Probe{Given: true, Reading: 12, On: in.Start - 3, Hour: 9, Depth: 0.1}
+		}},
+		{"probe depth", "probe depth is 1 m", func(in *heat.Input) {
+			in.Probe = heat.Probe{Given: true, Reading: 12, On: in.Start, Hour: 9, Depth: 1}
+		}},
+	} {
+		in := spring()
+		c.spoil(&in)
+		_, err := heat.Compute(in)
+		var input *weather.InputError
+		require.ErrorAs(t, err, &input, c.name)
+		assert.Contains(t, err.Error(), c.says, c.name)
+		_, err = heat.Quick(in)
+		require.ErrorAs(t, err, &input, c.name)
+	}
+}
+
+// Poles, tropics, heights and frozen ground give finite curves.
+func TestEveryClimateComputes(t *testing.T) {
+	frozen := hollow()
+	for m := range 12 {
+		frozen.Minimum[m] -= 25
+		frozen.Maximum[m] -= 25
+	}
+	for _, latitude := range []unit.Degrees{-90, -66.6, -35, 0, 12, 66.6, 90} {
+		for _, height := range []unit.Metres{-500, 6000} {
+			for _, n := range []weather.Normals{hollow(), frozen} {
+				n.Latitude, n.Height = latitude, height
+				in := heat.Usual(n, unit.On(2027, 1, 1), heat.MaxDays)
+				s := compute(t, in)
+				for f := range heat.Films {
+					for day := range s.Days {
+						v := float64(s.Soil[f][0].Mean[day])
+						require.False(t, math.IsNaN(v) || v < -60 || v > 80, "%s day %d at %v°: %v", f, day, latitude, v)
+					}
+				}
+			}
+		}
+	}
+	s := compute(t, heat.Usual(frozen, unit.On(2027, 1, 1), 60))
+	_, ok := s.FirstWarm(heat.Clear, heat.TenCentimetres, 0.1, 0)
+	assert.False(t, ok, "frozen ground stays frozen in a winter at −30 °C")
+}
+
+// climate draws a random but possible climate.
+func climate(t *rapid.T) weather.Normals {
+	latitude := rapid.Float64Range(25, 50).Draw(t, "latitude")
+	level := 38 - 0.6*latitude + rapid.Float64Range(-4, 4).Draw(t, "warmer")
+	swing := 0.25*latitude + rapid.Float64Range(-2, 3).Draw(t, "swing")
+	span := rapid.Float64Range(9, 16).Draw(t, "range")
+	n := weather.Normals{Latitude: unit.Degrees(latitude), Height: unit.Metres(rapid.Float64Range(0, 1200).Draw(t, "height"))}
+	for m := range 12 {
+		low := level - span/2 - swing*math.Cos(float64(m)*math.Pi/6)
+		n.Minimum[m], n.Maximum[m] = unit.Celsius(low), unit.Celsius(low+span)
+	}
+	return n
+}
+
+// meanEffect is film minus bare, mean of the last half of the season.
+func meanEffect(s *heat.Season, f heat.Film, depth int) float64 {
+	sum, n := 0.0, 0.0
+	for d := s.Days / 2; d < s.Days; d++ {
+		sum += float64(s.Soil[f][depth].Mean[d] - s.Soil[heat.Bare][depth].Mean[d])
+		n++
+	}
+	return sum / n
+}
+
+func TestOrderOfFilms(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		n := climate(t)
+		in := heat.Usual(n, unit.On(2027, 4, 1), 40)
+		in.Texture = heat.Texture(rapid.IntRange(0, 11).Draw(t, "texture"))
+		in.Lie = heat.Lie(rapid.IntRange(0, 1).Draw(t, "lie")) // drawn tight
+		s, err := heat.Compute(in)
+		if err != nil {
+			t.Fatal(err)
+		}
+		e := func(f heat.Film) float64 { return meanEffect(&s, f, heat.FiveCentimetres) }
+		clear, selective, black, white := e(heat.Clear), e(heat.InfraredTransmitting), e(heat.Black), e(heat.WhiteOnBlack)
+		if clear < selective-0.05 || selective < black-0.05 {
+			t.Fatalf("clear %.2f, selective %.2f, black %.2f", clear, selective, black)
+		}
+		if white >= black {
+			t.Fatalf("white %.2f is not below black %.2f", white, black)
+		}
+		for d := range s.Days {
+			if s.Soil[heat.WhiteOnBlack][0].Mean[d] > s.Soil[heat.Black][0].Mean[d] {
+				t.Fatalf("white above black on day %d", d)
+			}
+			if s.Soil[heat.Clear][0].High[d] > 63.4 {
+				t.Fatalf("day %d hotter than the solarization record", d)
+			}
+		}
+		if deep := meanEffect(&s, heat.Black, heat.TenCentimetres); math.Abs(deep) > math.Abs(black)+0.3 {
+			t.Fatalf("the effect grows with depth: %.2f to %.2f", black, deep)
+		}
+		if black <= 0 {
+			// Tight black on moist fine ground warms wherever the figures come
+			// from; a dry wide-ranged climate is where it may not.
+			span := float64(n.Maximum[3] - n.Minimum[3])
+			if span < 14 {
+				t.Fatalf("black does not warm a sunny cool April: %.2f at a range of %.1f K", black, span)
+			}
+		}
+	})
+}
+
+func TestWhatChangesTheEffect(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		in := heat.Usual(climate(t), unit.On(2027, 4, 15), 40)
+		plain, err := heat.Compute(in)
+		if err != nil {
+			t.Fatal(err)
+		}
+		black := meanEffect(&plain, heat.Black, 0)
+
+		slack := in
+		slack.Lie, slack.Tilth = heat.Slack, heat.Cloddy
+		loose, _ := heat.Compute(slack)
+		if meanEffect(&loose, heat.Black, 0) >= black {
+			t.Fatal("slack black film warms no less")
+		}
+		dry := in
+		dry.Moisture = heat.Dry
+		dried, _ := heat.Compute(dry)
+		if dried.Soil[heat.Bare][0].Mean[39] <= plain.Soil[heat.Bare][0].Mean[39] {
+			t.Fatal("dry ground is no warmer")
+		}
+		if meanEffect(&dried, heat.Black, 0) >= black {
+			t.Fatal("black warms dry, warmer ground no less")
+		}
+		shaded := in
+		shaded.Canopy = heat.Canopy{Planted: in.Start, DaysToFull: 20, Most: 0.8}
+		under, _ := heat.Compute(shaded)
+		for _, f := range []heat.Film{heat.Clear, heat.InfraredTransmitting} {
+			if meanEffect(&under, f, 0) >= meanEffect(&plain, f, 0) {
+				t.Fatalf("%s warms no less under leaves", f)
+			}
+		}
+		if black > 0.5 && meanEffect(&under, heat.Black, 0) >= black {
+			t.Fatal("black warms no less under leaves")
+		}
+		narrow := in
+		narrow.BedTop = 0.45
+		strip, _ := heat.Compute(narrow)
+		if meanEffect(&strip, heat.Clear, 0) >= meanEffect(&plain, heat.Clear, 0) {
+			t.Fatal("a narrow bed warms no less")
+		}
+	})
+}
+
+// Quick against Compute: how far the two part, over places and films. This is
+// the price of microseconds.
+func TestQuickAgainstCompute(t *testing.T) {
+	var square, worst [heat.Films]float64
+	var n float64
+	tropical := hollow()
+	for m := range 12 {
+		tropical.Minimum[m], tropical.Maximum[m] = 20+tropical.Minimum[m]/8, 29+tropical.Minimum[m]/8
+	}
+	tropical.Latitude = 15
+	dry := hollow()
+	for m := range 12 {
+		dry.Maximum[m] += 7
+	}
+	dry.Latitude = 35
+	for _, place := range []weather.Normals{hollow(), tropical, dry} {
+		in := heat.Usual(place, unit.On(2027, 3, 15), 150)
+		s := compute(t, in)
+		q, err := heat.Quick(in)
+		require.NoError(t, err)
+		for day := range s.Days {
+			n++
+			for f := range heat.Films {
+				mean, low, high := q.On(f, heat.FiveCentimetres, in.Start.Plus(unit.Days(day)))
+				require.LessOrEqual(t, low, mean)
+				require.LessOrEqual(t, mean, high)
+				miss := float64(mean - s.Soil[f][0].Mean[day])
+				square[f] += miss * miss
+				worst[f] = math.Max(worst[f], math.Abs(miss))
+			}
+		}
+		for _, f := range []heat.Film{heat.Bare, heat.Black} {
+			a, okA := s.FirstWarm(f, 0, 16, 0)
+			b, okB := q.FirstWarm(f, 0, 16, in.Start, in.Days)
+			t.Logf("%s at %v°: three mornings at 16 °C, Compute day %d (%v), Quick day %d (%v)", f, place.Latitude, a, okA, b-in.Start, okB)
+		}
+	}
+	for f := range heat.Films {
+		t.Logf("Quick minus Compute, daily mean at 5 cm, %-22s RMS %.2f K, worst %.2f K", f, math.Sqrt(square[f]/n), worst[f])
+		assert.Less(t, math.Sqrt(square[f]/n), 5.0)
+	}
+}
+
+func BenchmarkSeason200Days(b *testing.B) {
+	in := spring()
+	in.Days = heat.MaxDays
+	b.ReportAllocs()
+	for range b.N {
+		r, err := heat.NewRunner(in)
+		if err != nil {
+			b.Fatal(err)
+		}
+		for !r.Step(1000) {
+		}
+	}
+}
+
+// BenchmarkSeasonDay is one day of the season with all covers: it must not
+// allocate.
+func BenchmarkSeasonDay(b *testing.B) {
+	in := spring()
+	in.Days = heat.MaxDays
+	var r *heat.Runner
+	b.ReportAllocs()
+	for k := range b.N {
+		if k%150 == 0 {
+			b.StopTimer()
+			r, _ = heat.NewRunner(in)
+			r.Step(400)
+			b.StartTimer()
+		}
+		r.Step(1)
+	}
+}
+
+func BenchmarkQuick(b *testing.B) {
+	in := spring()
+	b.ReportAllocs()
+	for range b.N {
+		if _, err := heat.Quick(in); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkQuickDay(b *testing.B) {
+	q, _ := heat.Quick(spring())
+	b.ReportAllocs()
+	for k := range b.N {
+		q.On(heat.Black, 0, unit.On(2027, 5, 1)+unit.Date(k%100))
+	}
+}
+
+func TestInnerLoopDoesNotAllocate(t *testing.T) {
+	r, err := heat.NewRunner(spring())
+	require.NoError(t, err)
+	r.Step(380)
+	assert.Zero(t, testing.AllocsPerRun(20, func() { r.Step(1) }))
+}
