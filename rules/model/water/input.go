@@ -93,6 +93,10 @@ type Input struct {
 	FeedGrade Optional[unit.Percent] // of the product
 	Stock     Optional[float64]      // kg of product in a litre of stock
 	Injector  Optional[float64]      // 100 for 1:100
+
+	// Chlorine: the grower's own bleach and the strength that the label allows.
+	Bleach   Optional[unit.Percent] // available chlorine
+	Chlorine Optional[unit.MilligramsPerLitre]
 }
 
 // Coefficients are crop coefficients.

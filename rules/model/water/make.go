@@ -28,6 +28,7 @@ func Make(in Input) (Plan, []Problem) {
 	}
 	w.months()
 	w.feeding()
+	w.chlorine()
 	w.checks()
 	w.verdict()
 	w.cautions()

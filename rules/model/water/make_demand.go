@@ -59,6 +59,10 @@ func (w *work) demand() {
 			Ground:      round(m.Ground, stepLength),
 			Net:         per100m(m.PerMetre),
 			Gross:       per100m(w.gross(m.PerMetre)),
+			BedDepth:    round(unit.Millimetres(w.gross(m.PerMetre)/float64(in.BedTop.Value)), stepDepth),
+		}
+		if in.Beds.Given && in.BedLength.Given {
+			month.AllBeds = Known(round(unit.Litres(w.gross(m.PerMetre)*float64(in.BedLength.Value)*float64(in.Beds.Value)), stepVolume))
 		}
 		if cool != nil {
 			month.GrossCool = Known(per100m(w.gross(cool[i].PerMetre)))

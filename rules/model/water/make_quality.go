@@ -134,8 +134,32 @@ func (w *work) feeding() {
 		named("nutrient", f.Nutrient), named("product", f.Product), named("stock", f.Stock), named("rinse after it", f.Rinse))
 }
 
+// chlorine does the sum for the largest zone.
+func (w *work) chlorine() {
+	in, p := &w.in, &w.plan
+	if !in.Bleach.Given || !in.Chlorine.Given || p.Schedule == nil || len(p.Schedule.Zones) == 0 {
+		return
+	}
+	flow := p.Schedule.Zones[0].Flow
+	c := &Chlorine{Wanted: in.Chlorine.Value, ForIron: round(feed.ForIron(in.Iron.Value), stepShare)}
+	c.Inject = round(feed.Bleach{Strength: in.Bleach.Value}.InjectFor(flow, in.Chlorine.Value), stepOutlet)
+	p.Chlorine = c
+	if in.Acidity.Given && in.Acidity.Value > 7.5 {
+		w.warn("chlorine-weak", Note, "UC ANR, micro-irrigation maintenance: at pH 8 about a quarter of the chlorine works, at pH 7 three quarters",
+			unit.Say("At pH {} most of the chlorine does not work. Never add acid at the same point or from the same tank.", in.Acidity.Value))
+	}
+	w.step("chlorine", "Chlorine to inject",
+		"flow × strength wanted ÷ (10,000 × percent of the bleach)",
+		"microirrigation management reference book, table 3: gal/h = 0.006 × gal/min × ppm ÷ percent",
+		named("inject an hour", unit.Litres(c.Inject)),
+		named("flow of the largest zone", flow),
+		named("strength wanted", c.Wanted),
+		named("bleach", in.Bleach.Value))
+}
+
 // checks set rules of the trade beside ours.
 func (w *work) checks() {
+	w.longestCheck()
 	d := w.plan.Demand
 	if d == nil {
 		return
@@ -179,4 +203,27 @@ func (w *work) savedAgainstSprinklers() unit.Percent {
 		bare += demand.Gross(m.PerMetreField, 70, 0) * float64(m.Days)
 	}
 	return unit.Percent(100 * (1 - float64(w.plan.Demand.Total)/100/bare))
+}
+
+// longestCheck sets two editions of the published table of longest runs beside
+// ours. Both grow with available water and shrink with flow; they differ by
+// half because they assume other depths, shares and widths, which are not
+// printed.
+func (w *work) longestCheck() {
+	s := w.plan.Soil
+	if s == nil || s.Longest == 0 {
+		return
+	}
+	edition := func(inchFeet float64) unit.Minutes {
+		litres := 1000 * s.Water.Available * inchFeet * unit.MetresPerInch * unit.MetresPerFoot // for a metre of bed
+		return round(unit.Minutes(60*litres/w.bedFlow), stepMinutes)
+	}
+	low, high := edition(3.27), edition(6.67)
+	w.plan.Checks = append(w.plan.Checks, Check{
+		ID:   "longest-run",
+		Says: unit.Say("Two editions of a published table give {} and {} for this soil and flow. Ours: {}, with roots of {}, a share of {} and a wet strip of {}.", low, high, s.Longest, unit.Short(s.Depth), s.Depletion, unit.Short(s.Strip.Width)),
+		Ours: unit.Of(s.Longest), Low: unit.Of(low), High: unit.Of(high),
+		Agrees: s.Longest >= low && s.Longest <= high,
+		Source: "NCAT/ATTRA after Penn State (157 min at 0.17 in/in and 0.45 gal/min for 100 ft); the lower edition from memory",
+	})
 }

@@ -33,6 +33,10 @@ func (w *work) schedule() {
 	if w.peakGross <= 0 {
 		return
 	}
+	for i := range sch.Zones {
+		z := &sch.Zones[i]
+		z.LitresADay = Known(round(unit.Litres(w.peakGross*float64(in.BedLength.Value)*float64(z.Beds)), stepVolume))
+	}
 	run := w.peakRun()
 	sch.Runs = soilwater.RunsADay(run, w.longest)
 	sch.RunADay = Known(round(run, stepMinutes))

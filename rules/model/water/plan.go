@@ -46,6 +46,7 @@ type Plan struct {
 	Filter   waterquality.Filter
 	Quality  Quality
 	Feeding  *Feeding
+	Chlorine *Chlorine
 	Checks   []Check
 	Steps    []Step // how it was worked out
 	Cautions []feed.Caution
@@ -96,6 +97,8 @@ type Month struct {
 	UseLow, UseHigh unit.Millimetres
 	Ground          unit.Metres // width drawn on
 	Net, Gross      LitresPer100Metres
+	BedDepth        unit.Millimetres // gross, if spread over the bed top
+	AllBeds         Optional[unit.Litres]
 	GrossCool       Optional[LitresPer100Metres]
 	GrossDry        Optional[LitresPer100Metres]
 	Run             unit.Minutes // a day and zone, at the tape's flow
@@ -185,8 +188,9 @@ type Zone struct {
 	FirstBed, LastBed int // from 1
 	Beds              int
 	Flow              unit.LitresPerHour
-	FromSource        unit.Metres      // pipe to its first bed
-	Loss              unit.Kilopascals // in that pipe and along its beds
+	FromSource        unit.Metres           // pipe to its first bed
+	Loss              unit.Kilopascals      // in that pipe and along its beds
+	LitresADay        Optional[unit.Litres] // on the hungriest day
 }
 
 // Schedule is the day of the peak.
@@ -240,6 +244,14 @@ type Feeding struct {
 	ZoneInject unit.Minutes // largest zone
 	Rinse      unit.Minutes // clean water after it
 	Fits       bool         // injecting and rinsing fit into one run
+}
+
+// Chlorine is the injection for the largest zone. The label and the code decide
+// whether it may be done at all: see the cautions.
+type Chlorine struct {
+	Inject  unit.LitresPerHour
+	Wanted  unit.MilligramsPerLitre
+	ForIron unit.MilligramsPerLitre // what iron alone would use up; 0 where iron is not given
 }
 
 // Check is a rule of the trade or a published figure beside ours.

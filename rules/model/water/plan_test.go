@@ -454,3 +454,36 @@ func TestCropWithoutFigures(t *testing.T) {
 	assert.Zero(t, p.Soil.Longest)
 	assert.Greater(t, p.Soil.Water.Available, 0.0)
 }
+
+// Chlorine through the plan follows the published table's formula.
+func TestChlorineInPlan(t *testing.T) {
+	in := tomatoField()
+	in.Bleach, in.Chlorine, in.Acidity = Known(unit.Percent(5.25)), Known(unit.MilligramsPerLitre(1)), Known(8.0)
+	p := plan(t, in)
+	require.NotNil(t, p.Chlorine)
+	gpm := float64(p.Schedule.Zones[0].Flow) / unit.LitresPerGallon / 60
+	assert.InDelta(t, 0.006*gpm*1/5.25, float64(p.Chlorine.Inject)/unit.LitresPerGallon, 0.0001)
+	assert.True(t, warned(p, "chlorine-weak"))
+	ids := map[string]bool{}
+	for _, c := range p.Cautions {
+		ids[c.ID] = true
+	}
+	assert.True(t, ids["chlorine-acid"] && ids["chlorine-ammonia"] && ids["acid"] && ids["label"])
+}
+
+// The NCAT/ATTRA answer through the plan: with the assumptions behind 157 min
+// forced (0.17 in/in is not a class, so in proportion), ours is the table's.
+func TestLongestRunCheckNCAT(t *testing.T) {
+	in := tomatoField()
+	in.Depletion, in.WettedWidth, in.RootDepth = Known(0.5), Known(unit.FromInches(20)), Known(unit.Metres(0.3))
+	p := plan(t, in)
+	for _, c := range p.Checks {
+		if c.ID == "longest-run" {
+			perHundred := float64(p.Tape.Flow) * unit.MetresPerFoot / unit.LitresPerGallon / 60
+			assert.InEpsilon(t, 157*p.Soil.Water.Available/0.17*0.45/perHundred, c.High.SI, 0.005)
+			assert.InEpsilon(t, 0.49, c.Low.SI/c.High.SI, 0.01)
+			return
+		}
+	}
+	t.Fatal("no such check")
+}

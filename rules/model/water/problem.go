@@ -75,6 +75,8 @@ var (
 	boundFeedRate   = bound{"feed_kg_ha_day", 0, 20, "kg/ha", "Give the nutrient of one day: 1 lb an acre and day is 1.12 kg/ha."}
 	boundFeedGrade  = bound{"feed_grade_percent", 1, 100, "%", "The grade is printed on the bag: 20 for 20-20-20."}
 	boundStock      = bound{"stock_kg_l", 0.005, 2, "kg/L", "The label says how much dissolves; 1 lb in a gallon is 0.12 kg/L."}
+	boundBleach     = bound{"bleach_percent", 0.5, 20, "%", "The strength is printed on the bottle; household bleach has about 5 %."}
+	boundChlorine   = bound{"chlorine_mg_l", 0.1, 500, "mg/L", "1 mg/L at the ends of the lines is the published level for running use; the label decides."}
 	boundInjector   = bound{"injector_ratio", 10, 1000, "", "Give 100 for an injector of 1:100."}
 )
 
@@ -260,4 +262,6 @@ func (c *checker) test(in Input) {
 	optional(c, boundFeedGrade, in.FeedGrade)
 	optional(c, boundStock, in.Stock)
 	optional(c, boundInjector, in.Injector)
+	optional(c, boundBleach, in.Bleach)
+	optional(c, boundChlorine, in.Chlorine)
 }

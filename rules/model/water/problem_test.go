@@ -92,6 +92,8 @@ func TestBadInputs(t *testing.T) {
 		{"grade 0", func(in *Input) { in.FeedGrade = Known(unit.Percent(0)) }, "feed_grade_percent", "0 %", "1 to 100 %", "bag"},
 		{"stock of syrup", func(in *Input) { in.Stock = Known(9.0) }, "stock_kg_l", "9 kg/L", "0.005 to 2 kg/L", "dissolves"},
 		{"injector 1 to 1", func(in *Input) { in.Injector = Known(1.0) }, "injector_ratio", "1", "10 to 1000", "1:100"},
+		{"bleach of 100 %", func(in *Input) { in.Bleach = Known(unit.Percent(100)) }, "bleach_percent", "100 %", "0.5 to 20 %", "bottle"},
+		{"chlorine 5000", func(in *Input) { in.Chlorine = Known(unit.MilligramsPerLitre(5000)) }, "chlorine_mg_l", "5000 mg/L", "0.1 to 500 mg/L", "label"},
 		{"canopy of 9 m", func(in *Input) { in.Canopy = Known(unit.Metres(9)) }, "canopy_m", "9 m", "0.15 to 5 m", "full-grown"},
 	}
 	require.GreaterOrEqual(t, len(cases), 40)

@@ -1,0 +1,30 @@
+package water
+
+import (
+	"encoding/json"
+	"flag"
+	"os"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+var update = flag.Bool("update", false, "write the golden plan again")
+
+// The plan of the invented tomato field, with too few hours, byte for byte: run
+// natively and as js/wasm it must be the same file.
+func TestGoldenPlan(t *testing.T) {
+	in := sixtyZones()
+	in.Beds = Known(30)
+	p := plan(t, in)
+	got, err := json.MarshalIndent(p, "", " ")
+	require.NoError(t, err)
+	got = append(got, '\n')
+	if *update {
+		require.NoError(t, os.WriteFile("testdata/plan.golden.json", got, 0o644))
+	}
+	want, err := os.ReadFile("testdata/plan.golden.json")
+	require.NoError(t, err)
+	assert.Equal(t, string(want), string(got))
+}
