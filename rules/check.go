@@ -14,7 +14,11 @@ type FieldError struct{ Field, Value, Allowed, Mend string }
 
 // Error writes the four parts in one line.
 func (e FieldError) Error() string {
-	return e.Field + ": " + e.Value + " is not allowed (" + e.Allowed + "). " + e.Mend
+	switch e.Value {
+	case "missing", "unknown field", "given twice":
+		return e.Field + ": " + e.Value + ". Allowed: " + e.Allowed + ". " + e.Mend
+	}
+	return e.Field + ": " + e.Value + " is not allowed. Allowed: " + e.Allowed + ". " + e.Mend
 }
 
 // FieldErrors are all that is wrong with a case, in the order of the inputs.
@@ -106,7 +110,10 @@ func quote(s string) string {
 }
 
 func (in *Input) mendRange() string {
-	if in.Form == FormDate {
+	switch {
+	case in.Mend != "":
+		return in.Mend
+	case in.Form == FormDate:
 		return "Check the year."
 	}
 	return "Check the figure and its unit, or leave the field out."
@@ -114,7 +121,7 @@ func (in *Input) mendRange() string {
 
 // mendChoice offers the option that looks most like what was given.
 func (in *Input) mendChoice(word string) string {
-	best, least := "", 4
+	best, least := "", min(4, 1+len(word)/3)
 	for _, o := range in.Options {
 		if d := distance(strings.ToLower(word), o.ID, least); d < least {
 			best, least = o.ID, d

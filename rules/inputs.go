@@ -27,6 +27,7 @@ type Input struct {
 	Name      string // as in the case file, with its object: "soil.texture"
 	Label     string // as the page asks
 	Help      string // why it matters, or how to find out
+	Mend      string // what to do about a figure out of range, where more can be said than "check it"
 	Form      Form
 	Kind      unit.Kind
 	Low, High float64 // SI, for numbers and dates
@@ -150,14 +151,16 @@ var Inputs = []Input{
 	choice("soil.drainage", "Drainage", "How fast a filled spade hole empties: within an hour, a day, or longer.", func(c *Case) *string { return &c.Soil.Drainage },
 		Choosable{"quick", "quick"}, Choosable{"fair", "fair"}, Choosable{"slow", "slow"}),
 	number("soil.organic_percent", "Organic matter", "From a soil test.", unit.KindShare, 0, 20, 0.5, func(c *Case) *Optional[float64] { return &c.Soil.Organic }),
-	number("soil.slope_percent", "Slope of the field", "Rise ÷ run × 100. Above 2 % we take it that beds follow the contour.", unit.KindShare, 0, 45, 0.5, func(c *Case) *Optional[float64] { return &c.Soil.Slope }),
+	mended(number("soil.slope_percent", "Slope of the field", "Rise ÷ run × 100. Above 2 % we take it that beds follow the contour.", unit.KindShare, 0, 45, 0.5, func(c *Case) *Optional[float64] { return &c.Soil.Slope }),
+		"Slope is rise ÷ run × 100: 45 % is as steep as a stair. A tenth of the figure may be meant."),
 	choice("soil.wetness_at_laying", "Soil at laying", "Squeeze a ball: dusty is dry, holds and breaks is moist, ribbons and shines is wet.", func(c *Case) *string { return &c.Soil.Wetness },
 		Choosable{"dry", "dry"}, Choosable{"moist", "moist"}, Choosable{"wet", "wet"}),
 	choice("soil.tilth", "Tilth", "The state of the worked soil.", func(c *Case) *string { return &c.Soil.Tilth },
 		Choosable{"fine", "fine and even"}, Choosable{"cloddy", "cloddy"}, Choosable{"trashy", "full of trash"}),
 	choice("soil.stones", "Stones", "Stones wider than a plum in the top hand's depth.", func(c *Case) *string { return &c.Soil.Stones },
 		Choosable{"none", "none"}, Choosable{"some", "some"}, Choosable{"many", "many"}),
-	number("soil.temperature_c", "Soil probe reading", "A reading of your own corrects the computed curve.", unit.KindTemperature, -20, 60, 0.5, func(c *Case) *Optional[unit.Celsius] { return &c.Soil.Temperature }),
+	mended(number("soil.temperature_c", "Soil probe reading", "A reading of your own corrects the computed curve.", unit.KindTemperature, -20, 60, 0.5, func(c *Case) *Optional[unit.Celsius] { return &c.Soil.Temperature }),
+		"No soil is that hot or cold: check whether the probe shows °F."),
 	date("soil.measured_on", "Day of the reading", "", func(c *Case) *Optional[unit.Date] { return &c.Soil.MeasuredOn }),
 	number("soil.measured_depth_m", "Depth of the reading", "5 or 10 cm is best.", unit.KindShort, 0.01, 0.5, 0.01, func(c *Case) *Optional[unit.Metres] { return &c.Soil.MeasuredDepth }),
 	number("soil.measured_hour", "Hour of the reading", "Sun time, 0–24.", unit.KindHours, 0, 24, 0.5, func(c *Case) *Optional[float64] { return &c.Soil.MeasuredHour }),
@@ -171,7 +174,8 @@ var Inputs = []Input{
 
 	choice("field.exposure", "Wind", "", func(c *Case) *string { return &c.Field.Exposure },
 		Choosable{"sheltered", "sheltered"}, Choosable{"open", "open"}, Choosable{"windy", "windy"}),
-	number("field.bed_length_m", "Bed length", "", unit.KindLong, 1, 1000, 1, func(c *Case) *Optional[unit.Metres] { return &c.Field.BedLength }),
+	mended(number("field.bed_length_m", "Bed length", "", unit.KindLong, 1, 1000, 1, func(c *Case) *Optional[unit.Metres] { return &c.Field.BedLength }),
+		"One bed runs from 1 to 1,000 m; give the length of one bed, not of all."),
 	whole("field.beds", "Number of beds", "", 1, 2000, func(c *Case) *Optional[float64] { return &c.Field.Beds }),
 	number("field.bed_centres_m", "Bed centre to bed centre", "", unit.KindLong, 0.6, 6, 0.05, func(c *Case) *Optional[unit.Metres] { return &c.Field.Centres }),
 	number("field.bed_top_m", "Bed top", "The flat top, from shoulder to shoulder.", unit.KindShort, 0.2, 1.8, 0.01, func(c *Case) *Optional[unit.Metres] { return &c.Field.BedTop }),
@@ -199,13 +203,17 @@ var Inputs = []Input{
 
 	choice("water.source", "Water source", "", func(c *Case) *string { return &c.Water.Source },
 		Choosable{"well", "well"}, Choosable{"pond", "pond"}, Choosable{"stream", "stream"}, Choosable{"municipal", "town water"}, Choosable{"tank", "tank"}, Choosable{"none", "none"}),
-	number("water.flow_l_h", "Flow at the field", "Bucket test: litres ÷ seconds × 3,600, after half an hour of running.", unit.KindFlow, 1, 2000000, 10, func(c *Case) *Optional[unit.LitresPerHour] { return &c.Water.Flow }),
-	number("water.pressure_kpa", "Pressure at the field", "By a gauge, with water running.", unit.KindPressure, 0, 1400, 1, func(c *Case) *Optional[unit.Kilopascals] { return &c.Water.Pressure }),
+	mended(number("water.flow_l_h", "Flow at the field", "Bucket test: litres ÷ seconds × 3,600, after half an hour of running.", unit.KindFlow, 1, 2000000, 10, func(c *Case) *Optional[unit.LitresPerHour] { return &c.Water.Flow }),
+		"Without water there is no plan: choose “none” as the source, or do the bucket test."),
+	mended(number("water.pressure_kpa", "Pressure at the field", "By a gauge, with water running.", unit.KindPressure, 0, 1400, 1, func(c *Case) *Optional[unit.Kilopascals] { return &c.Water.Pressure }),
+		"Check the unit: 1 psi is 6.9 kPa, 1 bar is 100 kPa."),
 	number("water.lift_m", "Suction lift", "From the water's surface up to the pump.", unit.KindHead, 0, 300, 0.1, func(c *Case) *Optional[unit.Metres] { return &c.Water.Lift }),
 	number("water.rise_m", "Rise from source to beds", "Minus where the beds lie lower.", unit.KindHead, -100, 300, 0.1, func(c *Case) *Optional[unit.Metres] { return &c.Water.Rise }),
 	number("water.header_m", "Length of header", "", unit.KindLong, 0, 3000, 1, func(c *Case) *Optional[unit.Metres] { return &c.Water.Header }),
-	number("water.hours_per_day", "Hours a day for watering", "", unit.KindHours, 0.5, 24, 0.5, func(c *Case) *Optional[float64] { return &c.Water.Hours }),
-	number("water.ec_ds_m", "Salt in the water (EC)", "From a water test.", unit.KindSalt, 0, 15, 0.1, func(c *Case) *Optional[unit.DecisiemensPerMetre] { return &c.Water.Salt }),
+	mended(number("water.hours_per_day", "Hours a day for watering", "", unit.KindHours, 0.5, 24, 0.5, func(c *Case) *Optional[float64] { return &c.Water.Hours }),
+		"A day has 24 hours."),
+	mended(number("water.ec_ds_m", "Salt in the water (EC)", "From a water test.", unit.KindSalt, 0, 15, 0.1, func(c *Case) *Optional[unit.DecisiemensPerMetre] { return &c.Water.Salt }),
+		"45 dS/m is near sea water: check whether the sheet says µS/cm (divide by 1,000) or mg/L (divide by 640)."),
 	number("water.ph", "pH of the water", "From a water test.", unit.KindNumber, 3, 11, 0.1, func(c *Case) *Optional[float64] { return &c.Water.Acidity }),
 	number("water.iron_mg_l", "Iron", "From a water test.", unit.KindConcentration, 0, 50, 0.1, func(c *Case) *Optional[unit.MilligramsPerLitre] { return &c.Water.Iron }),
 	number("water.hardness_mg_l", "Hardness as lime", "From a water test.", unit.KindConcentration, 0, 2000, 5, func(c *Case) *Optional[unit.MilligramsPerLitre] { return &c.Water.Hardness }),
@@ -221,6 +229,12 @@ var Inputs = []Input{
 
 	choice("risk", "Which spring to plan for", "A cool spring comes about one year in ten, and so does a warm one.", func(c *Case) *string { return &c.Risk },
 		Choosable{"cool", "a cool spring"}, Choosable{"usual", "a usual spring"}, Choosable{"warm", "a warm spring"}),
+}
+
+// mended gives an input its own advice for figures out of range.
+func mended(in Input, mend string) Input {
+	in.Mend = mend
+	return in
 }
 
 func price(name, label string, at func(*Case) *Optional[float64]) Input {

@@ -1,16 +1,21 @@
 package casefile_test
 
 import (
+	"bytes"
+	"encoding/json"
 	"os"
 	"path/filepath"
 	"strings"
 	"testing"
 
+	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
 
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/table/normals"
+	"filmfurrow/rules/unit"
 )
 
 func places(t testing.TB) *normals.Table {
@@ -20,19 +25,142 @@ func places(t testing.TB) *normals.Table {
 	return table
 }
 
-// cases reads every case of the pack by its name.
-func cases(t testing.TB) map[string]rules.Case {
+// packFiles reads the text of every case of the pack by its name.
+func packFiles(t testing.TB) map[string][]byte {
 	t.Helper()
 	files, err := filepath.Glob("../../testdata/cases/*.json")
 	require.NoError(t, err)
 	require.NotEmpty(t, files)
-	all := map[string]rules.Case{}
+	all := map[string][]byte{}
 	for _, file := range files {
 		data, err := os.ReadFile(file)
 		require.NoError(t, err)
-		c, errs := casefile.Decode(data, places(t))
-		require.NoError(t, errs, file)
-		all[strings.TrimSuffix(filepath.Base(file), ".json")] = c
+		all[strings.TrimSuffix(filepath.Base(file), ".json")] = data
 	}
 	return all
+}
+
+func TestWhatIsWrittenReadsBackTheSame(t *testing.T) {
+	for id, data := range packFiles(t) {
+		c, err := casefile.Decode(data, places(t))
+		require.NoError(t, err, id)
+		text := casefile.Encode(&c)
+		require.True(t, json.Valid(text), "%s\n%s", id, text)
+		again, err := casefile.Decode(text, places(t))
+		require.NoError(t, err, "%s\n%s", id, text)
+		assert.Equal(t, c, again, id)
+		assert.Equal(t, string(text), string(casefile.Encode(&again)), id)
+	}
+}
+
+func TestAStationBringsItsNormals(t *testing.T) {
+	st := places(t).All()[4000]
+	c, err := casefile.Decode([]byte(`{"crop":"tomato","plant_on":"2027-05-20","place":{"station":"`+st.ID+`"}}`), places(t))
+	require.NoError(t, err)
+	assert.Equal(t, st.TMin, c.Place.TMin)
+	assert.Equal(t, st.Elevation, c.Place.Elevation.Value)
+	near, err := casefile.Decode([]byte(`{"crop":"tomato","plant_on":"2027-05-20","place":{"lat":42.45,"lon":-76.45,"elevation_m":300}}`), places(t))
+	require.NoError(t, err)
+	assert.Equal(t, unit.Metres(300), near.Place.Elevation.Value)
+	assert.NotEmpty(t, near.Place.StationName)
+	text := casefile.Encode(&near)
+	again, err := casefile.Decode(text, places(t))
+	require.NoError(t, err)
+	assert.Equal(t, near, again)
+}
+
+func TestEveryBadFileGivesItsExactErrors(t *testing.T) {
+	require.GreaterOrEqual(t, len(badCases), 60)
+	for _, bad := range badCases {
+		t.Run(bad.name, func(t *testing.T) {
+			_, err := casefile.Decode([]byte(bad.file), places(t))
+			require.Error(t, err)
+			assert.Equal(t, bad.errors, err.Error())
+			for _, e := range err.(rules.FieldErrors) {
+				assert.NotEmpty(t, e.Field)
+				assert.NotEmpty(t, e.Value)
+				assert.NotEmpty(t, e.Allowed)
+				assert.True(t, strings.HasSuffix(e.Mend, ".") || strings.HasSuffix(e.Mend, "?"), e.Mend)
+			}
+		})
+	}
+}
+
+func TestAFileOfTwoMegabytesIsRefusedUnread(t *testing.T) {
+	_, err := casefile.Decode(bytes.Repeat([]byte(" "), 2<<20), places(t))
+	require.Error(t, err)
+	assert.Equal(t, "file: 2097152 bytes is not allowed. Allowed: at most 65536 bytes. This is not a case file of ours.", err.Error())
+}
+
+func TestAllErrorsComeAtOnce(t *testing.T) {
+	_, err := casefile.Decode([]byte(`{"crop":"tomatoe","plant_on":"2027-02-30","soil":{"slope_percent":99},"risk":"x","place":{"lat":95,"lon":0}}`), places(t))
+	require.Error(t, err)
+	assert.Len(t, err.(rules.FieldErrors), 5)
+}
+
+// Whatever is set through the inputs comes back through a file.
+func TestAnyCaseSurvivesTheFile(t *testing.T) {
+	base, err := casefile.Decode(packFiles(t)["least-known"], places(t))
+	require.NoError(t, err)
+	rapid.Check(t, func(rt *rapid.T) {
+		c := base
+		for i := range rules.Inputs {
+			in := &rules.Inputs[i]
+			if strings.HasPrefix(in.Name, "place.") || in.Name == "prices.currency" || rapid.IntRange(0, 3).Draw(rt, "fill") != 0 {
+				continue
+			}
+			in.Set(&c, anyValue(rt, in))
+		}
+		if len(rules.Check(&c)) > 0 {
+			rt.Skip("fields that do not go together")
+		}
+		again, err := casefile.Decode(casefile.Encode(&c), places(t))
+		require.NoError(rt, err)
+		assert.Equal(rt, c, again)
+	})
+}
+
+func anyValue(rt *rapid.T, in *rules.Input) rules.Value {
+	switch in.Form {
+	case rules.FormChoice:
+		return rules.Value{Word: in.Options[rapid.IntRange(0, len(in.Options)-1).Draw(rt, in.Name)].ID}
+	case rules.FormDay:
+		return rules.Value{Number: float64(rapid.IntRange(1, 12).Draw(rt, in.Name)*100 + rapid.IntRange(1, 28).Draw(rt, in.Name))}
+	case rules.FormNumber:
+		return rules.Value{Number: rapid.Float64Range(in.Low, in.High).Draw(rt, in.Name)}
+	}
+	return rules.Value{Number: float64(rapid.IntRange(int(in.Low), int(in.High)).Draw(rt, in.Name))}
+}
+
+// FuzzDecode: no file makes the reader panic, and what it accepts it writes
+// and reads back the same, and the engine answers it.
+func FuzzDecode(f *testing.F) {
+	for _, data := range packFiles(f) {
+		f.Add(data)
+	}
+	for _, bad := range badCases {
+		f.Add([]byte(bad.file))
+	}
+	table := places(f)
+	f.Fuzz(func(t *testing.T, data []byte) {
+		c, err := casefile.Decode(data, table)
+		if err != nil {
+			if _, ok := err.(rules.FieldErrors); !ok {
+				t.Fatalf("an error without a field: %v", err)
+			}
+			return
+		}
+		again, err := casefile.Decode(casefile.Encode(&c), table)
+		if err != nil {
+			t.Fatalf("cannot read what was written: %v", err)
+		}
+		if c != again {
+			t.Fatalf("reads back as another case")
+		}
+		if _, err := rules.Advise(c); err != nil {
+			if _, ok := err.(rules.FieldErrors); !ok {
+				t.Fatalf("an error without a field: %v", err)
+			}
+		}
+	})
 }

@@ -243,6 +243,8 @@ func finite(v any) (float64, error) {
 }
 
 func (d *decoder) series(s *rules.Series, v any) {
+	d.seenMin = d.seenMin || s.Name == "climate.tmin_c"
+	d.seenMax = d.seenMax || s.Name == "climate.tmax_c"
 	list, ok := v.([]any)
 	if !ok || len(list) != 12 {
 		d.fail(s.Name, kindOf(v), "a list of 12 numbers, January first", "Give all twelve months.")
@@ -262,8 +264,6 @@ func (d *decoder) series(s *rules.Series, v any) {
 		return
 	}
 	s.Set(&d.c, months)
-	d.seenMin = d.seenMin || s.Name == "climate.tmin_c"
-	d.seenMax = d.seenMax || s.Name == "climate.tmax_c"
 }
 
 // climate refuses half of a pair.
