@@ -1,0 +1,163 @@
+package casefile_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/casefile"
+)
+
+const linkLetters = "0123456789abcdefghjkmnpqrstvwxyz"
+
+func packCases(t testing.TB) map[string]rules.Case {
+	t.Helper()
+	all := map[string]rules.Case{}
+	for id, data := range packFiles(t) {
+		c, err := casefile.Decode(data, places(t))
+		require.NoError(t, err)
+		all[id] = c
+	}
+	return all
+}
+
+func TestLinksBringTheCaseBack(t *testing.T) {
+	longest := 0
+	for id, c := range packCases(t) {
+		text := casefile.Link(&c)
+		again, err := casefile.ReadLink(text, places(t))
+		require.NoError(t, err, id)
+		assert.Equal(t, c, again, id)
+		assert.Empty(t, strings.Trim(text, linkLetters), "letters that can be read aloud")
+		longest = max(longest, len(text))
+	}
+	t.Logf("longest link of the pack: %d letters", longest)
+	assert.Less(t, longest, 300)
+}
+
+func TestAStationKeepsTheLinkShort(t *testing.T) {
+	st := places(t).All()[4000]
+	c, err := casefile.Decode([]byte(`{"crop":"bell-pepper","plant_on":"2027-05-20","place":{"station":"`+st.ID+`"},"soil":{"texture":"loam"},"weeds":{"pressure":"heavy"},"field":{"bed_length_m":60.96,"beds":8},"water":{"flow_l_h":4542.4941408,"hours_per_day":8}}`), places(t))
+	require.NoError(t, err)
+	text := casefile.Link(&c)
+	again, err := casefile.ReadLink(text, places(t))
+	require.NoError(t, err)
+	assert.Equal(t, c, again)
+	assert.Less(t, len(text), 120)
+}
+
+func TestEveryCutAndEveryChangedLetterIsRefused(t *testing.T) {
+	for _, c := range packCases(t) {
+		text := casefile.Link(&c)
+		for n := range text {
+			_, err := casefile.ReadLink(text[:n], places(t))
+			require.ErrorIs(t, err, casefile.ErrLink, "cut at %d", n)
+		}
+		for i := range text {
+			for _, r := range linkLetters + "O-A" {
+				changed := text[:i] + string(r) + text[i+1:]
+				if changed == text {
+					continue
+				}
+				_, err := casefile.ReadLink(changed, places(t))
+				require.ErrorIs(t, err, casefile.ErrLink, "%c at %d", r, i)
+			}
+		}
+		return // one case is enough here; the fuzz target does the rest
+	}
+}
+
+func TestLinksSayWhyTheyAreRefused(t *testing.T) {
+	c := packCases(t)["pepper-cool-spring"]
+	good := casefile.Link(&c)
+	for text, want := range map[string]string{
+		"":                          "The link holds no field.",
+		"2" + good[1:]:              "A newer Film & Furrow made this link. Update the page, then open it again.",
+		"hello":                     "This is not a Film & Furrow link.",
+		good[:len(good)-9]:          "The link was cut or mistyped.",
+		strings.Repeat("1", 3000):   "The link is too long to be one of ours.",
+		"1!!":                       "The link was cut or mistyped.",
+		good[:9] + "zz" + good[11:]: "The link was altered or mistyped.",
+	} {
+		_, err := casefile.ReadLink(text, places(t))
+		require.Error(t, err)
+		assert.Equal(t, want+"\nnothing was loaded", err.Error())
+	}
+}
+
+// Each input has a number in the link, and no two options of one input share a
+// hash.
+func TestEveryInputFitsIntoALink(t *testing.T) {
+	base := packCases(t)["least-known"]
+	for i := range rules.Inputs {
+		in := &rules.Inputs[i]
+		for _, o := range in.Options {
+			if in.Form != rules.FormChoice {
+				continue
+			}
+			c := base
+			in.Set(&c, rules.Value{Word: o.ID})
+			if len(rules.Check(&c)) > 0 {
+				continue
+			}
+			again, err := casefile.ReadLink(casefile.Link(&c), places(t))
+			require.NoError(t, err, in.Name)
+			v, _ := in.Get(&again)
+			assert.Equal(t, o.ID, v.Word, in.Name)
+		}
+	}
+	names := casefile.LinkFields()
+	for i := range rules.Inputs {
+		assert.True(t, slices.Contains(names, rules.Inputs[i].Name), "%s is missing in linkFields", rules.Inputs[i].Name)
+	}
+	for i := range rules.Climate {
+		assert.True(t, slices.Contains(names, rules.Climate[i].Name), "%s is missing in linkFields", rules.Climate[i].Name)
+	}
+}
+
+func TestAnyCaseSurvivesALink(t *testing.T) {
+	base := packCases(t)["least-known"]
+	rapid.Check(t, func(rt *rapid.T) {
+		c := base
+		for i := range rules.Inputs {
+			in := &rules.Inputs[i]
+			if strings.HasPrefix(in.Name, "place.") || in.Name == "prices.currency" || rapid.IntRange(0, 3).Draw(rt, "fill") != 0 {
+				continue
+			}
+			in.Set(&c, anyValue(rt, in))
+		}
+		if len(rules.Check(&c)) > 0 {
+			rt.Skip("fields that do not go together")
+		}
+		again, err := casefile.ReadLink(casefile.Link(&c), places(t))
+		require.NoError(rt, err)
+		assert.Equal(rt, c, again)
+	})
+}
+
+// FuzzReadLink: no text makes the reader panic; what it accepts it writes the
+// same.
+func FuzzReadLink(f *testing.F) {
+	for _, c := range packCases(f) {
+		f.Add(casefile.Link(&c))
+	}
+	for _, text := range []string{"", "1", "2abc", "1zzzz", "%%%", strings.Repeat("0", 400)} {
+		f.Add(text)
+	}
+	table := places(f)
+	f.Fuzz(func(t *testing.T, text string) {
+		c, err := casefile.ReadLink(text, table)
+		if err != nil {
+			return
+		}
+		again, err := casefile.ReadLink(casefile.Link(&c), table)
+		if err != nil || c != again {
+			t.Fatalf("reads back as another case: %v", err)
+		}
+	})
+}
