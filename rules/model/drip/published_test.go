@@ -136,8 +136,10 @@ func TestSmoothLinesIndependentSolution(t *testing.T) {
 }
 
 // Longest run at 10 % flow spread: level, 10 psi, exponent 0.5, outlets a foot
-// apart, rounded down to 5 ft; two friction laws, recomputed stepwise. One
-// step of 5 ft is allowed for the laminar-to-turbulent bridge.
+// apart, rounded down to 5 ft; two friction laws, recomputed stepwise. That
+// smooth column jumps from laminar to Blasius at Re 2,000 (which gives 588,
+// 446, 373, 289 and 666 ft before rounding); our law bridges to Re 3,000 and
+// so comes out 1 to 4 ft longer: one step of 5 ft is allowed.
 func TestRunLengthTable(t *testing.T) {
 	for _, row := range []struct{ gpm, bore, c150, smooth float64 }{
 		{0.22, 0.625, 645, 585}, {0.34, 0.625, 485, 445}, {0.45, 0.625, 405, 370}, {0.67, 0.625, 310, 285}, {0.45, 0.875, 720, 665},
@@ -151,11 +153,12 @@ func TestRunLengthTable(t *testing.T) {
 			run, err := LongestRun(line, unit.FromPSI(10), 10, 1000)
 			require.NoError(t, err)
 			assert.False(t, run.AtLimit)
-			return float64(run.Length) / unit.MetresPerFoot
+			return float64(run.Outlets)
 		}
-		assert.InDelta(t, row.c150, feet(Friction{Law: HazenWilliams, C: 150}), 5, "%v gpm, C 150", row.gpm)
+		down := func(feet float64) float64 { return 5 * math.Floor(feet/5) }
+		assert.Equal(t, row.c150, down(feet(Friction{Law: HazenWilliams, C: 150})), "%v gpm, C 150", row.gpm)
 		got := feet(Friction{})
-		assert.InDelta(t, row.smooth, got, 7, "%v gpm, smooth", row.gpm)
+		assert.InDelta(t, row.smooth, down(got), 5, "%v gpm, smooth", row.gpm)
 		assert.Less(t, got, row.c150, "C 150 flatters a small bore")
 		t.Logf("%.2f gpm/100 ft, %.3f in: table %v ft, ours %.0f ft (smooth)", row.gpm, row.bore, row.smooth, got)
 	}

@@ -97,6 +97,12 @@ func (w *work) listMissing() {
 			w.missing(m.field, m.settles)
 		}
 	}
+	if _, known := w.push(); !known && !in.Lift.Given && in.Supply != waterquality.Municipal && in.Supply != waterquality.Tank && in.Supply != "none" {
+		w.missing("lift_m", "head and power of the pump")
+	}
+	if in.Supply == waterquality.Tank && !in.Pressure.Given && !in.Rise.Given {
+		w.missing("rise_m", "what the tank's height pushes: measure from its water down to the beds")
+	}
 	if in.Supply == waterquality.Municipal && !in.Pressure.Given {
 		w.missing("pressure_kpa", "whether the supply pushes enough: read a gauge while water runs")
 	}

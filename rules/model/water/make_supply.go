@@ -51,8 +51,8 @@ func (w *work) push() (unit.Kilopascals, bool) {
 	return 0, false
 }
 
-// supply sizes header and pump for the zone that lies farthest. It needs beds
-// and a tested flow.
+// supply sizes header and pump for the zone that lies farthest, on ground that
+// is level along the header. It needs beds and a tested flow.
 func (w *work) supply() {
 	in, t := &w.in, &w.plan.Tape
 	if !in.Flow.Given && w.gravityOnly() {
@@ -94,8 +94,9 @@ func (w *work) supply() {
 	}
 	s.Total = round(s.Head.Total(), stepHead)
 	flow := t.BedFlow * unit.LitresPerHour(sizes[0])
-	s.PumpNeeded = in.Lift.Value > 0 || !pushKnown && in.Supply != waterquality.Municipal
-	if s.PumpNeeded {
+	s.PumpNeeded = in.Lift.Value > 0 || !pushKnown && in.Supply != waterquality.Municipal && in.Supply != waterquality.Tank
+	s.HeadKnown = pushKnown || in.Lift.Given
+	if s.PumpNeeded && s.HeadKnown {
 		s.WaterPower = round(drip.WaterPower(flow, s.Total), stepPower)
 		s.ShaftPower = round(drip.ShaftPower(flow, s.Total, drip.UsualPumpEfficiency), stepPower)
 	}
@@ -244,18 +245,26 @@ func (w *work) supplySteps() {
 			named("speed limit", drip.MaxVelocity),
 			named("loss to the farthest bed", s.HeaderLoss))
 	}
-	w.step("head", "What the source must push",
+	title := "What the source must push"
+	if !s.HeadKnown {
+		title = "What the source must push, beside its lift, which was not given"
+	}
+	w.step("head", title,
 		"lift + rise + header and main + filter + injector + pressure at the tape",
 		"Texas A&M AgriLife B-6011; Florida Extension circular on pump head",
-		named("total head", s.Total),
-		named("lift", s.Head.Lift), named("rise", s.Head.Rise), named("friction", s.Head.Friction),
-		named("filter", s.Head.Filter), named("injector", s.Head.Injector), named("at the tape", s.Head.Operating))
-	if s.PumpNeeded {
+		head("total head", s.Total),
+		head("lift", s.Head.Lift), head("rise", s.Head.Rise), head("friction", s.Head.Friction),
+		head("filter", s.Head.Filter), head("injector", s.Head.Injector), head("at the tape", s.Head.Operating))
+	if s.PumpNeeded && s.HeadKnown {
 		w.step("pump", "Pump power",
 			"flow × head × weight of water ÷ pump efficiency",
 			"\"Irrigation formulas\" sheet; Utah State University, sprinkle and trickle lecture 11; efficiency 0.75 where unknown",
 			named("shaft power", s.ShaftPower),
 			named("power in the water", s.WaterPower),
-			named("head", s.Total))
+			head("head", s.Total))
 	}
+}
+
+func head(name string, v unit.Metres) Named {
+	return Named{Name: name, Quantity: unit.Quantity{Kind: unit.KindHead, SI: float64(v)}}
 }

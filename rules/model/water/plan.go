@@ -165,6 +165,7 @@ type Supply struct {
 	SourceGives Optional[unit.Kilopascals] // pressure left at the tape's inlet
 	Needs       unit.Kilopascals           // at the source's outlet
 	PumpNeeded  bool
+	HeadKnown   bool // false where the lift is not given: Total then lacks it, and power is not told
 	WaterPower  unit.Kilowatts
 	ShaftPower  unit.Kilowatts
 	Gravity     *drip.GravityFeed

@@ -166,7 +166,7 @@ func TestMissingIsNeverInvented(t *testing.T) {
 	assert.Nil(t, p.Supply)
 	assert.Nil(t, p.Schedule)
 	assert.Nil(t, p.Tape.Profile)
-	assert.Len(t, p.Missing, 15)
+	assert.Len(t, p.Missing, 16)
 
 	for name, c := range map[string]struct {
 		forget func(*Input)
@@ -486,4 +486,16 @@ func TestLongestRunCheckNCAT(t *testing.T) {
 		}
 	}
 	t.Fatal("no such check")
+}
+
+// Without the lift of a well, head and power are not told.
+func TestLiftIsNotInvented(t *testing.T) {
+	in := tomatoField()
+	in.Lift = Optional[unit.Metres]{}
+	p := plan(t, in)
+	assert.True(t, p.Supply.PumpNeeded)
+	assert.False(t, p.Supply.HeadKnown)
+	assert.Zero(t, p.Supply.ShaftPower)
+	assert.Equal(t, "lift_m", p.Missing[0].Field)
+	assert.Equal(t, "undecided fits fits tightly does not fit", Undecided.String()+" "+Fits.String()+" "+FitsTightly.String()+" "+DoesNotFit.String())
 }

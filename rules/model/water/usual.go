@@ -77,8 +77,12 @@ func fill(in Input) (filled, []Assumption) {
 	note(in.Efficiency.Given, "efficiency_percent", f.efficiency, "Colorado State Extension 5.623: about 90 %, 85–95 %")
 	note(in.Hours.Given, "hours_per_day", f.hours, "from memory: designs keep to 18–20 h at the peak")
 	note(in.FilterLoss.Given, "filter_loss_kpa", f.filterLoss, "from memory")
-	note(in.FilmCut.Given, "film_cut_percent", f.filmCut.Low, "FAO-56 chapter 10, 10–30 % on average (from memory)")
+	note(in.FilmCut.Given, "film_cut_percent", "10–30 %", "FAO-56 chapter 10, on average (from memory)")
 	note(in.Canopy.Given || !in.BedCentres.Given, "canopy_m", f.ground.Full, "full-grown plants draw on the ground between the beds too (our reasoning, no source)")
+	if in.Flow.Given {
+		note(in.Rise.Given, "rise_m", unit.Metres(0), "taken as level with the source")
+		note(in.Header.Given, "header_m", unit.Metres(0), "taken as beside the first bed: pipe to the source is not counted")
+	}
 	if in.Texture != "" {
 		note(in.OrganicMatter.Given, "organic_percent", unit.Percent(2.5), "Saxton and Rawls 2006, class table")
 	}

@@ -44,15 +44,15 @@ const lowFlowOutlet unit.LitresPerHour = 0.16 * unit.LitresPerGallon
 // FilterFor chooses by the outlet and the supply. The base is 120 mesh or finer
 // (Agriculture Victoria); low-flow outlets get 200 mesh, the typical screen of
 // a Florida circular. Surface water needs media or disc filters first, because
-// algae blind a screen (University of Florida WI009). The tape's label has the
-// last word.
+// algae blind a screen (University of Florida WI009). For an unknown supply
+// ("") only the mesh is told. The tape's label has the last word.
 func FilterFor(outlet unit.LitresPerHour, supply Supply) Filter {
 	f := Filter{Mesh: Meshes[2]}
 	if outlet < lowFlowOutlet {
 		f.Mesh = Meshes[5]
 	}
 	f.MediaFirst = supply.Surface()
-	f.ScreenOnly = !f.MediaFirst
+	f.ScreenOnly = !f.MediaFirst && supply != ""
 	f.SandFirst = supply == Well
 	return f
 }

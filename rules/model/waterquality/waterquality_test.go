@@ -106,6 +106,8 @@ func TestFilter(t *testing.T) {
 	assert.True(t, FilterFor(medium, Pond).MediaFirst)
 	assert.False(t, FilterFor(medium, Pond).ScreenOnly)
 	assert.True(t, FilterFor(medium, Well).SandFirst)
+	assert.True(t, FilterFor(medium, Municipal).ScreenOnly)
+	assert.False(t, FilterFor(medium, "").ScreenOnly, "an unknown supply may be a pond")
 	m, ok := FinestFor(600)
 	assert.True(t, ok)
 	assert.Equal(t, 100, m.Count)
