@@ -17,11 +17,13 @@ import (
 	"filmfurrow/rules/unit"
 )
 
-// TestMain keeps the random seasons few: each costs some tens of milliseconds.
+// TestMain keeps the random seasons few, unless the command line asks for more:
+// each costs some tens of milliseconds.
 func TestMain(m *testing.M) {
 	flag.Parse()
-	for name, value := range map[string]string{"rapid.checks": "25", "rapid.shrinktime": "5s"} {
-		if err := flag.Set(name, value); err != nil {
+	checks := flag.Lookup("rapid.checks")
+	if checks.Value.String() == checks.DefValue {
+		if err := flag.Set("rapid.checks", "25"); err != nil {
 			panic(err)
 		}
 	}

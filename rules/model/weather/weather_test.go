@@ -150,8 +150,8 @@ func TestInputErrors(t *testing.T) {
 func TestYearProperties(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		mean := rapid.Float64Range(-25, 28).Draw(t, "mean")
-		swing := rapid.Float64Range(0, 25).Draw(t, "swing")
 		gap := rapid.Float64Range(4, 18).Draw(t, "range")
+		swing := rapid.Float64Range(0, min(25, 53-gap-mean)).Draw(t, "swing")
 		peak := rapid.Float64Range(0, 12).Draw(t, "peak")
 		var n weather.Normals
 		for m := range 12 {
