@@ -74,12 +74,25 @@ type WaterAnswer struct {
 //
 // The questions are answered in the order of [Question], and each answer
 // becomes a fact of the later ones: film, bed, surface, thickness, tape, wait.
-func Advise(c Case) (Advice, error) {
+//
+// The soil's warmth takes most of the time: a caller that asks more than once
+// of the same place, soil and bed keeps the [Ground] and calls [AdviseOn].
+func Advise(c Case) (Advice, error) { return AdviseOn(nil, c) }
+
+// AdviseOn is [Advise] with a ground that was dug before. A ground of another
+// place or soil (or nil) is dug anew, so the advice is always the same.
+func AdviseOn(g *Ground, c Case) (Advice, error) {
 	if errs := Check(&c); len(errs) > 0 {
 		return Advice{}, errs
 	}
 	filled, defaults := fill(c)
-	f, err := factsOf(filled)
+	if g == nil || g.Key != keyOf(&filled) {
+		var err error
+		if g, err = Dig(c); err != nil {
+			return Advice{}, err
+		}
+	}
+	f, err := factsOf(filled, g)
 	if err != nil {
 		return Advice{}, placeError(err)
 	}

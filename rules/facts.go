@@ -3,6 +3,7 @@ package rules
 import (
 	"math"
 
+	"filmfurrow/rules/model/heat"
 	"filmfurrow/rules/model/sky"
 	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
@@ -60,7 +61,8 @@ type Facts struct {
 	Lead        unit.Days                  // from laying to the wanted planting day
 	CeilingDays [table.FilmCount + 1]int   // days with a mean above the ceiling in the first 60
 	Surface     [table.FilmCount]unit.Celsius
-	Contact     float64 // share of a film's effect that reaches the soil
+	Rough       bool // clods, trash or dry soil hold the film off the bed
+	Probe       heat.ProbeFinding
 
 	// Layout.
 	Top, Centres, InRow unit.Metres
@@ -98,17 +100,13 @@ const hotDay = unit.Celsius((90 - 32) / 1.8)
 // stemBurn is the film temperature from which touching stems die.
 const stemBurn unit.Celsius = 60
 
-// factsOf runs the models. The case must have passed [Check].
-func factsOf(c Case) (*Facts, error) {
+// factsOf runs the models on a ground that was dug for the case. The case must
+// have passed [Check] and have its defaults filled.
+func factsOf(c Case, g *Ground) (*Facts, error) {
 	f := &Facts{Case: c, Crop: table.CropByID(c.Crop), Soil: table.SoilByID(c.Soil.Texture), Plant: c.PlantOn.Value}
 	f.Seeded = c.Method == string(table.Seed)
 	f.index = weather.Index(f.Plant)
-	n := weather.Normals{Minimum: c.Place.TMin, Maximum: c.Place.TMax, Latitude: c.Place.Latitude.Value, Height: c.Place.Elevation.Value}
-	if !c.Place.Own {
-		n.Height = c.Place.StationAt
-		n = n.AtHeight(c.Place.Elevation.Value)
-	}
-	year, err := weather.NewYear(n)
+	year, err := weather.NewYear(normalsOf(&c.Place))
 	if err != nil {
 		return nil, err
 	}
@@ -123,7 +121,7 @@ func factsOf(c Case) (*Facts, error) {
 	f.air()
 	f.frost()
 	f.layout()
-	f.warm()
+	f.warm(g)
 	f.water()
 	return f, nil
 }
@@ -240,7 +238,7 @@ func (f *Facts) layout() {
 
 func round3(v float64) float64 { return math.Round(v*1000) / 1000 }
 
-func (f *Facts) warm() {
+func (f *Facts) warm(g *Ground) {
 	f.Depth = 0.10
 	f.EarlyFloor, f.SafeFloor = f.Crop.EarlyFloor.Value, f.Crop.SafeFloor.Value
 	if f.Seeded {
@@ -250,11 +248,9 @@ func (f *Facts) warm() {
 	f.EarlyFloor, f.SafeFloor = hundredth(float64(f.EarlyFloor)), hundredth(float64(f.SafeFloor))
 	f.WorkFloor = hundredth(float64(f.EarlyFloor+f.SafeFloor) / 2)
 	f.Ceiling = hundredth(float64(f.Crop.RootCeiling.Value))
-	f.Contact = contactOf(f.Case.Soil)
-	f.Warmth = plainWarmth(f.year, f.Plant, groundState{
-		latitude: f.Case.Place.Latitude.Value, height: f.Case.Place.Elevation.Value,
-		depth: f.Depth, damping: 0.12, contact: f.Contact, closes: int(f.CropDays) * 2 / 3,
-	})
+	f.Rough = f.Case.Soil.Tilth == "cloddy" || f.Case.Soil.Tilth == "trashy" || f.Case.Soil.Wetness == "dry"
+	f.Probe = g.Probe
+	f.Warmth = warmthFrom(g, f.Plant, depthOf(f.Seeded), int(f.CropDays)*2/3)
 	for film := range table.FilmCount + 1 {
 		_, f.Under[film], _ = f.Warmth.Of(film, 0)
 		sum := 0.0
@@ -274,7 +270,7 @@ func (f *Facts) warm() {
 	}
 	for film := range table.FilmCount {
 		f.Gained[film] = min(f.ReachWork[Bare], WarmthAfter) - min(f.ReachWork[film], WarmthAfter)
-		f.Surface[film] = f.surfaceOf(table.FilmID(film))
+		f.Surface[film] = f.hottestSurface(g, film)
 	}
 	f.WarmingPays = f.ReachWork[Bare] > -warmUp && !f.Autumn
 	f.Lead = settling
@@ -311,35 +307,14 @@ func (f *Facts) reach(film int, floor unit.Celsius, hour float64) unit.Days {
 	return Never
 }
 
-// surfaceOf is the film's own temperature at noon of a clear hot day: the
-// air of such a day plus what the film's absorbed sun adds. Midday surfaces of
-// 70–80 °C on the most absorbing films and over 60 °C on black at 32 °C air
-// are published; the slope between is ours.
-func (f *Facts) surfaceOf(film table.FilmID) unit.Celsius {
+// hottestSurface is the film's own temperature in the hottest hour of a clear
+// hot day, one day in ten, within three weeks of planting.
+func (f *Facts) hottestSurface(g *Ground, film int) unit.Celsius {
 	hottest := math.Inf(-1)
 	for day := range 21 {
-		i := (f.index + day) % weather.YearDays
-		hottest = math.Max(hottest, float64(f.year.Maximum[i])+1.28*float64(f.year.SpreadMaximum[i]))
+		hottest = math.Max(hottest, float64(g.Surface[film][(f.index+day)%weather.YearDays]))
 	}
-	row := &table.Films[film]
-	absorbed := 1 - row.SunReflected.Value - row.SunPassed.Value
-	return hundredth(hottest + 33*absorbed)
-}
-
-// contactOf is the share of a film's effect that a rough, dry or trashy bed
-// lets through.
-func contactOf(s SoilCase) float64 {
-	contact := 1.0
-	switch s.Tilth {
-	case "cloddy":
-		contact = 0.6
-	case "trashy":
-		contact = 0.5
-	}
-	if s.Wetness == "dry" {
-		contact *= 0.7
-	}
-	return round3(contact)
+	return hundredth(hottest)
 }
 
 // demand is the reference evapotranspiration of a date, mm a day.

@@ -352,7 +352,7 @@ var filmRules = [...]*Rule{
 		Because: "Opaque film warms soil only where it lies on it; film that passes the sun warms soil across a gap.",
 		Sources: []*table.Source{&table.Contact, &table.TilthMichigan}, Fires: "pepper-cloddy-spring",
 		Judge: func(f *Facts, o Option) (Finding, bool) {
-			if f.Contact >= 1 || row(o).SunPassed.Value < 0.2 || f.MeanUnder[Bare] > f.Crop.RootBest.Low {
+			if !f.Rough || row(o).SunPassed.Value < 0.2 || f.MeanUnder[Bare] > f.Crop.RootBest.Low {
 				return silent()
 			}
 			return speaksFor(0.4, "Clods or dry soil hold the film off the bed; film that passes sunlight still warms the soil beneath.")

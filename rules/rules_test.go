@@ -144,14 +144,17 @@ func TestFactorsAddUpAndSayWhatTheyMean(t *testing.T) {
 func TestAdviceForEveryCropMonthTextureAndWeedLevel(t *testing.T) {
 	base := pack(t)["least-known"]
 	n := 0
-	for i := range table.Crops {
-		for month := 1; month <= 12; month++ {
-			for j := range table.Soils {
+	for j := range table.Soils {
+		base.Soil.Texture = table.Soils[j].ID
+		ground, err := rules.Dig(base)
+		require.NoError(t, err)
+		for i := range table.Crops {
+			for month := 1; month <= 12; month++ {
 				for _, weeds := range []string{"light", "moderate", "heavy"} {
 					c := base
 					c.Crop, c.PlantOn = table.Crops[i].ID, rules.Known(unit.On(2027, month, 15))
 					c.Soil.Texture, c.Weeds.Pressure = table.Soils[j].ID, weeds
-					a, err := rules.Advise(c)
+					a, err := rules.AdviseOn(ground, c)
 					if err != nil {
 						t.Fatalf("%s in month %d on %s: %v", c.Crop, month, c.Soil.Texture, err)
 					}
@@ -174,6 +177,17 @@ func TestAdviceForEveryCropMonthTextureAndWeedLevel(t *testing.T) {
 		}
 	}
 	assert.GreaterOrEqual(t, n, 40*12*12*3)
+}
+
+func TestAGroundDugForAnotherPlaceIsNotUsed(t *testing.T) {
+	all := pack(t)
+	other, err := rules.Dig(all["tomato-high-summer"])
+	require.NoError(t, err)
+	c := all["pepper-cool-spring"]
+	first := advise(t, c)
+	second, err := rules.AdviseOn(other, c)
+	require.NoError(t, err)
+	assert.Equal(t, first.Facts.Warmth, second.Facts.Warmth)
 }
 
 func TestSameCaseSameAdvice(t *testing.T) {
@@ -226,11 +240,25 @@ func TestTiesAreCalledTies(t *testing.T) {
 	assert.Positive(t, ties, "the pack should hold a tie, or this test shows nothing")
 }
 
+// A whole case without soil physics: the ground was dug before.
 func BenchmarkAdvise(b *testing.B) {
+	c := pack(b)["pepper-cool-spring"]
+	ground, err := rules.Dig(c)
+	require.NoError(b, err)
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := rules.AdviseOn(ground, c); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// The soil's warmth for a whole year under nine films.
+func BenchmarkDig(b *testing.B) {
 	c := pack(b)["pepper-cool-spring"]
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := rules.Advise(c); err != nil {
+		if _, err := rules.Dig(c); err != nil {
 			b.Fatal(err)
 		}
 	}

@@ -94,14 +94,19 @@ func (r *Runner) probe() {
 	}
 }
 
-// at reads a curve at a depth and hour: a sine through the day's mean with its
-// highest at 15 h at 5 cm and about 16 h at 10 cm (World Vegetable Center record
-// 397: at 10 cm most often 16:00), and a straight line in the depth.
+// at reads a curve at a depth and hour: a cosine about the day's mean, up to its
+// highest and down to its lowest, with the highest at 15 h at 5 cm and half past
+// 16 at 10 cm (World Vegetable Center record 397: at 10 cm most often 16:00; a
+// test prints the model's own), and a straight line in the depth.
 func (s *Season) at(f Film, day int, depth, hour float64) float64 {
 	read := func(d int, highest float64) float64 {
 		t := &s.Soil[f][d]
-		half := float64(t.High[day]-t.Low[day]) / 2
-		return float64(t.Mean[day]) + half*math.Cos(2*math.Pi*(hour-highest)/24)
+		wave := math.Cos(2 * math.Pi * (hour - highest) / 24)
+		reach := t.High[day] - t.Mean[day]
+		if wave < 0 {
+			reach = t.Mean[day] - t.Low[day]
+		}
+		return float64(t.Mean[day]) + float64(reach)*wave
 	}
 	five, ten := read(FiveCentimetres, 15), read(TenCentimetres, 16.5)
 	share := math.Max(-0.6, math.Min(2, (depth-0.05)/0.05))

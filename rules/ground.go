@@ -1,0 +1,240 @@
+package rules
+
+import (
+	"filmfurrow/rules/model/heat"
+	"filmfurrow/rules/model/weather"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// Ground is the usual year of soil warmth at one place, in one soil, under
+// every film: computed from heat flow once, then read for any crop and day. A
+// caller may keep it as long as [GroundKey] of the case stays the same.
+type Ground struct {
+	Key GroundKey
+	// Mean, Low and High are a day's figures; index: cover, depth, day of the
+	// year as in [weather.Index]. Covers are in the order of the film table,
+	// bare ground last.
+	Mean, Low, High   [table.FilmCount + 1][heat.Depths][weather.YearDays]float32
+	BandLow, BandHigh [table.FilmCount + 1][heat.Depths][weather.YearDays]float32 // of the mean
+	Surface           [table.FilmCount + 1][weather.YearDays]float32
+	Probe             heat.ProbeFinding
+}
+
+// Bare is the place of bare ground behind the films.
+const Bare = table.FilmCount
+
+// GroundKey is all of a case that soil warmth depends on, with defaults
+// filled.
+type GroundKey struct{ input heat.Input }
+
+// KeyOf gives the key of a case that passes [Check].
+func KeyOf(c Case) GroundKey {
+	filled, _ := fill(c)
+	return keyOf(&filled)
+}
+
+// groundBed is the bed that warmth is computed for: the height is answered
+// later and makes a modest difference.
+const groundBed = unit.Metres(0.15)
+
+func keyOf(c *Case) GroundKey {
+	in := heat.Usual(normalsOf(&c.Place), 0, 1)
+	in.BedHeight, in.BedTop = groundBed, min(max(c.Field.BedTop.Value, 0.3), 2)
+	in.Lie = heat.Embossed
+	for i := range table.Soils {
+		if table.Soils[i].ID == c.Soil.Texture {
+			in.Texture = heat.Texture(i)
+		}
+	}
+	switch c.Soil.Wetness {
+	case "dry":
+		in.Moisture = heat.Dry
+	case "wet":
+		in.Moisture = heat.Wet
+	}
+	switch c.Soil.Tilth {
+	case "cloddy", "trashy":
+		in.Tilth = heat.Cloddy
+	}
+	switch c.Risk {
+	case "cool":
+		in.Season = weather.Cool
+	case "warm":
+		in.Season = weather.Warm
+	}
+	if t := c.Soil.Temperature; t.Given && c.Soil.MeasuredOn.Given {
+		in.Probe = heat.Probe{Given: true, Reading: t.Value, On: c.Soil.MeasuredOn.Value,
+			Hour: unit.Hours(c.Soil.MeasuredHour.Or(8)), Depth: min(max(c.Soil.MeasuredDepth.Or(0.1), 0.02), 0.30)}
+		if film, ok := table.FilmByID(c.Practice.ReuseFilm); ok {
+			in.Probe.Film = heat.Film(film) + 1
+		}
+	}
+	return GroundKey{in}
+}
+
+func normalsOf(p *Place) weather.Normals {
+	n := weather.Normals{Minimum: p.TMin, Maximum: p.TMax, Latitude: p.Latitude.Value, Height: p.Elevation.Value}
+	if !p.Own {
+		n.Height = p.StationAt
+		n = n.AtHeight(p.Elevation.Value)
+	}
+	return n
+}
+
+// The year is computed in two stretches that overlap, so that the days on
+// which a stretch begins, with film just laid, are never shown.
+const (
+	stretchDays  = heat.MaxDays
+	settlingDays = 20
+)
+
+// any year does for a usual year: 2025 has no leap day.
+const groundYear = 2025
+
+// GroundWork computes a [Ground] in slices, so that a browser can stay awake.
+type GroundWork struct {
+	ground  *Ground
+	runners [2]*heat.Runner
+	froms   [2]int // index of each stretch's first day
+	at      int
+}
+
+// NewGroundWork begins the work for a case that passes [Check]. The error is a
+// [FieldErrors].
+func NewGroundWork(c Case) (*GroundWork, error) {
+	filled, _ := fill(c)
+	key := keyOf(&filled)
+	w := &GroundWork{ground: &Ground{Key: key}, froms: [2]int{-settlingDays, 160}}
+	for i, from := range w.froms {
+		in := key.input
+		in.Start = unit.On(groundYear, 1, 1).Plus(unit.Days(from))
+		in.Days, in.Laid = stretchDays, in.Start
+		if in.Probe.Given {
+			in.Probe.On = sameDay(in.Probe.On, in.Start)
+			in.Probe.Given = in.Probe.On.Minus(in.Start) < stretchDays
+		}
+		runner, err := heat.NewRunner(in)
+		if err != nil {
+			return nil, placeError(err)
+		}
+		w.runners[i] = runner
+	}
+	return w, nil
+}
+
+// sameDay moves a date to the first time that its day comes from a start on.
+func sameDay(d, start unit.Date) unit.Date {
+	year, _, _ := start.Civil()
+	moved := weather.DateOf(year, weather.Index(d))
+	if moved < start {
+		moved = weather.DateOf(year+1, weather.Index(d))
+	}
+	return moved
+}
+
+// Step works for about so many days of weather and tells whether all is done.
+func (w *GroundWork) Step(days int) bool {
+	if w.at < len(w.runners) && w.runners[w.at].Step(days) {
+		w.take(w.runners[w.at].Season(), w.froms[w.at])
+		w.at++
+		if w.at == len(w.runners) {
+			w.shift()
+		}
+	}
+	return w.at == len(w.runners)
+}
+
+// Progress is the share of the work done, 0–1.
+func (w *GroundWork) Progress() float64 {
+	if w.at == len(w.runners) {
+		return 1
+	}
+	return (float64(w.at) + w.runners[w.at].Progress()) / float64(len(w.runners))
+}
+
+// Ground is the result; nil until Step says done.
+func (w *GroundWork) Ground() *Ground {
+	if w.at < len(w.runners) {
+		return nil
+	}
+	return w.ground
+}
+
+// cover gives a film's place in the heat model, whose bare ground comes first.
+func cover(film int) heat.Film {
+	if film == Bare {
+		return heat.Bare
+	}
+	return heat.Film(film) + 1
+}
+
+// take copies a stretch into the year, from its settled days on.
+func (w *GroundWork) take(s *heat.Season, from int) {
+	g := w.ground
+	if s.Probe.Given {
+		g.Probe = s.Probe
+	}
+	for day := settlingDays; day < s.Days; day++ {
+		i := from + day
+		if i >= weather.YearDays {
+			i -= weather.YearDays
+		}
+		for film := range table.FilmCount + 1 {
+			for depth := range heat.Depths {
+				track := &s.Soil[cover(film)][depth]
+				g.Mean[film][depth][i] = float32(track.Mean[day])
+				g.Low[film][depth][i] = float32(track.Low[day])
+				g.High[film][depth][i] = float32(track.High[day])
+				low, high := s.Band(cover(film), depth, day)
+				g.BandLow[film][depth][i], g.BandHigh[film][depth][i] = float32(low), float32(high)
+			}
+			g.Surface[film][i] = float32(s.Surface[cover(film)][day])
+		}
+	}
+}
+
+// shift carries a believed probe reading to the stretch that did not hold it.
+func (w *GroundWork) shift() {
+	g := w.ground
+	if !g.Probe.Given || g.Probe.Doubtful {
+		return
+	}
+	by := float32(g.Probe.Shift)
+	holder := 0
+	if w.runners[1].Season().Probe.Given {
+		holder = 1
+	}
+	for film := range table.FilmCount + 1 {
+		for depth := range heat.Depths {
+			for i := range weather.YearDays {
+				if inStretch(i, w.froms[holder]) {
+					continue
+				}
+				g.Mean[film][depth][i] += by
+				g.Low[film][depth][i] += by
+				g.High[film][depth][i] += by
+				g.BandLow[film][depth][i] += by
+				g.BandHigh[film][depth][i] += by
+			}
+		}
+	}
+}
+
+// inStretch tells whether a day of the year was taken last from a stretch.
+func inStretch(i, from int) bool {
+	second := i >= 160+settlingDays
+	return second == (from == 160)
+}
+
+// Dig computes the ground of a case at once. It takes about a tenth of a
+// second; see [GroundWork] for slices.
+func Dig(c Case) (*Ground, error) {
+	w, err := NewGroundWork(c)
+	if err != nil {
+		return nil, err
+	}
+	for !w.Step(1000) {
+	}
+	return w.Ground(), nil
+}
