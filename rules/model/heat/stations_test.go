@@ -30,7 +30,10 @@ type plot struct {
 }
 
 // The plots in order of station number are dealt in turn into two halves: the
-// constants of the sward were fitted on the first half, the second was not used.
+// constants of the sward were fitted on the first half. The second was used for
+// no constant, but its scores were seen while some eight forms of the sward were
+// tried (the form was kept by its score on the first half), so it is unseen by
+// the fit, not by us.
 var fittedOn = []string{"03048", "03063", "04127", "04138", "13301", "23907", "53132", "53139",
 	"53926", "54933", "63849", "63858", "94078", "94085", "94644"}
 
