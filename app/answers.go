@@ -33,6 +33,9 @@ func (v *verdictPart) Render() app.UI {
 		)
 	}
 	return app.Section().Class("verdict verdict-"+rules.Verdict.Key(best)).ID("verdict").Aria("live", "polite").Body(
+		only(v.S.digging, func() app.UI {
+			return app.P().Class("waiting").Role("status").Text("Working out the soil’s warmth for this place …")
+		}),
 		only(v.S.stale, func() app.UI {
 			return app.P().Class("stale").Text("These answers are for the last field that could be read. Mend what is marked above.")
 		}),

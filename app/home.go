@@ -1,6 +1,8 @@
 package app
 
 import (
+	"time"
+
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
 	"filmfurrow/rules"
@@ -35,8 +37,19 @@ func (h *home) OnMount(ctx app.Context) {
 		s.take(kept)
 	}
 	s.follow(h, onForm, h.Update)
+	s.dig = func(work *rules.GroundWork, done func()) {
+		ctx.Async(func() {
+			for !work.Step(daysASlice) {
+				time.Sleep(time.Millisecond) // lets the browser draw and take keys
+			}
+			ctx.Dispatch(func(app.Context) { done() })
+		})
+	}
 	loadNormals(ctx, s)
 }
+
+// daysASlice keeps one slice of the soil's work to a few milliseconds.
+const daysASlice = 12
 
 func (h *home) OnDismount() { h.store().leave(h) }
 

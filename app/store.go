@@ -20,6 +20,12 @@ type store struct {
 	wrong   map[string]rules.FieldError
 	advice  *rules.Advice // the last good one
 	stale   bool          // the advice is older than what stands in the form
+	ground  *rules.Ground // soil warmth of the last place, soil and bed
+	digging bool          // soil warmth for another place is being worked out
+	wanted  rules.GroundKey
+	// dig works in slices beside the typing and calls back when all is done;
+	// without it (before the page runs) the work is done at once.
+	dig     func(*rules.GroundWork, func())
 	system  unit.System
 	example bool // nothing of the grower's own has been typed yet
 	places  *normals.Table
@@ -68,28 +74,77 @@ func (s *store) tell(t topic) {
 }
 
 // work asks the engine. Wrong fields leave the last good advice standing,
-// marked as such.
+// marked as such. Where the soil's warmth must be worked out anew, the last
+// advice stands until it is there.
 func (s *store) work() {
-	a, err := rules.Advise(s.c)
 	for field := range s.wrong {
 		if s.wrong[field].Field != field { // errors that came from the whole case
 			delete(s.wrong, field)
 		}
 	}
+	if errs := rules.Check(&s.c); len(errs) > 0 {
+		s.blame(errs)
+		return
+	}
+	key := rules.KeyOf(s.c)
+	if s.ground == nil || s.ground.Key != key {
+		s.digFor(key)
+		return
+	}
+	s.digging = false
+	a, err := rules.AdviseOn(s.ground, s.c)
 	if err != nil {
-		if list, ok := err.(rules.FieldErrors); ok {
-			for _, e := range list {
-				if _, have := s.wrong[e.Field]; !have {
-					e.Field += " "
-					s.wrong[strings.TrimSpace(e.Field)] = e
-				}
-			}
-		}
-		s.stale = true
+		s.blame(err)
 		return
 	}
 	s.advice = &a
 	s.stale = len(s.wrong) > 0
+}
+
+// digFor works out the soil's warmth, and then the advice.
+func (s *store) digFor(key rules.GroundKey) {
+	if s.digging && s.wanted == key {
+		return
+	}
+	work, err := rules.NewGroundWork(s.c)
+	if err != nil {
+		s.blame(err)
+		return
+	}
+	s.digging, s.wanted = true, key
+	done := func() {
+		if s.wanted != key {
+			return // somebody typed on; a newer work is under way
+		}
+		s.ground, s.digging = work.Ground(), false
+		s.work()
+	}
+	if s.dig == nil {
+		for !work.Step(1000) {
+		}
+		done()
+		return
+	}
+	s.dig(work, func() {
+		done()
+		s.tell(onAdvice)
+	})
+}
+
+// blame sets errors of the whole case beside their fields.
+func (s *store) blame(err error) {
+	s.stale = true
+	list, ok := err.(rules.FieldErrors)
+	if !ok {
+		return
+	}
+	for _, e := range list {
+		if _, have := s.wrong[e.Field]; !have {
+			field := e.Field
+			e.Field += " "
+			s.wrong[field] = e
+		}
+	}
 }
 
 // set takes what was typed into one field.
