@@ -55,6 +55,13 @@ var measures = [...][2]measure{
 	KindAngle:         {{"°", 1, 0, 2}, {"°", 1, 0, 2}},
 	KindDate:          {{"", 1, 0, 0}, {"", 1, 0, 0}},
 	KindWord:          {{"", 1, 0, 0}, {"", 1, 0, 0}},
+	KindPer100:        {{"L per 100 m", 1, 0, 0}, {"gal per 100 ft", MetresPerFoot / LitresPerGallon, 0, 1}},
+	KindPumpPower:     {{"kW", 1, 0, 2}, {"hp", 1 / KilowattsPerHP, 0, 2}},
+	KindWaterSpeed:    {{"m/s", 1, 0, 2}, {"ft/s", 1 / MetresPerFoot, 0, 1}},
+	KindSmallFlow:     {{"L/h", 1, 0, 2}, {"gal/h", 1 / LitresPerGallon, 0, 3}},
+	KindSlope:         {{"%", 1, 0, 1}, {"%", 1, 0, 1}},
+	KindRate:          {{"kg/ha", 1, 0, 2}, {"lb/acre", SquareMetresPerAcre / 10000 / KilogramsPerPound, 0, 2}},
+	KindStrength:      {{"kg/L", 1, 0, 3}, {"lb/gal", LitresPerGallon / KilogramsPerPound, 0, 2}},
 }
 
 // Symbol is the unit that stands behind a number of this kind.

@@ -32,6 +32,13 @@ const (
 	KindAngle                     // degrees of latitude or longitude
 	KindDate                      // days since 1 January 1970
 	KindWord                      // a word or phrase, as it stands
+	KindPer100                    // L for 100 m of bed, or gal for 100 ft
+	KindPumpPower                 // kW or hp, to the hundredth
+	KindWaterSpeed                // m/s or ft/s
+	KindSmallFlow                 // L/h or gal/h, to the hundredth
+	KindSlope                     // percent, to the tenth
+	KindRate                      // kg/ha or lb/acre
+	KindStrength                  // kg/L or lb/gal
 )
 
 // Quantity is one figure inside a [Phrase]: a value in SI and its kind, or a
@@ -44,6 +51,27 @@ type Quantity struct {
 
 // Short marks a length that is shown in centimetres or inches.
 type Short Metres
+
+// PumpPower marks a power of a pump, which is small beside a tractor's.
+type PumpPower Kilowatts
+
+// WaterSpeed marks the speed of water in a pipe.
+type WaterSpeed MetresPerSecond
+
+// SmallFlow marks a flow of one outlet or injector.
+type SmallFlow LitresPerHour
+
+// Slope marks a rise ÷ run, percent.
+type Slope Percent
+
+// LitresPer100Metres is a volume of water for 100 m of bed.
+type LitresPer100Metres float64
+
+// KilogramsPerHectare is a rate for an area of field.
+type KilogramsPerHectare float64
+
+// KilogramsPerLitre is the strength of a stock solution.
+type KilogramsPerLitre float64
 
 // Minutes is a length of time in minutes.
 type Minutes float64
@@ -64,6 +92,20 @@ func Of(v any) Quantity {
 		return Quantity{Kind: KindWarming, SI: float64(v)}
 	case Short:
 		return Quantity{Kind: KindShort, SI: float64(v)}
+	case PumpPower:
+		return Quantity{Kind: KindPumpPower, SI: float64(v)}
+	case WaterSpeed:
+		return Quantity{Kind: KindWaterSpeed, SI: float64(v)}
+	case SmallFlow:
+		return Quantity{Kind: KindSmallFlow, SI: float64(v)}
+	case Slope:
+		return Quantity{Kind: KindSlope, SI: float64(v)}
+	case LitresPer100Metres:
+		return Quantity{Kind: KindPer100, SI: float64(v)}
+	case KilogramsPerHectare:
+		return Quantity{Kind: KindRate, SI: float64(v)}
+	case KilogramsPerLitre:
+		return Quantity{Kind: KindStrength, SI: float64(v)}
 	case Metres:
 		return Quantity{Kind: KindLong, SI: float64(v)}
 	case Micrometres:

@@ -35,7 +35,8 @@ type Class struct {
 	GuideLow, GuideHigh float64
 	// WetLow, Wet and WetHigh are the width that one line of tape wets in a bed
 	// (common practice, no source: from 8–12 in of sand to 20–30 in of clay; one
-	// system guide prints 16 in sand to 24 in clay). A shovel knows better.
+	// system guide prints 16 in sand to 24 in clay). The middle is that of the
+	// engine's soil table, which draws the bed. A shovel knows better.
 	WetLow, Wet, WetHigh unit.Metres
 }
 
@@ -43,7 +44,7 @@ const inchesPerFoot = 1.0 / 12 // a depth in inches on a foot of soil, as a shar
 
 // Classes holds the twelve rows, from coarse to fine.
 var Classes = [...]Class{
-	{Sand, .88, .05, 0.75 * inchesPerFoot, 1.25 * inchesPerFoot, inches(8), inches(12), inches(16)},
+	{Sand, .88, .05, 0.75 * inchesPerFoot, 1.25 * inchesPerFoot, inches(8), inches(10), inches(16)},
 	{LoamySand, .80, .05, 0.75 * inchesPerFoot, 1.25 * inchesPerFoot, inches(8), inches(12), inches(16)},
 	{SandyLoam, .65, .10, 1.25 * inchesPerFoot, 1.75 * inchesPerFoot, inches(12), inches(14), inches(18)},
 	{Loam, .40, .20, 1.50 * inchesPerFoot, 2.30 * inchesPerFoot, inches(16), inches(20), inches(24)},
@@ -52,9 +53,9 @@ var Classes = [...]Class{
 	{SandyClayLoam, .60, .25, 1.75 * inchesPerFoot, 2.50 * inchesPerFoot, inches(16), inches(20), inches(24)},
 	{ClayLoam, .30, .35, 1.75 * inchesPerFoot, 2.50 * inchesPerFoot, inches(20), inches(24), inches(30)},
 	{SiltyClayLoam, .10, .35, 1.75 * inchesPerFoot, 2.50 * inchesPerFoot, inches(20), inches(24), inches(30)},
-	{SandyClay, .50, .40, 0, 0, inches(20), inches(24), inches(30)},
-	{SiltyClay, .10, .45, 0, 0, inches(20), inches(24), inches(30)},
-	{Clay, .25, .50, 0, 0, inches(20), inches(24), inches(30)},
+	{SandyClay, .50, .40, 0, 0, inches(20), inches(25), inches(30)},
+	{SiltyClay, .10, .45, 0, 0, inches(20), inches(27), inches(32)},
+	{Clay, .25, .50, 0, 0, inches(20), inches(27), inches(32)},
 }
 
 func inches(in float64) unit.Metres { return unit.Metres(in * unit.MetresPerInch) }

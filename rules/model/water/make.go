@@ -42,14 +42,15 @@ type work struct {
 	in   filled
 	plan Plan
 
-	peakNet   float64 // L a day for a metre of bed
-	peakGross float64
-	longest   unit.Minutes
-	bedFlow   float64 // L/h for a metre of bed, as it runs
-	light     bool    // a way out being tried: no steps, no longest lines, no ways out of its own
-	stops     []unit.Phrase
-	troubles  trouble
-	cares     []unit.Phrase
+	peakNet    float64 // L a day for a metre of bed
+	peakGross  float64
+	firstGross float64
+	longest    unit.Minutes
+	bedFlow    float64 // L/h for a metre of bed, as it runs
+	light      bool    // a way out being tried: no steps, no longest lines, no ways out of its own
+	stops      []unit.Phrase
+	troubles   trouble
+	cares      []unit.Phrase
 }
 
 // trouble sorts what stops a plan, so that only ways out that bear on it are
@@ -120,10 +121,6 @@ func (w *work) step(id, title, formula, source string, result Named, inputs ...N
 }
 
 func named(name string, v any) Named { return Named{Name: name, Quantity: unit.Of(v)} }
-
-func per100(name string, v any) Named {
-	return Named{Name: name, Quantity: unit.Of(v), PerHundred: true}
-}
 
 func (w *work) verdict() {
 	p := &w.plan

@@ -75,6 +75,9 @@ func (w *work) demand() {
 	d.Total = per100m(total)
 	d.InField = round(unit.Millimetres(total/float64(in.BedCentres.Value)), stepDepth)
 	w.peakNet, w.peakGross = peak.PerMetre, w.gross(peak.PerMetre)
+	first := season.On(0)
+	w.firstGross = w.gross(first.PerMetre)
+	d.First = First{Use: round(first.Use, stepDepth), Net: per100m(first.PerMetre), Gross: per100m(w.firstGross)}
 	d.Peak = Peak{
 		On:        peak.Date,
 		Use:       round(peak.Use, stepDepth),
@@ -101,14 +104,14 @@ func (w *work) demand() {
 	w.step("net", "Litres for the bed",
 		"crop use × width of ground that the crop draws on × length of bed",
 		"1 mm on 1 m² is 1 L; the width grows from the bed top to the bed centres as leaves close (our reasoning, no source)",
-		per100("net need a day", unit.Litres(d.Peak.Net)),
+		named("net need a day", d.Peak.Net),
 		named("crop use a day", d.Peak.Use),
 		named("width", unit.Short(round(peak.Ground, stepLength))))
 	w.step("gross", "Water to pump",
 		"net need ÷ the share that stays with the roots, or ÷ (1 − leaching) where that is more",
 		"Colorado State Extension 5.623; leaching: FAO Irrigation and Drainage Paper 29 (from memory)",
-		per100("gross need a day", unit.Litres(d.Peak.Gross)),
-		per100("net need a day", unit.Litres(d.Peak.Net)),
+		named("gross need a day", d.Peak.Gross),
+		named("net need a day", d.Peak.Net),
 		named("stays with the roots", in.efficiency),
 		named("leaching", d.Leaching))
 }
@@ -152,6 +155,7 @@ func (w *work) months() {
 			m.HoursAWeek = Known(round(7*hours, stepHours))
 		}
 	}
+	d.First.Run = round(unit.Minutes(60*w.firstGross/w.bedFlow), stepMinutes)
 	d.Peak.Run = round(w.peakRun(), stepMinutes)
 	d.Peak.Runs = soilwater.RunsADay(w.peakRun(), w.longest)
 	d.Peak.EachRun = round(w.peakRun()/unit.Minutes(d.Peak.Runs), stepMinutes)

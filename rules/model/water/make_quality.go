@@ -151,7 +151,7 @@ func (w *work) chlorine() {
 	w.step("chlorine", "Chlorine to inject",
 		"flow × strength wanted ÷ (10,000 × percent of the bleach)",
 		"microirrigation management reference book, table 3: gal/h = 0.006 × gal/min × ppm ÷ percent",
-		named("inject an hour", unit.Litres(c.Inject)),
+		named("inject", unit.SmallFlow(c.Inject)),
 		named("flow of the largest zone", flow),
 		named("strength wanted", c.Wanted),
 		named("bleach", in.Bleach.Value))

@@ -68,7 +68,7 @@ func (w *work) soil() {
 	w.step("store", "Water that the wet strip may give",
 		"available water × root depth in the bed × share that may be used × wetted width",
 		"Saxton and Rawls 2006; FAO-56 table 22; wetted width: common practice, no source",
-		per100("store", unit.Litres(s.Store)),
+		named("store", s.Store),
 		named("available water, share of the soil", s.Water.Available),
 		named("root depth in the bed", unit.Short(s.Depth)),
 		named("share that may be used", s.Depletion),
@@ -77,8 +77,8 @@ func (w *work) soil() {
 		"store ÷ flow of the bed's tape",
 		"the form of the NCAT/ATTRA and Penn State (2013) table; its own assumptions are not printed, and two editions differ by half",
 		named("longest run", s.Longest),
-		per100("store", unit.Litres(s.Store)),
-		per100("flow an hour", unit.Litres(round(100*w.bedFlow, stepVolume))))
+		named("store", s.Store),
+		named("flow of the bed", unit.LitresPerHourPer100Metres(round(100*w.bedFlow, stepVolume))))
 }
 
 func (w *work) run(s soilwater.Section) unit.Minutes {

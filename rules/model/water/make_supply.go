@@ -241,8 +241,8 @@ func (w *work) supplySteps() {
 			"5 ft/s: \"Irrigation formulas\" sheet; nominal sizes: common practice, no source",
 			named("bore", unit.Short(s.Bore.Inside)),
 			named("flow of the largest zone", last.Flow),
-			named("speed", last.Velocity),
-			named("speed limit", drip.MaxVelocity),
+			named("speed", unit.WaterSpeed(last.Velocity)),
+			named("speed limit", unit.WaterSpeed(drip.MaxVelocity)),
 			named("loss to the farthest bed", s.HeaderLoss))
 	}
 	title := "What the source must push"
@@ -259,8 +259,8 @@ func (w *work) supplySteps() {
 		w.step("pump", "Pump power",
 			"flow × head × weight of water ÷ pump efficiency",
 			"\"Irrigation formulas\" sheet; Utah State University, sprinkle and trickle lecture 11; efficiency 0.75 where unknown",
-			named("shaft power", s.ShaftPower),
-			named("power in the water", s.WaterPower),
+			named("shaft power", unit.PumpPower(s.ShaftPower)),
+			named("power in the water", unit.PumpPower(s.WaterPower)),
 			head("head", s.Total))
 	}
 }

@@ -161,7 +161,7 @@ func (w *work) tapeSteps() {
 		named("inlet pressure", t.Pressure),
 		named("length", in.BedLength.Value),
 		named("bore", unit.Short(in.tapeBore)),
-		named("slope", in.Slope),
+		named("slope", unit.Slope(in.Slope)),
 		named("lowest pressure", round(p.Lowest, stepPressure)),
 		named("lowest at", round(p.LowestAt, stepLength)))
 	w.step("spread", "How evenly a line waters",

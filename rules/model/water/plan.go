@@ -8,9 +8,8 @@ import (
 	"filmfurrow/rules/unit"
 )
 
-// LitresPer100Metres is a volume of water for 100 m of bed. (Gallons for 100 ft
-// are this × 0.3048 ÷ 3.785.)
-type LitresPer100Metres float64
+// LitresPer100Metres is a volume of water for 100 m of bed.
+type LitresPer100Metres = unit.LitresPer100Metres
 
 // Verdict says whether the plan works.
 type Verdict uint8
@@ -81,6 +80,7 @@ type Demand struct {
 	Season   unit.Days
 	Stages   [4]unit.Days
 	Months   []Month
+	First    First
 	Peak     Peak
 	Leaching unit.Percent       // share of the water that must pass the roots
 	Total    LitresPer100Metres // gross, over the season
@@ -107,6 +107,13 @@ type Month struct {
 	Interval        unit.Days            // days that may pass between runs
 	HoursADay       Optional[unit.Hours] // all zones
 	HoursAWeek      Optional[unit.Hours] // all zones
+}
+
+// First is the planting day, when plants are small.
+type First struct {
+	Use        unit.Millimetres
+	Net, Gross LitresPer100Metres
+	Run        unit.Minutes // of a zone
 }
 
 // Peak is the hungriest day, which sizes the system.
@@ -275,10 +282,8 @@ type Step struct {
 	Source  string
 }
 
-// Named is a figure with its name. PerHundred marks a figure for 100 m of bed
-// (100 ft in US units: × 0.3048).
+// Named is a figure with its name.
 type Named struct {
-	Name       string
-	Quantity   unit.Quantity
-	PerHundred bool
+	Name     string
+	Quantity unit.Quantity
 }

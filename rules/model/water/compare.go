@@ -1,0 +1,97 @@
+package water
+
+import (
+	"filmfurrow/rules/model/soilwater"
+	"filmfurrow/rules/unit"
+)
+
+// Candidate is a tape that might be bought: outlet spacing and flow at 8 psi.
+type Candidate struct {
+	Spacing unit.Metres
+	Flow    unit.LitresPerHourPer100Metres
+}
+
+// Need is what the crop needs, whatever the tape.
+type Need struct {
+	Known               bool
+	FirstUse, PeakUse   unit.Millimetres   // a day
+	FirstGross, PeakDay LitresPer100Metres // a day, gross
+}
+
+// Sketch is what one tape would make of a plan: the figures that [Make] gives
+// for that tape, without the parts that a choice between tapes does not need.
+type Sketch struct {
+	Pressure  unit.Kilopascals // at the tape's inlet
+	BedFlow   unit.LitresPerHour
+	Spread    unit.Percent // along a bed; 0 where its length is unknown
+	FirstRun  unit.Minutes // a day and zone; 0 where the need is unknown
+	PeakRun   unit.Minutes
+	Longest   unit.Minutes // single run; 0 where soil or roots are unknown
+	Runs      int          // on the hungriest day
+	Zones     int          // 0 where beds or flow are unknown or no bed can run
+	NoBed     bool         // not even one bed can run
+	HoursADay Optional[unit.Hours]
+	Hours     unit.Hours    // that water may run a day
+	Stops     []unit.Phrase // why it does not fit; none where it fits or too little is known
+}
+
+// Compare sketches a plan for each of some tapes. The crop's need is worked out
+// once. It has the problems of [Make]; the tape of the input is ignored.
+func Compare(in Input, tapes []Candidate) (Need, []Sketch, []Problem) {
+	if len(tapes) == 0 {
+		return Need{}, nil, nil
+	}
+	in.Cool, in.Dry = Optional[Year]{}, Optional[Year]{}
+	first := &work{light: true}
+	sketches := make([]Sketch, len(tapes))
+	for i, tape := range tapes {
+		in.Spacing, in.TapeFlow = tape.Spacing, tape.Flow
+		if problems := check(in); len(problems) > 0 {
+			return Need{}, nil, problems
+		}
+		w := first
+		if i > 0 {
+			w = &work{light: true, peakNet: first.peakNet, peakGross: first.peakGross, firstGross: first.firstGross}
+			w.plan.Demand = first.plan.Demand
+		}
+		w.in, _ = fill(in)
+		if i == 0 {
+			w.demand()
+		}
+		w.hydraulics()
+		w.soil()
+		w.schedule()
+		sketches[i] = w.sketch()
+	}
+	need := Need{}
+	if d := first.plan.Demand; d != nil {
+		need = Need{true, d.First.Use, d.Peak.Use, d.First.Gross, d.Peak.Gross}
+	}
+	return need, sketches, nil
+}
+
+func (w *work) sketch() Sketch {
+	t := &w.plan.Tape
+	s := Sketch{Pressure: t.Pressure, BedFlow: t.BedFlow, Spread: t.Spread, Longest: round(w.longest, stepMinutes), Runs: 1, Hours: w.in.hours, Stops: w.stops}
+	if w.bedFlow > 0 && w.peakGross > 0 {
+		s.FirstRun = round(unit.Minutes(60*w.firstGross/w.bedFlow), stepMinutes)
+		s.PeakRun = round(w.peakRun(), stepMinutes)
+		s.Runs = soilwater.RunsADay(w.peakRun(), w.longest)
+	}
+	if sch := w.plan.Schedule; sch != nil {
+		s.Zones, s.NoBed, s.HoursADay = len(sch.Zones), sch.BedsAtOnce == 0, sch.HoursADay
+	}
+	return s
+}
+
+// LongestLine is how long a bed of this tape may be on even ground of the
+// input's slope: the answer of [Plan]'s tape part, worked out alone because the
+// search takes longer than all else.
+func LongestLine(in Input) unit.Metres {
+	if problems := check(in); len(problems) > 0 {
+		return 0
+	}
+	w := &work{}
+	w.in, _ = fill(in)
+	return w.longestLine(w.in.tapeBore, w.in.pressure).Length
+}
