@@ -272,7 +272,7 @@ func (f *Facts) warm(g *Ground) {
 		f.Gained[film] = min(f.ReachWork[Bare], WarmthAfter) - min(f.ReachWork[film], WarmthAfter)
 		f.Surface[film] = f.hottestSurface(g, film)
 	}
-	f.WarmingPays = f.ReachWork[Bare] > -warmUp && !f.Autumn
+	f.WarmingPays = f.ReachWork[Bare] > -springWarming && !f.Autumn
 	f.Lead = settling
 	if f.WarmingPays {
 		f.Lead = warmUp

@@ -12,6 +12,9 @@ const (
 	warmUp    = 7
 	settling  = 3
 	fortnight = 14
+	// Bare soil that held the working floor four weeks before planting is summer
+	// soil: there is no warmth to wait for.
+	springWarming = 28
 )
 
 // waited turns days into a finding whose score keeps the order of the days.
