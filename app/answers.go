@@ -273,7 +273,7 @@ func sourceName(s *table.Source) string {
 	case table.CommonPractice:
 		return "common practice, no source"
 	case table.FromMemory:
-		if s == &table.Memory || s == &table.Judgement {
+		if s == &table.Memory {
 			return "from memory"
 		}
 	}

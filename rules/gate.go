@@ -122,7 +122,7 @@ var gates = [...]*Rule{
 				return rulesOut("In {} of years it still freezes after {}. Film does not protect leaves: wait, or have covers ready every night.", percentOf(f.FrostRisk), f.Plant)
 			}
 			return silent()
-		}, &table.Colorado720, &table.Normals),
+		}, &table.Colorado720, &table.Covers2020, &table.Normals),
 	gate("season-too-short", "Autumn frost comes first", "A crop that is cut off before harvest pays for nothing.", "melon-too-late",
 		func(f *Facts, o Option) (Finding, bool) {
 			if f.Crop.Hardiness < table.Tender || f.FreeDays == Never {

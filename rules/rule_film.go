@@ -20,7 +20,7 @@ func weedLevel(f *Facts) float64 {
 var filmRules = [...]*Rule{
 	{ID: "film-reaches-floor", Speaks: FilmQuestion, Weight: Strong, Title: "Warm enough on planting day",
 		Because: "Below its floor the crop stands still or rots.",
-		Sources: []*table.Source{&table.GeorgiaFloors, &table.KansasFloors, &table.NewEngland}, Fires: "pepper-cool-spring",
+		Sources: []*table.Source{&table.GeorgiaFloors, &table.KansasFloors, &table.PurdueTransplants, &table.NewEngland}, Fires: "pepper-cool-spring",
 		Judge: func(f *Facts, o Option) (Finding, bool) {
 			short := f.SafeFloor.Minus(f.Under[o])
 			if short <= 0 {
@@ -30,7 +30,7 @@ var filmRules = [...]*Rule{
 		}},
 	{ID: "film-days-gained", Speaks: FilmQuestion, Weight: Strong, Title: "Days won in spring",
 		Because: "Earliness is what most growers buy film for.",
-		Sources: []*table.Source{&table.NewEngland, &table.PennColours, &table.WarmthFalls2015}, Fires: "pepper-cloddy-spring",
+		Sources: []*table.Source{&table.NewEngland, &table.PennColours, &table.PuertoRico1968, &table.Georgia2002, &table.WarmthFalls2015}, Fires: "pepper-cloddy-spring",
 		Judge: func(f *Facts, o Option) (Finding, bool) {
 			days := f.Gained[o]
 			if days == 0 || f.ReachWork[Bare] < -20 {
@@ -43,7 +43,7 @@ var filmRules = [...]*Rule{
 		}},
 	{ID: "film-growing-warmth", Speaks: FilmQuestion, Weight: Plain, Title: "Root warmth in the first month",
 		Because: "Roots grow best in a band of temperature; the band is wide, so this counts less than the floor.",
-		Sources: []*table.Source{&table.TomatoRoots1995, &table.Memory}, Fires: "pepper-cool-spring",
+		Sources: []*table.Source{&table.TomatoRoots1995, &table.Romaine2020, &table.RAE2020, &table.Memory}, Fires: "pepper-cool-spring",
 		Judge: func(f *Facts, o Option) (Finding, bool) {
 			best, mean := f.Crop.RootBest, f.MeanUnder[o]
 			if cold := best.Low.Minus(mean); cold > 0 {
@@ -159,7 +159,7 @@ var filmRules = [...]*Rule{
 		}},
 	{ID: "film-virus-insects", Speaks: FilmQuestion, Weight: Strong, Title: "Keeps virus carriers away",
 		Because: "A virus caught young can take the whole crop; the effect ends when leaves cover about 60 % of the film.",
-		Sources: []*table.Source{&table.SilverSquash1993, &table.SilverZucchini1995, &table.SilverThrips, &table.SilverWhitefly2023, &table.CanopyLimit}, Fires: "squash-virus",
+		Sources: []*table.Source{&table.SilverSquash1993, &table.SilverZucchini1995, &table.SilverThrips, &table.SilverWhitefly2023, &table.Gladiolus1965, &table.CanopyLimit}, Fires: "squash-virus",
 		Judge: func(f *Facts, o Option) (Finding, bool) {
 			carrier := insectOf(f.Case.Weeds.Insects)
 			if carrier == 0 || f.Crop.Virus&carrier == 0 || row(o).Repels&carrier == 0 {
@@ -359,7 +359,7 @@ var filmRules = [...]*Rule{
 		}},
 	{ID: "film-warm-nights", Speaks: FilmQuestion, Weight: Slight, Title: "Nights that stay warm",
 		Because: "Where nights are hot and humid the crop needs every cooler hour.",
-		Sources: []*table.Source{&table.IowaHeat, &table.NorthCarolinaHeat, &table.FloridaCir805}, Fires: "tomato-high-summer",
+		Sources: []*table.Source{&table.IowaHeat, &table.NorthCarolinaHeat, &table.PurdueHeat, &table.FloridaCir805}, Fires: "tomato-high-summer",
 		Judge: func(f *Facts, o Option) (Finding, bool) {
 			if f.WarmNights < 10 {
 				return silent()

@@ -27,7 +27,7 @@ var tapeRules = [...]*Rule{
 		}},
 	{ID: "tape-plant-spacing", Speaks: TapeQuestion, Weight: Plain, Title: "An emitter near each plant",
 		Because: "A young root ball is the size of a fist.",
-		Sources: []*table.Source{&table.Practice}, Fires: "onion-sets",
+		Sources: []*table.Source{&table.Practice, &table.TapeOffset}, Fires: "onion-sets",
 		Judge: func(f *Facts, o Option) (Finding, bool) {
 			s := tapeOf(o).Spacing
 			if over := s - f.InRow; over > 0.1 {

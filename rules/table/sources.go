@@ -5,13 +5,11 @@ package table
 var (
 	Practice            = Source{ID: "common-practice", Publisher: "the trade", Title: "Common practice of the trade", Year: "no date", Where: "no source", Mark: CommonPractice}
 	Memory              = Source{ID: "from-memory", Publisher: "this project", Title: "Known from memory, not looked up", Year: "no date", Where: "no source", Mark: FromMemory}
-	Judgement           = Source{ID: "our-judgement", Publisher: "this project", Title: "Our own judgement, open to question", Year: "no date", Where: "no source", Mark: FromMemory}
 	NewEngland          = Source{ID: "new-england-guide", Publisher: "New England land-grant universities", Title: "New England Vegetable Management Guide, plastic mulch films", Year: "no date", Where: "table 14", Mark: Seen}
 	PennColours         = Source{ID: "penn-colours", Publisher: "University of Massachusetts, quoting Pennsylvania State University", Title: "Text on mulch colours", Year: "no date", Where: "as quoted in an almanac answer page", Mark: Quoted}
 	PuertoRico1968      = Source{ID: "puerto-rico-1968", Publisher: "Journal of Agriculture of the University of Puerto Rico", Title: "52(1):53–63", Year: "1968", Where: "doi 10.46429/jaupr.v52i1.11723", Mark: Seen}
 	Virginia1998        = Source{ID: "virginia-1998", Publisher: "Journal of Sustainable Agriculture", Title: "13(1):55–81, tomato on five Virginia farms", Year: "1998", Where: "doi 10.1300/j064v13n01_06", Mark: Seen}
 	Tomato2010          = Source{ID: "tomato-2010", Publisher: "conference abstract", Title: "Colored plastic mulches on weeds and crop yield, tomato", Year: "2010", Where: "abstract", Mark: Seen}
-	FiveCovers          = Source{ID: "five-covers", Publisher: "American Society for Horticultural Science", Title: "Abstract comparing five covers", Year: "no date", Where: "abstract", Mark: Seen}
 	Georgia2002         = Source{ID: "georgia-2002", Publisher: "Journal of the American Society for Horticultural Science", Title: "127(1):127, tomato root zone, Georgia", Year: "2002", Where: "doi 10.21273/JASHS.127.1.127", Mark: Seen}
 	TomatoRoots1995     = Source{ID: "tomato-roots-1995", Publisher: "Journal of the American Society for Horticultural Science", Title: "120(5):848–853, black film and vetch under tomato", Year: "1995", Where: "root growth best at 20–30 °C", Mark: Seen}
 	Films1993           = Source{ID: "films-1993", Publisher: "Journal of the American Society for Horticultural Science", Title: "118(2):188–193, optical properties of eight mulch films", Year: "1993", Where: "doi 10.21273/JASHS.118.2.188", Mark: Seen}
@@ -19,13 +17,10 @@ var (
 	WarmthFalls2015     = Source{ID: "warmth-falls-2015", Publisher: "HortTechnology", Title: "25(2):162, clear, black and white films over four months", Year: "2015", Where: "abstract", Mark: Seen}
 	Contact             = Source{ID: "contact-connecticut", Publisher: "University of Connecticut IPM", Title: "The use of different colored mulches for yield and earliness", Year: "no date", Where: "ipm.cahnr.uconn.edu", Mark: Seen}
 	DryBeds             = Source{ID: "dry-beds-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: plastic mulch beds and dry soils", Year: "no date", Where: "p=10108", Mark: Seen}
-	BedWidth1981        = Source{ID: "bed-width-1981", Publisher: "Soil Science", Title: "Feb 1981, 82–87", Year: "1981", Where: "film edges heat less than the middle", Mark: Seen}
 	PepperHeat2011      = Source{ID: "pepper-heat-2011", Publisher: "Terra Latinoamericana", Title: "29(4):421–430, bell pepper, Mexico", Year: "2011", Where: "soil above 30 °C at 7.5 cm", Mark: Seen}
-	Solarization        = Source{ID: "solarization-california", Publisher: "University of California IPM", Title: "Pest Notes 74145, soil solarization", Year: "no date", Where: "upper bound", Mark: Seen}
 	BioMeta2020         = Source{ID: "biodegradable-meta-2020", Publisher: "Agronomy", Title: "10:1618, meta-analysis of 66 articles", Year: "2020", Where: "doi 10.3390/agronomy10101618", Mark: Seen}
 	HotFilm             = Source{ID: "hot-film-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: heat and plastic mulch", Year: "no date", Where: "p=18243 and p=22290", Mark: Seen}
 	LateSwitch          = Source{ID: "late-switch-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: mulch colour by planting date", Year: "no date", Where: "p=18243", Mark: Seen}
-	FilmLaying          = Source{ID: "film-laying-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: laying black film", Year: "no date", Where: "p=6662", Mark: Seen}
 	ColourCompare       = Source{ID: "colour-compare-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: mulch color comparisons", Year: "no date", Where: "p=802", Mark: Seen}
 	Weathering          = Source{ID: "weathering-double-crop", Publisher: "HortScience", Title: "Film weathering in double cropping, tomato then cucumber", Year: "no date", Where: "abstract", Mark: Seen}
 	Retrieval2019       = Source{ID: "retrieval-2019", Publisher: "University of Florida IFAS Extension", Title: "Film retrieval for recycling, on a North Carolina State trial", Year: "2019", Where: "extension blog", Mark: Seen}
@@ -90,16 +85,13 @@ var (
 	FAO29               = Source{ID: "fao-29", Publisher: "FAO", Title: "Irrigation and Drainage Paper 29 rev. 1, water quality for agriculture", Year: "1985", Where: "as tabled in PMC9128324", Mark: Quoted}
 	FAO56               = Source{ID: "fao-56", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, crop evapotranspiration", Year: "1998", Where: "equations", Mark: Seen}
 	FAO61               = Source{ID: "fao-61", Publisher: "FAO", Title: "Irrigation and Drainage Paper 61, annex 1", Year: "2002", Where: "two-line salt model", Mark: Seen}
-	SaltPLoS2018        = Source{ID: "salt-plos-2018", Publisher: "PLoS ONE", Title: "Crop salt thresholds for water", Year: "2018", Where: "table 3, PMC6002086", Mark: Seen}
 	Covers2020          = Source{ID: "covers-2020", Publisher: "Idaho newspaper column", Title: "Row covers give 2–4 °F", Year: "2020", Where: "12 February", Mark: Trade}
 	Normals             = Source{ID: "us-normals", Publisher: "US NOAA National Centers for Environmental Information", Title: "1981–2010 US Climate Normals", Year: "2011", Where: "monthly minima and maxima", Mark: Seen}
 	CFR205              = Source{ID: "cfr-205", Publisher: "US Department of Agriculture", Title: "7 CFR 205.206(c)(6)", Year: "checked 2026", Where: "removal of plastic mulch", Mark: Seen}
 	Nutrition           = Source{ID: "nutsedge-kinds-georgia", Publisher: "University of Georgia", Title: "Purple nutsedge spread under film", Year: "no date", Where: "trade press", Mark: Seen}
 	HandLaying          = Source{ID: "hand-laying-farm", Publisher: "farm weblog", Title: "Nine rows of 150 ft laid by hand", Year: "2011", Where: "person-hours", Mark: Trade}
 	TapeOffset          = Source{ID: "tape-offset", Publisher: "horticulture magazine", Title: "Tape laid off the plant line", Year: "no date", Where: "reader question", Mark: Trade}
-	USDATexture         = Source{ID: "usda-texture", Publisher: "US Department of Agriculture", Title: "Soil Survey Manual, texture triangle", Year: "2017", Where: "twelve classes", Mark: FromMemory}
 	F56T12              = Source{ID: "fao-56-table-12", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, table 12 crop coefficients", Year: "1998", Where: "three transcriptions compared", Mark: Seen}
-	F56T17              = Source{ID: "fao-56-table-17", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, table 17 basal crop coefficients", Year: "1998", Where: "one transcription", Mark: Seen}
 	F56T11              = Source{ID: "fao-56-table-11", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, table 11 stage lengths", Year: "1998", Where: "one transcription", Mark: Seen}
 	F56T22              = Source{ID: "fao-56-table-22", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, table 22 root depth and depletion", Year: "1998", Where: "one transcription", Mark: Seen}
 	F56T25              = Source{ID: "fao-56-table-25", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, table 25 coefficients under plastic", Year: "1998", Where: "not seen", Mark: FromMemory}
@@ -114,69 +106,40 @@ var (
 	Midwest2022         = Source{ID: "midwest-2022", Publisher: "eight US land-grant universities", Title: "Midwest Vegetable Production Guide", Year: "2022", Where: "crop chapters", Mark: Seen}
 	UtahTomato          = Source{ID: "utah-tomato-pepper", Publisher: "Utah State University", Title: "Utah Vegetable Production Guide: tomato, pepper, eggplant", Year: "no date", Where: "planting", Mark: Seen}
 	UtahSquash          = Source{ID: "utah-cucumber-squash", Publisher: "Utah State University", Title: "Utah Vegetable Production Guide: cucumber, squash", Year: "no date", Where: "planting", Mark: Seen}
-	UtahCucurbit        = Source{ID: "utah-cucurbit-transplants", Publisher: "Utah State University", Title: "Utah Vegetable Production Guide: cucurbit transplants", Year: "no date", Where: "planting", Mark: Seen}
-	UtahMelon           = Source{ID: "utah-melon", Publisher: "Utah State University", Title: "Utah Vegetable Production Guide: melon mulch", Year: "no date", Where: "mulch", Mark: Seen}
 	DelawareWarm        = Source{ID: "transplants-delaware-936", Publisher: "University of Delaware", Title: "Weekly Crop Update: transplants and weather", Year: "no date", Where: "p=936", Mark: Seen}
 	DelawareEarly       = Source{ID: "transplants-delaware-12984", Publisher: "University of Delaware", Title: "Weekly Crop Update: early transplanting", Year: "no date", Where: "p=12984", Mark: Seen}
 	DelawareMelon       = Source{ID: "watermelon-delaware-5188", Publisher: "University of Delaware", Title: "Weekly Crop Update: seedless watermelon spacing", Year: "no date", Where: "p=5188", Mark: Seen}
-	DelawareDegree      = Source{ID: "degree-days-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: degree days", Year: "no date", Where: "p=26300", Mark: Seen}
-	DelawareLettuce     = Source{ID: "lettuce-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: lettuce in heat", Year: "no date", Where: "p=24236 and p=25955", Mark: Seen}
-	DelawareStrawberry  = Source{ID: "strawberry-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: strawberries", Year: "no date", Where: "p=3899", Mark: Seen}
 	DelawareCole        = Source{ID: "cole-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: cole crops and heat", Year: "no date", Where: "abstract", Mark: Seen}
 	DelawareVines       = Source{ID: "vines-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update 25(16): vine crops and heat", Year: "2017", Where: "text", Mark: Seen}
 	DelawareSweetPotato = Source{ID: "sweet-potato-delaware", Publisher: "University of Delaware, in trade press", Title: "Sweet potato spacing", Year: "no date", Where: "text", Mark: Seen}
 	PurdueTransplants   = Source{ID: "purdue-transplants", Publisher: "Purdue University", Title: "Vegetable Crops Hotline: transplants in cool weather", Year: "no date", Where: "cucurbits", Mark: Seen}
-	PurdueCold          = Source{ID: "purdue-cold", Publisher: "Purdue University", Title: "Vegetable Crops Hotline: cold losses", Year: "no date", Where: "cucurbits", Mark: Seen}
-	PurdueStrawberry    = Source{ID: "purdue-strawberry", Publisher: "Purdue University", Title: "Vegetable Crops Hotline: strawberry bloom", Year: "no date", Where: "frost", Mark: Seen}
 	PurdueHeat          = Source{ID: "purdue-heat", Publisher: "Purdue University", Title: "Vegetable Crops Hotline: tomato fruit set and heat", Year: "no date", Where: "text", Mark: Seen}
 	IowaHeat            = Source{ID: "iowa-heat", Publisher: "Iowa State University Extension", Title: "Weather problems of vegetables", Year: "no date", Where: "text", Mark: Seen}
-	IowaPlanting        = Source{ID: "iowa-planting", Publisher: "Iowa State University Extension", Title: "Planting and harvesting times", Year: "no date", Where: "table", Mark: Seen}
-	SouthDakota         = Source{ID: "south-dakota", Publisher: "garden site, after South Dakota State University", Title: "Heat and fruit set", Year: "no date", Where: "text", Mark: Quoted}
 	NorthCarolinaHeat   = Source{ID: "north-carolina-heat", Publisher: "North Carolina Cooperative Extension", Title: "Column on tomato heat", Year: "2012", Where: "text", Mark: Seen}
 	IllinoisAnnuals     = Source{ID: "illinois-annuals", Publisher: "University of Illinois Extension", Title: "Annual flowers, hardiness", Year: "no date", Where: "list", Mark: Seen}
 	MinnesotaAnnuals    = Source{ID: "minnesota-annuals", Publisher: "University of Minnesota Extension", Title: "Half-hardy annuals", Year: "no date", Where: "list", Mark: Seen}
 	CarolinaGarden      = Source{ID: "carolina-garden", Publisher: "Carolina garden site", Title: "Annual flowers", Year: "no date", Where: "list", Mark: Trade}
-	UtahZinnia          = Source{ID: "utah-zinnia", Publisher: "Utah State University", Title: "Cut zinnia", Year: "no date", Where: "text", Mark: Seen}
 	KansasZinnia        = Source{ID: "kansas-zinnia", Publisher: "Kansas State University", Title: "MF-1079, zinnia", Year: "no date", Where: "text", Mark: Seen}
-	FloridaZinnia       = Source{ID: "florida-zinnia", Publisher: "University of Florida IFAS", Title: "ENHFL05-017, zinnia", Year: "no date", Where: "text", Mark: Seen}
 	FloridaSunflower    = Source{ID: "florida-sunflower", Publisher: "University of Florida IFAS", Title: "ENHFL04-015, sunflower", Year: "no date", Where: "text", Mark: Seen}
 	UtahDahlia          = Source{ID: "utah-dahlia", Publisher: "Utah State University", Title: "Dahlia abstract", Year: "2022", Where: "abstract", Mark: Seen}
-	LSUFlowers          = Source{ID: "lsu-flowers", Publisher: "LSU AgCenter", Title: "Field-grown annual cut flowers", Year: "no date", Where: "text", Mark: Seen}
-	HortTech2010        = Source{ID: "horttechnology-20-612", Publisher: "HortTechnology", Title: "20(3):612–619, celosia and gomphrena", Year: "2010", Where: "abstract", Mark: Seen}
-	UtahSnapdragon      = Source{ID: "utah-snapdragon", Publisher: "American Society for Horticultural Science", Title: "Snapdragon in northern Utah, 2018–19", Year: "2020", Where: "abstract", Mark: Seen}
-	OregonDegree        = Source{ID: "degree-days-oregon", Publisher: "Oregon State University", Title: "Degree-day article, sweet corn", Year: "no date", Where: "bulletin text", Mark: Seen}
-	HortTech1996        = Source{ID: "horttechnology-6-27", Publisher: "HortTechnology", Title: "6(1):27, cucumber degree days", Year: "1996", Where: "abstract", Mark: Seen}
-	Melon1996           = Source{ID: "jashs-121-274", Publisher: "Journal of the American Society for Horticultural Science", Title: "121(2):274–280, muskmelon degree days", Year: "1996", Where: "abstract", Mark: Seen}
-	JordanTomato        = Source{ID: "jordan-tomato", Publisher: "journal abstract", Title: "Tomato crop coefficient under black film, Jordan Valley", Year: "no date", Where: "eddy covariance", Mark: Seen}
-	FloridaPepper2012   = Source{ID: "florida-pepper-2012", Publisher: "journal abstract", Title: "Pepper lysimeters under film, south Florida", Year: "2012", Where: "abstract", Mark: Seen}
 	NCStrawberry        = Source{ID: "nc-strawberry", Publisher: "HortTechnology", Title: "Strawberry plasticulture in North Carolina II", Year: "no date", Where: "text", Mark: Seen}
-	GeorgiaStrawberry   = Source{ID: "georgia-strawberry", Publisher: "University of Georgia", Title: "Strawberry notes", Year: "2021", Where: "extension blog and press", Mark: Seen}
-	GeorgiaWatermelon   = Source{ID: "georgia-watermelon", Publisher: "University of Georgia", Title: "Watermelon row-spacing trial", Year: "no date", Where: "trial", Mark: Seen}
-	FloridaTomatoNPK    = Source{ID: "florida-tomato-npk", Publisher: "University of Florida IFAS", Title: "CV236, tomato nutrition review", Year: "no date", Where: "text", Mark: Seen}
-	FloridaHandbook     = Source{ID: "florida-handbook", Publisher: "University of Florida IFAS", Title: "Vegetable handbook schedules", Year: "no date", Where: "not seen", Mark: FromMemory}
 	TradeSeedList       = Source{ID: "trade-seed-list", Publisher: "seed house newsletter and trade lists", Title: "Weeks in the tray, days to harvest", Year: "no date", Where: "lists", Mark: Trade}
 	OnionSARE           = Source{ID: "sare-onion", Publisher: "SARE", Title: "ONE09-102, onions on film", Year: "2009", Where: "farm report", Mark: Seen}
-	SAREReports         = Source{ID: "sare-reports", Publisher: "SARE", Title: "ONE06-062 and FNE21-980", Year: "no date", Where: "farm reports", Mark: Seen}
 	GingerTrade         = Source{ID: "trade-lists", Publisher: "trade and hobby lists", Title: "Ginger, dahlia and flower lists", Year: "no date", Where: "lists", Mark: Trade}
-	FloridaSquash2004   = Source{ID: "florida-squash-2004", Publisher: "Proceedings of the Florida State Horticultural Society", Title: "117, summer squash and film colour", Year: "2004", Where: "text", Mark: Seen}
 	Zimbabwe2014        = Source{ID: "zimbabwe-2014", Publisher: "Journal of Global Innovations in Agricultural and Social Sciences", Title: "2(4):178–184, cucumber", Year: "2014", Where: "table", Mark: Seen}
 	KansasRed           = Source{ID: "kansas-red", Publisher: "Kansas State University, in trade press", Title: "Red film on tomato", Year: "no date", Where: "text", Mark: Seen}
 	RAE2020             = Source{ID: "rae-2020", Publisher: "Research in Agricultural Engineering", Title: "Broccoli root zone by film", Year: "2020", Where: "doi 10.17221/84/2019-rae", Mark: Seen}
-	GrowerMagazine      = Source{ID: "grower-magazine", Publisher: "trade magazine", Title: "Report on USDA colour trials", Year: "no date", Where: "text", Mark: Trade}
-	ColdFrame           = Source{ID: "half-hardy-flowers", Publisher: "University of Illinois Extension", Title: "When to set annual flowers", Year: "no date", Where: "classes", Mark: Seen}
 )
 
 // Sources lists every source in the order of the page's source list.
 var Sources = [...]*Source{
 	&Practice,
 	&Memory,
-	&Judgement,
 	&NewEngland,
 	&PennColours,
 	&PuertoRico1968,
 	&Virginia1998,
 	&Tomato2010,
-	&FiveCovers,
 	&Georgia2002,
 	&TomatoRoots1995,
 	&Films1993,
@@ -184,13 +147,10 @@ var Sources = [...]*Source{
 	&WarmthFalls2015,
 	&Contact,
 	&DryBeds,
-	&BedWidth1981,
 	&PepperHeat2011,
-	&Solarization,
 	&BioMeta2020,
 	&HotFilm,
 	&LateSwitch,
-	&FilmLaying,
 	&ColourCompare,
 	&Weathering,
 	&Retrieval2019,
@@ -255,16 +215,13 @@ var Sources = [...]*Source{
 	&FAO29,
 	&FAO56,
 	&FAO61,
-	&SaltPLoS2018,
 	&Covers2020,
 	&Normals,
 	&CFR205,
 	&Nutrition,
 	&HandLaying,
 	&TapeOffset,
-	&USDATexture,
 	&F56T12,
-	&F56T17,
 	&F56T11,
 	&F56T22,
 	&F56T25,
@@ -279,54 +236,27 @@ var Sources = [...]*Source{
 	&Midwest2022,
 	&UtahTomato,
 	&UtahSquash,
-	&UtahCucurbit,
-	&UtahMelon,
 	&DelawareWarm,
 	&DelawareEarly,
 	&DelawareMelon,
-	&DelawareDegree,
-	&DelawareLettuce,
-	&DelawareStrawberry,
 	&DelawareCole,
 	&DelawareVines,
 	&DelawareSweetPotato,
 	&PurdueTransplants,
-	&PurdueCold,
-	&PurdueStrawberry,
 	&PurdueHeat,
 	&IowaHeat,
-	&IowaPlanting,
-	&SouthDakota,
 	&NorthCarolinaHeat,
 	&IllinoisAnnuals,
 	&MinnesotaAnnuals,
 	&CarolinaGarden,
-	&UtahZinnia,
 	&KansasZinnia,
-	&FloridaZinnia,
 	&FloridaSunflower,
 	&UtahDahlia,
-	&LSUFlowers,
-	&HortTech2010,
-	&UtahSnapdragon,
-	&OregonDegree,
-	&HortTech1996,
-	&Melon1996,
-	&JordanTomato,
-	&FloridaPepper2012,
 	&NCStrawberry,
-	&GeorgiaStrawberry,
-	&GeorgiaWatermelon,
-	&FloridaTomatoNPK,
-	&FloridaHandbook,
 	&TradeSeedList,
 	&OnionSARE,
-	&SAREReports,
 	&GingerTrade,
-	&FloridaSquash2004,
 	&Zimbabwe2014,
 	&KansasRed,
 	&RAE2020,
-	&GrowerMagazine,
-	&ColdFrame,
 }

@@ -1,0 +1,120 @@
+package rules_test
+
+import (
+	"go/parser"
+	"go/token"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"regexp"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// imports lists the imports of every Go file below a folder, tests left out.
+func imports(t *testing.T, root string) map[string][]string {
+	t.Helper()
+	found := map[string][]string{}
+	err := filepath.WalkDir(root, func(path string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() || !strings.HasSuffix(path, ".go") || strings.HasSuffix(path, "_test.go") {
+			return err
+		}
+		file, err := parser.ParseFile(token.NewFileSet(), path, nil, parser.ImportsOnly)
+		if err != nil {
+			return err
+		}
+		for _, i := range file.Imports {
+			found[path] = append(found[path], strings.Trim(i.Path.Value, `"`))
+		}
+		return nil
+	})
+	require.NoError(t, err)
+	require.NotEmpty(t, found)
+	return found
+}
+
+// The engine is pure: nothing but the standard library, and of that nothing
+// that reads a clock, a file or the network, and no reflection.
+func TestTheEngineIsPure(t *testing.T) {
+	forbidden := []string{"os", "io", "net", "time", "log", "fmt", "reflect", "syscall/js", "math/rand", "math/rand/v2", "unsafe", "os/exec", "context", "sync"}
+	for path, list := range imports(t, ".") {
+		host := strings.HasSuffix(path, "embedded_host.go")
+		file := strings.HasPrefix(path, "casefile"+string(os.PathSeparator))
+		for _, name := range list {
+			ours := strings.HasPrefix(name, "filmfurrow/rules")
+			assert.True(t, ours || !strings.Contains(strings.Split(name, "/")[0], "."), "%s imports %s", path, name)
+			assert.False(t, strings.HasPrefix(name, "filmfurrow/") && !ours, "%s imports %s", path, name)
+			if host || (file && name == "io") {
+				continue
+			}
+			assert.NotContains(t, forbidden, name, path)
+		}
+	}
+}
+
+// Imports point one way: unit ← table, model ← rules ← casefile ← app ← wasm.
+func TestImportsPointOneWay(t *testing.T) {
+	level := func(pkg string) int {
+		switch {
+		case strings.HasPrefix(pkg, "filmfurrow/rules/unit"):
+			return 0
+		case strings.HasPrefix(pkg, "filmfurrow/rules/table"), strings.HasPrefix(pkg, "filmfurrow/rules/model"):
+			return 1
+		case pkg == "filmfurrow/rules":
+			return 2
+		case strings.HasPrefix(pkg, "filmfurrow/rules/casefile"):
+			return 3
+		case strings.HasPrefix(pkg, "filmfurrow/app"):
+			return 4
+		case strings.HasPrefix(pkg, "filmfurrow/wasm"):
+			return 5
+		}
+		return -1
+	}
+	for path, list := range imports(t, "..") {
+		own := "filmfurrow/" + filepath.ToSlash(filepath.Dir(strings.TrimPrefix(path, ".."+string(os.PathSeparator))))
+		if level(own) < 0 {
+			continue
+		}
+		for _, name := range list {
+			if l := level(name); l >= 0 && name != own {
+				assert.LessOrEqual(t, l, level(own), "%s imports %s", path, name)
+				assert.False(t, strings.HasPrefix(own, "filmfurrow/rules/model") && strings.HasPrefix(name, "filmfurrow/rules/table"), "%s: a model reads no table", path)
+				assert.False(t, strings.HasPrefix(own, "filmfurrow/rules/table") && strings.HasPrefix(name, "filmfurrow/rules/model"), "%s: a table knows no model", path)
+			}
+		}
+	}
+}
+
+// The page computes no agronomy: no mathematics but for drawing and rounding.
+func TestThePageDoesNoSums(t *testing.T) {
+	for path, list := range imports(t, "../app") {
+		for _, name := range list {
+			assert.False(t, strings.HasPrefix(name, "filmfurrow/rules/model/heat") && !strings.Contains(path, "strip"), "%s imports %s", path, name)
+			assert.NotEqual(t, "filmfurrow/rules/model/sky", name, path)
+			assert.NotEqual(t, "filmfurrow/rules/model/weather", name, path)
+		}
+	}
+}
+
+// A source that nothing cites is dead weight, and one that is cited under the
+// wrong name would not compile.
+func TestEverySourceIsCited(t *testing.T) {
+	var text strings.Builder
+	for path := range imports(t, ".") {
+		if strings.HasSuffix(path, "sources.go") {
+			continue
+		}
+		data, err := os.ReadFile(path)
+		require.NoError(t, err)
+		text.Write(data)
+	}
+	list, err := os.ReadFile("table/sources.go")
+	require.NoError(t, err)
+	for _, m := range regexp.MustCompile(`(?m)^\t&(\w+),$`).FindAllStringSubmatch(string(list), -1) {
+		assert.Regexp(t, `&(table\.)?`+m[1]+`\b`, text.String())
+	}
+}
