@@ -26,6 +26,7 @@ func imports(t *testing.T, root string) map[string][]string {
 		if err != nil {
 			return err
 		}
+		found[path] = []string{}
 		for _, i := range file.Imports {
 			found[path] = append(found[path], strings.Trim(i.Path.Value, `"`))
 		}

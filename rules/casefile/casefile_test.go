@@ -6,6 +6,7 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -18,9 +19,19 @@ import (
 	"filmfurrow/rules/unit"
 )
 
+// stations reads the table from its file, since the browser's build, in which
+// these tests run too, does not carry it.
+var stations = sync.OnceValues(func() (*normals.Table, error) {
+	text, err := os.ReadFile("../table/normals/normals.csv")
+	if err != nil {
+		return nil, err
+	}
+	return normals.Parse(string(text))
+})
+
 func places(t testing.TB) *normals.Table {
 	t.Helper()
-	table, err := normals.Embedded()
+	table, err := stations()
 	require.NoError(t, err)
 	return table
 }
