@@ -2,7 +2,6 @@ package rules
 
 import (
 	"errors"
-	"math"
 	"slices"
 
 	"filmfurrow/rules/model/weather"
@@ -212,31 +211,24 @@ func waitPlan(f *Facts, c *Choice) WaitPlan {
 }
 
 func waterAnswer(f *Facts, ok bool) WaterAnswer {
-	w := WaterAnswer{Start: f.Start, Peak: f.Peak, PeakLitres: f.PeakLitres, HoursHad: unit.Hours(f.Case.Water.Hours.Or(defaultHours))}
+	s := &f.Sketch[f.Tape]
+	w := WaterAnswer{Start: f.Start, Peak: f.Peak, PeakLitres: f.PeakLitres, HoursHad: s.Hours}
 	if !ok {
 		w.Says = unit.Say("No tape fits this source and these beds, so there is no run time to give.")
 		return w
 	}
-	t := f.Tape
-	perDay := float64(f.WeekHours[t]) / 7 * 60
-	w.PeakMinutes = unit.Minutes(math.Round(perDay))
-	if f.Peak > 0 {
-		w.StartMinutes = unit.Minutes(math.Round(perDay * float64(f.Start) / float64(f.Peak)))
-	}
-	w.SingleRun = f.SingleRun[t]
-	w.RunsADay = 1
-	if w.SingleRun > 0 {
-		w.RunsADay = max(1, int(math.Ceil(float64(w.PeakMinutes)/float64(w.SingleRun))))
-	}
-	w.Zones, w.HoursADay = f.Zones[t], f.HoursADay[t]
-	w.Fits = w.Zones == 0 || w.HoursADay <= w.HoursHad
+	w.StartMinutes, w.PeakMinutes, w.SingleRun = s.FirstRun, s.PeakRun, s.Longest
+	w.RunsADay, w.Zones, w.HoursADay = s.Runs, s.Zones, s.HoursADay.Value
+	w.Fits = len(s.Stops) == 0
 	switch {
-	case w.Zones == 0:
-		w.Says = unit.Say("{} a day at planting, {} a day at full leaf, for each zone.", w.StartMinutes, w.PeakMinutes)
-	case w.Fits:
+	case !w.Fits:
+		w.Says = unit.Phrase{Text: "It does not fit. " + s.Stops[0].Text, Quantities: s.Stops[0].Quantities}
+	case w.Zones > 1:
 		w.Says = unit.Say("{} a day at planting, {} a day at full leaf, for each of {} zones.", w.StartMinutes, w.PeakMinutes, w.Zones)
+	case w.Zones == 1:
+		w.Says = unit.Say("{} a day at planting, {} a day at full leaf, for all beds together.", w.StartMinutes, w.PeakMinutes)
 	default:
-		w.Says = unit.Say("It does not fit: {} zones need {} h a day at full leaf, and you have {} h.", w.Zones, float64(w.HoursADay), float64(w.HoursHad))
+		w.Says = unit.Say("{} a day at planting, {} a day at full leaf, for each zone.", w.StartMinutes, w.PeakMinutes)
 	}
 	return w
 }

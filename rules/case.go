@@ -32,6 +32,7 @@ type Case struct {
 	Field    FieldCase
 	Practice PracticeCase
 	Water    WaterCase
+	Feed     FeedCase
 	Prices   PriceCase
 	Risk     string
 }
@@ -127,6 +128,21 @@ type WaterCase struct {
 	Acidity  Optional[float64] // pH
 	Iron     Optional[unit.MilligramsPerLitre]
 	Hardness Optional[unit.MilligramsPerLitre]
+	Sodium   Optional[float64] // sodium adsorption ratio
+	Nitrate  Optional[unit.MilligramsPerLitre]
+	Tank     Optional[unit.Litres]
+	Refill   Optional[unit.LitresPerHour]
+}
+
+// FeedCase is the grower's own feeding and chlorine: rates from a soil test, a
+// guide or a label, never ours.
+type FeedCase struct {
+	Rate     Optional[unit.KilogramsPerHectare] // of nutrient, for a day and an area of field
+	Grade    Optional[float64]                  // of the product, percent
+	Stock    Optional[unit.KilogramsPerLitre]   // of product in the stock
+	Injector Optional[float64]                  // 100 for 1:100
+	Bleach   Optional[float64]                  // percent of available chlorine
+	Chlorine Optional[unit.MilligramsPerLitre]
 }
 
 // PriceCase holds the grower's own prices, in one currency.

@@ -4,7 +4,7 @@ import (
 	"math"
 
 	"filmfurrow/rules/model/heat"
-	"filmfurrow/rules/model/sky"
+	"filmfurrow/rules/model/water"
 	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
@@ -74,13 +74,8 @@ type Facts struct {
 	Peak, Start unit.Millimetres // crop water use a day, at full leaf and at planting
 	PeakLitres  unit.Litres      // for 100 m of bed a day, gross
 	Usable      unit.LitresPerHour
-	WeekHours   [len(table.Tapes)]unit.Hours // a week, at full leaf, one line a bed
-	Zones       [len(table.Tapes)]int
-	HoursADay   [len(table.Tapes)]unit.Hours // all zones, at full leaf
 	Lines       int
-	Spread      [len(table.Tapes)]unit.Percent // flow lost along the bed
-	LongestRun  [len(table.Tapes)]unit.Metres
-	SingleRun   [len(table.Tapes)]unit.Minutes // before water passes the roots
+	Sketch      [len(table.Tapes)]water.Sketch // what each tape would make of the water plan
 	YieldLost   unit.Percent                   // to salt in the water
 	SoilSalt    unit.DecisiemensPerMetre
 	ClogRisk    float64 // 0–1 from source and water test
@@ -315,22 +310,4 @@ func (f *Facts) hottestSurface(g *Ground, film int) unit.Celsius {
 		hottest = math.Max(hottest, float64(g.Surface[film][(f.index+day)%weather.YearDays]))
 	}
 	return hundredth(hottest)
-}
-
-// demand is the reference evapotranspiration of a date, mm a day.
-func (f *Facts) demand(date unit.Date) unit.Millimetres {
-	low, high := f.year.On(date)
-	_, month, _ := date.Civil()
-	w := sky.Weather{Minimum: low, Maximum: high, Latitude: f.Case.Place.Latitude.Value,
-		Height: f.Case.Place.Elevation.Value, DayOfYear: date.DayOfYear()}
-	if o := f.Case.Place.Solar; o.Given {
-		w.Solar = sky.Known(unit.MegajoulesPerSquareMetre(o.Value[month-1]))
-	}
-	if o := f.Case.Place.Wind; o.Given {
-		w.Wind = sky.Known(unit.MetresPerSecond(o.Value[month-1]))
-	}
-	if o := f.Case.Place.Humidity; o.Given {
-		w.Actual = sky.Known(sky.ActualFromMeanHumidity(low, high, unit.Percent(o.Value[month-1])))
-	}
-	return sky.DemandOf(w).PenmanMonteith
 }

@@ -3,44 +3,164 @@ package rules
 import (
 	"math"
 
+	"filmfurrow/rules/model/sky"
+	"filmfurrow/rules/model/soilwater"
+	"filmfurrow/rules/model/water"
+	"filmfurrow/rules/model/waterquality"
+	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
 
-// Shares that the water facts rest on.
-const (
-	dripEfficiency = 0.90 // of the water that leaves the tape, what the roots get: 85–95 %
-	usableFlow     = 0.80 // of a tested flow, what to plan on: from memory of the trade
-	defaultHours   = 12.0 // a day, where the grower does not say
-)
-
+// water asks the water model what each tape would make of a plan. The tape
+// rules, the answer card, the gate and the plan itself all read these figures.
 func (f *Facts) water() {
-	c := &f.Case
-	saving := 1 - float64(f.Crop.FilmSaving.Value)/100
-	full := f.Plant.Plus(unit.Days(f.Crop.StageDays[0] + f.Crop.StageDays[1]))
-	f.Start = unit.Millimetres(round3(float64(f.demand(f.Plant)) * f.Crop.KcStart.Value * saving))
-	f.Peak = unit.Millimetres(round3(float64(f.demand(full)) * f.Crop.KcMid.Value * saving))
-	f.PeakLitres = unit.Litres(round3(float64(f.Peak) * float64(f.Centres) * 100 / dripEfficiency))
-
 	f.Lines = linesFor(f.Top, f.Soil, f.Rows)
-	f.Usable = unit.LitresPerHour(round3(float64(c.Water.Flow.Value) * usableFlow))
+	in := f.waterInput()
+	candidates := make([]water.Candidate, len(table.Tapes))
 	for i := range table.Tapes {
-		t := &table.Tapes[i]
-		bedFlow := float64(t.Flow) * float64(f.Lines)
-		f.WeekHours[i] = unit.Hours(round3(7 * float64(f.PeakLitres) / bedFlow))
-		f.LongestRun[i], f.Spread[i] = runOf(t, c.Field.BedLength.Value, bedFall(c.Soil.Slope.Value))
-		f.SingleRun[i] = f.singleRun(t)
-		if c.Water.Flow.Given && f.BedMetres > 0 {
-			perBed := bedFlow * float64(c.Field.BedLength.Value) / 100
-			atOnce := math.Floor(float64(f.Usable) / perBed)
-			if atOnce >= 1 {
-				f.Zones[i] = int(math.Ceil(c.Field.Beds.Value / atOnce))
-				f.HoursADay[i] = unit.Hours(round3(float64(f.WeekHours[i]) / 7 * float64(f.Zones[i])))
-			}
-		}
+		candidates[i] = water.Candidate{Spacing: table.Tapes[i].Spacing, Flow: table.Tapes[i].Flow}
 	}
+	need, sketches, _ := water.Compare(in, candidates) // a case that passes Check has no problems: a test holds it so
+	copy(f.Sketch[:], sketches)
+	f.Start, f.Peak = need.FirstUse, need.PeakUse
+	f.PeakLitres = unit.Litres(need.PeakDay)
+	f.Usable = need.Usable
 	f.salt()
 	f.clogging()
+}
+
+// driest is by how much the dew point of a dry year lies below the night's
+// minimum: the low end of what FAO-56 (annex 6) gives for dry air.
+const driest unit.CelsiusDegrees = 2
+
+// mostOrganic is where the soil water equations end; peat needs a local table.
+const mostOrganic = 8
+
+// waterInput is all that the water model reads of a case, without the tape.
+func (f *Facts) waterInput() water.Input {
+	c, crop := &f.Case, f.Crop
+	in := water.Input{
+		PlantOn:   f.Plant,
+		FilmCut:   water.Known(water.Range{Low: crop.FilmSaving.Low, High: crop.FilmSaving.High}),
+		Texture:   soilwater.Texture(f.Soil.ID),
+		BedLength: optional(c.Field.BedLength), BedCentres: water.Known(f.Centres), BedTop: water.Known(f.Top),
+		Slope: unit.Percent(bedFall(c.Soil.Slope.Value)),
+		Lines: f.Lines,
+
+		Supply: waterquality.Supply(c.Water.Source),
+		Flow:   optional(c.Water.Flow), Pressure: optional(c.Water.Pressure),
+		Lift: optional(c.Water.Lift), Rise: optional(c.Water.Rise), Header: optional(c.Water.Header),
+		TankVolume: optional(c.Water.Tank), TankRefill: optional(c.Water.Refill),
+
+		Salt: optional(c.Water.Salt), Acidity: optional(c.Water.Acidity), Iron: optional(c.Water.Iron),
+		Hardness: optional(c.Water.Hardness), SodiumRatio: optional(c.Water.Sodium), Nitrate: optional(c.Water.Nitrate),
+		Injector: optional(c.Feed.Injector), Chlorine: optional(c.Feed.Chlorine),
+	}
+	in.Coefficients = water.Known(water.Coefficients{Initial: crop.KcStart.Value, Mid: crop.KcMid.Value, End: crop.KcEnd.Value})
+	var stages [4]unit.Days
+	for i, days := range crop.StageDays {
+		stages[i] = unit.Days(days)
+	}
+	in.Stages = water.Known(stages)
+	if crop.RootDepth.Given() {
+		in.RootDepth = water.Known(crop.RootDepth.Low)
+	}
+	if crop.Depletion.Given() {
+		in.Depletion = water.Known(crop.Depletion.Value)
+	}
+	if crop.SaltThreshold.Given() && crop.SaltSlope.Given() {
+		in.SaltThreshold, in.SaltSlope = water.Known(crop.SaltThreshold.Value), water.Known(crop.SaltSlope.Value)
+	}
+	if o := c.Soil.Organic; o.Given {
+		in.OrganicMatter = water.Known(unit.Percent(math.Min(o.Value, mostOrganic)))
+	}
+	if o := c.Field.Beds; o.Given {
+		in.Beds = water.Known(int(o.Value))
+	}
+	if o := c.Water.Hours; o.Given {
+		in.Hours = water.Known(unit.Hours(o.Value))
+	}
+	in.Usual, in.Cool, in.Dry = f.years()
+	fd := &c.Feed
+	if fd.Rate.Given {
+		in.FeedRate = water.Known(float64(fd.Rate.Value))
+	}
+	if fd.Grade.Given {
+		in.FeedGrade = water.Known(unit.Percent(fd.Grade.Value))
+	}
+	if fd.Stock.Given {
+		in.Stock = water.Known(float64(fd.Stock.Value))
+	}
+	if fd.Bleach.Given {
+		in.Bleach = water.Known(unit.Percent(fd.Bleach.Value))
+	}
+	return in
+}
+
+// optional hands a value over to the water model.
+func optional[T comparable](o Optional[T]) water.Optional[T] {
+	return water.Optional[T]{Value: o.Value, Given: o.Given}
+}
+
+// years gives the reference evapotranspiration of each month, from the middle
+// of the month, in a usual, a cool and a dry year. Cool and warm are those met
+// once in ten years; the dry one is a warm one whose air is drier too. They do
+// not depend on the spring that the grower plans for.
+func (f *Facts) years() (usual, cool, dry water.Optional[water.Year]) {
+	for m := range 12 {
+		date := unit.On(2001, m+1, 15)
+		step := f.year.SeasonMargin(weather.Index(date))
+		shift := f.usualAgain(step)
+		usual.Value[m] = f.demand(date, shift, 0)
+		cool.Value[m] = f.demand(date, shift-step, 0)
+		dry.Value[m] = f.demand(date, shift+step, driest)
+	}
+	usual.Given = usual.Value != water.Year{}
+	cool.Given, dry.Given = cool.Value != water.Year{}, dry.Value != water.Year{}
+	return usual, cool, dry
+}
+
+// usualAgain is the way back from the spring that the grower plans for to the
+// usual year.
+func (f *Facts) usualAgain(step unit.CelsiusDegrees) unit.CelsiusDegrees {
+	switch f.Case.Risk {
+	case "cool":
+		return step
+	case "warm":
+		return -step
+	}
+	return 0
+}
+
+// demand is the reference evapotranspiration of a date, mm a day to a
+// hundredth, with the air so much warmer and so much drier.
+func (f *Facts) demand(date unit.Date, warmer, drier unit.CelsiusDegrees) unit.Millimetres {
+	return waterDepth(f.demandOn(date, warmer, drier).PenmanMonteith)
+}
+
+// waterDepth rounds, and keeps to what the water model takes: no climate on
+// record evaporates more than 15 mm a day.
+func waterDepth(v unit.Millimetres) unit.Millimetres {
+	return unit.Millimetres(math.Min(15, math.Round(float64(v)*100)/100))
+}
+
+func (f *Facts) demandOn(date unit.Date, warmer, drier unit.CelsiusDegrees) sky.Demand {
+	low, high := f.year.On(date)
+	low, high = low.Plus(warmer), high.Plus(warmer)
+	_, month, _ := date.Civil()
+	w := sky.Weather{Minimum: low, Maximum: high, Latitude: f.Case.Place.Latitude.Value,
+		Height: f.Case.Place.Elevation.Value, DayOfYear: date.DayOfYear(), Drier: drier}
+	if o := f.Case.Place.Solar; o.Given {
+		w.Solar = sky.Known(unit.MegajoulesPerSquareMetre(o.Value[month-1]))
+	}
+	if o := f.Case.Place.Wind; o.Given {
+		w.Wind = sky.Known(unit.MetresPerSecond(o.Value[month-1]))
+	}
+	if o := f.Case.Place.Humidity; o.Given {
+		w.Actual = sky.Known(sky.ActualFromMeanHumidity(low, high, unit.Percent(o.Value[month-1])))
+	}
+	return sky.DemandOf(w)
 }
 
 // bedFall is the slope along the beds: on steeper ground they are laid nearly
@@ -57,33 +177,6 @@ func linesFor(top unit.Metres, soil *table.Soil, rows int) int {
 	return min(max(lines, (rows+2)/3), 4)
 }
 
-// runOf estimates the longest run for a tenth of the flow lost on level ground
-// and the flow lost along a bed. Friction of smooth pipe grows with flow to the
-// power 1.75, so the run shortens with the flow class to the power 1.75/2.75,
-// and the loss grows with length to the power 2.75, from the published-figure
-// run of 585 ft at 0.22 gpm per 100 ft in 5/8 in tape. The water plan solves
-// the line step by step; a test holds this estimate against it.
-func runOf(t *table.Tape, bed unit.Metres, slope float64) (longest unit.Metres, lost unit.Percent) {
-	const reference = 0.22 / 0.3048 * 3.785411784 * 60 // L/h for 100 m
-	run := 585 * unit.MetresPerFoot * math.Pow(reference/float64(t.Flow), 1.75/2.75)
-	longest = unit.Metres(math.Round(run*10) / 10)
-	if bed <= 0 {
-		return longest, 0
-	}
-	friction := 10 * math.Pow(float64(bed)/run, 2.75)
-	rise := math.Abs(slope) / 100 * float64(bed) * 9.80665 / (10 * unit.KilopascalsPerPSI)
-	return longest, unit.Percent(math.Round((friction+50*rise)*10) / 10)
-}
-
-// singleRun is the longest run before water passes the roots: what the wetted
-// strip under one tape may hold, divided by the tape's flow.
-func (f *Facts) singleRun(t *table.Tape) unit.Minutes {
-	depth := math.Min(float64(f.Crop.RootDepth.Low), 0.3)
-	held := f.Soil.WaterHeld.Value * depth * f.Crop.Depletion.Value // mm
-	litres := held * float64(f.Soil.Wetted.Value) * 100
-	return unit.Minutes(math.Round(litres / float64(t.Flow) * 60))
-}
-
 // salt finds the yield lost by the two-line model of FAO Paper 61: nothing up
 // to a threshold, then a slope. Soil paste holds 1.5 times the salt of the
 // water where 15–20 % of it drains through (FAO Paper 29).
@@ -92,9 +185,9 @@ func (f *Facts) salt() {
 	if !w.Given {
 		return
 	}
+	tolerance := waterquality.Tolerance{Threshold: f.Crop.SaltThreshold.Value, Slope: f.Crop.SaltSlope.Value}
 	f.SoilSalt = unit.DecisiemensPerMetre(round3(1.5 * float64(w.Value)))
-	over := float64(f.SoilSalt - f.Crop.SaltThreshold.Value)
-	f.YieldLost = unit.Percent(math.Min(100, math.Max(0, round3(over*float64(f.Crop.SaltSlope.Value)))))
+	f.YieldLost = unit.Percent(round3(100 - float64(tolerance.YieldWith(w.Value))))
 }
 
 // clogging gathers what narrows small outlets: open water, iron, lime.

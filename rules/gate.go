@@ -3,6 +3,7 @@ package rules
 import (
 	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
 )
 
 // A gate decides whether film should be laid at all. It rules out Lay to ask
@@ -65,15 +66,11 @@ var gates = [...]*Rule{
 		}, &table.PennDrip2013, &table.Practice),
 	gate("flow-short", "The source cannot keep up", "A plan that needs more hours than the day has will fail in the first hot week.", "melon-weak-well",
 		func(f *Facts, o Option) (Finding, bool) {
-			if !f.Case.Water.Flow.Given || f.BedMetres <= 0 || !careful(o) {
+			stops := f.Sketch[f.Tape].Stops
+			if len(stops) == 0 || !careful(o) {
 				return silent()
 			}
-			day := float64(f.PeakLitres) * float64(f.BedMetres) / 100
-			hours := day / float64(f.Usable)
-			if hours > f.Case.Water.Hours.Or(defaultHours) {
-				return rulesOut("At full leaf the beds need {} h of the source a day and you have {} h. Lay fewer beds, find more flow, or add hours.", hours, f.Case.Water.Hours.Or(defaultHours))
-			}
-			return silent()
+			return Finding{RulesOut: true, Reason: unit.Phrase{Text: stops[0].Text + " The water plan has three ways out.", Quantities: stops[0].Quantities}}, true
 		}, &table.FAO56),
 	gate("steep-slope", "Too steep", "Film sheds most of the rain into the alleys, which cut into gullies on a slope; tractors overturn.", "melon-hillside",
 		func(f *Facts, o Option) (Finding, bool) {

@@ -1,6 +1,8 @@
 package rules
 
 import (
+	"math"
+
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -10,6 +12,9 @@ func tapeOf(o Option) *table.Tape { return &table.Tapes[o] }
 // Flow lost along a bed: a tenth is the design limit of the trade, a fifth is
 // seen in the crop.
 const designSpread, worstSpread = 10, 20
+
+// hourSpan shows a daily run in the unit that suits it.
+func hourSpan(run unit.Minutes) unit.Hours { return unit.Hours(math.Round(float64(run)/6) / 10) }
 
 var tapeRules = [...]*Rule{
 	{ID: "tape-wetting", Speaks: TapeQuestion, Weight: Strong, Title: "Wet spots that meet",
@@ -53,51 +58,48 @@ var tapeRules = [...]*Rule{
 		Because: "A zone cannot be smaller than a bed.",
 		Sources: []*table.Source{&table.PennDrip2013}, Fires: "melon-weak-well",
 		Judge: func(f *Facts, o Option) (Finding, bool) {
-			c := &f.Case
-			if !c.Water.Flow.Given || !c.Field.BedLength.Given {
+			if !f.Sketch[o].NoBed {
 				return silent()
 			}
-			need := unit.LitresPerHour(float64(tapeOf(o).Flow) * float64(f.Lines) * float64(c.Field.BedLength.Value) / 100)
-			if need <= f.Usable {
-				return silent()
-			}
-			return rulesOut("One bed would draw {} and your source gives {} to plan on.", need, f.Usable)
+			return rulesOut("One bed would draw {} and your source gives {} to plan on.", f.Sketch[o].BedFlow, f.Usable)
 		}},
 	{ID: "tape-hours-fit", Speaks: TapeQuestion, Weight: Strong, Title: "Fits the hours of the day",
 		Because: "Hours that are not there cannot be watered.",
 		Sources: []*table.Source{&table.FAO56, &table.PennDrip2013}, Fires: "melon-weak-well",
 		Judge: func(f *Facts, o Option) (Finding, bool) {
-			if f.Zones[o] == 0 {
+			s := &f.Sketch[o]
+			if !s.HoursADay.Given {
 				return silent()
 			}
-			day, have := float64(f.HoursADay[o]), f.Case.Water.Hours.Or(defaultHours)
+			day, have := s.HoursADay.Value, s.Hours
 			if day > have {
-				return against(soft(day-have, 3), "At full leaf {} zones need {} h a day in all; you have {} h.", f.Zones[o], day, have)
+				return against(soft(float64(day-have), 3), "At full leaf {} zones need {} a day in all; you have {}.", s.Zones, day, have)
 			}
-			return speaksFor(soft(have-day, 12)*0.5, "At full leaf {} zones need {} h a day in all, within your {} h.", f.Zones[o], day, have)
+			return speaksFor(soft(float64(have-day), 12)*0.5, "At full leaf {} zones need {} a day in all, within your {}.", s.Zones, day, have)
 		}},
 	{ID: "tape-run-length", Speaks: TapeQuestion, Weight: Strong, Title: "Reaches the end of the bed",
 		Because: "A dry far end is the commonest fault of long beds.",
 		Sources: []*table.Source{&table.KansasTape, &table.PennDrip2013}, Fires: "tomato-long-beds",
 		Judge: func(f *Facts, o Option) (Finding, bool) {
-			if !f.Case.Field.BedLength.Given || f.Spread[o] < 4 {
+			spread := f.Sketch[o].Spread
+			if !f.Case.Field.BedLength.Given || spread < 4 {
 				return silent()
 			}
 			long := f.Case.Field.BedLength.Value
 			switch {
-			case f.Spread[o] > worstSpread:
-				return rulesOut("Along {} the far end would get {} less than the near end; on level ground this tape suits {}.", long, f.Spread[o], f.LongestRun[o])
-			case f.Spread[o] > designSpread:
-				return against(0.6+soft(float64(f.Spread[o]-designSpread), 10)*0.4, "Along {} the far end gets {} less than the near end; a tenth is the limit to design for.", long, f.Spread[o])
+			case spread > worstSpread:
+				return rulesOut("Along {} the driest plants would get {} less than the wettest. A fifth is the most that goes unseen in the crop.", long, spread)
+			case spread > designSpread:
+				return against(0.6+soft(float64(spread-designSpread), 10)*0.4, "Along {} the driest plants get {} less than the wettest; a tenth is the limit to design for.", long, spread)
 			}
-			return against(float64(f.Spread[o])/designSpread*0.3, "Along {} the far end gets {} less than the near end, within the limit of a tenth.", long, f.Spread[o])
+			return against(float64(spread)/designSpread*0.3, "Along {} the driest plants get {} less than the wettest, within the limit of a tenth.", long, spread)
 		}},
 	{ID: "tape-short-pulses", Speaks: TapeQuestion, Weight: Plain, Title: "Water that stays with the roots",
 		Because: "A flow that passes the roots in minutes needs a timer and many pulses.",
 		Sources: []*table.Source{&table.Drip1996, &table.NCATDrip, &table.Saxton2006}, Fires: "melon-weak-well",
 		Judge: func(f *Facts, o Option) (Finding, bool) {
-			run := f.SingleRun[o]
-			if run >= 60 {
+			run := f.Sketch[o].Longest
+			if run >= 60 || run == 0 {
 				return silent()
 			}
 			return against(soft(float64(60-run), 30), "After {} the water passes the roots on {}: it must be given in short pulses.", run, f.Soil.Name)
@@ -119,11 +121,11 @@ var tapeRules = [...]*Rule{
 		Because: "Long hours leave no day for repairs.",
 		Sources: []*table.Source{&table.FAO56, &table.Practice}, Fires: "tomato-high-summer",
 		Judge: func(f *Facts, o Option) (Finding, bool) {
-			day := float64(f.WeekHours[o]) / 7
+			day := hourSpan(f.Sketch[o].PeakRun)
 			if day < 3 {
 				return silent()
 			}
-			return against(soft(day-3, 4), "At full leaf this tape must run {} h a day for {} of water.", day, f.Peak)
+			return against(soft(float64(day-3), 4), "At full leaf this tape must run {} a day for {} of water.", day, f.Peak)
 		}},
 	{ID: "tape-slope", Speaks: TapeQuestion, Weight: Slight, Title: "On a slope",
 		Because: "Fewer, larger emitters lose no more, but every foot of fall adds pressure to all.",

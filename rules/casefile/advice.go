@@ -120,20 +120,6 @@ type filmWarmth struct {
 	Maximum   []float64 `json:"maximum_c"`
 }
 
-type waterPart struct {
-	Says       string  `json:"says"`
-	Start      float64 `json:"start_mm_day"`
-	Peak       float64 `json:"peak_mm_day"`
-	PeakLitres float64 `json:"peak_l_per_100m_day"`
-	StartRun   float64 `json:"start_run_min_day"`
-	PeakRun    float64 `json:"peak_run_min_day"`
-	SingleRun  float64 `json:"longest_single_run_min"`
-	RunsADay   int     `json:"runs_a_day"`
-	Zones      int     `json:"zones,omitempty"`
-	HoursADay  float64 `json:"hours_a_day,omitempty"`
-	Fits       bool    `json:"fits"`
-}
-
 type cautionLine struct {
 	ID       string `json:"id"`
 	Step     string `json:"step"`
@@ -171,9 +157,7 @@ func fileOf(a *rules.Advice) *adviceFile {
 		Tape:   tapePart{answerPart: answer(&a.Tape), Lines: a.TapePlan.Lines, Depth: four(float64(a.TapePlan.Depth)), Offset: four(float64(a.TapePlan.Offset))},
 		Wait:   wait(a),
 		Warmth: warmth(a),
-		Water: waterPart{Says: a.Water.Says.In(unit.Metric), Start: float64(a.Water.Start), Peak: float64(a.Water.Peak), PeakLitres: float64(a.Water.PeakLitres),
-			StartRun: float64(a.Water.StartMinutes), PeakRun: float64(a.Water.PeakMinutes), SingleRun: float64(a.Water.SingleRun),
-			RunsADay: a.Water.RunsADay, Zones: a.Water.Zones, HoursADay: float64(a.Water.HoursADay), Fits: a.Water.Fits},
+		Water:  waterOf(a),
 	}
 	if u, ok := a.ThicknessChosen(); ok {
 		f.Thick.Thickness = four(float64(u))

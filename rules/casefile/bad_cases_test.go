@@ -197,7 +197,7 @@ soil.measured_on: one without the other is not allowed. Allowed: a reading and i
 		`water.hours_per_day: 30 is not allowed. Allowed: 0.5 to 24 h. A day has 24 hours.`},
 	{"salt of 45",
 		`{"version": 1, "crop": "tomato", "plant_on": "2027-05-20", "place": {"lat": 39.2, "lon": -75.8, "elevation_m": 20}, "climate": {"tmin_c": [-5, -4, 0, 5.5, 11, 16.5, 19, 18, 14, 7.5, 2.5, -2.5], "tmax_c": [5, 6.5, 11.5, 18, 23, 27.5, 30, 29, 25.5, 19, 13, 7]}, "water": {"ec_ds_m": 45}}`,
-		`water.ec_ds_m: 45 is not allowed. Allowed: 0 to 15 dS/m. 45 dS/m is near sea water: check whether the sheet says µS/cm (divide by 1,000) or mg/L (divide by 640).`},
+		`water.ec_ds_m: 45 is not allowed. Allowed: 0.02 to 15 dS/m. 45 dS/m is near sea water: check whether the sheet says µS/cm (divide by 1,000) or mg/L (divide by 640).`},
 	{"pH 14",
 		`{"version": 1, "crop": "tomato", "plant_on": "2027-05-20", "place": {"lat": 39.2, "lon": -75.8, "elevation_m": 20}, "climate": {"tmin_c": [-5, -4, 0, 5.5, 11, 16.5, 19, 18, 14, 7.5, 2.5, -2.5], "tmax_c": [5, 6.5, 11.5, 18, 23, 27.5, 30, 29, 25.5, 19, 13, 7]}, "water": {"ph": 14}}`,
 		`water.ph: 14 is not allowed. Allowed: 3 to 11. Check the figure and its unit, or leave the field out.`},

@@ -47,6 +47,8 @@ var linkFields = [...]string{
 	"water.hours_per_day", "water.ec_ds_m", "water.ph", "water.iron_mg_l", "water.hardness_mg_l",
 	"prices.currency", "prices.film_roll", "prices.tape_m", "prices.plant", "prices.wage_hour", "prices.haul_tonne",
 	"prices.fittings_bed", "prices.crop_unit", "risk",
+	"water.sodium_ratio", "water.nitrate_mg_l", "water.tank_l", "water.refill_l_h",
+	"feed.rate_kg_ha_day", "feed.grade_percent", "feed.stock_kg_l", "feed.injector_ratio", "feed.bleach_percent", "feed.chlorine_mg_l",
 }
 
 // Link writes a case as share text.

@@ -59,7 +59,9 @@ var measures = [...][2]measure{
 	KindPumpPower:     {{"kW", 1, 0, 2}, {"hp", 1 / KilowattsPerHP, 0, 2}},
 	KindWaterSpeed:    {{"m/s", 1, 0, 2}, {"ft/s", 1 / MetresPerFoot, 0, 1}},
 	KindSmallFlow:     {{"L/h", 1, 0, 2}, {"gal/h", 1 / LitresPerGallon, 0, 3}},
-	KindSlope:         {{"%", 1, 0, 1}, {"%", 1, 0, 1}},
+	KindFineShare:     {{"%", 1, 0, 1}, {"%", 1, 0, 1}},
+	KindFineDepth:     {{"mm", 1, 0, 2}, {"in", 0.001 / MetresPerInch, 0, 3}},
+	KindBore:          {{"mm", 1000, 0, 0}, {"in", 1 / MetresPerInch, 0, 3}},
 	KindRate:          {{"kg/ha", 1, 0, 2}, {"lb/acre", SquareMetresPerAcre / 10000 / KilogramsPerPound, 0, 2}},
 	KindStrength:      {{"kg/L", 1, 0, 3}, {"lb/gal", LitresPerGallon / KilogramsPerPound, 0, 2}},
 }

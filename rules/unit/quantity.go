@@ -36,7 +36,9 @@ const (
 	KindPumpPower                 // kW or hp, to the hundredth
 	KindWaterSpeed                // m/s or ft/s
 	KindSmallFlow                 // L/h or gal/h, to the hundredth
-	KindSlope                     // percent, to the tenth
+	KindFineShare                 // percent, to the tenth
+	KindFineDepth                 // mm to the hundredth, or in to the thousandth
+	KindBore                      // m, shown in mm or in to the thousandth
 	KindRate                      // kg/ha or lb/acre
 	KindStrength                  // kg/L or lb/gal
 )
@@ -61,8 +63,14 @@ type WaterSpeed MetresPerSecond
 // SmallFlow marks a flow of one outlet or injector.
 type SmallFlow LitresPerHour
 
-// Slope marks a rise ÷ run, percent.
-type Slope Percent
+// FineShare marks a percentage whose tenths matter, such as a slope.
+type FineShare Percent
+
+// FineDepth marks a depth of water that a reader may reckon on with.
+type FineDepth Millimetres
+
+// Bore marks the inside width of tape or pipe.
+type Bore Metres
 
 // LitresPer100Metres is a volume of water for 100 m of bed.
 type LitresPer100Metres float64
@@ -98,8 +106,12 @@ func Of(v any) Quantity {
 		return Quantity{Kind: KindWaterSpeed, SI: float64(v)}
 	case SmallFlow:
 		return Quantity{Kind: KindSmallFlow, SI: float64(v)}
-	case Slope:
-		return Quantity{Kind: KindSlope, SI: float64(v)}
+	case FineShare:
+		return Quantity{Kind: KindFineShare, SI: float64(v)}
+	case FineDepth:
+		return Quantity{Kind: KindFineDepth, SI: float64(v)}
+	case Bore:
+		return Quantity{Kind: KindBore, SI: float64(v)}
 	case LitresPer100Metres:
 		return Quantity{Kind: KindPer100, SI: float64(v)}
 	case KilogramsPerHectare:

@@ -16,6 +16,7 @@ type Need struct {
 	Known               bool
 	FirstUse, PeakUse   unit.Millimetres   // a day
 	FirstGross, PeakDay LitresPer100Metres // a day, gross
+	Usable              unit.LitresPerHour // of the tested flow; 0 where unknown
 }
 
 // Sketch is what one tape would make of a plan: the figures that [Make] gives
@@ -29,7 +30,7 @@ type Sketch struct {
 	Longest   unit.Minutes // single run; 0 where soil or roots are unknown
 	Runs      int          // on the hungriest day
 	Zones     int          // 0 where beds or flow are unknown or no bed can run
-	NoBed     bool         // not even one bed can run
+	NoBed     bool         // flow and bed are known, and not even one bed can run
 	HoursADay Optional[unit.Hours]
 	Hours     unit.Hours    // that water may run a day
 	Stops     []unit.Phrase // why it does not fit; none where it fits or too little is known
@@ -65,8 +66,9 @@ func Compare(in Input, tapes []Candidate) (Need, []Sketch, []Problem) {
 	}
 	need := Need{}
 	if d := first.plan.Demand; d != nil {
-		need = Need{true, d.First.Use, d.Peak.Use, d.First.Gross, d.Peak.Gross}
+		need = Need{true, d.First.Use, d.Peak.Use, d.First.Gross, d.Peak.Gross, 0}
 	}
+	need.Usable = round(first.usable(), stepFlow)
 	return need, sketches, nil
 }
 
@@ -78,20 +80,12 @@ func (w *work) sketch() Sketch {
 		s.PeakRun = round(w.peakRun(), stepMinutes)
 		s.Runs = soilwater.RunsADay(w.peakRun(), w.longest)
 	}
+	s.NoBed = w.in.Flow.Given && t.BedFlow > 0 && atOnce(w.usable(), t.BedFlow) == 0
+	if w.in.BedLength.Given && t.Profile == nil { // the pressure collapses
+		s.Spread = 100
+	}
 	if sch := w.plan.Schedule; sch != nil {
-		s.Zones, s.NoBed, s.HoursADay = len(sch.Zones), sch.BedsAtOnce == 0, sch.HoursADay
+		s.Zones, s.HoursADay = len(sch.Zones), sch.HoursADay
 	}
 	return s
-}
-
-// LongestLine is how long a bed of this tape may be on even ground of the
-// input's slope: the answer of [Plan]'s tape part, worked out alone because the
-// search takes longer than all else.
-func LongestLine(in Input) unit.Metres {
-	if problems := check(in); len(problems) > 0 {
-		return 0
-	}
-	w := &work{}
-	w.in, _ = fill(in)
-	return w.longestLine(w.in.tapeBore, w.in.pressure).Length
 }

@@ -96,16 +96,16 @@ func (w *work) demand() {
 	w.step("crop-use", "What the crop uses on its hungriest day",
 		"reference evapotranspiration × crop coefficient × (1 − what film saves)",
 		fao56+", chapters 6 and 10",
-		named("crop use a day", d.Peak.Use),
+		named("crop use a day", unit.FineDepth(d.Peak.Use)),
 		named("day", d.Peak.On),
-		named("reference evapotranspiration a day", round(in.Usual.Value[month-1], stepDepth)),
+		named("reference evapotranspiration a day", unit.FineDepth(round(in.Usual.Value[month-1], stepDepth))),
 		named("crop coefficient", round(coefficient, stepFactor)),
-		named("film saves", round(season.Cut.At(cover), stepShare)))
+		named("film saves", unit.FineShare(round(season.Cut.At(cover), stepShare))))
 	w.step("net", "Litres for the bed",
-		"crop use × width of ground that the crop draws on × length of bed",
-		"1 mm on 1 m² is 1 L; the width grows from the bed top to the bed centres as leaves close (our reasoning, no source)",
+		"crop use × width of ground that the crop draws on × length of bed (100 m or 100 ft)",
+		"1 mm on 1 m² is 1 L, 1 in on 1 ft² is 0.623 gal; the width grows from the bed top to the bed centres as leaves close (our reasoning, no source)",
 		named("net need a day", d.Peak.Net),
-		named("crop use a day", d.Peak.Use),
+		named("crop use a day", unit.FineDepth(d.Peak.Use)),
 		named("width", unit.Short(round(peak.Ground, stepLength))))
 	w.step("gross", "Water to pump",
 		"net need ÷ the share that stays with the roots, or ÷ (1 − leaching) where that is more",
@@ -113,7 +113,7 @@ func (w *work) demand() {
 		named("gross need a day", d.Peak.Gross),
 		named("net need a day", d.Peak.Net),
 		named("stays with the roots", in.efficiency),
-		named("leaching", d.Leaching))
+		named("leaching", unit.FineShare(d.Leaching)))
 }
 
 // poorUniformity is the middle of what field evaluations of working systems

@@ -88,7 +88,7 @@ func (w *work) salt() {
 	w.step("leaching", "Water that must wash salt down",
 		"conductivity of the water ÷ (5 × threshold − conductivity of the water)",
 		"FAO Irrigation and Drainage Paper 29, equation 9 (from memory)",
-		named("leaching", round(t.Leaching(in.Salt.Value), stepShare)),
+		named("leaching", unit.FineShare(round(t.Leaching(in.Salt.Value), stepShare))),
 		named("conductivity of the water", in.Salt.Value),
 		named("threshold", in.SaltThreshold.Value))
 }
@@ -176,7 +176,7 @@ func (w *work) checks() {
 	week := round(7*d.Peak.Use, stepDepth)
 	w.plan.Checks = append(w.plan.Checks, Check{
 		ID:   "weekly-inch",
-		Says: unit.Say("Penn State: 1 to 1.5 in a week, counted on the bed top. Your hungriest week, counted the same way: {}.", week),
+		Says: unit.Say("Penn State: {} to {} a week, counted on the bed top. Your hungriest week, counted the same way: {}.", unit.Millimetres(25.4), unit.Millimetres(38.1), week),
 		Ours: unit.Of(week), Low: unit.Of(unit.Millimetres(25.4)), High: unit.Of(unit.Millimetres(38.1)),
 		Agrees: week >= 25.4 && week <= 38.1,
 		Source: "Penn State Extension (2013)",
@@ -221,7 +221,7 @@ func (w *work) longestCheck() {
 	low, high := edition(3.27), edition(6.67)
 	w.plan.Checks = append(w.plan.Checks, Check{
 		ID:   "longest-run",
-		Says: unit.Say("Two editions of a published table give {} and {} for this soil and flow. Ours: {}, with roots of {}, a share of {} and a wet strip of {}.", low, high, s.Longest, unit.Short(s.Depth), s.Depletion, unit.Short(s.Strip.Width)),
+		Says: unit.Say("Two editions of a published table give {} and {} for this soil and flow. Ours: {}, with roots {} deep, {} of the water used between runs and a wet strip {} wide.", low, high, s.Longest, unit.Short(s.Depth), unit.FineShare(100*s.Depletion), unit.Short(s.Strip.Width)),
 		Ours: unit.Of(s.Longest), Low: unit.Of(low), High: unit.Of(high),
 		Agrees: s.Longest >= low && s.Longest <= high,
 		Source: "NCAT/ATTRA after Penn State (157 min at 0.17 in/in and 0.45 gal/min for 100 ft); the lower edition from memory",

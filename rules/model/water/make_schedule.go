@@ -47,12 +47,14 @@ func (w *work) schedule() {
 		sch.HoursADay = Known(round(hours, stepHours))
 		sch.HoursAWeek = Known(round(7*hours, stepHours))
 		w.step("hours", "Hours a day",
-			"gross need ÷ flow of the bed × zones",
+			"gross need ÷ flow of the bed gives the run of one zone; × zones",
 			"arithmetic; Penn State Extension (2013) prints the same hours for 1 in on 30 in",
 			named("hours a day, all zones", sch.HoursADay.Value),
 			named("run of one zone", sch.RunADay.Value),
 			named("runs a day", sch.Runs),
-			named("zones", len(sch.Zones)))
+			named("zones", len(sch.Zones)),
+			named("gross need a day", per100m(w.peakGross)),
+			named("flow of the bed", w.plan.Tape.Flow))
 		if sch.HoursADay.Value > in.hours {
 			w.stop(ofSupply, unit.Say("The hungriest day needs {} of running; {} are allowed.", sch.HoursADay.Value, in.hours))
 		}

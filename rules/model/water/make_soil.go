@@ -69,9 +69,9 @@ func (w *work) soil() {
 		"available water × root depth in the bed × share that may be used × wetted width",
 		"Saxton and Rawls 2006; FAO-56 table 22; wetted width: common practice, no source",
 		named("store", s.Store),
-		named("available water, share of the soil", s.Water.Available),
+		named("available water, share of the soil", unit.FineShare(100*s.Water.Available)),
 		named("root depth in the bed", unit.Short(s.Depth)),
-		named("share that may be used", s.Depletion),
+		named("share that may be used", unit.FineShare(100*s.Depletion)),
 		named("wetted width", unit.Short(s.Strip.Width)))
 	w.step("longest-run", "Longest single run",
 		"store ÷ flow of the bed's tape",

@@ -239,7 +239,7 @@ func (w *work) supplySteps() {
 		w.step("header", "Header size",
 			"smallest nominal bore with speed, flow spread between beds and pressure loss within limits; each bore's pressure solved bed by bed",
 			"5 ft/s: \"Irrigation formulas\" sheet; nominal sizes: common practice, no source",
-			named("bore", unit.Short(s.Bore.Inside)),
+			named("bore", unit.Bore(s.Bore.Inside)),
 			named("flow of the largest zone", last.Flow),
 			named("speed", unit.WaterSpeed(last.Velocity)),
 			named("speed limit", unit.WaterSpeed(drip.MaxVelocity)),
@@ -257,12 +257,25 @@ func (w *work) supplySteps() {
 		head("filter", s.Head.Filter), head("injector", s.Head.Injector), head("at the tape", s.Head.Operating))
 	if s.PumpNeeded && s.HeadKnown {
 		w.step("pump", "Pump power",
-			"flow × head × weight of water ÷ pump efficiency",
+			"flow × head × weight of water ÷ pump efficiency: L/h × m ÷ 367,100, or gal/min × ft ÷ 3,960",
 			"\"Irrigation formulas\" sheet; Utah State University, sprinkle and trickle lecture 11; efficiency 0.75 where unknown",
 			named("shaft power", unit.PumpPower(s.ShaftPower)),
 			named("power in the water", unit.PumpPower(s.WaterPower)),
-			head("head", s.Total))
+			named("flow of the largest zone", w.largest()),
+			head("head", s.Total),
+			named("pump efficiency", unit.Percent(100*drip.UsualPumpEfficiency)))
 	}
+}
+
+// largest is the flow of the largest zone, or of one bed where none can run.
+func (w *work) largest() unit.LitresPerHour {
+	if sch := w.plan.Schedule; sch != nil && len(sch.Zones) > 0 {
+		return sch.Zones[0].Flow
+	}
+	if s := w.plan.Supply; s != nil && len(s.zones) > 0 {
+		return s.zones[0].Flow
+	}
+	return w.plan.Tape.BedFlow
 }
 
 func head(name string, v unit.Metres) Named {

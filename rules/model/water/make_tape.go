@@ -132,7 +132,7 @@ func (w *work) tapeSteps() {
 		w.cares = append(w.cares, unit.Say("Along one bed the flow differs by {}, more than the {} allowed.", t.Spread, in.spread))
 		w.warn("bed-too-long", Care, "stepwise solution",
 			unit.Say("A line of {} is too long for even watering: {} is the longest. Feeding it from the middle gives {}; a bore of {} reaches {}.",
-				in.BedLength.Value, t.Longest.Length, t.FromMiddle, unit.Short(drip.LargeTapeBore), t.LongestLargeBore.Length))
+				in.BedLength.Value, t.Longest.Length, t.FromMiddle, unit.Bore(drip.LargeTapeBore), t.LongestLargeBore.Length))
 	}
 	if p.Highest > mostTapePressure {
 		w.stop(ofLine, unit.Say("Falling ground raises the pressure in the tape to {}, and tape bursts above about {}.", p.Highest, mostTapePressure))
@@ -160,17 +160,17 @@ func (w *work) tapeSteps() {
 		named("end pressure", round(p.End, stepPressure)),
 		named("inlet pressure", t.Pressure),
 		named("length", in.BedLength.Value),
-		named("bore", unit.Short(in.tapeBore)),
-		named("slope", unit.Slope(in.Slope)),
+		named("bore", unit.Bore(in.tapeBore)),
+		named("slope", unit.FineShare(in.Slope)),
 		named("lowest pressure", round(p.Lowest, stepPressure)),
 		named("lowest at", round(p.LowestAt, stepLength)))
 	w.step("spread", "How evenly a line waters",
 		"(most − least) ÷ most, of all outlets; emission uniformity also counts the maker's variation",
 		"ASAE EP405 form: 100·(1 − 1.27·CV/√n)·qmin/qmean; fields usually show less, because outlets plug (ASAE; CIGR handbook: 65–80 %)",
-		named("spread", t.Spread),
+		named("spread", unit.FineShare(t.Spread)),
 		named("most", atPressure(p.MostOutlet)),
 		named("least", atPressure(p.LeastOutlet)),
-		named("emission uniformity", t.Uniformity))
+		named("emission uniformity", unit.FineShare(t.Uniformity)))
 	w.step("bed-flow", "Flow of one bed",
 		"sum of all outlets of a line × lines in the bed",
 		"stepwise solution",

@@ -408,7 +408,7 @@ func TestStepsRecompute(t *testing.T) {
 	s = steps["spread"]
 	assert.InDelta(t, 100*(v(s, 0)-v(s, 1))/v(s, 0), s.Result.Quantity.SI, 0.1)
 	s = steps["store"]
-	assert.InDelta(t, 100000*v(s, 0)*v(s, 1)*v(s, 2)*v(s, 3), s.Result.Quantity.SI, 0.2)
+	assert.InDelta(t, 10*v(s, 0)*v(s, 1)*v(s, 2)*v(s, 3), s.Result.Quantity.SI, 0.2)
 	s = steps["longest-run"]
 	assert.InDelta(t, 60*v(s, 0)/v(s, 1), s.Result.Quantity.SI, 0.1)
 	s = steps["head"]
@@ -425,6 +425,8 @@ func TestStepsRecompute(t *testing.T) {
 	assert.InDelta(t, min(100, 100-v(s, 2)*max(0, 1.5*v(s, 0)-v(s, 1))), s.Result.Quantity.SI, 0.01)
 	s = steps["leaching"]
 	assert.InDelta(t, 100*v(s, 0)/(5*v(s, 1)-v(s, 0)), s.Result.Quantity.SI, 0.01)
+	s = steps["pump"]
+	assert.InDelta(t, v(s, 1)*v(s, 2)/3.6e6*9.80665/(v(s, 3)/100), s.Result.Quantity.SI, 0.001)
 	for _, id := range []string{"line", "bed-flow", "header", "pump"} {
 		assert.Contains(t, steps, id)
 	}

@@ -68,7 +68,7 @@ func fill(in Input) (filled, []Assumption) {
 			a = append(a, Assumption{field, unit.Of(value), source})
 		}
 	}
-	note(in.TapeBore.Given, "tape_bore_m", unit.Short(f.tapeBore), "the commonest tape (common practice, no source)")
+	note(in.TapeBore.Given, "tape_bore_m", unit.Bore(f.tapeBore), "the commonest tape (common practice, no source)")
 	note(in.Exponent.Given, "exponent", f.exponent, "turbulent outlets; tapes lie between 0.4 and 0.6 (from memory)")
 	note(in.MakersCV.Given, "makers_cv", f.makersCV, "from memory; below 0.10 is good for tape (ASAE EP405)")
 	note(in.TapePressure.Given, "tape_pressure_kpa", f.pressure, "an irrigation supplier's guidance: 8–15 psi at the header holds about 10 psi in the tape")

@@ -327,7 +327,7 @@ func (w *work) largerBore() []change {
 	}
 	input := w.in.Input
 	input.TapeBore = Known(drip.LargeTapeBore)
-	return []change{{"larger-bore", largerBoreEffort, unit.Say("Buy tape of a larger bore: {} instead of {}.", unit.Short(drip.LargeTapeBore), unit.Short(w.in.tapeBore)), []Input{input}}}
+	return []change{{"larger-bore", largerBoreEffort, unit.Say("Buy tape of a larger bore: {} instead of {}.", unit.Bore(drip.LargeTapeBore), unit.Bore(w.in.tapeBore)), []Input{input}}}
 }
 
 // shorterLines cuts the beds into pieces, each with its own header, until the
