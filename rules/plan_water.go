@@ -3,6 +3,7 @@ package rules
 import (
 	"math"
 
+	"filmfurrow/rules/model/drip"
 	"filmfurrow/rules/model/water"
 	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
@@ -20,7 +21,20 @@ type WaterPlan struct {
 	// OtherEnd is the spread along a bed that is fed from its upper end.
 	OtherEnd   water.Optional[unit.Percent]
 	Hargreaves [12]unit.Millimetres // reference evapotranspiration by the second formula
+	// LeastPressure is the lowest pressure along a line that keeps the allowed
+	// spread of flow, where the bed's length is known.
+	LeastPressure unit.Kilopascals
+	Turns         []Turn // the valves of the hungriest day, in order; none where there are more than mostTurns
 }
+
+// Turn is one opening of one zone's valve, in minutes from the first opening.
+type Turn struct {
+	Zone, Run int
+	From, To  unit.Minutes
+}
+
+// mostTurns is as many openings as a person follows from a list.
+const mostTurns = 24
 
 // WaterPlan works out the water plan of the advice, from the facts and the tape
 // that the answers rest on. It takes longer than all the answers together, so
@@ -39,12 +53,34 @@ func (a *Advice) WaterPlan() WaterPlan {
 			p.OtherEnd = water.Known(sketches[0].Spread)
 		}
 	}
+	if r := p.Plan.Tape.Profile; r != nil {
+		ratio := drip.PressureRatioFor(designSpread, p.Plan.Tape.Emitter.Exponent)
+		p.LeastPressure = unit.Kilopascals(math.Round(float64(r.Highest)*ratio*10) / 10)
+	}
+	p.Turns = turnsOf(p.Schedule)
 	for m := range p.Hargreaves {
 		date := unit.On(2001, m+1, 15)
 		back := f.usualAgain(f.year.SeasonMargin(weather.Index(date)))
 		p.Hargreaves[m] = waterDepth(f.demandOn(date, back, 0).Hargreaves)
 	}
 	return p
+}
+
+// turnsOf lets each zone run in turn, and all of them again where a day takes
+// more than one run, so that each bed rests between its runs.
+func turnsOf(s *water.Schedule) (turns []Turn) {
+	if s == nil || !s.RunADay.Given || len(s.Zones)*s.Runs > mostTurns {
+		return nil
+	}
+	from := unit.Minutes(0)
+	for run := range s.Runs {
+		for _, z := range s.Zones {
+			to := from + s.EachRun
+			turns = append(turns, Turn{Zone: z.Number, Run: run + 1, From: unit.Minutes(math.Round(float64(from))), To: unit.Minutes(math.Round(float64(to)))})
+			from = to
+		}
+	}
+	return turns
 }
 
 // Bucket is the flow of a bucket test, to a tenth of a litre an hour: volume ÷
