@@ -285,7 +285,7 @@ func TestTypedBeforeStartSurvives(t *testing.T) {
 // Calling the framework's door without its argument makes a true Go panic.
 func TestProgramThatStops(t *testing.T) {
 	b := browsertest.Open(t)
-	p := b.Tab(browsertest.Tab{Path: "/", Errors: true})
+	p := b.Tab(browsertest.Tab{Path: "/", Errors: true, Stops: true})
 	p.WaitOffline()
 	p.Do(`localStorage.setItem("film-furrow.test", "kept"); localStorage.setItem("another.app", "theirs")`)
 	p.Do(`setTimeout(() => goappNav())`)

@@ -4,6 +4,7 @@ package main
 
 import (
 	"fmt"
+	"maps"
 	"net/http"
 	"path"
 	"strconv"
@@ -284,6 +285,18 @@ func TestSiteThatCannotBeKept(t *testing.T) {
 // for the worker.
 func TestProgramIsDownloadedOnce(t *testing.T) {
 	b := browsertest.Open(t)
+	// Compressed, as hosts send it: the browser's cache in a test takes no
+	// single file above some megabytes.
+	built := browsertest.Make(t, nil)
+	files := maps.Clone(built.Files)
+	for name, body := range built.Files {
+		if path.Ext(name) == ".wasm" {
+			packed, err := site.Gzip(body)
+			require.NoError(t, err)
+			files[name+".gz"] = packed
+		}
+	}
+	b.PublishFiles(files, "")
 	p := b.Page(820, "/")
 	p.WaitOffline()
 	p.Reload()

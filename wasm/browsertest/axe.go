@@ -20,6 +20,7 @@ var axe string
 func (p *Page) Axe() []string {
 	p.t.Helper()
 	p.Do(axe + "\n;void 0")
+	p.Wait("movement on the page to end", `document.getAnimations().every((a) => a.playState !== "running")`)
 	findings := Eval[[]string](p, `axe.run(document, {
 		runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"],
 		rules: { "color-contrast-enhanced": { enabled: true } },

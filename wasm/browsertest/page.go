@@ -67,8 +67,13 @@ type Tab struct {
 	NoScript bool   // scripts switched off
 	NoWait   bool   // return without waiting for the program to run
 	Errors   bool   // errors on the console are expected
+	Stops    bool   // the program is expected to stop
 	Breaches bool   // breaches of the content policy are expected, and must come
 	Agent    string // user agent to give
+
+	BitsPerSecond float64       // speed of the line; as fast as it goes when 0
+	Latency       time.Duration // least time from a request to its answer
+	Slow          float64       // factor by which the main thread is slowed down
 }
 
 // Page is one open tab.
@@ -76,6 +81,7 @@ type Page struct {
 	b   *Browser
 	t   testing.TB
 	ctx context.Context
+	tab Tab
 
 	mu       sync.Mutex
 	errors   []string
@@ -100,7 +106,7 @@ func (b *Browser) Tab(tab Tab) *Page {
 	}
 	ctx, cancel := chromedp.NewContext(b.ctx)
 	b.t.Cleanup(cancel)
-	p := &Page{b: b, t: b.t, ctx: ctx}
+	p := &Page{b: b, t: b.t, ctx: ctx, tab: tab}
 	p.do(chromedp.Func(func(context.Context, *chromedp.Target) error { return nil }))
 	if err := chromedp.Listen(ctx, p.note); err != nil {
 		b.t.Fatal(err)
@@ -117,7 +123,13 @@ func (b *Browser) Tab(tab Tab) *Page {
 	if tab.NoScript {
 		call(p, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
 	}
-	b.t.Cleanup(func() { p.check(tab) })
+	if tab.BitsPerSecond > 0 {
+		p.line(tab.BitsPerSecond, tab.Latency)
+	}
+	if tab.Slow > 0 {
+		p.Slow(tab.Slow)
+	}
+	b.t.Cleanup(p.check)
 	p.Go(tab.Path)
 	if !tab.NoWait && !tab.NoScript {
 		p.WaitStarted()
@@ -171,12 +183,14 @@ func (p *Page) note(event any) {
 			p.errors = append(p.errors, text)
 		}
 	case *runtime.EventConsoleAPICalled:
-		if e.Type == runtime.ConsoleAPICalledTypeError || e.Type == runtime.ConsoleAPICalledTypeAssert {
-			var words []string
-			for _, arg := range e.Args {
-				words = append(words, strings.Trim(string(arg.Value), `"`)+arg.Description)
-			}
-			p.errors = append(p.errors, "console: "+strings.Join(words, " "))
+		var words []string
+		for _, arg := range e.Args {
+			words = append(words, strings.Trim(string(arg.Value), `"`)+arg.Description)
+		}
+		line := strings.Join(words, " ")
+		// The Go program's own dying words come as plain log lines.
+		if e.Type == runtime.ConsoleAPICalledTypeError || e.Type == runtime.ConsoleAPICalledTypeAssert || strings.HasPrefix(line, "panic: ") || strings.HasPrefix(line, "fatal error: ") {
+			p.errors = append(p.errors, "console: "+line)
 		}
 	case *runtime.EventExceptionThrown:
 		text := e.ExceptionDetails.Text
@@ -187,22 +201,22 @@ func (p *Page) note(event any) {
 	}
 }
 
-func (p *Page) check(tab Tab) {
+func (p *Page) check() {
 	p.mu.Lock()
 	defer p.mu.Unlock()
 	for _, u := range p.foreign {
 		p.t.Errorf("the page asked another origin: %s", u)
 	}
-	if tab.Breaches && len(p.breaches) == 0 {
+	if p.tab.Breaches && len(p.breaches) == 0 {
 		p.t.Error("the page did not break its content policy, though it was made to")
 	}
 	for _, b := range p.breaches {
-		if tab.Breaches {
+		if p.tab.Breaches {
 			break
 		}
 		p.t.Errorf("the page broke its content policy: %s", b)
 	}
-	if !tab.Errors {
+	if !p.tab.Errors {
 		for _, e := range p.errors {
 			p.t.Errorf("error on the console: %s", e)
 		}
@@ -311,6 +325,11 @@ func (p *Page) Wait(what, expression string) {
 		cancel()
 		if err == nil && ok {
 			return
+		}
+		if !p.tab.Stops {
+			if stopped, err := chromedp.Run(p.ctx, chromedp.Evaluate[bool](`window.filmfurrow?.status.start === "stopped"`)); err == nil && stopped {
+				p.t.Fatalf("the program stopped while the test waited for: %s (console %q)", what, p.Errors())
+			}
 		}
 		if time.Now().After(deadline) {
 			state, _ := chromedp.Run(p.ctx, chromedp.Evaluate[string](`JSON.stringify(window.filmfurrow?.status ?? null) + " " + (document.querySelector("#strip")?.innerText ?? "") + " | " + document.title`))

@@ -4,6 +4,7 @@ package browsertest
 
 import (
 	"context"
+	"time"
 
 	"github.com/chromedp/cdproto/cdp"
 	"github.com/chromedp/cdproto/network"
@@ -46,4 +47,16 @@ func (p *Page) ForgetHTTP() {
 func (p *Page) Room(bytes float64) {
 	p.t.Helper()
 	call(p, storage.OverrideQuotaForOrigin, storage.OverrideQuotaForOriginParams{Origin: "http://" + p.b.addr, QuotaSize: &bytes})
+}
+
+// line makes the page's connection slow.
+func (p *Page) line(bitsPerSecond float64, latency time.Duration) {
+	p.t.Helper()
+	call(p, network.EmulateNetworkConditionsByRule, network.EmulateNetworkConditionsByRuleParams{
+		MatchedNetworkConditions: []*network.Conditions{{
+			Latency:            float64(latency.Milliseconds()),
+			DownloadThroughput: bitsPerSecond / 8,
+			UploadThroughput:   bitsPerSecond / 8,
+		}},
+	})
 }

@@ -68,7 +68,15 @@ func compileClient(root string, untrimmed bool) ([]byte, error) {
 	if out, err := goCommand(root, clientEnv, args...).CombinedOutput(); err != nil {
 		return nil, fmt.Errorf("compile the page's program: %w\n%s", err, out)
 	}
-	return os.ReadFile(target)
+	program, err := os.ReadFile(target)
+	if err != nil || untrimmed {
+		return program, err
+	}
+	version, err := goCommand(root, nil, "env", "GOVERSION").Output()
+	if err != nil {
+		return nil, withStderr(err)
+	}
+	return squeeze(program, strings.TrimSpace(string(version)))
 }
 
 // ClientPackages lists every package linked into the page's program.

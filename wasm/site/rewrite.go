@@ -55,6 +55,7 @@ func rewrite(source []byte, p Page, base, site string, links assets) ([]byte, er
 	removeChildren(head)
 	fillHead(head, base, site, p.Path, cmp.Or(title, p.Title), cmp.Or(description["description"], p.Description), links, true)
 
+	joinLines(body)
 	if old := byID(body, "app-wasm-loader"); old != nil {
 		old.Parent.RemoveChild(old)
 	}
@@ -62,6 +63,25 @@ func rewrite(source []byte, p Page, base, site string, links assets) ([]byte, er
 		return nil, err
 	}
 	return print(doc)
+}
+
+// joinLines takes out the line ends that the framework prints around each child
+// of an element. Between words they would show as gaps, such as before a full
+// stop, which are gone once the program has drawn the page itself.
+func joinLines(body *html.Node) {
+	var empty []*html.Node
+	for n := range body.Descendants() {
+		if n.Type != html.TextNode || n.Parent.DataAtom == atom.Pre || n.Parent.DataAtom == atom.Textarea {
+			continue
+		}
+		n.Data = strings.TrimSuffix(strings.TrimPrefix(n.Data, "\n"), "\n")
+		if n.Data == "" {
+			empty = append(empty, n)
+		}
+	}
+	for _, n := range empty {
+		n.Parent.RemoveChild(n)
+	}
 }
 
 // strip is the status line at the foot of the page. Without script it stays

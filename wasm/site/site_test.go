@@ -212,6 +212,13 @@ func TestRewriteMakesBooleansTrue(t *testing.T) {
 	assert.NotContains(t, string(got), "app-wasm-loader")
 }
 
+func TestRewriteLeavesNoGapsBetweenWords(t *testing.T) {
+	source := "<html><head></head><body>\n<p>\nin \n<b>loam</b>\n, where\n<i>weeds</i>\n.\n</p>\n<pre>\na\nb\n</pre>\n</body></html>"
+	got, err := rewrite([]byte(source), Page{Path: "/", Title: "T"}, "", "", assets{})
+	require.NoError(t, err)
+	assert.Contains(t, string(got), "<body><p>in <b>loam</b>, where<i>weeds</i>.</p><pre>a\nb\n</pre>")
+}
+
 func TestBase(t *testing.T) {
 	for in, want := range map[string]string{"": "", "/": "", "sub": "/sub", "/sub/path/": "/sub/path", "/a.b/~c_d": "/a.b/~c_d"} {
 		got, err := cleanBase(in)

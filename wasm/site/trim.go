@@ -3,7 +3,9 @@
 package site
 
 import (
+	"bytes"
 	"embed"
+	"errors"
 	"fmt"
 	"os"
 	"os/exec"
@@ -123,7 +125,18 @@ func trimmedFiles(source string) (map[string][]byte, error) {
 			}
 		}
 	}
+	const generated, texts = "go-app/pkg/app/html_gen.go", "go-app/pkg/app/text.go"
+	var err error
+	if files[generated], err = oneElement(files[generated]); err != nil {
+		return nil, err
+	}
+	before := files[texts]
+	files[texts] = bytes.Replace(before, []byte("\t\"html\"\n"), []byte("\thtml \""+frameworkModule+"/pkg/escape\"\n"), 1)
+	if bytes.Equal(before, files[texts]) {
+		return nil, errors.New("the framework's text.go no longer imports html")
+	}
 	for from, to := range map[string]string{
+		"escape.go.txt": "go-app/pkg/escape/escape.go",
 		"route.go.txt":  "go-app/pkg/app/route.go",
 		"client.go.txt": "go-app/pkg/app/client.go",
 		"uuid.go.txt":   "uuid/uuid.go",

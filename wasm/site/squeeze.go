@@ -1,0 +1,273 @@
+//go:build !js
+
+package site
+
+import (
+	"bytes"
+	"cmp"
+	"encoding/binary"
+	"errors"
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// Two things in a Go program for the browser cost much to download and serve
+// no reader. Measured on this program (bytes after brotli 11): the linker's
+// tens of thousands of data segments of two bytes each, 83 kB; the tables that
+// map instructions to source lines, 109 kB. Squeezing joins the former and
+// blanks the latter. A stack trace keeps its function names and says "?" for
+// file and line.
+
+// mergeGap is the longest run of zeros, in bytes, that is written out to join
+// two data segments. Memory is zero to begin with, so the result is the same.
+const mergeGap = 64
+
+// squeezedGo is the release whose tables this file knows.
+const squeezedGo = "go1.26"
+
+// squeeze makes the program smaller to download. A program of another release
+// keeps its line tables.
+func squeeze(program []byte, goVersion string) ([]byte, error) {
+	const header = 8 // magic and version
+	if len(program) < header || string(program[:4]) != "\x00asm" {
+		return nil, errors.New("squeeze: not a WebAssembly program")
+	}
+	out := bytes.NewBuffer(append([]byte(nil), program[:header]...))
+	in := reader{b: program, at: header}
+	for in.at < len(in.b) && in.err == nil {
+		id := in.byte()
+		body := in.bytes(int(in.unsigned()))
+		if in.err != nil {
+			break
+		}
+		if id == 11 { // the data section
+			segments, err := readSegments(body)
+			if err != nil {
+				return nil, err
+			}
+			segments = mergeSegments(segments)
+			if goVersion == squeezedGo || strings.HasPrefix(goVersion, squeezedGo+".") {
+				if err := blankLines(segments); err != nil {
+					return nil, err
+				}
+			}
+			body = writeSegments(segments)
+		}
+		out.WriteByte(id)
+		out.Write(unsigned(uint64(len(body))))
+		out.Write(body)
+	}
+	if in.err != nil {
+		return nil, fmt.Errorf("squeeze: %w", in.err)
+	}
+	return out.Bytes(), nil
+}
+
+// segment is a run of bytes that is in memory when the program starts.
+type segment struct {
+	at   int64
+	data []byte
+}
+
+// readSegments reads a data section (WebAssembly core specification 2.0, §5.5.14)
+// of active segments with constant addresses, as Go writes them, and puts them
+// in rising order; they must not overlap, so the order does not matter.
+func readSegments(body []byte) ([]segment, error) {
+	in := reader{b: body}
+	list := make([]segment, 0, min(in.unsigned(), uint64(len(body))))
+	for in.at < len(in.b) && in.err == nil {
+		kind, constant := in.unsigned(), in.byte()
+		at := in.signed()
+		end := in.byte()
+		data := in.bytes(int(in.unsigned()))
+		if in.err == nil && (kind != 0 || constant != 0x41 || end != 0x0b) {
+			return nil, errors.New("squeeze: a data segment of a kind that Go does not write")
+		}
+		list = append(list, segment{at, data})
+	}
+	if in.err != nil {
+		return nil, fmt.Errorf("squeeze: data section: %w", in.err)
+	}
+	slices.SortFunc(list, func(a, b segment) int { return cmp.Compare(a.at, b.at) })
+	for i := 1; i < len(list); i++ {
+		if before := list[i-1]; before.at+int64(len(before.data)) > list[i].at {
+			return nil, errors.New("squeeze: data segments overlap")
+		}
+	}
+	return list, nil
+}
+
+func mergeSegments(list []segment) []segment {
+	var merged []segment
+	for _, s := range list {
+		if n := len(merged); n > 0 {
+			last := &merged[n-1]
+			if gap := s.at - last.at - int64(len(last.data)); gap <= mergeGap {
+				last.data = append(append(last.data, make([]byte, gap)...), s.data...)
+				continue
+			}
+		}
+		merged = append(merged, segment{s.at, bytes.Clone(s.data)})
+	}
+	return merged
+}
+
+func writeSegments(list []segment) []byte {
+	var out bytes.Buffer
+	out.Write(unsigned(uint64(len(list))))
+	for _, s := range list {
+		out.Write([]byte{0, 0x41})
+		out.Write(signed(s.at))
+		out.WriteByte(0x0b)
+		out.Write(unsigned(uint64(len(s.data))))
+		out.Write(s.data)
+	}
+	return out.Bytes()
+}
+
+// blankLines takes the line and file tables out of the program's function
+// table (runtime.pclntab; layout in the Go 1.26 source, runtime/symtab.go and
+// runtime/runtime2.go). Offset 0 is the runtime's own mark for "no table". The
+// freed bytes become zeros, which pack to nothing, so nothing moves. Bytes that
+// a table still in use shares stay.
+func blankLines(segments []segment) error {
+	magic := []byte{0xf1, 0xff, 0xff, 0xff, 0, 0, 1, 8}
+	var table []byte
+	for _, s := range segments {
+		if at := bytes.Index(s.data, magic); at >= 0 {
+			if table != nil {
+				return errors.New("squeeze: two function tables")
+			}
+			table = s.data[at:]
+		}
+	}
+	const headSize = 8 + 8*8
+	if len(table) < headSize {
+		return errors.New("squeeze: no function table")
+	}
+	word := func(i int) int { return int(binary.LittleEndian.Uint64(table[8+8*i:])) }
+	count, pctab, functab := word(0), word(6), word(7)
+	if count <= 0 || pctab < headSize || functab <= pctab || functab+8*count > len(table) {
+		return errors.New("squeeze: the function table is not as expected")
+	}
+	inUse := make([]bool, functab-pctab)
+	mark := func(offset uint32) error {
+		if offset == 0 {
+			return nil
+		}
+		in := reader{b: table[pctab:functab], at: int(offset)}
+		for first := true; in.err == nil; first = false {
+			if in.unsigned() == 0 && !first {
+				break
+			}
+			in.unsigned()
+		}
+		if in.err != nil {
+			return fmt.Errorf("squeeze: a table runs over its end: %w", in.err)
+		}
+		for i := int(offset); i < in.at; i++ {
+			inUse[i] = true
+		}
+		return nil
+	}
+	// Fields of runtime._func, in bytes from its start.
+	const pcsp, pcfile, pcln, npcdata, nfuncdata, size = 16, 20, 24, 28, 43, 44
+	for i := range count {
+		at := functab + int(binary.LittleEndian.Uint32(table[functab+8*i+4:]))
+		if at+size > len(table) {
+			return errors.New("squeeze: a function lies outside the table")
+		}
+		f := table[at:]
+		data := int(binary.LittleEndian.Uint32(f[npcdata:]))
+		if data > 16 || size+4*(data+int(f[nfuncdata])) > len(f) {
+			return errors.New("squeeze: a function is not as expected")
+		}
+		if err := mark(binary.LittleEndian.Uint32(f[pcsp:])); err != nil {
+			return err
+		}
+		for d := range data {
+			if err := mark(binary.LittleEndian.Uint32(f[size+4*d:])); err != nil {
+				return err
+			}
+		}
+		binary.LittleEndian.PutUint32(f[pcfile:], 0)
+		binary.LittleEndian.PutUint32(f[pcln:], 0)
+	}
+	for i, used := range inUse {
+		if !used {
+			table[pctab+i] = 0
+		}
+	}
+	return nil
+}
+
+// reader reads WebAssembly's and the runtime's variable-length numbers
+// (LEB128). The first fault stays in err.
+type reader struct {
+	b   []byte
+	at  int
+	err error
+}
+
+var errEnds = errors.New("it ends too early")
+
+func (r *reader) byte() byte {
+	if r.err != nil || r.at >= len(r.b) {
+		r.err = errEnds
+		return 0
+	}
+	r.at++
+	return r.b[r.at-1]
+}
+
+func (r *reader) bytes(n int) []byte {
+	if r.err != nil || n < 0 || n > len(r.b)-r.at {
+		r.err = errEnds
+		return nil
+	}
+	r.at += n
+	return r.b[r.at-n : r.at]
+}
+
+func (r *reader) unsigned() uint64 {
+	var n uint64
+	for shift := 0; shift < 64; shift += 7 {
+		c := r.byte()
+		n |= uint64(c&0x7f) << shift
+		if c < 0x80 {
+			break
+		}
+	}
+	return n
+}
+
+func (r *reader) signed() int64 {
+	var n int64
+	for shift := 0; shift < 64; {
+		c := r.byte()
+		n |= int64(c&0x7f) << shift
+		shift += 7
+		if c < 0x80 {
+			if c&0x40 != 0 && shift < 64 {
+				n |= -1 << shift
+			}
+			break
+		}
+	}
+	return n
+}
+
+func unsigned(n uint64) []byte { return binary.AppendUvarint(nil, n) }
+
+func signed(n int64) []byte {
+	var out []byte
+	for {
+		c := byte(n & 0x7f)
+		n >>= 7
+		if n == 0 && c&0x40 == 0 || n == -1 && c&0x40 != 0 {
+			return append(out, c)
+		}
+		out = append(out, c|0x80)
+	}
+}

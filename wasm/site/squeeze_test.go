@@ -1,0 +1,134 @@
+//go:build !js
+
+package site
+
+import (
+	"bytes"
+	"encoding/binary"
+	"os"
+	"path/filepath"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// rawProgram compiles the client as the linker leaves it.
+func rawProgram(t *testing.T) []byte {
+	t.Helper()
+	root, err := moduleRoot()
+	require.NoError(t, err)
+	work := t.TempDir()
+	flags, err := modfileFlags(root, work, false)
+	require.NoError(t, err)
+	target := filepath.Join(work, "app.wasm")
+	args := append(append([]string{"build"}, flags...), "-trimpath", "-buildvcs=false", "-ldflags=-s -w -buildid=", "-o", target, "./wasm")
+	out, err := goCommand(root, clientEnv, args...).CombinedOutput()
+	require.NoError(t, err, string(out))
+	program, err := os.ReadFile(target)
+	require.NoError(t, err)
+	return program
+}
+
+// sections splits a program into its sections.
+func sections(t *testing.T, program []byte) map[byte][][]byte {
+	t.Helper()
+	in := reader{b: program, at: 8}
+	found := map[byte][][]byte{}
+	for in.at < len(in.b) {
+		id := in.byte()
+		found[id] = append(found[id], in.bytes(int(in.unsigned())))
+		require.NoError(t, in.err)
+	}
+	return found
+}
+
+// memoryOf is the memory that a program starts with.
+func memoryOf(t *testing.T, program []byte) []byte {
+	t.Helper()
+	segments, err := readSegments(sections(t, program)[11][0])
+	require.NoError(t, err)
+	var memory []byte
+	for _, s := range segments {
+		memory = append(memory, make([]byte, int(s.at)+len(s.data)-len(memory))...)
+		copy(memory[s.at:], s.data)
+	}
+	return memory
+}
+
+func TestSqueezeChangesOnlyWhatItSays(t *testing.T) {
+	raw := rawProgram(t)
+	before := memoryOf(t, raw)
+
+	// A program of another release: segments are joined, memory is the same.
+	joined, err := squeeze(raw, "go1.99")
+	require.NoError(t, err)
+	assert.True(t, bytes.Equal(before, memoryOf(t, joined)), "the memory at the start is unchanged")
+	segments, err := readSegments(sections(t, joined)[11][0])
+	require.NoError(t, err)
+	assert.Less(t, len(segments), 2000)
+
+	// Ours: only the line tables and the references to them are blanked.
+	squeezed, err := squeeze(raw, squeezedGo+".8")
+	require.NoError(t, err)
+	after := memoryOf(t, squeezed)
+	require.Len(t, after, len(before))
+	table := bytes.Index(before, []byte{0xf1, 0xff, 0xff, 0xff, 0, 0, 1, 8})
+	require.Positive(t, table)
+	end := table + int(binary.LittleEndian.Uint64(before[table+64:])) + 8*int(binary.LittleEndian.Uint64(before[table+8:]))
+	blanked := 0
+	for i := range before {
+		if before[i] != after[i] {
+			require.Zero(t, after[i], "a byte is blanked or left, never altered")
+			require.GreaterOrEqual(t, i, table)
+			if i < end {
+				blanked++
+			}
+		}
+	}
+	assert.Greater(t, blanked, 50_000)
+	for id, list := range sections(t, raw) {
+		if id != 11 {
+			assert.Equal(t, list, sections(t, squeezed)[id], "section %d", id)
+		}
+	}
+	again, err := squeeze(squeezed, squeezedGo)
+	require.NoError(t, err)
+	assert.True(t, bytes.Equal(squeezed, again), "squeezing twice is squeezing once")
+}
+
+func TestSqueezeRefusesWhatItDoesNotKnow(t *testing.T) {
+	magic := "\x00asm\x01\x00\x00\x00"
+	for name, program := range map[string]string{
+		"nothing":               "",
+		"not a program":         "<!DOCTYPE html>",
+		"a section cut off":     magic + "\x0b\x05\x00",
+		"a passive segment":     magic + "\x0b\x05\x01\x01\x02ab",
+		"segments that overlap": magic + "\x0b\x0f\x02\x00\x41\x08\x0b\x02ab\x00\x41\x09\x0b\x02cd",
+		"no function table":     magic + "\x0b\x08\x01\x00\x41\x08\x0b\x02ab",
+	} {
+		_, err := squeeze([]byte(program), squeezedGo)
+		assert.Error(t, err, name)
+	}
+}
+
+func FuzzSqueeze(f *testing.F) {
+	f.Add([]byte("\x00asm\x01\x00\x00\x00\x0b\x08\x01\x00\x41\x08\x0b\x02ab"))
+	f.Add([]byte("\x00asm\x01\x00\x00\x00\x0b\x50\x01\x00\x41\x08\x0b\x4a\xf1\xff\xff\xff\x00\x00\x01\x08"))
+	f.Fuzz(func(t *testing.T, program []byte) {
+		squeezed, err := squeeze(program, squeezedGo)
+		if err == nil && len(squeezed) > 0 && string(squeezed[:4]) != "\x00asm" {
+			t.Fatal("not a program any more")
+		}
+	})
+}
+
+func TestNumbersOfWebAssembly(t *testing.T) {
+	// WebAssembly core specification 2.0, §5.2.2: LEB128, signed and unsigned.
+	for n, want := range map[int64]string{0: "\x00", 63: "\x3f", 64: "\xc0\x00", -1: "\x7f", -64: "\x40", -65: "\xbf\x7f", 624485: "\xe5\x8e\x26", -123456: "\xc0\xbb\x78"} {
+		assert.Equal(t, want, string(signed(n)), n)
+		in := reader{b: []byte(want)}
+		assert.Equal(t, n, in.signed())
+	}
+	assert.Equal(t, "\xe5\x8e\x26", string(unsigned(624485)))
+}
