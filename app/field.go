@@ -1,6 +1,7 @@
 package app
 
 import (
+	"strconv"
 	"strings"
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
@@ -48,23 +49,23 @@ func (f *field) id() string { return fieldID(f.Name) }
 
 func fieldID(name string) string { return "f-" + strings.NewReplacer(".", "-", "_", "-").Replace(name) }
 
+// Render always makes the same elements with the same attributes: the
+// framework replaces an element whose attributes come and go, and the focus
+// would be lost while somebody types.
 func (f *field) Render() app.UI {
 	in := rules.InputByName(f.Name)
 	wrong, bad := f.S.wrong[f.Name]
 	label := app.Label().For(f.id()).Text(f.label(in))
-	parts := []app.UI{label, f.control(in, bad)}
-	if f.Inline {
-		label.Class("for-readers")
-	} else if in.Help != "" {
-		parts = append(parts, app.P().Class("help").ID(f.id()+"-help").Text(in.Help))
-	}
+	text := ""
 	if bad {
-		parts = append(parts, app.P().Class("error").ID(f.id()+"-error").Role("alert").Text(errorText(&wrong)))
+		text = errorText(&wrong)
 	}
+	fault := app.P().Class("error").ID(f.id() + "-error").Role("alert").Text(text)
 	if f.Inline {
-		return app.Span().Class("blank").Body(parts...)
+		return app.Span().Class("blank").Body(label.Class("for-readers"), f.control(in, bad), fault)
 	}
-	return app.Div().Class("field").Body(parts...)
+	return app.Div().Class("field").Body(label, f.control(in, bad),
+		app.P().Class("help").ID(f.id()+"-help").Text(in.Help), fault)
 }
 
 func (f *field) label(in *rules.Input) string {
@@ -76,10 +77,11 @@ func (f *field) label(in *rules.Input) string {
 
 func (f *field) control(in *rules.Input, bad bool) app.UI {
 	shown := f.S.shown(in)
-	describe := f.id() + "-help"
-	if bad {
+	describe := f.id() + "-help " + f.id() + "-error"
+	if f.Inline {
 		describe = f.id() + "-error"
 	}
+	invalid := strconv.FormatBool(bad)
 	switch in.Form {
 	case rules.FormChoice, rules.FormYesNo:
 		options := in.Options
@@ -93,9 +95,9 @@ func (f *field) control(in *rules.Input, bad bool) app.UI {
 		for _, o := range options {
 			list = append(list, app.Option().Value(o.ID).Text(o.Label).Selected(o.ID == shown))
 		}
-		return app.Select().ID(f.id()).Name(in.Name).Aria("describedby", describe).Aria("invalid", bad).Body(list...).OnChange(f.typed)
+		return app.Select().ID(f.id()).Name(in.Name).Aria("describedby", describe).Aria("invalid", invalid).Body(list...).OnChange(f.typed)
 	case rules.FormDate:
-		return app.Input().ID(f.id()).Name(in.Name).Type("date").Value(shown).Aria("describedby", describe).Aria("invalid", bad).OnChange(f.typed)
+		return app.Input().ID(f.id()).Name(in.Name).Type("date").Value(shown).Aria("describedby", describe).Aria("invalid", invalid).OnChange(f.typed)
 	}
 	mode := "text"
 	if in.Form == rules.FormNumber || in.Form == rules.FormWhole {
@@ -105,7 +107,7 @@ func (f *field) control(in *rules.Input, bad bool) app.UI {
 		}
 	}
 	return app.Input().ID(f.id()).Name(in.Name).Type("text").Attr("inputmode", mode).AutoComplete(false).Value(shown).
-		Aria("describedby", describe).Aria("invalid", bad).OnInput(f.typed)
+		Aria("describedby", describe).Aria("invalid", invalid).OnInput(f.typed)
 }
 
 func (f *field) typed(ctx app.Context, _ app.Event) {

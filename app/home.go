@@ -1,6 +1,7 @@
 package app
 
 import (
+	"encoding/json"
 	"time"
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
@@ -21,9 +22,26 @@ type home struct {
 
 func (h *home) store() *store {
 	if h.s == nil {
-		h.s = newStore()
+		h.s = newStore(keptState())
 	}
 	return h.s
+}
+
+// keptState reads what the device kept, before anything is drawn: so the form
+// is right from the first, and the soil's work is done for one place only.
+func keptState() *saved {
+	if !app.IsClient {
+		return nil
+	}
+	text := app.Window().Get("localStorage").Call("getItem", storageKey)
+	if !text.Truthy() {
+		return nil
+	}
+	var kept saved
+	if json.Unmarshal([]byte(text.String()), &kept) != nil || kept.Schema != schema {
+		return nil
+	}
+	return &kept
 }
 
 // OnNav sets the title anew, since another page may have changed it.
@@ -31,11 +49,7 @@ func (h *home) OnNav(ctx app.Context) { ctx.Page().SetTitle(Pages()[0].Title) }
 
 func (h *home) OnMount(ctx app.Context) {
 	s := h.store()
-	var kept saved
 	s.keep = func(state saved) bool { return ctx.LocalStorage().Set(storageKey, state) == nil }
-	if err := ctx.LocalStorage().Get(storageKey, &kept); err == nil && kept.Schema == schema {
-		s.take(kept)
-	}
 	s.follow(h, onForm, h.Update)
 	s.dig = func(work *rules.GroundWork, done func()) {
 		ctx.Async(func() {
@@ -102,12 +116,10 @@ func (h *home) Render() app.UI {
 			app.Div().Class("two").Body(
 				app.Section().Class("ask").ID("field").Body(
 					app.H2().Text("Your field"),
-					only(s.example, func() app.UI {
-						return app.P().Class("example").Text("This is a worked example: " + exampleName + ". Change anything and it becomes yours.")
-					}),
-					only(s.unsaved, func() app.UI {
-						return app.P().Class("error").Role("alert").Text("This device does not keep what you type: its storage is full or shut. Print the page or note the answers before you close it.")
-					}),
+					// These two are always there, shown or not: the framework matches
+					// elements by their place, and a missing one would renew the form.
+					app.P().Class("example").Hidden(!s.example).Text("This is a worked example: "+exampleName+". Change anything and it becomes yours."),
+					app.P().Class("error").Role("alert").Hidden(!s.unsaved).Text("This device does not keep what you type: its storage is full or shut. Print the page or note the answers before you close it."),
 					sentencePart(s),
 					&placePart{S: s},
 					moreFields(s),

@@ -135,9 +135,9 @@ func (p *placePart) rows() []app.UI {
 func (p *placePart) cell(id, label string, at *string) app.UI {
 	wrong := p.wrong[id]
 	return app.Div().Body(
-		app.Input().ID(id).Name(id).Type("text").Aria("label", label).Aria("invalid", wrong != "").AutoComplete(false).Value(*at).
+		app.Input().ID(id).Name(id).Type("text").Aria("label", label).Aria("invalid", strconv.FormatBool(wrong != "")).AutoComplete(false).Value(*at).
 			OnInput(func(ctx app.Context, _ app.Event) { *at = ctx.JSSrc().Get("value").String() }, id),
-		only(wrong != "", func() app.UI { return app.P().Class("error").Role("alert").Text(wrong) }),
+		app.P().Class("error").Role("alert").Text(wrong),
 	)
 }
 

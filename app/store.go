@@ -8,6 +8,7 @@ import (
 
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/unit"
 )
@@ -51,10 +52,13 @@ type watch struct {
 	update func()
 }
 
-func newStore() *store {
+// newStore begins with what the device kept, or with the worked example.
+func newStore(kept *saved) *store {
 	s := &store{c: exampleCase(), example: true, system: unit.US,
 		typed: map[string]string{}, wrong: map[string]rules.FieldError{}, watched: map[app.Composer]watch{}}
-	s.work()
+	if kept == nil || !s.take(kept) {
+		s.work()
+	}
 	return s
 }
 
@@ -149,9 +153,12 @@ func (s *store) blame(err error) {
 
 // set takes what was typed into one field.
 func (s *store) set(in *rules.Input, text string) {
-	s.example = false
 	s.typed[in.Name] = text
 	delete(s.wrong, in.Name)
+	if s.example {
+		s.example = false
+		s.tell(onForm | onPlaces)
+	}
 	if strings.TrimSpace(text) == "" {
 		in.Clear(&s.c)
 	} else if v, e := s.read(in, text); e != nil {
@@ -159,7 +166,23 @@ func (s *store) set(in *rules.Input, text string) {
 	} else {
 		in.Set(&s.c, v)
 	}
+	if in.Name == "crop" {
+		s.usualStart()
+	}
 	s.changed()
+}
+
+// usualStart sets the way in which the chosen crop is started most: set out or
+// sown. The grower may change it after.
+func (s *store) usualStart() {
+	crop := table.CropByID(s.c.Crop)
+	if crop == nil || s.c.Method == string(crop.Start) {
+		return
+	}
+	s.c.Method = string(crop.Start)
+	delete(s.typed, "method")
+	delete(s.wrong, "method")
+	s.tell(onForm)
 }
 
 func (s *store) changed() {
@@ -360,10 +383,10 @@ func (s *store) save() {
 
 // take brings back what the device kept. Fields that cannot be read stay as
 // they were typed, with their error.
-func (s *store) take(kept saved) {
+func (s *store) take(kept *saved) bool {
 	c, ok := relaxed(kept.Case)
 	if !ok {
-		return
+		return false
 	}
 	c.Place = kept.Place
 	s.c, s.example, s.system = c, false, min(kept.System, unit.US)
@@ -383,7 +406,13 @@ func (s *store) take(kept saved) {
 		}
 	}
 	s.work()
-	s.tell(onAdvice | onForm | onPlaces | onUnits)
+	if s.advice == nil { // half a form: the example's answers stand until it is whole
+		whole := *s
+		whole.c, whole.wrong = exampleCase(), map[string]rules.FieldError{}
+		whole.work()
+		s.advice, s.ground, s.stale = whole.advice, whole.ground, true
+	}
+	return true
 }
 
 // relaxed reads the fields of a kept case that are right by themselves: a half

@@ -252,6 +252,7 @@ func sourcesOf(a *Advice) []*table.Source {
 	for i := range a.Cautions {
 		note(a.Cautions[i].Sources)
 	}
+	note([]*table.Source{&table.FAO56, &table.Saxton2006, a.Facts.Crop.KcMid.Source})
 	list := make([]*table.Source, 0, len(used))
 	for _, s := range table.Sources {
 		if used[s] {

@@ -468,6 +468,9 @@ func (p *Page) write(dir, name string, body []byte) {
 	}
 }
 
+// Quote writes a Go string as a JavaScript one.
+func Quote(s string) string { return quote(s) }
+
 func quote(s string) string {
 	b, _ := json.Marshal(s) // a string always has a JSON form
 	return string(b)

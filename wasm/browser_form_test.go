@@ -1,0 +1,162 @@
+//go:build !js
+
+package main
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"filmfurrow/wasm/browsertest"
+)
+
+const ready = `document.querySelector("#place-now")?.innerText.includes("Now:")`
+
+func TestTheSentenceChangesTheAnswers(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.WaitText("#film .number", "Black")
+	assert.Contains(t, p.Text(".example"), "invented farm")
+
+	p.Choose("#f-crop", "broccoli")
+	p.Do(`(() => { const d = document.querySelector("#f-plant-on"); d.value = "2027-07-20"; d.dispatchEvent(new Event("change", {bubbles: true})); })()`)
+	p.Wait("a pale film", `/White|Silver|Paper/.test(document.querySelector("#film .number").innerText)`)
+	assert.False(t, p.Visible(".example"), "it is the grower's own now")
+
+	p.Choose("#f-crop", "carrot")
+	p.WaitText("#verdict h2", "Do not lay film here")
+	assert.Contains(t, p.Text(".gates"), "mostly holes")
+	assert.Contains(t, p.Text("#bed-drawing figcaption")+browsertest.Eval[string](p, `document.querySelector("#bed-desc").textContent`), "No film is laid")
+}
+
+func TestAWrongFigureStandsBesideItsFieldAndNothingIsLost(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.WaitText("#film .number", "Black")
+	p.Do(`document.querySelector("#more-field").open = true`)
+	p.Type("#f-field-bed-length-m", "-60")
+	p.WaitText("#f-field-bed-length-m-error", "-60")
+	assert.Equal(t, "alert", browsertest.Eval[string](p, `document.querySelector("#f-field-bed-length-m-error").getAttribute("role")`))
+	assert.Equal(t, "true", browsertest.Eval[string](p, `document.querySelector("#f-field-bed-length-m").getAttribute("aria-invalid")`))
+	assert.Contains(t, p.Text("#verdict"), "last field that could be read", "the last good answers stay, marked as such")
+	assert.Contains(t, p.Text("#film .number"), "Black")
+
+	p.Reload()
+	p.WaitStarted()
+	p.Wait("the wrong text to be there still", `document.querySelector("#f-field-bed-length-m").value === "-60"`)
+	p.Do(`document.querySelector("#more-field").open = true`)
+	p.WaitText("#f-field-bed-length-m-error", "-60")
+
+	p.Type("#f-field-bed-length-m", "300")
+	p.Wait("the error to go", `!document.querySelector("#f-field-bed-length-m-error") && !document.querySelector("#verdict").innerText.includes("last field")`)
+}
+
+func TestUnitsChangeWhatIsShownAndNeverTheCase(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.WaitText("#bed .number", "in high")
+	p.Click("#units-metric")
+	p.WaitText("#bed .number", "cm high")
+	p.Wait("the field to follow", `document.querySelector("#f-field-bed-length-m").value === "61"`)
+	p.Click("#units-US")
+	p.Wait("the field to come back as it was", `document.querySelector("#f-field-bed-length-m").value === "200"`)
+	p.Click("#units-metric")
+	p.Reload()
+	p.WaitStarted()
+	p.WaitText("#bed .number", "cm high")
+}
+
+func TestThePlaceIsFoundByNameByZipAndByOwnFigures(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.Wait("the stations", ready)
+	p.Type("#f-place", "ithaca ny")
+	p.WaitText(".results", "ITHACA")
+	p.Click(".results button")
+	p.WaitText("#place-now", "ITHACA")
+	p.Wait("the soil to be worked out", `!document.querySelector(".waiting")`)
+	first := p.Text("#wait")
+
+	p.Type("#f-place", "33430")
+	p.WaitText(".results", "FL")
+	p.Click(".results button")
+	p.WaitText("#place-now", "FL")
+	p.Wait("other answers", `!document.querySelector(".waiting") && document.querySelector("#wait").innerText !== `+quoted(first))
+
+	p.Do(`document.querySelector("#own-normals").open = true`)
+	p.Type("#normals-min-3", "200")
+	p.Type("#normals-latitude", "43")
+	p.Click("#normals-use")
+	p.WaitText("#own-normals", "Allowed")
+	assert.Contains(t, p.Text("#place-now"), "FL", "nothing was changed")
+	p.Type("#normals-min-3", "40")
+	p.Click("#normals-use")
+	p.WaitText("#place-now", "your own monthly temperatures")
+	p.Reload()
+	p.WaitStarted()
+	p.WaitText("#place-now", "your own monthly temperatures")
+}
+
+func quoted(s string) string { return browsertest.Quote(s) }
+
+func TestWhatWasTypedSurvivesWithoutANetwork(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(390, "/")
+	p.WaitText("#film .number", "Black")
+	p.Choose("#f-crop", "eggplant")
+	p.Choose("#f-soil-texture", "clay")
+	p.WaitOffline()
+	b.Stop()
+	p.Reload()
+	p.WaitStarted()
+	p.Wait("the crop to be there", `document.querySelector("#f-crop").value === "eggplant" && document.querySelector("#f-soil-texture").value === "clay"`)
+	p.Wait("the stations from the device", ready)
+	p.Type("#f-place", "dover")
+	p.WaitText(".results", "DOVER")
+}
+
+// The sentence is completed with nothing but the keyboard.
+func TestTheSentenceByKeyboardAlone(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.WaitText("#film .number", "Black")
+	focus := func() string { return browsertest.Eval[string](p, `document.activeElement?.id ?? ""`) }
+	p.Do(`document.body.focus()`)
+	reached := map[string]bool{}
+	for range 60 {
+		p.Press("Tab")
+		id := focus()
+		reached[id] = true
+		if id == "f-crop" {
+			p.Press("ArrowDown")
+		}
+	}
+	for _, id := range []string{"units-US", "units-metric", "f-method", "f-crop", "f-plant-on", "f-soil-texture", "f-weeds-pressure", "f-place", "place-here"} {
+		assert.True(t, reached[id], "%s is not reached by Tab", id)
+	}
+	p.Wait("the next crop of the list", `document.querySelector("#f-crop").value !== "bell-pepper"`)
+}
+
+func TestEveryFactorLeadsToItsSource(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.WaitText("#film .number", "Black")
+	lost := browsertest.Eval[[]string](p, `[...document.querySelectorAll("cite a")].map((a) => a.getAttribute("href")).filter((h) => !document.querySelector(h))`)
+	assert.Empty(t, lost)
+	n := browsertest.Eval[int](p, `document.querySelectorAll("#film-balance .factors li").length`)
+	require.Greater(t, n, 10)
+	bare := browsertest.Eval[int](p, `[...document.querySelectorAll(".factors li")].filter((l) => !l.querySelector("cite a") && !l.textContent.includes("Nothing speaks")).length`)
+	assert.Zero(t, bare, "factors without a source")
+}
+
+func TestEveryControlOfTheFormIsLargeEnough(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(390, "/")
+	p.WaitText("#film .number", "Black")
+	p.Do(`document.querySelectorAll("details").forEach((d) => { d.open = true })`)
+	small := browsertest.Eval[[]string](p, `[...document.querySelectorAll("button, select, input:not([type=checkbox]), summary, label.tick")]
+		.filter((e) => e.checkVisibility()).filter((e) => e.getBoundingClientRect().height < 47.5)
+		.map((e) => e.id || e.className || e.innerText)`)
+	assert.Empty(t, small)
+}
