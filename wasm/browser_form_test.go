@@ -49,7 +49,7 @@ func TestAWrongFigureStandsBesideItsFieldAndNothingIsLost(t *testing.T) {
 	p.WaitText("#f-field-bed-length-m-error", "-60")
 
 	p.Type("#f-field-bed-length-m", "300")
-	p.Wait("the error to go", `!document.querySelector("#f-field-bed-length-m-error") && !document.querySelector("#verdict").innerText.includes("last field")`)
+	p.Wait("the error to go", `document.querySelector("#f-field-bed-length-m-error").textContent === "" && !document.querySelector("#verdict").innerText.includes("last field")`)
 }
 
 func TestUnitsChangeWhatIsShownAndNeverTheCase(t *testing.T) {
