@@ -45,7 +45,11 @@ func keptState() *saved {
 }
 
 // OnNav sets the title anew, since another page may have changed it.
-func (h *home) OnNav(ctx app.Context) { ctx.Page().SetTitle(Pages()[0].Title) }
+// The address may carry a field, on arrival and when it is changed by hand.
+func (h *home) OnNav(ctx app.Context) {
+	ctx.Page().SetTitle(Pages()[0].Title)
+	h.store().openLink(ctx.Page().URL().Fragment)
+}
 
 func (h *home) OnMount(ctx app.Context) {
 	s := h.store()
@@ -75,6 +79,7 @@ func loadNormals(ctx app.Context, s *store) {
 		ctx.Dispatch(func(app.Context) {
 			s.noPlace, s.loading = true, false
 			s.tell(onPlaces)
+			s.openLink(s.waiting)
 		})
 	}
 	fail := app.FuncOf(func(app.Value, []app.Value) any {
@@ -87,6 +92,7 @@ func loadNormals(ctx app.Context, s *store) {
 			table, err := normals.Parse(text)
 			s.places, s.noPlace, s.loading = table, err != nil, false
 			s.tell(onPlaces)
+			s.openLink(s.waiting)
 		})
 		return nil
 	})
@@ -120,6 +126,7 @@ func (h *home) Render() app.UI {
 					// elements by their place, and a missing one would renew the form.
 					app.P().Class("example").Hidden(!s.example).Text("This is a worked example: "+exampleName+". Change anything and it becomes yours."),
 					app.P().Class("error").Role("alert").Hidden(!s.unsaved).Text("This device does not keep what you type: its storage is full or shut. Print the page or note the answers before you close it."),
+					app.P().Class(noteClass(s.noteBad)).ID("note").Role("status").Text(s.note),
 					sentencePart(s),
 					&placePart{S: s},
 					moreFields(s),
@@ -142,12 +149,20 @@ func (h *home) Render() app.UI {
 				),
 			),
 			app.Div().Class("doing").Body(doing(s)...),
+			&sharePart{S: s},
 			&endPart{S: s},
 		),
 		app.Footer().Class("foot").Body(
 			app.P().Text("Film & Furrow works without a network after the first visit. Demo farms and their weather are invented."),
 		),
 	)
+}
+
+func noteClass(bad bool) string {
+	if bad {
+		return "note note-bad"
+	}
+	return "note"
 }
 
 // sentencePart is the sentence that the grower completes.

@@ -30,9 +30,12 @@ type store struct {
 	system  unit.System
 	example bool // nothing of the grower's own has been typed yet
 	places  *normals.Table
-	loading bool // the normals are on their way
-	noPlace bool // the normals could not be loaded
-	unsaved bool // the device refused to keep what was typed
+	loading bool   // the normals are on their way
+	noPlace bool   // the normals could not be loaded
+	note    string // what the page has to tell, such as where the field came from
+	noteBad bool
+	waiting string // the address of a link whose station has not come yet
+	unsaved bool   // the device refused to keep what was typed
 	watched map[app.Composer]watch
 	keep    func(saved) bool
 }

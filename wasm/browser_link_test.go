@@ -1,0 +1,52 @@
+//go:build !js
+
+package main
+
+import (
+	"os"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/table/normals"
+	"filmfurrow/wasm/browsertest"
+)
+
+func linkOf(t *testing.T, id string) string {
+	t.Helper()
+	data, err := os.ReadFile("../testdata/cases/" + id + ".json")
+	require.NoError(t, err)
+	places, err := normals.Embedded()
+	require.NoError(t, err)
+	c, err := casefile.Decode(data, places)
+	require.NoError(t, err)
+	return casefile.Link(&c)
+}
+
+func TestALinkOpensItsField(t *testing.T) {
+	b := browsertest.Open(t)
+	link := linkOf(t, "broccoli-late-summer")
+	p := b.Page(820, "/#f="+link)
+	p.WaitText("#note", "came with a link")
+	p.WaitText("#film .number", "Silver")
+	assert.Equal(t, "broccoli", browsertest.Eval[string](p, `document.querySelector("#f-crop").value`))
+	assert.Equal(t, "null", browsertest.Eval[string](p, `String(localStorage.getItem("film-furrow/field"))`), "nothing is kept before somebody types")
+
+	p.Do(`location.hash = "f=` + linkOf(t, "carrot-drill") + `"`)
+	p.WaitText("#verdict h2", "Do not lay film here")
+	p.Back()
+	p.WaitText("#film .number", "Silver")
+}
+
+func TestADamagedLinkLoadsNothing(t *testing.T) {
+	b := browsertest.Open(t)
+	link := linkOf(t, "broccoli-late-summer")
+	for _, bad := range []string{link[:40], link[:len(link)-1] + "0", "2" + link[1:], "%%%bad", "hello"} {
+		p := b.Page(820, "/#f="+bad)
+		p.WaitText("#note", "Nothing was loaded.")
+		assert.Equal(t, "bell-pepper", browsertest.Eval[string](p, `document.querySelector("#f-crop").value`))
+		p.Close()
+	}
+}
