@@ -183,7 +183,8 @@ var groups = []struct {
 	{"more-weeds", "Weeds and insects", []string{"weeds.nutsedge", "weeds.insect_pressure"}},
 	{"more-field", "Beds and plants", []string{"field.bed_length_m", "field.beds", "field.bed_centres_m", "field.bed_top_m", "field.rows_per_bed", "field.in_row_m", "field.exposure"}},
 	{"more-work", "How you work", []string{"practice.laying", "practice.tractor_kw", "practice.people", "practice.film_width_m", "practice.crops_on_film", "practice.organic", "practice.fumigated_on", "practice.label_interval_days", "practice.reuse.film", "practice.reuse.cover_percent"}},
-	{"more-water", "Water", []string{"water.source", "water.flow_l_h", "water.pressure_kpa", "water.hours_per_day", "water.ec_ds_m", "water.ph", "water.iron_mg_l", "water.hardness_mg_l"}},
+	{"more-water", "Water", []string{"water.source", "water.flow_l_h", "water.hours_per_day", "water.pressure_kpa", "water.lift_m", "water.rise_m", "water.header_m", "water.tank_l", "water.refill_l_h", "water.ec_ds_m", "water.ph", "water.iron_mg_l", "water.hardness_mg_l", "water.sodium_ratio", "water.nitrate_mg_l"}},
+	{"more-feed", "Feeding and chlorine", []string{"feed.rate_kg_ha_day", "feed.grade_percent", "feed.stock_kg_l", "feed.injector_ratio", "feed.bleach_percent", "feed.chlorine_mg_l"}},
 	{"more-weather", "Weather", []string{"risk", "climate.last_frost", "climate.first_frost", "place.elevation_m"}},
 }
 
@@ -199,6 +200,9 @@ func moreFields(s *store) app.UI {
 		if g.id == "more-work" {
 			body = append(body, &filmsPart{S: s})
 		}
+		if g.id == "more-water" {
+			body = append(body, &bucketPart{S: s})
+		}
 		list = append(list, app.Details().Class("more").ID(g.id).Body(body...))
 	}
 	return app.Div().Class("more-all").Body(list...)
@@ -207,5 +211,7 @@ func moreFields(s *store) app.UI {
 // doing lists the sections that follow the answers, in the order of the work:
 // each is a part with an address of its own that prints on its own sheet.
 func doing(s *store) []app.UI {
-	return []app.UI{}
+	return []app.UI{
+		&waterPlanPart{S: s},
+	}
 }

@@ -61,6 +61,8 @@ var measures = [...][2]measure{
 	KindSmallFlow:     {{"L/h", 1, 0, 2}, {"gal/h", 1 / LitresPerGallon, 0, 3}},
 	KindFineShare:     {{"%", 1, 0, 1}, {"%", 1, 0, 1}},
 	KindFineDepth:     {{"mm", 1, 0, 2}, {"in", 0.001 / MetresPerInch, 0, 3}},
+	KindFineMass:      {{"kg", 1, 0, 3}, {"lb", 1 / KilogramsPerPound, 0, 3}},
+	KindFineVolume:    {{"L", 1, 0, 2}, {"gal", 1 / LitresPerGallon, 0, 2}},
 	KindBore:          {{"mm", 1000, 0, 0}, {"in", 1 / MetresPerInch, 0, 3}},
 	KindRate:          {{"kg/ha", 1, 0, 2}, {"lb/acre", SquareMetresPerAcre / 10000 / KilogramsPerPound, 0, 2}},
 	KindStrength:      {{"kg/L", 1, 0, 3}, {"lb/gal", LitresPerGallon / KilogramsPerPound, 0, 2}},

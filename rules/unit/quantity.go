@@ -38,6 +38,8 @@ const (
 	KindSmallFlow                 // L/h or gal/h, to the hundredth
 	KindFineShare                 // percent, to the tenth
 	KindFineDepth                 // mm to the hundredth, or in to the thousandth
+	KindFineMass                  // kg or lb, to the thousandth
+	KindFineVolume                // L or gal, to the hundredth
 	KindBore                      // m, shown in mm or in to the thousandth
 	KindRate                      // kg/ha or lb/acre
 	KindStrength                  // kg/L or lb/gal
@@ -68,6 +70,12 @@ type FineShare Percent
 
 // FineDepth marks a depth of water that a reader may reckon on with.
 type FineDepth Millimetres
+
+// FineMass marks a mass that may be small, such as a day's feed.
+type FineMass Kilograms
+
+// FineVolume marks a volume that may be small, such as a day's stock.
+type FineVolume Litres
 
 // Bore marks the inside width of tape or pipe.
 type Bore Metres
@@ -110,6 +118,10 @@ func Of(v any) Quantity {
 		return Quantity{Kind: KindFineShare, SI: float64(v)}
 	case FineDepth:
 		return Quantity{Kind: KindFineDepth, SI: float64(v)}
+	case FineMass:
+		return Quantity{Kind: KindFineMass, SI: float64(v)}
+	case FineVolume:
+		return Quantity{Kind: KindFineVolume, SI: float64(v)}
 	case Bore:
 		return Quantity{Kind: KindBore, SI: float64(v)}
 	case LitresPer100Metres:

@@ -131,7 +131,7 @@ func (w *work) feeding() {
 		"rate for the field × bed centres × length of bed ÷ grade; stock ÷ what the injector draws",
 		"Mid-Atlantic recommendations (2021) count an acre as 7,260 bed feet on 6-ft centres; arithmetic",
 		named("inject, largest zone", f.ZoneInject),
-		named("nutrient", f.Nutrient), named("product", f.Product), named("stock", f.Stock), named("rinse after it", f.Rinse))
+		named("nutrient", unit.FineMass(f.Nutrient)), named("product", unit.FineMass(f.Product)), named("stock", unit.FineVolume(f.Stock)), named("rinse after it", f.Rinse))
 }
 
 // chlorine does the sum for the largest zone.

@@ -1,0 +1,263 @@
+package app
+
+import (
+	"strconv"
+
+	"github.com/maxence-charriere/go-app/v9/pkg/app"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/model/water"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// waterPart is the sixth answer: how long to run the water.
+type waterPart struct {
+	app.Compo
+	S *store
+}
+
+func (p *waterPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Update) }
+func (p *waterPart) OnDismount()         { p.S.leave(p) }
+
+func (p *waterPart) Render() app.UI {
+	a, system := p.S.advice, p.S.system
+	w := &a.Water
+	show := func(v any) string { return unit.Of(v).In(system) }
+	lead := show(w.PeakMinutes) + " a day at full leaf"
+	if a.TapePlan.Tape == nil {
+		lead = "No tape fits"
+	}
+	class := "answer"
+	if refused(a) {
+		class += " answer-if"
+	}
+	return app.Section().Class(class).ID("water").Body(
+		app.H3().Text("Water"),
+		app.P().Class("number").Text(lead),
+		app.P().Text(w.Says.In(system)),
+		app.P().Class("why").Text("The crop uses about "+show(w.Start)+" a day at planting and "+show(w.Peak)+" on its hungriest day; that is "+show(unit.LitresPer100Metres(w.PeakLitres))+" of bed with the tape’s losses."),
+		only(w.SingleRun > 0, func() app.UI {
+			return app.P().Class("firm").Text("Longest single run before water passes the roots: " + show(w.SingleRun) + ", so " + runs(w.RunsADay) + " a day at full leaf. Rain does not count: film sheds it.")
+		}),
+		app.P().Body(app.A().Href("#water-plan").Text("The whole water plan")),
+		app.P().Class("cites").Body(sourceLinks([]*table.Source{&table.FAO56, a.Facts.Crop.KcMid.Source, &table.Saxton2006})),
+	)
+}
+
+func runs(n int) string {
+	if n == 1 {
+		return "one run"
+	}
+	return strconv.Itoa(n) + " runs"
+}
+
+// waterPlanPart is the section with the whole water plan. The plan takes longer
+// than the answers, so it is worked out when the section draws itself, once for
+// each advice.
+type waterPlanPart struct {
+	app.Compo
+	S    *store
+	of   *rules.Advice
+	plan rules.WaterPlan
+}
+
+func (p *waterPlanPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Update) }
+func (p *waterPlanPart) OnDismount()         { p.S.leave(p) }
+
+func (p *waterPlanPart) Render() app.UI {
+	if p.of != p.S.advice {
+		p.of, p.plan = p.S.advice, p.S.advice.WaterPlan()
+	}
+	v := waterView{plan: &p.plan, system: p.S.system}
+	class := "sheet water-plan"
+	if p.plan.Verdict == water.DoesNotFit {
+		class += " water-stop"
+	}
+	return app.Section().Class(class).ID("water-plan").TabIndex(-1).Body(
+		app.H2().Text("Water plan"),
+		v.words(),
+		app.Div().Class("water-grid").Body(
+			v.byMonth(),
+			v.schedule(),
+			v.line(),
+			v.soil(),
+			v.supply(),
+			v.quality(),
+			v.feeding(),
+			v.chlorine(),
+		),
+		v.cautions(),
+		v.checks(),
+		v.assumed(),
+		v.steps(),
+	)
+}
+
+// waterView draws the parts of one plan in one system of units.
+type waterView struct {
+	plan   *rules.WaterPlan
+	system unit.System
+}
+
+func (v waterView) show(x any) string { return unit.Of(x).In(v.system) }
+
+// words say first whether it works.
+func (v waterView) words() app.UI {
+	p := v.plan
+	lead := ""
+	switch p.Verdict {
+	case water.Fits:
+		lead = "It fits."
+	case water.FitsTightly:
+		lead = "It fits, with care."
+	case water.DoesNotFit:
+		lead = "It does not fit: " + lower(p.Because[0].In(v.system))
+	default:
+		lead = "Not settled yet: too little is known of your water."
+	}
+	var because []app.UI
+	for i := range p.Because {
+		if i == 0 && p.Verdict == water.DoesNotFit || p.Verdict == water.Undecided {
+			continue
+		}
+		because = append(because, app.P().Text(p.Because[i].In(v.system)))
+	}
+	parts := []app.UI{app.P().Class("number").Text(lead)}
+	parts = append(parts, because...)
+	if !p.Chosen {
+		parts = append(parts, app.P().Text("No tape fits this source and these beds. The plan below is for the tape of least flow: "+p.Row.Name+"."))
+	}
+	if len(p.WaysOut) > 0 {
+		ways := make([]app.UI, len(p.WaysOut))
+		for i := range p.WaysOut {
+			w := &p.WaysOut[i]
+			ways[i] = app.Li().Body(app.Strong().Text(w.Change.In(v.system)), app.Text(" "+w.Result.In(v.system)))
+		}
+		parts = append(parts, app.H3().Text("Ways out, each one planned through"), app.Ol().Class("ways").Body(ways...))
+	}
+	if len(p.Warnings) > 0 {
+		list := make([]app.UI, len(p.Warnings))
+		for i := range p.Warnings {
+			w := &p.Warnings[i]
+			list[i] = app.Li().Body(app.Strong().Text(severityWords[w.Severity]+": "), app.Text(w.Says.In(v.system)+" "), app.Cite().Text("("+w.Source+")"))
+		}
+		parts = append(parts, app.Ul().Class("water-warnings").Body(list...))
+	}
+	if len(p.Missing) > 0 {
+		list := make([]app.UI, len(p.Missing))
+		for i, m := range p.Missing {
+			list[i] = app.Li().Body(fieldLink(m.Field), app.Text(": it would settle "+m.Settles+"."))
+		}
+		parts = append(parts, app.Details().ID("water-missing").Class("water-missing").Open(p.Verdict == water.Undecided).Body(
+			app.Summary().Text("What is missing"), app.Ul().Body(list...)))
+	}
+	return app.Div().Class("water-words").Body(parts...)
+}
+
+var severityWords = [...]string{water.Stop: "Stop", water.Care: "Take care", water.Note: "Note"}
+
+// lower starts a sentence small, to stand behind a colon.
+func lower(s string) string {
+	if len(s) > 1 && s[0] >= 'A' && s[0] <= 'Z' && s[1] >= 'a' && s[1] <= 'z' {
+		return string(s[0]+'a'-'A') + s[1:]
+	}
+	return s
+}
+
+// waterFields names the model's inputs on the page: those of the form by their
+// row, the rest in words.
+var waterFields = map[string]string{
+	"flow_l_h": "water.flow_l_h", "pressure_kpa": "water.pressure_kpa", "lift_m": "water.lift_m", "rise_m": "water.rise_m",
+	"header_m": "water.header_m", "hours_per_day": "water.hours_per_day", "source": "water.source", "ec_ds_m": "water.ec_ds_m",
+	"bed_length_m": "field.bed_length_m", "beds": "field.beds", "bed_centres_m": "field.bed_centres_m", "bed_top_m": "field.bed_top_m",
+	"texture": "soil.texture", "organic_percent": "soil.organic_percent",
+}
+
+var waterWords = map[string]string{
+	"tape_bore_m": "Inside of the tape", "exponent": "Exponent of the outlets", "makers_cv": "Maker’s variation (share)",
+	"tape_pressure_kpa": "Pressure wanted at the tape", "flow_spread_percent": "Spread of flow allowed along a bed",
+	"usable_percent": "Share of the tested flow to plan on", "efficiency_percent": "Share of the water that stays with the roots",
+	"filter_loss_kpa": "Loss in a dirty filter", "film_cut_percent": "What film saves", "canopy_m": "Width of ground that full-grown plants draw on",
+	"climate": "Climate",
+}
+
+func fieldLink(name string) app.UI {
+	if row, ok := waterFields[name]; ok {
+		return app.A().Href("#" + fieldID(row)).Text(rules.InputByName(row).Label)
+	}
+	return app.Text(fieldWords(name))
+}
+
+func fieldWords(name string) string {
+	if row, ok := waterFields[name]; ok {
+		return rules.InputByName(row).Label
+	}
+	if words, ok := waterWords[name]; ok {
+		return words
+	}
+	return sentence(name)
+}
+
+// bucketPart turns a bucket test into the flow at the field.
+type bucketPart struct {
+	app.Compo
+	S               *store
+	volume, seconds string
+	says            string
+	wrong           bool
+}
+
+func (b *bucketPart) OnMount(app.Context) { b.S.follow(b, onUnits, func() { b.says = ""; b.Update() }) }
+func (b *bucketPart) OnDismount()         { b.S.leave(b) }
+
+func (b *bucketPart) Render() app.UI {
+	class := "help"
+	if b.wrong {
+		class = "error"
+	}
+	return app.FieldSet().Class("bucket").ID("bucket-test").Body(
+		app.Legend().Text("Bucket test"),
+		app.P().Class("help").Text("Run the water half an hour, with no other tap open. Then time how long it takes to fill a bucket at the field’s end of the pipe."),
+		app.Div().Class("fields").Body(
+			app.Div().Class("field").Body(
+				app.Label().For("bucket-volume").Text("Bucket holds ("+unit.KindVolume.Symbol(b.S.system)+")"),
+				app.Input().ID("bucket-volume").Type("text").Attr("inputmode", "decimal").AutoComplete(false).Aria("describedby", "bucket-says").
+					OnInput(func(ctx app.Context, _ app.Event) { b.volume = ctx.JSSrc().Get("value").String() })),
+			app.Div().Class("field").Body(
+				app.Label().For("bucket-seconds").Text("Seconds to fill it"),
+				app.Input().ID("bucket-seconds").Type("text").Attr("inputmode", "decimal").AutoComplete(false).Aria("describedby", "bucket-says").
+					OnInput(func(ctx app.Context, _ app.Event) { b.seconds = ctx.JSSrc().Get("value").String() })),
+		),
+		app.Button().Type("button").Class("plain").ID("bucket-use").Text("Use this flow").OnClick(b.use),
+		app.P().Class(class).ID("bucket-says").Role("status").Text(b.says),
+	)
+}
+
+func (b *bucketPart) use(app.Context, app.Event) {
+	litres, err := unit.KindVolume.Read(b.volume, b.S.system)
+	seconds, errSeconds := unit.KindNumber.Read(b.seconds, b.S.system)
+	in := rules.InputByName("water.flow_l_h")
+	flow := rules.Value{Number: float64(rules.Bucket(unit.Litres(litres), seconds))}
+	b.wrong = true
+	switch {
+	case err != nil || errSeconds != nil || litres <= 0 || seconds <= 0:
+		b.says = "Give the bucket’s volume and the seconds as plain numbers above 0."
+	case in.CheckValue(flow) != nil:
+		b.says = "That would be " + unit.Of(unit.LitresPerHour(flow.Number)).In(b.S.system) + ". Check both figures."
+	default:
+		b.wrong = false
+		b.says = "Your source gives " + unit.Of(unit.LitresPerHour(flow.Number)).In(b.S.system) + ". It now stands under “" + in.Label + "”."
+		b.S.put(in, flow)
+	}
+}
+
+// put sets one input to a value that was not typed into its own field.
+func (s *store) put(in *rules.Input, v rules.Value) {
+	s.example = false
+	delete(s.typed, in.Name)
+	delete(s.wrong, in.Name)
+	in.Set(&s.c, v)
+	s.changed()
+	s.tell(onForm)
+}

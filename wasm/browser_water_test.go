@@ -1,0 +1,105 @@
+//go:build !js
+
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"regexp"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"filmfurrow/wasm/browsertest"
+)
+
+// The water plan at three widths: it says first whether it fits, agrees with
+// the answer card, and no part of it makes the page scroll sideways.
+func TestWaterPlanAtThreeWidths(t *testing.T) {
+	b := browsertest.Open(t)
+	for _, width := range []int{390, 820, 1920} {
+		p := b.Page(width, "/")
+		p.WaitText("#water-plan .number", "It fits")
+		assert.LessOrEqual(t, browsertest.Eval[int](p, "document.documentElement.scrollWidth - document.documentElement.clientWidth"), 0, "%d px", width)
+		card := regexp.MustCompile(`^[\d,]+ min`).FindString(p.Text("#water .number"))
+		require.NotEmpty(t, card)
+		assert.Contains(t, p.Text("#water-schedule"), card, "card and plan")
+		assert.Equal(t, 2, browsertest.Eval[int](p, `document.querySelectorAll("#water-plan svg[role=img][aria-label]").length`))
+		small := browsertest.Eval[string](p, `[...document.querySelectorAll("#water-plan a, #water-plan button, #water-plan summary")].filter(e => e.checkVisibility() && e.matches("button, summary") && e.getBoundingClientRect().height < 48).map(e => e.innerText).join()`)
+		assert.Empty(t, small, "targets below 48 px")
+		p.Screenshot(fmt.Sprintf("water-%d", width))
+		p.Close()
+	}
+}
+
+// A source that cannot keep up is said in words first, with three computed ways
+// out; and the verdict above says the same.
+func TestWaterThatDoesNotFit(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(390, "/")
+	p.WaitText("#water-plan .number", "It fits")
+	p.Do(`document.querySelector("#more-water").open = true`)
+	p.Do(`document.querySelector("#more-field").open = true`)
+	p.Type("#f-field-beds", "60")
+	p.Type("#f-water-hours-per-day", "2")
+	p.WaitText("#water-plan .number", "It does not fit:")
+	assert.Equal(t, 3, browsertest.Eval[int](p, `document.querySelectorAll("#water-plan .ways li").length`))
+	assert.Contains(t, p.Text("#verdict"), "The source cannot keep up")
+	assert.Contains(t, p.Text("#water"), "It does not fit")
+	p.Screenshot("water-not-390")
+}
+
+// The bucket test fills the flow, which is kept over a reload like all else
+// that was typed; without a flow nothing is invented.
+func TestBucketFillsTheFlow(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.Do(`document.querySelector("#more-water").open = true`)
+	p.Type("#f-water-flow-l-h", " ")
+	p.WaitText("#water-plan .number", "Not settled yet")
+	assert.Contains(t, p.Text("#water-plan .water-missing"), "bucket test")
+	assert.NotContains(t, p.Text("#water-schedule"), "Zone 1")
+	p.Type("#bucket-volume", "5")
+	p.Type("#bucket-seconds", "0")
+	p.Click("#bucket-use")
+	p.WaitText("#bucket-says", "above 0")
+	p.Type("#bucket-seconds", "20")
+	p.Click("#bucket-use")
+	p.WaitText("#bucket-says", "15 gpm")
+	p.WaitText("#water-plan .number", "It fits")
+	assert.Equal(t, "15", browsertest.Eval[string](p, `document.querySelector("#f-water-flow-l-h").value`))
+	p.Do(`document.querySelector("#more-feed").open = true`)
+	for field, text := range map[string]string{"rate-kg-ha-day": "1", "grade-percent": "20", "stock-kg-l": "1", "injector-ratio": "100", "bleach-percent": "5.25", "chlorine-mg-l": "1"} {
+		p.Type("#f-feed-"+field, text)
+	}
+	p.WaitText("#water-feeding", "Inject, largest zone")
+	p.WaitText("#water-chlorine", "Never bring chlorine and acid together")
+	assert.Contains(t, p.Text("#water-feeding"), "Last word: local plumbing code")
+	p.Reload()
+	p.WaitStarted()
+	p.WaitText("#water-feeding", "Inject, largest zone")
+	assert.Equal(t, "15", browsertest.Eval[string](p, `document.querySelector("#f-water-flow-l-h").value`))
+	// Metric shows the same plan.
+	p.Click("#units-metric")
+	p.WaitText("#water-schedule", "L/h")
+	p.Do(`document.querySelectorAll("#water-plan details").forEach((d) => { d.open = true })`)
+	assert.Contains(t, p.Text("#water-step-gross"), "L per 100 m")
+	p.Screenshot("water-feeding-820")
+}
+
+// The section prints on one sheet of its own.
+func TestWaterPlanPrintsOnOneSheet(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.WaitText("#water-plan .number", "It fits")
+	p.Do(`document.querySelector("#more-water").open = true`)
+	p.Type("#f-water-lift-m", "20")
+	p.Type("#f-water-ec-ds-m", "1.2")
+	p.WaitText("#water-quality", "Yield expected")
+	p.PrintPDF("water-whole")
+	p.Do(`(() => { const sheet = document.querySelector("#water-plan"); for (let e = sheet; e !== document.body; e = e.parentElement) for (const other of e.parentElement.children) if (other !== e) other.remove(); })()`)
+	pdf := p.PrintPDF("water-sheet")
+	assert.Equal(t, 1, len(regexp.MustCompile(`/Type\s*/Page[^s]`).FindAll(pdf, -1)))
+	assert.True(t, bytes.HasPrefix(pdf, []byte("%PDF")))
+}
