@@ -254,9 +254,9 @@ func (f *Facts) warm(g *Ground) {
 			sum += float64(mean)
 		}
 		f.MeanUnder[film] = hundredth(sum / 30)
-		f.ReachEarly[film] = f.reach(film, f.EarlyFloor, atMean)
-		f.ReachWork[film] = f.reach(film, f.WorkFloor, between)
-		f.ReachSafe[film] = f.reach(film, f.SafeFloor, atMorning)
+		f.ReachEarly[film] = f.Warmth.reach(film, f.EarlyFloor, atMean, 0)
+		f.ReachWork[film] = f.Warmth.reach(film, f.WorkFloor, between, 0)
+		f.ReachSafe[film] = f.Warmth.reach(film, f.SafeFloor, atMorning, 0)
 		for day := range 60 {
 			if mean, _, _ := f.Warmth.Of(film, day); mean > f.Ceiling {
 				f.CeilingDays[film]++
@@ -283,24 +283,6 @@ const (
 	between   = 0.5
 	atMorning = 1.0
 )
-
-// reach finds the first of three days running at or above a floor, from the
-// start of the computed season, counted from planting. A bed that is warm from
-// the first computed day gives its start.
-func (f *Facts) reach(film int, floor unit.Celsius, hour float64) unit.Days {
-	run := 0
-	mean, morning := &f.Warmth.Mean[film], &f.Warmth.Morning[film]
-	for i := range mean {
-		if mean[i]+unit.Celsius(hour*float64(morning[i]-mean[i])) < floor {
-			run = 0
-			continue
-		}
-		if run++; run == 3 {
-			return unit.Days(i - 2 - warmthBefore)
-		}
-	}
-	return Never
-}
 
 // hottestSurface is the film's own temperature in the hottest hour of a clear
 // hot day, one day in ten, within three weeks of planting.

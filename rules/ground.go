@@ -83,11 +83,26 @@ func normalsOf(p *Place) weather.Normals {
 }
 
 // The year is computed in two stretches that overlap, so that the days on
-// which a stretch begins, with film just laid, are never shown.
-const (
-	stretchDays  = heat.MaxDays
-	settlingDays = 20
-)
+// which a stretch begins, with film just laid, are never shown. The first one
+// begins in December and shows its days from the 15th on, the second its days
+// from the 20th on: together a whole year.
+const stretchDays = heat.MaxDays
+
+// stretch is one of the two: the index of its first day, which may lie in the
+// year before, and how many of its days are left to settle.
+type stretch struct{ from, settling int }
+
+var stretches = [2]stretch{{-20, 15}, {160, 20}}
+
+// shows tells whether a day of the year is read from the stretch.
+func (s stretch) shows(index int) bool {
+	for _, day := range [2]int{index - s.from, index - weather.YearDays - s.from} {
+		if day >= s.settling && day < stretchDays {
+			return true
+		}
+	}
+	return false
+}
 
 // any year does for a usual year: 2025 has no leap day.
 const groundYear = 2025
@@ -95,8 +110,7 @@ const groundYear = 2025
 // GroundWork computes a [Ground] in slices, so that a browser can stay awake.
 type GroundWork struct {
 	ground  *Ground
-	runners [2]*heat.Runner
-	froms   [2]int // index of each stretch's first day
+	runners [len(stretches)]*heat.Runner
 	at      int
 }
 
@@ -105,14 +119,14 @@ type GroundWork struct {
 func NewGroundWork(c Case) (*GroundWork, error) {
 	filled, _ := fill(c)
 	key := keyOf(&filled)
-	w := &GroundWork{ground: &Ground{Key: key}, froms: [2]int{-settlingDays, 160}}
-	for i, from := range w.froms {
+	w := &GroundWork{ground: &Ground{Key: key}}
+	for i, s := range stretches {
 		in := key.input
-		in.Start = unit.On(groundYear, 1, 1).Plus(unit.Days(from))
+		in.Start = unit.On(groundYear, 1, 1).Plus(unit.Days(s.from))
 		in.Days, in.Laid = stretchDays, in.Start
 		if in.Probe.Given {
+			in.Probe.Given = s.shows(weather.Index(in.Probe.On))
 			in.Probe.On = sameDay(in.Probe.On, in.Start)
-			in.Probe.Given = in.Probe.On.Minus(in.Start) < stretchDays
 		}
 		runner, err := heat.NewRunner(in)
 		if err != nil {
@@ -136,7 +150,7 @@ func sameDay(d, start unit.Date) unit.Date {
 // Step works for about so many days of weather and tells whether all is done.
 func (w *GroundWork) Step(days int) bool {
 	if w.at < len(w.runners) && w.runners[w.at].Step(days) {
-		w.take(w.runners[w.at].Season(), w.froms[w.at])
+		w.take(w.runners[w.at].Season(), stretches[w.at])
 		w.at++
 		if w.at == len(w.runners) {
 			w.shift()
@@ -170,16 +184,13 @@ func cover(film int) heat.Film {
 }
 
 // take copies a stretch into the year, from its settled days on.
-func (w *GroundWork) take(s *heat.Season, from int) {
+func (w *GroundWork) take(s *heat.Season, shown stretch) {
 	g := w.ground
 	if s.Probe.Given {
 		g.Probe = s.Probe
 	}
-	for day := settlingDays; day < s.Days; day++ {
-		i := from + day
-		if i >= weather.YearDays {
-			i -= weather.YearDays
-		}
+	for day := shown.settling; day < s.Days; day++ {
+		i := (shown.from + day + weather.YearDays) % weather.YearDays
 		for film := range table.FilmCount + 1 {
 			for depth := range heat.Depths {
 				track := &s.Soil[cover(film)][depth]
@@ -194,23 +205,26 @@ func (w *GroundWork) take(s *heat.Season, from int) {
 	}
 }
 
-// shift carries a believed probe reading to the stretch that did not hold it.
+// shift carries a believed probe reading to the stretch that did not hold it,
+// where only its lasting part is left.
 func (w *GroundWork) shift() {
 	g := w.ground
 	if !g.Probe.Given || g.Probe.Doubtful {
 		return
 	}
-	by := float32(g.Probe.Shift)
-	holder := 0
-	if w.runners[1].Season().Probe.Given {
-		holder = 1
+	on := weather.Index(g.Key.input.Probe.On)
+	holder := stretches[0]
+	if !holder.shows(on) {
+		holder = stretches[1]
 	}
-	for film := range table.FilmCount + 1 {
-		for depth := range heat.Depths {
-			for i := range weather.YearDays {
-				if inStretch(i, w.froms[holder]) {
-					continue
-				}
+	for i := range weather.YearDays {
+		if holder.shows(i) {
+			continue
+		}
+		away := after(on, i)
+		by := float32(g.Probe.MoveAfter(min(away, weather.YearDays-away)))
+		for film := range table.FilmCount + 1 {
+			for depth := range heat.Depths {
 				g.Mean[film][depth][i] += by
 				g.Low[film][depth][i] += by
 				g.High[film][depth][i] += by
@@ -219,12 +233,6 @@ func (w *GroundWork) shift() {
 			}
 		}
 	}
-}
-
-// inStretch tells whether a day of the year was taken last from a stretch.
-func inStretch(i, from int) bool {
-	second := i >= 160+settlingDays
-	return second == (from == 160)
 }
 
 // Dig computes the ground of a case at once. It takes about a tenth of a

@@ -89,7 +89,11 @@ var waitRules = [...]*Rule{
 			if f.ReachWork[f.chosen()] == Never {
 				return waited(days, "{} to warm. The bed does not hold {} this season even under film, so read a probe before planting and have covers ready.", days, f.WorkFloor)
 			}
-			return waited(days, "{}: at least 7 to 10 days to warm and settle, and three mornings at {} under the film (lists run from {} to {}).", days, f.WorkFloor, f.EarlyFloor, f.SafeFloor)
+			soonest, latest := f.Warmth.reach(f.chosen(), f.WorkFloor, between, +1), f.Warmth.reach(f.chosen(), f.WorkFloor, between, -1)
+			if latest == Never {
+				return waited(days, "{}: at least 7 to 10 days to warm and settle, and three mornings at {} under the film (lists run from {} to {}). A warm spring brings those mornings by {}; a cool one may never do so: read a probe.", days, f.WorkFloor, f.EarlyFloor, f.SafeFloor, f.Plant.Plus(soonest))
+			}
+			return waited(days, "{}: at least 7 to 10 days to warm and settle, and three mornings at {} under the film (lists run from {} to {}). Those mornings come between {} and {}, in a warm or a cool spring.", days, f.WorkFloor, f.EarlyFloor, f.SafeFloor, f.Plant.Plus(soonest), f.Plant.Plus(latest))
 		}, &table.Practice, &table.MinnesotaWait, &table.GeorgiaFloors, &table.KansasFloors),
 	waitRule(WaitFrost, "wait-frost", "Frost", "Film does not protect leaves.", "tomato-frost-pocket",
 		func(f *Facts, days unit.Days) (Finding, bool) {

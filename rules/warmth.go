@@ -27,6 +27,10 @@ const (
 type Warmth struct {
 	Mean, Morning, Peak [table.FilmCount + 1][warmthDays]unit.Celsius
 	Low, High           [table.FilmCount + 1][warmthDays]unit.Celsius // band of the mean
+
+	ground *Ground
+	plant  unit.Date
+	closes int // days from planting until the leaves close
 }
 
 // Of gives the temperatures of one day, counted from planting.
@@ -35,30 +39,50 @@ func (w *Warmth) Of(film int, day int) (mean, morning, peak unit.Celsius) {
 	return w.Mean[film][i], w.Morning[film][i], w.Peak[film][i]
 }
 
-// warmthFrom reads the ground's year around a planting day. Leaves that close
-// over the bed take away three quarters of a film's effect and cool the bed by
-// up to 1.5 °C: the direction is published (film ends up near bare soil under
-// pepper, below it under tomato: Ontario abstract), the size is our judgement.
+// Band gives the range to expect of one day's mean, counted from planting.
+func (w *Warmth) Band(film int, day int) (low, high unit.Celsius) {
+	i := min(max(day+warmthBefore, 0), warmthDays-1)
+	return w.Low[film][i], w.High[film][i]
+}
+
+// warmthFrom reads the ground's year around a planting day.
 func warmthFrom(g *Ground, plant unit.Date, depth int, closes int) *Warmth {
-	w := &Warmth{}
+	w := &Warmth{ground: g, plant: plant, closes: closes}
 	first := weather.Index(plant) - warmthBefore + weather.YearDays
 	for i := range warmthDays {
-		day := (first + i) % weather.YearDays
 		shade := canopy(i-warmthBefore, closes)
-		bare := g.Mean[Bare][depth][day]
 		for film := range table.FilmCount + 1 {
-			move := -0.75*shade*float64(g.Mean[film][depth][day]-bare) - 1.5*shade
-			calm := 1 - 0.5*shade // leaves halve the swing
-			mean := float64(g.Mean[film][depth][day])
-			w.Mean[film][i] = hundredth(mean + move)
-			w.Morning[film][i] = hundredth(mean + move - calm*(mean-float64(g.Low[film][depth][day])))
-			w.Peak[film][i] = hundredth(mean + move + calm*(float64(g.High[film][depth][day])-mean))
-			w.Low[film][i] = hundredth(float64(g.BandLow[film][depth][day]) + move)
-			w.High[film][i] = hundredth(float64(g.BandHigh[film][depth][day]) + move)
+			d := g.under(film, depth, (first+i)%weather.YearDays, shade)
+			w.Mean[film][i], w.Morning[film][i], w.Peak[film][i], w.Low[film][i], w.High[film][i] = d.Mean, d.Low, d.High, d.BandLow, d.BandHigh
 		}
 	}
 	return w
 }
+
+// SoilDay is one day's soil temperature: its mean, lowest and highest, and the
+// range to expect of the mean.
+type SoilDay struct{ Mean, Low, High, BandLow, BandHigh unit.Celsius }
+
+// under reads one day of the year, index 0 to 364, beneath a share of leaves.
+// Leaves that close over the bed take away three quarters of a film's effect
+// and cool the bed by up to 1.5 °C: the direction is published (film ends up
+// near bare soil under pepper, below it under tomato: Ontario abstract), the
+// size is our judgement.
+func (g *Ground) under(film, depth, index int, shade float64) SoilDay {
+	mean := float64(g.Mean[film][depth][index])
+	move := -0.75*shade*(mean-float64(g.Mean[Bare][depth][index])) - 1.5*shade
+	calm := 1 - 0.5*shade // leaves halve the swing
+	return SoilDay{
+		Mean:     hundredth(mean + move),
+		Low:      hundredth(mean + move - calm*(mean-float64(g.Low[film][depth][index]))),
+		High:     hundredth(mean + move + calm*(float64(g.High[film][depth][index])-mean)),
+		BandLow:  hundredth(float64(g.BandLow[film][depth][index]) + move),
+		BandHigh: hundredth(float64(g.BandHigh[film][depth][index]) + move),
+	}
+}
+
+// At is the same course at 5 cm (0) or 10 cm (1).
+func (w *Warmth) At(depth int) *Warmth { return warmthFrom(w.ground, w.plant, depth, w.closes) }
 
 func hundredth(t float64) unit.Celsius { return unit.Celsius(math.Round(t*100) / 100) }
 

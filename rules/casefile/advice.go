@@ -6,7 +6,6 @@ import (
 	"math"
 
 	"filmfurrow/rules"
-	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
 
@@ -99,25 +98,6 @@ type factorLine struct {
 	Fact   float64  `json:"fit"`
 	Reason string   `json:"reason"`
 	Source []string `json:"source"`
-}
-
-type warmthPart struct {
-	Depth      float64      `json:"depth_m"`
-	EarlyFloor float64      `json:"early_floor_c"`
-	SafeFloor  float64      `json:"safe_floor_c"`
-	Ceiling    float64      `json:"ceiling_c"`
-	Films      []filmWarmth `json:"films"`
-	From       string       `json:"from"`
-}
-
-type filmWarmth struct {
-	Film      string    `json:"film"`
-	EarlyDay  *int      `json:"early_floor_day"`
-	SafeDay   *int      `json:"safe_floor_day"`
-	AboveDays int       `json:"days_above_ceiling"`
-	Mean      []float64 `json:"mean_c"`
-	Minimum   []float64 `json:"minimum_c"`
-	Maximum   []float64 `json:"maximum_c"`
 }
 
 type cautionLine struct {
@@ -224,32 +204,4 @@ func wait(a *rules.Advice) waitPart {
 		p.SafeOn = w.SafeOn.Value.String()
 	}
 	return p
-}
-
-func warmth(a *rules.Advice) warmthPart {
-	f := a.Facts
-	w := warmthPart{Depth: float64(f.Depth), EarlyFloor: float64(f.EarlyFloor), SafeFloor: float64(f.SafeFloor), Ceiling: float64(f.Ceiling),
-		From: f.Plant.String()}
-	for film := range table.FilmCount + 1 {
-		line := filmWarmth{Film: "bare", AboveDays: f.CeilingDays[film], EarlyDay: dayOrNone(f.ReachEarly[film]), SafeDay: dayOrNone(f.ReachSafe[film])}
-		if film < table.FilmCount {
-			line.Film = table.Films[film].ID
-		}
-		for day := 0; day < rules.WarmthAfter; day++ {
-			mean, low, high := f.Warmth.Of(film, day)
-			line.Mean = append(line.Mean, float64(mean))
-			line.Minimum = append(line.Minimum, float64(low))
-			line.Maximum = append(line.Maximum, float64(high))
-		}
-		w.Films = append(w.Films, line)
-	}
-	return w
-}
-
-func dayOrNone(d unit.Days) *int {
-	if d == rules.Never {
-		return nil
-	}
-	n := int(d)
-	return &n
 }

@@ -44,19 +44,46 @@ func (t *Track) round(days int) {
 	}
 }
 
+// effectDays is the stretch over which a film's modelled effect is averaged
+// before it is carried, so many days to both sides. Published effects are means
+// of weeks, and a carried difference can be up to three times the modelled one:
+// without this a day's more or less of frost in the ground, which thaws sooner
+// under one film than under another, would be magnified into steps of 1 K.
+const effectDays = 3
+
 func (r *Runner) carryDay(f Film, depth, day int, factor float64) {
-	open, film, out := &r.pure[Bare][depth], &r.pure[f][depth], &r.season.Soil[f][depth]
-	if r.season.Start.Plus(unit.Days(day)) < r.in.Laid {
+	open, out := &r.pure[Bare][depth], &r.season.Soil[f][depth]
+	laid := int(max(0, r.in.Laid-r.season.Start))
+	if day < laid {
 		out.copyDay(open, day)
 		return
 	}
-	black := &r.pure[Black][depth]
-	change := func(black, film, open unit.Celsius) unit.Celsius {
-		return open + unit.Celsius(factor*carried(f, depth, float64(black-open), float64(film-open)))
+	first, last := max(laid, day-effectDays), min(r.season.Days-1, day+effectDays)
+	black, film := r.effect(Black, depth, first, last), r.effect(f, depth, first, last)
+	change := func(i int, open unit.Celsius) unit.Celsius {
+		return open + unit.Celsius(factor*carried(f, depth, black[i], film[i]))
 	}
-	out.Mean[day] = change(black.Mean[day], film.Mean[day], open.Mean[day])
-	out.Low[day] = change(black.Low[day], film.Low[day], open.Low[day])
-	out.High[day] = change(black.High[day], film.High[day], open.High[day])
+	out.Mean[day] = change(0, open.Mean[day])
+	// On freezing and thawing ground the three differences are carried unevenly;
+	// a lowest never lies above its mean, nor a highest below.
+	out.Low[day] = min(change(1, open.Low[day]), out.Mean[day])
+	out.High[day] = max(change(2, open.High[day]), out.Mean[day])
+}
+
+// effect is a film's modelled difference from bare ground, K, of the day's
+// mean, lowest and highest, as the mean of a few days, first to last.
+func (r *Runner) effect(f Film, depth, first, last int) (e [3]float64) {
+	open, film := &r.pure[Bare][depth], &r.pure[f][depth]
+	for day := first; day <= last; day++ {
+		e[0] += float64(film.Mean[day] - open.Mean[day])
+		e[1] += float64(film.Low[day] - open.Low[day])
+		e[2] += float64(film.High[day] - open.High[day])
+	}
+	n := float64(last - first + 1)
+	for i := range e {
+		e[i] /= n
+	}
+	return e
 }
 
 // A probe's gap to the curve is part the place, which stays, and part the
@@ -82,7 +109,7 @@ func (r *Runner) probe() {
 		return
 	}
 	for d := range s.Days {
-		move := unit.Celsius(shift * (placeShare + (1-placeShare)*math.Exp(-math.Abs(float64(d-day))/fadeDays)))
+		move := unit.Celsius(s.Probe.MoveAfter(d - day))
 		for f := range Films {
 			for depth := range Depths {
 				t := &s.Soil[f][depth]

@@ -43,6 +43,16 @@ type ProbeFinding struct {
 	Doubtful bool                // too far off to believe: the curve was not moved
 }
 
+// MoveAfter is by how much the curve moves so many days before or after the
+// reading: the part that is the place's stays, the part that was the weather's
+// fades. A reading that is doubted moves nothing.
+func (p *ProbeFinding) MoveAfter(days int) unit.CelsiusDegrees {
+	if p.Doubtful {
+		return 0
+	}
+	return p.Shift * unit.CelsiusDegrees(placeShare+(1-placeShare)*math.Exp(-math.Abs(float64(days))/fadeDays))
+}
+
 // round keeps results to 0.01 °C, the declared step, so that native and
 // WebAssembly builds agree.
 func round(v float64) float64 { return math.Round(v*100) / 100 }
@@ -96,21 +106,22 @@ func (s *Season) Over(film Film, depth int, ceiling unit.Celsius, from, to int) 
 		if t.High[d] > ceiling {
 			days++
 		}
-		sum += hoursAbove(float64(t.Low[d]), float64(t.High[d]), float64(ceiling))
+		sum += HoursAbove(t.Low[d], t.High[d], ceiling)
 	}
 	return days, unit.Hours(math.Round(sum*2) / 2)
 }
 
-// hoursAbove takes the day for a sine between its lowest and highest.
-func hoursAbove(low, high, ceiling float64) float64 {
+// HoursAbove gives the hours that a day stands above a ceiling: it takes the
+// day for a sine between its lowest and highest.
+func HoursAbove(low, high, ceiling unit.Celsius) float64 {
 	switch {
 	case ceiling >= high:
 		return 0
 	case ceiling < low:
 		return 24
 	}
-	middle, half := (low+high)/2, (high-low)/2
-	return 24 / math.Pi * math.Acos(math.Max(-1, math.Min(1, (ceiling-middle)/half)))
+	middle, half := float64(low+high)/2, float64(high-low)/2
+	return 24 / math.Pi * math.Acos(math.Max(-1, math.Min(1, (float64(ceiling)-middle)/half)))
 }
 
 // StemBurn is the film temperature from which stems that touch it burn:

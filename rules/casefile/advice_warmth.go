@@ -1,0 +1,96 @@
+package casefile
+
+import (
+	"filmfurrow/rules"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// warmthPart is soil warmth from 30 days before the wanted planting day on.
+// Days are counted from that planting day; null is a day that does not come
+// within the 140 days that follow it.
+type warmthPart struct {
+	Depth      float64      `json:"depth_m"` // of roots or seed: what floors and ceiling are held against
+	EarlyFloor float64      `json:"early_floor_c"`
+	SafeFloor  float64      `json:"safe_floor_c"`
+	Ceiling    float64      `json:"ceiling_c"`
+	StemBurn   float64      `json:"stem_burn_c"`
+	Probe      *probePart   `json:"probe,omitempty"`
+	From       string       `json:"from"`
+	Films      []filmWarmth `json:"films"`
+}
+
+type probePart struct {
+	Expected float64 `json:"expected_c"`
+	Shift    float64 `json:"shift_k"`
+	Doubted  bool    `json:"doubted"`
+}
+
+type filmWarmth struct {
+	Film        string        `json:"film"`
+	EarlyDay    *int          `json:"early_floor_day"`
+	SafeDay     *int          `json:"safe_floor_day"`
+	SafeSoonest *int          `json:"safe_floor_day_soonest"`
+	SafeLatest  *int          `json:"safe_floor_day_latest"`
+	AboveDays   int           `json:"days_above_ceiling"`
+	AboveHours  float64       `json:"hours_above_ceiling"`
+	Surface     float64       `json:"surface_c"`
+	Depths      []depthWarmth `json:"depths"`
+}
+
+type depthWarmth struct {
+	Depth    float64   `json:"depth_m"`
+	BandLow  float64   `json:"planting_day_mean_from_c"`
+	BandHigh float64   `json:"planting_day_mean_to_c"`
+	Mean     []float64 `json:"mean_c"`
+	Minimum  []float64 `json:"minimum_c"`
+	Maximum  []float64 `json:"maximum_c"`
+}
+
+// warmthBefore is how many days before planting the curves begin.
+const warmthBefore = 30
+
+func warmth(a *rules.Advice) warmthPart {
+	f := a.Facts
+	from := f.Plant.Plus(-warmthBefore)
+	w := warmthPart{Depth: float64(f.Depth), EarlyFloor: float64(f.EarlyFloor), SafeFloor: float64(f.SafeFloor), Ceiling: float64(f.Ceiling),
+		StemBurn: float64(rules.StemBurn), From: from.String()}
+	if f.Probe.Given {
+		w.Probe = &probePart{float64(f.Probe.Expected), float64(f.Probe.Shift), f.Probe.Doubtful}
+	}
+	for film := range table.FilmCount + 1 {
+		line := filmWarmth{Film: "bare"}
+		if film < table.FilmCount {
+			line.Film = table.Films[film].ID
+		}
+		w.Films = append(w.Films, line)
+	}
+	for depth := range rules.Depths {
+		s := rules.SoilSeasonOf(f, depth, from, warmthBefore+rules.WarmthAfter)
+		for film := range w.Films {
+			line, m := &w.Films[film], &s.Marks[film]
+			if s.Depth == f.Depth {
+				line.EarlyDay, line.SafeDay = dayOrNone(m.Early, f), dayOrNone(m.Safe, f)
+				line.SafeSoonest, line.SafeLatest = dayOrNone(m.SafeSoonest, f), dayOrNone(m.SafeLatest, f)
+				line.AboveDays, line.AboveHours, line.Surface = m.OverDays, float64(m.OverHours), float64(m.Surface)
+			}
+			d := depthWarmth{Depth: float64(s.Depth), BandLow: float64(m.Planting.BandLow), BandHigh: float64(m.Planting.BandHigh)}
+			for _, day := range s.Days[film] {
+				d.Mean = append(d.Mean, float64(day.Mean))
+				d.Minimum = append(d.Minimum, float64(day.Low))
+				d.Maximum = append(d.Maximum, float64(day.High))
+			}
+			line.Depths = append(line.Depths, d)
+		}
+	}
+	return w
+}
+
+// dayOrNone counts a date from the wanted planting day.
+func dayOrNone(d rules.Optional[unit.Date], f *rules.Facts) *int {
+	if !d.Given {
+		return nil
+	}
+	n := int(d.Value.Minus(f.Plant))
+	return &n
+}

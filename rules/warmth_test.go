@@ -1,0 +1,92 @@
+package rules_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// Leaves that close over the bed take the film's effect away and halve the
+// day's swing.
+func TestLeavesCalmTheBed(t *testing.T) {
+	a := ask(t, climate(42.5, 8, 14, 11))
+	from, _ := rules.SeasonWindow(a.Facts.Plant)
+	s := rules.SoilSeasonOf(a.Facts, rules.AtFive, from, 240)
+	day := int(a.Facts.Plant.Minus(from))
+	early, late := s.Days[table.Black][day], s.Days[table.Black][day+100]
+	bareEarly, bareLate := s.Days[rules.Bare][day], s.Days[rules.Bare][day+100]
+	assert.Greater(t, early.Mean-bareEarly.Mean, 2*(late.Mean-bareLate.Mean))
+	assert.Greater(t, early.High-early.Low, late.High-late.Low)
+}
+
+func TestASoilSeasonAgreesWithTheFacts(t *testing.T) {
+	for id, c := range pack(t) {
+		f := ask(t, c).Facts
+		depth := rules.AtTen
+		if f.Depth == 0.05 {
+			depth = rules.AtFive
+		}
+		s := rules.SoilSeasonOf(f, depth, f.Plant.Plus(-10), 40)
+		for film := range table.FilmCount + 1 {
+			mean, low, high := f.Warmth.Of(film, 20)
+			d := s.Days[film][30]
+			assert.Equal(t, []unit.Celsius{mean, low, high}, []unit.Celsius{d.Mean, d.Low, d.High}, id)
+			m := s.Marks[film]
+			assert.Equal(t, f.CeilingDays[film], m.OverDays, id)
+			if f.ReachSafe[film] == rules.Never {
+				assert.False(t, m.Safe.Given, id)
+			} else {
+				assert.Equal(t, f.Plant.Plus(f.ReachSafe[film]), m.Safe.Value, id)
+			}
+			// A warm spring never comes later than the usual one, nor a cool one sooner.
+			if m.Safe.Given {
+				require.True(t, m.SafeSoonest.Given, id)
+				assert.LessOrEqual(t, m.SafeSoonest.Value, m.Safe.Value, id)
+				if m.SafeLatest.Given {
+					assert.GreaterOrEqual(t, m.SafeLatest.Value, m.Safe.Value, id)
+				}
+			}
+			// The early floor, held against the mean, never comes after the safe one.
+			if m.Safe.Given {
+				assert.True(t, m.Early.Given, id)
+				assert.LessOrEqual(t, m.Early.Value, m.Safe.Value, id)
+			}
+			assert.Greater(t, m.Planting.BandHigh, m.Planting.Mean, id)
+			assert.Less(t, m.Planting.BandLow, m.Planting.Mean, id)
+			if film < table.FilmCount {
+				assert.Equal(t, f.Surface[film], m.Surface, id)
+			}
+		}
+	}
+}
+
+// Five centimetres swing more than ten, day for day.
+func TestTheSwingFallsWithDepth(t *testing.T) {
+	f := ask(t, climate(42.5, 8, 14, 11)).Facts
+	five, ten := rules.SoilSeasonOf(f, rules.AtFive, f.Plant, 120), rules.SoilSeasonOf(f, rules.AtTen, f.Plant, 120)
+	for film := range five.Days {
+		for i := range five.Days[film] {
+			a, b := five.Days[film][i], ten.Days[film][i]
+			assert.Greater(t, a.High-a.Low, b.High-b.Low)
+		}
+	}
+}
+
+func TestTheWindowHoldsWholeMonths(t *testing.T) {
+	for _, c := range []struct{ plant, from, to unit.Date }{
+		{unit.On(2027, 5, 20), unit.On(2027, 3, 1), unit.On(2027, 11, 1)},
+		{unit.On(2027, 1, 31), unit.On(2026, 11, 1), unit.On(2027, 7, 1)},
+		{unit.On(2027, 2, 1), unit.On(2026, 12, 1), unit.On(2027, 8, 1)},
+		{unit.On(2027, 12, 31), unit.On(2027, 10, 1), unit.On(2028, 6, 1)},
+		{unit.On(2027, 7, 4), unit.On(2027, 5, 1), unit.On(2028, 1, 1)},
+	} {
+		from, days := rules.SeasonWindow(c.plant)
+		assert.Equal(t, c.from.String(), from.String())
+		assert.Equal(t, c.to.String(), from.Plus(unit.Days(days)).String())
+	}
+}
