@@ -35,6 +35,12 @@ func TestAxeFindsNothing(t *testing.T) {
 		for name, mode := range modes {
 			t.Run(fmt.Sprintf("%s %s", listed.Path, name), func(t *testing.T) {
 				p.Media(mode.media, mode.features...)
+				if name == "forced colors" {
+					// The reader's own colours are laid over the page's; the
+					// browser sees to their contrast and axe sees the old ones.
+					assert.Empty(t, p.Axe("color-contrast", "color-contrast-enhanced"))
+					return
+				}
 				assert.Empty(t, p.Axe())
 			})
 		}

@@ -94,11 +94,22 @@ func TestWaterPlanPrintsOnOneSheet(t *testing.T) {
 	p := b.Page(820, "/")
 	p.WaitText("#water-plan .number", "It fits")
 	p.Do(`document.querySelector("#more-water").open = true`)
-	p.Type("#f-water-lift-m", "20")
-	p.Type("#f-water-ec-ds-m", "1.2")
+	for field, text := range map[string]string{"#f-water-lift-m": "20", "#f-water-ec-ds-m": "1.2", "#f-water-ph": "7.8", "#f-water-iron-mg-l": "0.5", "#f-water-hardness-mg-l": "200",
+		"#f-water-nitrate-mg-l": "5", "#f-water-hours-per-day": "2"} {
+		p.Type(field, text)
+	}
+	p.Choose("#f-water-source", "pond")
+	p.Do(`document.querySelector("#more-field").open = true`)
+	p.Type("#f-field-beds", "60")
+	p.Do(`document.querySelector("#more-feed").open = true`)
+	for field, text := range map[string]string{"rate-kg-ha-day": "1", "grade-percent": "20", "stock-kg-l": "1", "injector-ratio": "100", "bleach-percent": "5.25", "chlorine-mg-l": "1"} {
+		p.Type("#f-feed-"+field, text)
+	}
 	p.WaitText("#water-quality", "Yield expected")
+	p.WaitText("#water-chlorine", "Inject into the largest zone")
+	p.WaitText("#water-plan .number", "It does not fit")
 	p.PrintPDF("water-whole")
-	p.Do(`(() => { const sheet = document.querySelector("#water-plan"); for (let e = sheet; e !== document.body; e = e.parentElement) for (const other of e.parentElement.children) if (other !== e) other.remove(); })()`)
+	p.Do(`(() => { const sheet = document.querySelector("#water-plan"); for (let e = sheet; e !== document.body; e = e.parentElement) for (const other of [...e.parentElement.children]) if (other !== e) other.remove(); })()`)
 	pdf := p.PrintPDF("water-sheet")
 	assert.Equal(t, 1, len(regexp.MustCompile(`/Type\s*/Page[^s]`).FindAll(pdf, -1)))
 	assert.True(t, bytes.HasPrefix(pdf, []byte("%PDF")))

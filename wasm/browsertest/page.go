@@ -9,6 +9,7 @@ import (
 	"net/url"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"sync"
 	"testing"
@@ -290,8 +291,13 @@ func (p *Page) Resize(width, height int) {
 func (p *Page) Media(kind string, features ...string) {
 	p.t.Helper()
 	params := emulation.SetEmulatedMediaParams{Media: kind}
-	for i := 0; i+1 < len(features); i += 2 {
-		params.Features = append(params.Features, &emulation.MediaFeature{Name: features[i], Value: features[i+1]})
+	// A feature that is not named keeps its last value, so each is named.
+	for _, name := range []string{"prefers-color-scheme", "prefers-contrast", "prefers-reduced-motion", "forced-colors"} {
+		feature := &emulation.MediaFeature{Name: name}
+		if i := slices.Index(features, name); i >= 0 {
+			feature.Value = features[i+1]
+		}
+		params.Features = append(params.Features, feature)
 	}
 	call(p, emulation.SetEmulatedMedia, params)
 }
