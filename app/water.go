@@ -100,7 +100,12 @@ type waterView struct {
 	system unit.System
 }
 
-func (v waterView) show(x any) string { return unit.Of(x).In(v.system) }
+func (v waterView) show(x any) string {
+	if q, ok := x.(unit.Quantity); ok {
+		return q.In(v.system)
+	}
+	return unit.Of(x).In(v.system)
+}
 
 // words say first whether it works.
 func (v waterView) words() app.UI {

@@ -69,7 +69,7 @@ func (v waterView) byMonth() app.UI {
 			case m.Runs > 1:
 				run = strconv.Itoa(m.Runs) + " × " + v.show(m.EachRun)
 			case m.Interval > 1:
-				run += ", or every " + v.show(m.Interval) + " for as many times as long"
+				run += ", or " + v.show(m.Together) + " every " + v.show(m.Interval)
 			}
 		}
 		if m.HoursADay.Given {
@@ -292,7 +292,7 @@ func (v waterView) quality() app.UI {
 	var body []app.UI
 	line := func(text string) { body = append(body, app.Li().Text(text)) }
 	for _, f := range q.Clogging {
-		line("Clogging by " + f.Clogger.Name + ": " + f.Hazard.String() + " risk (" + strconv.FormatFloat(f.Value, 'f', -1, 64) + "; " + f.Clogger.Source + ").")
+		body = append(body, app.Li().Body(app.Text("Clogging by "+f.Clogger.Name+": "+f.Hazard.String()+" risk at "+strconv.FormatFloat(f.Value, 'f', -1, 64)+". "), app.Cite().Text("("+f.Clogger.Source+")")))
 	}
 	if q.HardnessWord != "" {
 		line("Hardness: " + q.HardnessWord + ".")
@@ -348,7 +348,7 @@ func (v waterView) chlorine() app.UI {
 func (v waterView) care(id string) app.UI {
 	for _, c := range v.plan.Cautions {
 		if c.ID == id {
-			return app.P().Class("water-care").Body(app.Strong().Text("Take care. "), app.Text(c.Text+" "), app.Em().Text("Last word: "+c.LastWord+"."))
+			return app.P().Class("water-care care-"+id).Body(app.Strong().Text("Take care. "), app.Text(c.Text+" "), app.Em().Text("Last word: "+c.LastWord+"."))
 		}
 	}
 	return nil

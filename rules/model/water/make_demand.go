@@ -149,6 +149,7 @@ func (w *work) months() {
 		if longest > 0 {
 			m.Interval = soilwater.Interval(run, longest)
 		}
+		m.Together = round(run*unit.Minutes(m.Interval), stepMinutes)
 		if zones > 0 {
 			hours := unit.Hours(float64(run) / 60 * float64(zones))
 			m.HoursADay = Known(round(hours, stepHours))

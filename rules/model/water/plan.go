@@ -105,6 +105,7 @@ type Month struct {
 	Runs            int          // a day
 	EachRun         unit.Minutes
 	Interval        unit.Days            // days that may pass between runs
+	Together        unit.Minutes         // one run for all days of the interval
 	HoursADay       Optional[unit.Hours] // all zones
 	HoursAWeek      Optional[unit.Hours] // all zones
 }
