@@ -91,34 +91,18 @@ func AdviseOn(g *Ground, c Case) (Advice, error) {
 			return Advice{}, err
 		}
 	}
-	f, err := factsOf(filled, g)
+	f, err := factsOf(filled, g, nil)
 	if err != nil {
 		return Advice{}, placeError(err)
 	}
 	a := Advice{Case: filled, Defaults: defaults, Facts: f}
-	a.Film = weigh(f, FilmQuestion)
-	f.Film = table.NoFilm
-	if o, ok := a.Film.Best(); ok {
-		f.Film = table.FilmID(o)
-	}
-	a.Bed = weigh(f, BedQuestion)
-	bed, _ := a.Bed.Best()
-	f.Height = heights[bed]
-	f.Bed = shapeOf(f.Height, f.Top, f.Centres, f.Case.Practice.FilmWidth)
+	f.answer(func(c Choice) { *a.choice(c.Question) = c })
 	a.Shape = f.Bed
-	a.Surface = weigh(f, SurfaceQuestion)
-	f.Surfacing, _ = a.Surface.Best()
-	a.Thickness = weigh(f, ThicknessQuestion)
-	f.Thickness, _ = a.Thickness.Best()
-	a.Tape = weigh(f, TapeQuestion)
-	tape, ok := a.Tape.Best()
-	f.Tape = table.TapeID(tape)
-	a.TapePlan = tapePlan(f, ok)
-	a.Wait = weigh(f, WaitQuestion)
+	_, tapeFits := a.Tape.Best()
+	a.TapePlan = tapePlan(f, tapeFits)
 	a.Wait.judgeWait(f)
 	a.WaitPlan = waitPlan(f, &a.Wait)
-	a.Water = waterAnswer(f, ok)
-	a.Verdict = weigh(f, Verdict)
+	a.Water = waterAnswer(f, tapeFits)
 	a.Gates = decided(&a.Verdict)
 	for i := range cautions {
 		if cautions[i].when(f) {
@@ -262,6 +246,12 @@ func sourcesOf(a *Advice) []*table.Source {
 	return slices.Clip(list)
 }
 
+// choice gives the place of a question's answer.
+func (a *Advice) choice(q Question) *Choice {
+	return [questionCount]*Choice{Verdict: &a.Verdict, FilmQuestion: &a.Film, BedQuestion: &a.Bed, SurfaceQuestion: &a.Surface,
+		ThicknessQuestion: &a.Thickness, TapeQuestion: &a.Tape, WaitQuestion: &a.Wait}[q]
+}
+
 // Choices lists the seven answers in the order in which the page shows them.
 func (a *Advice) Choices() [7]*Choice {
 	return [7]*Choice{&a.Verdict, &a.Film, &a.Surface, &a.Thickness, &a.Bed, &a.Tape, &a.Wait}
@@ -275,4 +265,16 @@ func (a *Advice) ThicknessChosen() (unit.Micrometres, bool) {
 		return 0, false
 	}
 	return thicknesses[o], true
+}
+
+// Answers gives the choices alone.
+func (a *Advice) Answers() (list Answers) {
+	for _, c := range a.Choices() {
+		o, ok := c.Best()
+		if !ok {
+			o = NoOption
+		}
+		list[c.Question] = o
+	}
+	return list
 }

@@ -24,6 +24,7 @@ type Facts struct {
 	Plant  unit.Date
 	index  int
 	year   *weather.Year
+	ground *Ground
 
 	// Air.
 	AirMean, AirMin, AirMax unit.Celsius // usual on the planting day
@@ -96,22 +97,39 @@ const hotDay = unit.Celsius((90 - 32) / 1.8)
 const stemBurn unit.Celsius = 60
 
 // factsOf runs the models on a ground that was dug for the case. The case must
-// have passed [Check] and have its defaults filled.
-func factsOf(c Case, g *Ground) (*Facts, error) {
-	f := &Facts{Case: c, Crop: table.CropByID(c.Crop), Soil: table.SoilByID(c.Soil.Texture), Plant: c.PlantOn.Value}
+// have passed [Check] and have its defaults filled. Facts of a case that was
+// asked before (or nil) lend what cannot differ: the result is the same.
+func factsOf(c Case, g *Ground, before *Facts) (*Facts, error) {
+	if before != nil && before.ground == g && sameWeather(&before.Case, &c) {
+		f := *before
+		f.Case = c
+		if f.Case.Field == before.Case.Field && f.Case.Soil == before.Case.Soil && f.Case.Water == before.Case.Water && f.Case.Feed == before.Case.Feed {
+			return &f, nil
+		}
+		f.Soil = table.SoilByID(c.Soil.Texture)
+		f.layout()
+		f.rough()
+		f.water()
+		return &f, nil
+	}
+	f := &Facts{Case: c, Crop: table.CropByID(c.Crop), Soil: table.SoilByID(c.Soil.Texture), Plant: c.PlantOn.Value, ground: g}
 	f.Seeded = c.Method == string(table.Seed)
 	f.index = weather.Index(f.Plant)
-	year, err := weather.NewYear(normalsOf(&c.Place))
-	if err != nil {
-		return nil, err
+	if before != nil && before.Case.Place == c.Place && before.Case.Risk == c.Risk {
+		f.year = before.year
+	} else {
+		year, err := weather.NewYear(normalsOf(&c.Place))
+		if err != nil {
+			return nil, err
+		}
+		switch c.Risk {
+		case "cool":
+			year = year.In(weather.Cool)
+		case "warm":
+			year = year.In(weather.Warm)
+		}
+		f.year = &year
 	}
-	switch c.Risk {
-	case "cool":
-		year = year.In(weather.Cool)
-	case "warm":
-		year = year.In(weather.Warm)
-	}
-	f.year = &year
 	f.CropDays = unit.Days(f.Crop.DaysToHarvest.Low)
 	f.air()
 	f.frost()
@@ -119,6 +137,17 @@ func factsOf(c Case, g *Ground) (*Facts, error) {
 	f.warm(g)
 	f.water()
 	return f, nil
+}
+
+// sameWeather tells whether air, frost and soil warmth must be the same.
+func sameWeather(a, b *Case) bool {
+	return a.Crop == b.Crop && a.PlantOn == b.PlantOn && a.Method == b.Method && a.Place == b.Place && a.Risk == b.Risk
+}
+
+// rough tells whether something holds the film off the bed.
+func (f *Facts) rough() {
+	s := &f.Case.Soil
+	f.Rough = s.Tilth == "cloddy" || s.Tilth == "trashy" || s.Wetness == "dry"
 }
 
 func (f *Facts) air() {
@@ -243,7 +272,7 @@ func (f *Facts) warm(g *Ground) {
 	f.EarlyFloor, f.SafeFloor = hundredth(float64(f.EarlyFloor)), hundredth(float64(f.SafeFloor))
 	f.WorkFloor = hundredth(float64(f.EarlyFloor+f.SafeFloor) / 2)
 	f.Ceiling = hundredth(float64(f.Crop.RootCeiling.Value))
-	f.Rough = f.Case.Soil.Tilth == "cloddy" || f.Case.Soil.Tilth == "trashy" || f.Case.Soil.Wetness == "dry"
+	f.rough()
 	f.Probe = g.Probe
 	f.Warmth = warmthFrom(g, f.Plant, depthOf(f.Seeded), int(f.CropDays)*2/3)
 	for film := range table.FilmCount + 1 {

@@ -19,3 +19,11 @@ func capital(name string) string {
 
 // daysOf rounds a number of days for a sentence.
 func daysOf(days float64) unit.Days { return unit.Days(days + 0.5) }
+
+// lower writes a label inside a sentence.
+func lower(name string) string {
+	if name == "" {
+		return name
+	}
+	return strings.ToLower(name[:1]) + name[1:]
+}
