@@ -354,8 +354,8 @@ func (v waterView) care(id string) app.UI {
 	return nil
 }
 
-// cautions names who decides, once, at the foot of the sheet.
-func (v waterView) cautions() app.UI {
+// lastWord names who decides, once, before the figures.
+func (v waterView) lastWord() app.UI {
 	return app.P().Class("water-last").Text("Labels, the local plumbing and chemigation codes, and licensed electricians, plumbers and applicators have the last word on every line of this sheet.")
 }
 

@@ -110,7 +110,12 @@ func TestWaterPlanPrintsOnOneSheet(t *testing.T) {
 	p.WaitText("#water-plan .number", "It does not fit")
 	p.PrintPDF("water-whole")
 	p.Do(`(() => { const sheet = document.querySelector("#water-plan"); for (let e = sheet; e !== document.body; e = e.parentElement) for (const other of [...e.parentElement.children]) if (other !== e) other.remove(); })()`)
-	pdf := p.PrintPDF("water-sheet")
-	assert.Equal(t, 1, len(regexp.MustCompile(`/Type\s*/Page[^s]`).FindAll(pdf, -1)))
-	assert.True(t, bytes.HasPrefix(pdf, []byte("%PDF")))
+	pages := func(name string) int {
+		pdf := p.PrintPDF(name)
+		assert.True(t, bytes.HasPrefix(pdf, []byte("%PDF")))
+		return len(regexp.MustCompile(`/Type\s*/Page[^s]`).FindAll(pdf, -1))
+	}
+	assert.Equal(t, 1, pages("water-sheet"), "A4")
+	p.Do(`(() => { const css = document.styleSheets[document.styleSheets.length - 1]; css.insertRule("@page water { size: 8.5in 11in; margin: 8mm; }", css.cssRules.length); })()`)
+	assert.Equal(t, 1, pages("water-letter"), "US letter")
 }
