@@ -87,6 +87,7 @@ func (p *answerPart) Render() app.UI {
 		only(more != "", func() app.UI { return app.P().Text(more) }),
 		app.P().Class("why").Text(mainReason(c, p.S.system)),
 		app.P().Class("firm").Text(firmness(c, p.S.system)),
+		&changePart{S: p.S, Q: p.Q},
 		app.Details().ID(p.Q.String()+"-balance").Body(
 			app.Summary().Text("The whole balance"),
 			balance(c, p.S.system),
@@ -213,8 +214,13 @@ func balance(c *rules.Choice, system unit.System) app.UI {
 		if len(rows) == 0 {
 			rows = append(rows, app.Li().Text("Nothing speaks for or against it."))
 		}
+		why := ""
+		if i > 0 && c.Question != rules.WaitQuestion {
+			phrase, _ := c.WhyNot(i)
+			why = "Why not: " + phrase.In(system)
+		}
 		list = append(list, app.Details().Class("option").ID(c.Question.String()+"-"+c.Question.Key(r.Option)).Open(i == 0).Body(
-			app.Summary().Text(head), app.Ul().Class("factors").Body(rows...)))
+			app.Summary().Text(head), app.P().Class("whynot").Text(why), app.Ul().Class("factors").Body(rows...)))
 	}
 	return app.Div().Class("balance").Body(list...)
 }

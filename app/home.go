@@ -55,14 +55,18 @@ func (h *home) OnMount(ctx app.Context) {
 	s := h.store()
 	s.keep = func(state saved) bool { return ctx.LocalStorage().Set(storageKey, state) == nil }
 	s.follow(h, onForm, h.Update)
-	s.dig = func(work *rules.GroundWork, done func()) {
+	s.slices = func(step func() bool, done func()) {
 		ctx.Async(func() {
-			for !work.Step(daysASlice) {
+			for !step() {
 				time.Sleep(time.Millisecond) // lets the browser draw and take keys
 			}
 			ctx.Dispatch(func(app.Context) { done() })
 		})
 	}
+	s.dig = func(work *rules.GroundWork, done func()) {
+		s.slices(func() bool { return work.Step(daysASlice) }, done)
+	}
+	s.begin()
 	loadNormals(ctx, s)
 }
 
@@ -148,6 +152,7 @@ func (h *home) Render() app.UI {
 					&waterPart{S: s},
 				),
 			),
+			&openPart{S: s},
 			app.Div().Class("doing").Body(doing(s)...),
 			&sharePart{S: s},
 			&endPart{S: s},

@@ -26,7 +26,10 @@ type store struct {
 	wanted  rules.GroundKey
 	// dig works in slices beside the typing and calls back when all is done;
 	// without it (before the page runs) the work is done at once.
-	dig     func(*rules.GroundWork, func())
+	dig func(*rules.GroundWork, func())
+	// slices runs steps until one says that all is done, beside the typing.
+	slices  func(step func() bool, done func())
+	study   *study
 	system  unit.System
 	example bool // nothing of the grower's own has been typed yet
 	places  *normals.Table
@@ -48,6 +51,7 @@ const (
 	onForm
 	onPlaces
 	onUnits
+	onStudy
 )
 
 type watch struct {
@@ -106,6 +110,8 @@ func (s *store) work() {
 	}
 	s.advice = &a
 	s.stale = len(s.wrong) > 0
+	s.study = nil
+	s.begin()
 }
 
 // digFor works out the soil's warmth, and then the advice.
