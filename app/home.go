@@ -190,6 +190,7 @@ var groups = []struct {
 	{"more-work", "How you work", []string{"practice.laying", "practice.tractor_kw", "practice.people", "practice.film_width_m", "practice.crops_on_film", "practice.organic", "practice.fumigated_on", "practice.label_interval_days", "practice.reuse.film", "practice.reuse.cover_percent"}},
 	{"more-water", "Water", []string{"water.source", "water.flow_l_h", "water.hours_per_day", "water.pressure_kpa", "water.lift_m", "water.rise_m", "water.header_m", "water.tank_l", "water.refill_l_h", "water.ec_ds_m", "water.ph", "water.iron_mg_l", "water.hardness_mg_l", "water.sodium_ratio", "water.nitrate_mg_l"}},
 	{"more-feed", "Feeding and chlorine", []string{"feed.rate_kg_ha_day", "feed.grade_percent", "feed.stock_kg_l", "feed.injector_ratio", "feed.bleach_percent", "feed.chlorine_mg_l"}},
+	{"more-probe", "Your own probe", []string{"soil.temperature_c", "soil.measured_on", "soil.measured_depth_m", "soil.measured_hour"}},
 	{"more-weather", "Weather", []string{"risk", "climate.last_frost", "climate.first_frost", "place.elevation_m"}},
 }
 
@@ -205,6 +206,9 @@ func moreFields(s *store) app.UI {
 		if g.id == "more-work" {
 			body = append(body, &filmsPart{S: s})
 		}
+		if g.id == "more-probe" {
+			body = append(body, &probePart{S: s})
+		}
 		if g.id == "more-water" {
 			body = append(body, &bucketPart{S: s})
 		}
@@ -217,6 +221,7 @@ func moreFields(s *store) app.UI {
 // each is a part with an address of its own that prints on its own sheet.
 func doing(s *store) []app.UI {
 	return []app.UI{
+		&stripPart{S: s},
 		&waterPlanPart{S: s},
 	}
 }

@@ -40,6 +40,7 @@ type SoilMarks struct {
 	OverDays                int                 // of the first 60 days, those whose mean is above the ceiling
 	OverHours               unit.Hours          // hours above it in those 60 days
 	Surface                 unit.Celsius        // of the film, or of bare ground: see hottestSurface
+	BurnsStems              bool                // the surface comes within half a degree of what stems that touch it bear
 	Planting                SoilDay             // on the wanted planting day
 	Warmer                  unit.CelsiusDegrees // than bare ground on that day, of the mean
 }
@@ -66,6 +67,7 @@ func SoilSeasonOf(f *Facts, depth int, from unit.Date, days int) *SoilSeason {
 
 func (w *Warmth) marks(f *Facts, film int) SoilMarks {
 	m := SoilMarks{Surface: f.hottestSurface(w.ground, film)}
+	m.BurnsStems = m.Surface >= stemBurn-0.5
 	date := func(d unit.Days) Optional[unit.Date] {
 		if d == Never {
 			return Optional[unit.Date]{}
@@ -126,10 +128,10 @@ func (f *Facts) ChosenCover() int { return f.chosen() }
 const StemBurn = stemBurn
 
 // SeasonWindow is the stretch of days that a season strip shows for a planting
-// day: eight whole months, from two months before the planting month.
+// day: six whole months, from one month before the planting month.
 func SeasonWindow(plant unit.Date) (from unit.Date, days int) {
 	year, month, _ := plant.Civil()
 	start := func(m int) unit.Date { return unit.On(year+(m-1+12)/12-1, (m-1+12)%12+1, 1) }
-	from = start(month - 2)
-	return from, int(start(month + 6).Minus(from))
+	from = start(month - 1)
+	return from, int(start(month + 5).Minus(from))
 }

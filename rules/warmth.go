@@ -86,12 +86,14 @@ func (w *Warmth) At(depth int) *Warmth { return warmthFrom(w.ground, w.plant, de
 
 func hundredth(t float64) unit.Celsius { return unit.Celsius(math.Round(t*100) / 100) }
 
-// canopy is the share of the bed under leaves, days after planting.
+// canopy is the share of the bed under leaves, days after planting: a smooth
+// rise to four fifths.
 func canopy(day, closes int) float64 {
 	if day <= 0 || closes <= 0 {
 		return 0
 	}
-	return math.Min(1, float64(day)/float64(closes)) * 0.8
+	x := math.Min(1, float64(day)/float64(closes))
+	return x * x * (3 - 2*x) * 0.8
 }
 
 // depthOf is the depth that a case looks at: roots of a transplant or seed.

@@ -79,11 +79,11 @@ func TestTheSwingFallsWithDepth(t *testing.T) {
 
 func TestTheWindowHoldsWholeMonths(t *testing.T) {
 	for _, c := range []struct{ plant, from, to unit.Date }{
-		{unit.On(2027, 5, 20), unit.On(2027, 3, 1), unit.On(2027, 11, 1)},
-		{unit.On(2027, 1, 31), unit.On(2026, 11, 1), unit.On(2027, 7, 1)},
-		{unit.On(2027, 2, 1), unit.On(2026, 12, 1), unit.On(2027, 8, 1)},
-		{unit.On(2027, 12, 31), unit.On(2027, 10, 1), unit.On(2028, 6, 1)},
-		{unit.On(2027, 7, 4), unit.On(2027, 5, 1), unit.On(2028, 1, 1)},
+		{unit.On(2027, 5, 20), unit.On(2027, 4, 1), unit.On(2027, 10, 1)},
+		{unit.On(2027, 1, 31), unit.On(2026, 12, 1), unit.On(2027, 6, 1)},
+		{unit.On(2027, 2, 1), unit.On(2027, 1, 1), unit.On(2027, 7, 1)},
+		{unit.On(2027, 12, 31), unit.On(2027, 11, 1), unit.On(2028, 5, 1)},
+		{unit.On(2027, 7, 4), unit.On(2027, 6, 1), unit.On(2027, 12, 1)},
 	} {
 		from, days := rules.SeasonWindow(c.plant)
 		assert.Equal(t, c.from.String(), from.String())

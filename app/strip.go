@@ -1,0 +1,270 @@
+package app
+
+import (
+	"strconv"
+	"time"
+
+	"github.com/maxence-charriere/go-app/v9/pkg/app"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/unit"
+)
+
+// stripPart is the strip of the season: the soil's warmth under every film,
+// what the crop wants, and the planting day as a handle.
+type stripPart struct {
+	app.Compo
+	S *store
+
+	from  unit.Date // first day shown; it stays while the planting day moves within
+	days  int
+	depth int  // one of rules.Depths
+	asked bool // the depth was chosen by hand
+	turn  int  // counts the moves of the handle, so that only the last one is worked out
+
+	drawn stripState // what svg, table and twin were made from
+	svg   string
+	words []string
+	table string
+	twin  string
+}
+
+// stripState is all that the drawn strip depends on.
+type stripState struct {
+	advice *rules.Advice
+	system unit.System
+	depth  int
+	from   unit.Date
+}
+
+// The handle answers at once; the advice follows when the hand rests so long.
+const restTime = 120 * time.Millisecond
+
+// edgeDays is how near to the strip's ends the planting day may stand before
+// the strip moves on.
+const edgeDays = 28
+
+func (p *stripPart) OnMount(ctx app.Context) {
+	p.S.follow(p, onAdvice|onUnits, func() {
+		p.place()
+		p.Update()
+		ctx.Defer(func(app.Context) { p.push() })
+	})
+	ctx.Defer(func(app.Context) { p.push() })
+}
+
+func (p *stripPart) OnDismount() { p.S.leave(p) }
+
+// day is the planting day that stands in the form.
+func (p *stripPart) day() unit.Date {
+	if p.S.c.PlantOn.Given {
+		return p.S.c.PlantOn.Value
+	}
+	return p.S.advice.Facts.Plant
+}
+
+// place chooses the stretch of the year that is shown.
+func (p *stripPart) place() {
+	day := p.day()
+	if p.days == 0 || day < p.from.Plus(edgeDays) || day >= p.from.Plus(unit.Days(p.days-edgeDays)) {
+		p.from, p.days = rules.SeasonWindow(day)
+	}
+}
+
+// draw makes the drawing and the tables anew where anything under them changed.
+func (p *stripPart) draw() {
+	a := p.S.advice
+	if !p.asked {
+		p.depth = rules.AtTen
+		if a.Facts.Seeded {
+			p.depth = rules.AtFive
+		}
+	}
+	state := stripState{a, p.S.system, p.depth, p.from}
+	if p.drawn == state {
+		return
+	}
+	season := rules.SoilSeasonOf(a.Facts, p.depth, p.from, p.days)
+	p.drawn = state
+	p.words = stripWords(a, season, p.S.system)
+	p.svg = stripSVG(a, season, p.S.system, p.words)
+	p.table = stripTable(a, season, p.S.system)
+	p.twin = stripTwin(season, p.S.system)
+}
+
+func (p *stripPart) Render() app.UI {
+	if p.S == nil || p.S.advice == nil {
+		return app.Section().ID("season-strip")
+	}
+	p.place()
+	p.draw()
+	class := "season"
+	waiting := ""
+	if p.S.digging {
+		class += " season-old"
+		waiting = "The curves are those of the last place or soil; the new ones are being worked out."
+	}
+	day := p.day()
+	return app.Section().Class(class).ID("season-strip").Aria("busy", strconv.FormatBool(p.S.digging)).Body(
+		app.H2().Text("Soil warmth through the season"),
+		app.Div().Class("strip-top").Body(
+			app.Div().Class("field").Body(
+				app.Label().For("strip-plant-on").Text("Planting day"),
+				app.Input().ID("strip-plant-on").Name("strip-plant-on").Type("date").Value(day.String()).OnChange(p.typed),
+			),
+			app.FieldSet().Class("units").Body(
+				app.Legend().Text("Depth"),
+				p.depthButton(rules.AtFive), p.depthButton(rules.AtTen),
+			),
+		),
+		app.P().Class("waiting").Text(waiting),
+		app.Figure().Class("strip-figure").Body(
+			app.Div().Class("strip-plot").Body(
+				app.Raw(p.svg),
+				app.Label().Class("for-readers").For("strip-day").Text("Planting day on the strip"),
+				app.Input().ID("strip-day").Name("strip-day").Type("range").Attr("role", "slider").
+					Min(strconv.Itoa(int(p.from))).Max(strconv.Itoa(int(p.from)+p.days-1)).Step(1).Value(strconv.Itoa(int(day))).
+					Aria("valuetext", p.valueText(day)).Aria("describedby", "strip-help").
+					OnInput(p.slid).OnChange(p.let).OnKeyDown(p.key),
+			),
+			app.P().Class("help").ID("strip-help").Text("Drag the handle, or use the arrow keys (a day) and Page Up and Page Down (a week). The answers follow."),
+			app.FigCaption().Body(app.Raw(stripList(p.words))),
+		),
+		app.H3().Text("What each film brings"),
+		app.Raw(p.table),
+		app.Details().ID("strip-twin").Body(
+			app.Summary().Text("The strip as a table, every seventh day"),
+			app.Raw(p.twin),
+		),
+	)
+}
+
+func (p *stripPart) depthButton(depth int) app.UI {
+	return app.Button().Type("button").Class("unit").ID("strip-depth-"+[...]string{rules.AtFive: "5", rules.AtTen: "10"}[depth]).
+		Text(unit.Of(unit.Short(rules.Depths[depth])).In(p.S.system)).
+		Aria("pressed", strconv.FormatBool(p.depth == depth)).
+		OnClick(func(app.Context, app.Event) { p.depth, p.asked = depth, true }, depth)
+}
+
+// valueText is what a screen reader says of the handle.
+func (p *stripPart) valueText(day unit.Date) string {
+	a := p.S.advice
+	from, _ := rules.SeasonWindow(day)
+	if i := int(day.Minus(p.from)); i >= 0 && i < p.days {
+		from = p.from
+	}
+	i := int(day.Minus(from))
+	s := rules.SoilSeasonOf(a.Facts, p.depth, day, 1)
+	chosen := a.Facts.ChosenCover()
+	if i < 0 || len(s.Days[chosen]) == 0 {
+		return day.Words()
+	}
+	text := day.Words() + ". Soil under " + coverName(chosen) + " " + temperature(s.Days[chosen][0].Mean, p.S.system)
+	if chosen != rules.Bare {
+		text += ", bare " + temperature(s.Days[rules.Bare][0].Mean, p.S.system)
+	}
+	return text + "."
+}
+
+// slid follows the handle without working anything out.
+func (p *stripPart) slid(ctx app.Context, _ app.Event) {
+	ctx.PreventUpdate()
+	day, ok := dayOf(ctx.JSSrc())
+	if !ok {
+		return
+	}
+	p.show(day)
+	p.after(ctx, restTime, day)
+}
+
+// let takes the day on which the handle was let go.
+func (p *stripPart) let(ctx app.Context, _ app.Event) {
+	ctx.PreventUpdate()
+	if day, ok := dayOf(ctx.JSSrc()); ok {
+		p.after(ctx, restTime/4, day)
+	}
+}
+
+// key adds the steps of a week, which a browser's own slider does not have.
+func (p *stripPart) key(ctx app.Context, e app.Event) {
+	ctx.PreventUpdate()
+	step := map[string]unit.Days{"PageUp": 7, "PageDown": -7}[e.Get("key").String()]
+	day, ok := dayOf(ctx.JSSrc())
+	if step == 0 || !ok {
+		return
+	}
+	e.PreventDefault()
+	day = min(max(day.Plus(step), p.from), p.from.Plus(unit.Days(p.days-1)))
+	ctx.JSSrc().Set("value", strconv.Itoa(int(day)))
+	p.show(day)
+	p.after(ctx, restTime/4, day)
+}
+
+func dayOf(slider app.Value) (unit.Date, bool) {
+	n, err := strconv.Atoi(slider.Get("value").String())
+	return unit.Date(n), err == nil
+}
+
+// after works the day out when nothing else has come in the meantime.
+func (p *stripPart) after(ctx app.Context, wait time.Duration, day unit.Date) {
+	p.turn++
+	turn := p.turn
+	ctx.After(wait, func(app.Context) {
+		if turn == p.turn && day != p.day() {
+			p.take(day.String())
+		}
+	})
+}
+
+// typed takes the day from the strip's own date field.
+func (p *stripPart) typed(ctx app.Context, _ app.Event) {
+	if text := ctx.JSSrc().Get("value").String(); text != "" {
+		p.turn++
+		p.take(text)
+	}
+}
+
+// take hands the day to the case; the sentence shows it too.
+func (p *stripPart) take(text string) {
+	_, wrong := p.S.wrong["plant_on"]
+	p.S.set(rules.InputByName("plant_on"), text)
+	if _, still := p.S.wrong["plant_on"]; wrong != still {
+		p.S.tell(onForm)
+	}
+	setValue(fieldID("plant_on"), text)
+}
+
+// show moves the handle's line and words, nothing else.
+func (p *stripPart) show(day unit.Date) {
+	at := percent(float64(day.Minus(p.from)) / float64(p.days-1))
+	if line := app.Window().GetElementByID("strip-now"); line.Truthy() {
+		line.Call("setAttribute", "x1", at)
+		line.Call("setAttribute", "x2", at)
+	}
+	if label := app.Window().GetElementByID("strip-now-label"); label.Truthy() {
+		label.Call("setAttribute", "x", at)
+		label.Call("setAttribute", "class", nowClass(day, p.from, p.days))
+		label.Set("textContent", "plant "+dayWords(day))
+	}
+	if slider := app.Window().GetElementByID("strip-day"); slider.Truthy() {
+		slider.Call("setAttribute", "aria-valuetext", p.valueText(day))
+	}
+	setValue("strip-plant-on", day.String())
+}
+
+// push writes the case's day into both controls: a browser does not follow a
+// changed attribute once somebody has moved them.
+func (p *stripPart) push() {
+	if p.S.advice == nil {
+		return
+	}
+	day := p.day()
+	setValue("strip-plant-on", day.String())
+	setValue("strip-day", strconv.Itoa(int(day)))
+}
+
+func setValue(id, text string) {
+	if el := app.Window().GetElementByID(id); el.Truthy() && el.Get("value").String() != text {
+		el.Set("value", text)
+	}
+}
