@@ -304,3 +304,32 @@ func TestProgramThatStops(t *testing.T) {
 	p.Wait("a fresh start", `window.filmfurrow?.status.start === "ready" && localStorage.getItem("film-furrow.test") === null`)
 	assert.Equal(t, "theirs", browsertest.Eval[string](p, `localStorage.getItem("another.app")`), "what belongs to others stays")
 }
+
+// On the page itself: what is chosen and typed while the program is on its way
+// is what the program works with, and what the device keeps.
+func TestChosenBeforeStartIsAnswered(t *testing.T) {
+	program := browsertest.Make(t, nil).Program
+	release := make(chan struct{})
+	b := browsertest.Open(t)
+	b.Fault(onProgram(func(w http.ResponseWriter, _ *http.Request) {
+		w.Header().Set("Content-Type", "application/wasm")
+		<-release
+		w.Write(program)
+	}))
+	p := b.Tab(browsertest.Tab{Path: "/", NoWait: true})
+	p.WaitText("#strip", "waking up")
+	p.Type("#f-weeds-pressure", "light")
+	p.Do(`for (let el = document.querySelector("#more-field"); el; el = el.parentElement?.closest("details")) el.open = true`)
+	p.Wait("the field to be shown", `document.querySelector("#f-field-bed-length-m").checkVisibility()`)
+	p.Type("#f-field-bed-length-m", "321")
+	state := `[document.querySelector("#f-weeds-pressure").value, document.querySelector("#f-field-bed-length-m").value, document.querySelector("#more-field").open, document.activeElement.id]`
+	want := []any{"light", "321", true, "f-field-bed-length-m"}
+	assert.Equal(t, want, browsertest.Eval[[]any](p, state))
+	close(release)
+	p.WaitStarted()
+	assert.Equal(t, want, browsertest.Eval[[]any](p, state))
+	p.Wait("the program to have taken it", `!document.querySelector("#main").innerText.includes("This is a worked example")`)
+	p.Reload()
+	p.WaitStarted()
+	p.Wait("the device to have kept it", `document.querySelector("#f-weeds-pressure").value === "light" && document.querySelector("#f-field-bed-length-m").value === "321"`)
+}
