@@ -48,11 +48,15 @@ func (v waterView) zonePlan() string {
 				d.el("rect", "class", fill, "x", num(left+pitch*(float64(b)-0.9)), "y", num(top-8), "width", num(pitch*0.8), "height", num(foot-top+8))
 			}
 		}
-		if i%each == 0 {
+		if i%each == 0 && len(zones) > 1 {
 			d.text((from+to)/2, foot+24, "w-label", "middle", strconv.Itoa(z.Number))
 		}
 	}
-	d.text((left+right)/2, foot+48, "w-label", "middle", "zones 1 to "+strconv.Itoa(len(zones)))
+	if len(zones) > 1 {
+		d.text((left+right)/2, foot+48, "w-label", "middle", "zones 1 to "+strconv.Itoa(len(zones)))
+	} else {
+		d.text((left+right)/2, foot+48, "w-label", "middle", "all beds in one zone")
+	}
 	d.text(right, main-14, "w-label", "end", v.headerWords())
 	d.close("svg")
 	return d.b.String()

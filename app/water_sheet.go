@@ -57,7 +57,7 @@ func (v waterView) byMonth() app.UI {
 	}
 	symbol := unit.KindPer100.Symbol(v.system)
 	depth := unit.KindDepth.Symbol(v.system)
-	head := []string{"Month", "Crop uses, " + depth + " a day", "Net, " + symbol, "To pump, " + symbol, "In a cool year", "In a dry year", "Each zone, a day", "All zones, a day"}
+	head := []string{"Month", "Run each zone, a day", "All zones, a day", "To pump, " + symbol, "In a cool year", "In a dry year", "Net, " + symbol, "Crop uses, " + depth}
 	body := make([][]string, len(d.Months))
 	volume := func(l unit.LitresPer100Metres) string { return unit.KindPer100.Figure(float64(l), v.system) }
 	for i := range d.Months {
@@ -79,17 +79,17 @@ func (v waterView) byMonth() app.UI {
 		if int(m.Days) < unit.DaysIn(m.Year, m.Month) {
 			name += " (" + v.show(m.Days) + ")"
 		}
-		body[i] = []string{name, unit.KindDepth.Figure(float64(m.Use), v.system), volume(m.Net), volume(m.Gross), volume(m.GrossCool.Value), volume(m.GrossDry.Value), run, hours}
+		body[i] = []string{name, run, hours, volume(m.Gross), volume(m.GrossCool.Value), volume(m.GrossDry.Value), volume(m.Net), unit.KindDepth.Figure(float64(m.Use), v.system)}
 	}
 	return block("water-months", "Month by month",
-		rows("Water a day for each month of the season", head, body),
+		rows("Means of a day, month by month", head, body),
 		app.P().Class("help").Text("The hungriest day is "+d.Peak.On.Words()+": the crop uses "+v.show(d.Peak.Use)+", and "+v.show(d.Peak.Gross)+" must be pumped. It sizes everything below. Rain is not counted: film sheds it. Cool and dry years come about once in ten; air of a dry year is drier, too."),
 		app.P().Class("help").Text(v.seasonWords(d)),
 	)
 }
 
 func (v waterView) seasonWords(d *water.Demand) string {
-	text := "Season of " + v.show(d.Season) + " from planting: " + v.show(d.Total) + ", as much as " + v.show(d.InField) + " on the whole field."
+	text := "Season of " + v.show(d.Season) + " from planting: as much to pump as " + v.show(d.InField) + " on the whole field."
 	if d.Peak.GrossPoor > 0 {
 		text += " In a field as uneven as old systems (70 %) the hungriest day takes " + v.show(d.Peak.GrossPoor) + "."
 	}
@@ -133,15 +133,15 @@ func (v waterView) schedule() app.UI {
 			}
 			litres := "—"
 			if z.LitresADay.Given {
-				litres = v.show(z.LitresADay.Value)
+				litres = unit.KindVolume.Figure(float64(z.LitresADay.Value), v.system)
 			}
-			list = append(list, []string{strconv.Itoa(z.Number), beds, v.show(z.Flow), v.show(z.FromSource), litres})
+			list = append(list, []string{strconv.Itoa(z.Number), beds, unit.KindFlow.Figure(float64(z.Flow), v.system), unit.KindLong.Figure(float64(z.FromSource), v.system), litres})
 		}
 		caption := "Zones of whole beds"
 		if len(s.Zones) > 13 {
 			caption += ": the first twelve and the last of " + strconv.Itoa(len(s.Zones))
 		}
-		body = append(body, rows(caption, []string{"Zone", "Beds", "Flow", "Pipe to it", "On the hungriest day"}, list))
+		body = append(body, rows(caption, []string{"Zone", "Beds", "Flow, " + unit.KindFlow.Symbol(v.system), "Pipe to it, " + unit.KindLong.Symbol(v.system), "Most a day, " + unit.KindVolume.Symbol(v.system)}, list))
 	}
 	if s.RunADay.Given && len(s.Zones) > 0 {
 		body = append(body, figures(
@@ -156,7 +156,7 @@ func (v waterView) schedule() app.UI {
 			list[i] = []string{"Zone " + strconv.Itoa(t.Zone) + ", run " + strconv.Itoa(t.Run), v.show(t.From), v.show(t.To)}
 		}
 		body = append(body, app.Details().ID("water-turns").Class("water-turns").Body(app.Summary().Text("Valve by valve"),
-			rows("Minutes from the first opening", []string{"Open", "From", "To"}, list)))
+			rows("Minutes from the first opening, on the hungriest day", []string{"Open", "From", "To"}, list)))
 	}
 	return block("water-schedule", "Zones and schedule", body...)
 }

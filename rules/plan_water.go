@@ -66,14 +66,16 @@ func (a *Advice) WaterPlan() WaterPlan {
 	return p
 }
 
-// turnsOf lets each zone run in turn, and all of them again where a day takes
-// more than one run, so that each bed rests between its runs.
+// turnsOf lets each zone run in turn. Where a day takes more than one run, the
+// rounds are spread over the hours that water may run, so that each bed rests
+// between its runs.
 func turnsOf(s *water.Schedule) (turns []Turn) {
 	if s == nil || !s.RunADay.Given || len(s.Zones)*s.Runs > mostTurns {
 		return nil
 	}
-	from := unit.Minutes(0)
+	round := max(s.EachRun*unit.Minutes(len(s.Zones)), unit.Minutes(60*float64(s.HoursGiven)/float64(s.Runs)))
 	for run := range s.Runs {
+		from := round * unit.Minutes(run)
 		for _, z := range s.Zones {
 			to := from + s.EachRun
 			turns = append(turns, Turn{Zone: z.Number, Run: run + 1, From: unit.Minutes(math.Round(float64(from))), To: unit.Minutes(math.Round(float64(to)))})
