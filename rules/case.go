@@ -34,6 +34,7 @@ type Case struct {
 	Water    WaterCase
 	Feed     FeedCase
 	Prices   PriceCase
+	Shopping [ItemCount]Optional[float64] // the grower's own quantities, in the item's unit
 	Risk     string
 }
 
@@ -107,6 +108,7 @@ type PracticeCase struct {
 	People        Optional[float64]
 	FilmOptions   Films
 	FilmWidth     Optional[unit.Metres] // of the roll at hand
+	RollLength    Optional[unit.Metres] // of a roll
 	ReuseFilm     string
 	ReuseLaidOn   Optional[unit.Date]
 	ReuseCover    Optional[float64] // percent still whole

@@ -197,6 +197,7 @@ var Inputs = []Input{
 		Set:   func(c *Case, v Value) { c.Practice.FilmOptions = Films(v.Number) },
 		Clear: func(c *Case) { c.Practice.FilmOptions = 0 }},
 	number("practice.film_width_m", "Width of the roll at hand", "Leave out to be told what to buy.", unit.KindShort, 0.3, 4, 0.01, func(c *Case) *Optional[unit.Metres] { return &c.Practice.FilmWidth }),
+	number("practice.roll_length_m", "Length of a roll", "Rolls of 2,000 to 4,000 ft are common; 2,400 ft stands in.", unit.KindLong, 30, 3000, 10, func(c *Case) *Optional[unit.Metres] { return &c.Practice.RollLength }),
 	choice("practice.reuse.film", "Film already down", "", func(c *Case) *string { return &c.Practice.ReuseFilm }, filmOptions()...),
 	date("practice.reuse.laid_on", "Laid on", "", func(c *Case) *Optional[unit.Date] { return &c.Practice.ReuseLaidOn }),
 	number("practice.reuse.cover_percent", "Cover still whole", "", unit.KindShare, 0, 100, 5, func(c *Case) *Optional[float64] { return &c.Practice.ReuseCover }),
@@ -248,6 +249,9 @@ var Inputs = []Input{
 	price("prices.fittings_bed", "Fittings for one bed", func(c *Case) *Optional[float64] { return &c.Prices.FittingBed }),
 	price("prices.crop_unit", "Your price for one unit of crop, after picking and packing", func(c *Case) *Optional[float64] { return &c.Prices.CropUnit }),
 
+	own(ItemFilm), own(ItemTape), own(ItemHeader), own(ItemTakeOffs), own(ItemEnds), own(ItemValves), own(ItemRegulators),
+	own(ItemFilter), own(ItemGauge), own(ItemBackflow), own(ItemInjector), own(ItemPins), own(ItemPlants),
+
 	choice("risk", "Which spring to plan for", "A cool spring comes about one year in ten, and so does a warm one.", func(c *Case) *string { return &c.Risk },
 		Choosable{"cool", "a cool spring"}, Choosable{"usual", "a usual spring"}, Choosable{"warm", "a warm spring"}),
 }
@@ -256,6 +260,12 @@ var Inputs = []Input{
 func mended(in Input, mend string) Input {
 	in.Mend = mend
 	return in
+}
+
+// own is the row of a quantity that the grower writes over ours.
+func own(item Item) Input {
+	return number("shopping."+ItemKeys[item], capital(itemNames[item])+", your own figure", "Written over ours; both are kept.", kindOfItem(item), 0, 1000000, 1,
+		func(c *Case) *Optional[float64] { return &c.Shopping[item] })
 }
 
 func price(name, label string, at func(*Case) *Optional[float64]) Input {

@@ -2,6 +2,7 @@ package rules
 
 import (
 	"slices"
+	"strings"
 
 	"filmfurrow/rules/unit"
 )
@@ -209,7 +210,7 @@ func turns(in *Input) bool {
 		"practice.label_interval_days", "practice.fumigated_on", "practice.reuse.film", "practice.reuse.laid_on", "practice.reuse.cover_percent":
 		return false
 	}
-	return len(in.Name) < 7 || in.Name[:7] != "prices."
+	return !strings.HasPrefix(in.Name, "prices.") && !strings.HasPrefix(in.Name, "shopping.") && in.Name != "practice.roll_length_m"
 }
 
 func choicesOf(in *Input) []Value {

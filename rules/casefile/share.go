@@ -49,6 +49,9 @@ var linkFields = [...]string{
 	"prices.fittings_bed", "prices.crop_unit", "risk",
 	"water.sodium_ratio", "water.nitrate_mg_l", "water.tank_l", "water.refill_l_h",
 	"feed.rate_kg_ha_day", "feed.grade_percent", "feed.stock_kg_l", "feed.injector_ratio", "feed.bleach_percent", "feed.chlorine_mg_l",
+	"practice.roll_length_m", "shopping.film_rolls", "shopping.tape_m", "shopping.header_m", "shopping.take_offs", "shopping.line_ends",
+	"shopping.valves", "shopping.regulators", "shopping.filter", "shopping.gauge", "shopping.backflow_device", "shopping.injector",
+	"shopping.soil_bags", "shopping.plants",
 }
 
 // Link writes a case as share text.

@@ -1,0 +1,200 @@
+package rules
+
+import (
+	"math"
+
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// Item is one thing to buy or to have.
+type Item uint8
+
+// The items, in the order of the list.
+const (
+	ItemFilm Item = iota
+	ItemTape
+	ItemHeader
+	ItemTakeOffs
+	ItemEnds
+	ItemValves
+	ItemRegulators
+	ItemFilter
+	ItemGauge
+	ItemBackflow
+	ItemInjector
+	ItemPins
+	ItemPlants
+	ItemCount = iota
+)
+
+// ItemKeys are the items' names in the case file and in a table.
+var ItemKeys = [ItemCount]string{"film_rolls", "tape_m", "header_m", "take_offs", "line_ends", "valves", "regulators",
+	"filter", "gauge", "backflow_device", "injector", "soil_bags", "plants"}
+
+var itemNames = [ItemCount]string{"rolls of film", "drip tape", "header pipe", "take-offs from header to tape", "ends for the tape",
+	"zone valves", "pressure regulators", "filter", "pressure gauge", "backflow device", "injector for feeding", "soil bags or pins for the ends", "plants"}
+
+// Line is one line of the shopping list.
+type Line struct {
+	Item     Item
+	Name     string
+	Quantity float64           // what we work out; 0 where it cannot be
+	Kind     unit.Kind         // how the quantity is shown
+	Own      Optional[float64] // what the grower wrote over it
+	How      unit.Phrase       // how it was worked out
+	Missing  string            // what must be known first; empty where nothing
+	Sources  []*table.Source
+}
+
+// Taken is the quantity that counts: the grower's own, or ours.
+func (l *Line) Taken() float64 { return l.Own.Or(l.Quantity) }
+
+// Shopping is the list with what it says of the film.
+type Shopping struct {
+	Lines     [ItemCount]Line
+	RollMass  unit.Kilograms // of one roll
+	FilmMass  unit.Kilograms // on the field, clean
+	RowsARoll int
+	Remnant   unit.Metres // left of the last roll
+}
+
+// Shares and allowances of the list.
+const (
+	endAllowance = 3 * unit.MetresPerFoot // of film and tape at each end, to bury, cut and join: a farm's published rows, 3 ft
+	tapeWaste    = 0.03                   // splices and mends, 2–5 %: from memory
+	plantSpare   = 0.05                   // for the first mends: common practice
+	filmDensity  = 920                    // kg/m³ of polyethylene: a film maker's 30,000 in² for a pound at 1 mil
+	rollDefault  = 2400 * unit.MetresPerFoot
+)
+
+// FilmMass is the mass of film of one width, length and thickness.
+func FilmMass(width, length unit.Metres, thickness unit.Micrometres) unit.Kilograms {
+	return unit.Kilograms(float64(width) * float64(length) * float64(thickness) / 1e6 * filmDensity)
+}
+
+// RowsPerRoll is how many whole beds one roll covers, with an allowance at each
+// end.
+func RowsPerRoll(roll, bed unit.Metres, end unit.Metres) int {
+	return int(math.Floor(float64(roll)/float64(bed+2*end) + 1e-9))
+}
+
+// Rolls rounds up once, for the whole job.
+func Rolls(beds, rowsPerRoll int) int {
+	if rowsPerRoll <= 0 {
+		return 0
+	}
+	return (beds + rowsPerRoll - 1) / rowsPerRoll
+}
+
+// RollsByLength is the plain quotient, for film that is spliced.
+func RollsByLength(total, roll unit.Metres) int {
+	return int(math.Ceil(float64(total)/float64(roll) - 1e-9))
+}
+
+// Shopping works out the list. It reads the water plan for pipe and zones.
+func (a *Advice) Shopping(w *WaterPlan) Shopping {
+	var s Shopping
+	f, c := a.Facts, &a.Case
+	set := func(i Item, q float64, kind unit.Kind, how unit.Phrase, sources ...*table.Source) {
+		s.Lines[i] = Line{Item: i, Name: itemNames[i], Quantity: q, Kind: kind, How: how, Own: c.Shopping[i], Sources: sources}
+	}
+	missing := func(i Item, kind unit.Kind, what string) {
+		s.Lines[i] = Line{Item: i, Name: itemNames[i], Kind: kind, Own: c.Shopping[i], Missing: what, How: unit.Say("Not worked out yet.")}
+	}
+	if !c.Field.BedLength.Given || !c.Field.Beds.Given {
+		for i := range Item(ItemCount) {
+			missing(i, kindOfItem(i), "the length of a bed and the number of beds")
+		}
+		return s
+	}
+	bed, beds := c.Field.BedLength.Value, int(c.Field.Beds.Value)
+	s.film(a, set, missing, bed, beds)
+	run := bed + endAllowance
+	set(ItemTape, math.Ceil(float64(beds*f.Lines)*float64(run)*(1+tapeWaste)), unit.KindLong,
+		unit.Say("{} beds × {} lines × ({} + {} to join and end) and {} for mends.", beds, f.Lines, bed, unit.Metres(endAllowance), percentOf(tapeWaste)), &table.Practice)
+	set(ItemTakeOffs, float64(beds*f.Lines), unit.KindCount, unit.Say("One for each of {} lines of tape.", beds*f.Lines), &table.Practice)
+	set(ItemEnds, float64(beds*f.Lines), unit.KindCount, unit.Say("One for each of {} lines of tape.", beds*f.Lines), &table.Practice)
+	s.pipes(a, w, set, missing, beds)
+	set(ItemFilter, 1, unit.KindCount, unit.Say("One, ahead of the regulator; its mesh stands in the water plan."), &table.ClogFlorida)
+	set(ItemGauge, 1, unit.KindCount, unit.Say("One, behind the filter, and one more to carry to the far ends."), &table.Practice)
+	set(ItemBackflow, 1, unit.KindCount, unit.Say("One approved device at the source. The plumbing code names the kind; a regulator is not one."), &table.Practice)
+	if c.Feed.Rate.Given || c.Feed.Injector.Given {
+		set(ItemInjector, 1, unit.KindCount, unit.Say("One, since you feed through the tape. Feeding makes the line a high hazard to drinking water."), &table.Practice)
+	} else {
+		set(ItemInjector, 0, unit.KindCount, unit.Say("None: you name no feeding through the tape."), &table.Practice)
+	}
+	set(ItemPins, float64(beds*2), unit.KindCount, unit.Say("Two for each of {} beds, to hold the ends while they are buried. Pins alone do not hold film.", beds), &table.HandLaying)
+	inRow := float64(f.InRow)
+	plants := math.Floor(float64(bed)/inRow+1e-9) * float64(f.Rows*beds)
+	name := itemNames[ItemPlants]
+	if f.Seeded {
+		name = "sowing places (seeds, one or two each)"
+	}
+	set(ItemPlants, math.Ceil(plants*(1+plantSpare)), unit.KindCount,
+		unit.Say("{} beds × {} rows × {} ÷ {} in the row, and {} spare.", beds, f.Rows, bed, unit.Short(f.InRow), percentOf(plantSpare)), f.Crop.InRow.Source)
+	s.Lines[ItemPlants].Name = name
+	return s
+}
+
+func kindOfItem(i Item) unit.Kind {
+	if i == ItemTape || i == ItemHeader {
+		return unit.KindLong
+	}
+	return unit.KindCount
+}
+
+type setLine func(Item, float64, unit.Kind, unit.Phrase, ...*table.Source)
+type missLine func(Item, unit.Kind, string)
+
+func (s *Shopping) film(a *Advice, set setLine, missing missLine, bed unit.Metres, beds int) {
+	width := a.Shape.FilmWidth
+	if _, ok := a.Film.Best(); !ok || width == 0 {
+		missing(ItemFilm, unit.KindCount, "a film that fits the bed")
+		return
+	}
+	roll := a.Case.Practice.RollLength.Or(rollDefault)
+	s.RowsARoll = RowsPerRoll(roll, bed, endAllowance)
+	if s.RowsARoll == 0 {
+		missing(ItemFilm, unit.KindCount, "a roll longer than one bed: splices are not planned")
+		return
+	}
+	rolls := Rolls(beds, s.RowsARoll)
+	per := bed + 2*endAllowance
+	left := beds - (rolls-1)*s.RowsARoll
+	s.Remnant = tenthMillimetre(float64(roll) - float64(left)*float64(per))
+	if t, ok := a.ThicknessChosen(); ok {
+		s.RollMass = unit.Kilograms(math.Round(float64(FilmMass(width, roll, t))*10) / 10)
+		s.FilmMass = unit.Kilograms(math.Round(float64(FilmMass(width, unit.Metres(float64(per)*float64(beds)), t))*10) / 10)
+	}
+	how := unit.Say("One roll of {} covers {} whole beds of {} with {} at each end; {} beds take {} rolls, {} wide.", roll, s.RowsARoll, bed, unit.Metres(endAllowance), beds, rolls, unit.Short(width))
+	set(ItemFilm, float64(rolls), unit.KindCount, how, &table.FilmYieldConstant, &table.NewEngland)
+}
+
+func (s *Shopping) pipes(a *Advice, w *WaterPlan, set setLine, missing missLine, beds int) {
+	span := unit.Metres(float64(beds-1) * float64(a.Shape.Centres))
+	if span < 0 {
+		span = 0
+	}
+	header := span + a.Case.Water.Header.Or(0)
+	how := unit.Say("Along the bed heads: {} beds at {}.", beds, a.Shape.Centres)
+	if a.Case.Water.Header.Given {
+		how = unit.Say("Along the bed heads ({} beds at {}) and {} from the source.", beds, a.Shape.Centres, a.Case.Water.Header.Value)
+	}
+	set(ItemHeader, math.Ceil(float64(header)), unit.KindLong, how, &table.Practice)
+	zones := zonesOf(w)
+	if zones == 0 {
+		missing(ItemValves, unit.KindCount, "the flow of the source")
+		missing(ItemRegulators, unit.KindCount, "the flow of the source")
+		return
+	}
+	set(ItemValves, float64(zones), unit.KindCount, unit.Say("One for each of {} zones.", zones), &table.Practice)
+	set(ItemRegulators, float64(zones), unit.KindCount, unit.Say("One for each of {} zones, behind its valve.", zones), &table.Practice)
+}
+
+func zonesOf(w *WaterPlan) int {
+	if w == nil || w.Schedule == nil {
+		return 0
+	}
+	return len(w.Schedule.Zones)
+}
