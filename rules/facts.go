@@ -76,6 +76,7 @@ type Facts struct {
 	PeakLitres  unit.Litres      // for 100 m of bed a day, gross
 	Usable      unit.LitresPerHour
 	Lines       int
+	asked       water.Input
 	Sketch      [len(table.Tapes)]water.Sketch // what each tape would make of the water plan
 	YieldLost   unit.Percent                   // to salt in the water
 	SoilSalt    unit.DecisiemensPerMetre

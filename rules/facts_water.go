@@ -16,7 +16,13 @@ import (
 // rules, the answer card, the gate and the plan itself all read these figures.
 func (f *Facts) water() {
 	f.Lines = linesFor(f.Top, f.Soil, f.Rows)
+	f.salt()
+	f.clogging()
 	in := f.waterInput()
+	if in == f.asked { // the facts of another case that the water model cannot tell apart
+		return
+	}
+	f.asked = in
 	candidates := make([]water.Candidate, len(table.Tapes))
 	for i := range table.Tapes {
 		candidates[i] = water.Candidate{Spacing: table.Tapes[i].Spacing, Flow: table.Tapes[i].Flow}
@@ -26,8 +32,6 @@ func (f *Facts) water() {
 	f.Start, f.Peak = need.FirstUse, need.PeakUse
 	f.PeakLitres = unit.Litres(need.PeakDay)
 	f.Usable = need.Usable
-	f.salt()
-	f.clogging()
 }
 
 // driest is by how much the dew point of a dry year lies below the night's
@@ -181,6 +185,7 @@ func linesFor(top unit.Metres, soil *table.Soil, rows int) int {
 // to a threshold, then a slope. Soil paste holds 1.5 times the salt of the
 // water where 15–20 % of it drains through (FAO Paper 29).
 func (f *Facts) salt() {
+	f.SoilSalt, f.YieldLost = 0, 0
 	w := f.Case.Water.Salt
 	if !w.Given {
 		return
