@@ -163,7 +163,7 @@ func (g *strips) drawWants(w *svg, f *rules.Facts, system unit.System) {
 		name string
 		at   unit.Celsius
 		down float64
-	}{{"ceiling", f.Ceiling, -7}, {"safe floor", f.SafeFloor, -7}, {"early floor", f.EarlyFloor, 19}} {
+	}{{"ceiling", f.Ceiling, -7}, {"safe<tspan class=\"s-word\"> floor</tspan>", f.SafeFloor, -7}, {"early<tspan class=\"s-word\"> floor</tspan>", f.EarlyFloor, 19}} {
 		y := num(g.y(want.at))
 		w.raw(`<line class="s-want" x1="0" x2="100%" y1="`, y, `" y2="`, y, `"/>`)
 		w.raw(`<text class="s-label" x="0" dx="6" y="`, y, `" dy="`, num(want.down), `">`, want.name, " ", temperature(want.at, system), `</text>`)

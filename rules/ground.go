@@ -154,6 +154,7 @@ func (w *GroundWork) Step(days int) bool {
 		w.at++
 		if w.at == len(w.runners) {
 			w.shift()
+			w.ground.join()
 		}
 	}
 	return w.at == len(w.runners)
@@ -201,6 +202,42 @@ func (w *GroundWork) take(s *heat.Season, shown stretch) {
 				g.BandLow[film][depth][i], g.BandHigh[film][depth][i] = float32(low), float32(high)
 			}
 			g.Surface[film][i] = float32(s.Surface[cover(film)][day])
+		}
+	}
+}
+
+// joinDays is how far from a seam the two stretches are bent towards each other.
+const joinDays = 30
+
+// join takes the small step out of the two seams, days 180 and 360. Under a film
+// that has lain for half a year the depth is warmer than under one of three
+// weeks, by up to half a degree under clear film; growers lie between. Half the
+// step is taken from each side, fading over a month.
+func (g *Ground) join() {
+	for film := range table.FilmCount + 1 {
+		for depth := range heat.Depths {
+			for _, s := range stretches {
+				g.bend(film, depth, (s.from+s.settling+weather.YearDays)%weather.YearDays)
+			}
+		}
+	}
+}
+
+// bend makes a year even across the seam before one of its days: what its mean
+// steps beyond the course to both sides is shared out.
+func (g *Ground) bend(film, depth, seam int) {
+	index := func(day int) int { return (seam + day + weather.YearDays) % weather.YearDays }
+	at := func(day int) float32 { return g.Mean[film][depth][index(day)] }
+	course := (at(-1) - at(-4) + at(3) - at(0)) / 6
+	step := at(0) - at(-1) - course
+	for day := -joinDays; day < joinDays; day++ {
+		part := -step / 2 * float32(joinDays-day) / joinDays
+		if day < 0 {
+			part = step / 2 * float32(joinDays+day+1) / joinDays
+		}
+		i := index(day)
+		for _, year := range [...]*float32{&g.Mean[film][depth][i], &g.Low[film][depth][i], &g.High[film][depth][i], &g.BandLow[film][depth][i], &g.BandHigh[film][depth][i]} {
+			*year += part
 		}
 	}
 }

@@ -96,6 +96,22 @@ func TestTheGroundYearHasNoHolesAndNoSteps(t *testing.T) {
 	}
 }
 
+// The seams between the two runs cannot be seen: the course across them is that
+// to both sides.
+func TestTheSeamsOfTheGroundYearAreEven(t *testing.T) {
+	g := dug(t, climate(42.5, 8, 14, 11))
+	for cover := range table.FilmCount + 1 {
+		for depth := range rules.Depths {
+			year := &g.Mean[cover][depth]
+			for _, seam := range []int{180, 360} {
+				across := year[seam] - year[seam-1]
+				beside := (year[seam-1] - year[seam-3] + year[seam+2] - year[seam]) / 4
+				assert.InDelta(t, beside, across, 0.06, "cover %d, depth %d, day %d", cover, depth, seam)
+			}
+		}
+	}
+}
+
 // On a cool sunny spring day the published order of the films holds: clear
 // warms most, then infrared-transmitting, then black; all warm the ground.
 // White-on-black stays below black in every season.
@@ -180,7 +196,7 @@ func TestAProbeReadingMovesTheYear(t *testing.T) {
 				away := (i - day + weather.YearDays) % weather.YearDays
 				moved := g.Mean[cover][rules.AtFive][i] - plain.Mean[cover][rules.AtFive][i]
 				want := g.Probe.MoveAfter(min(away, weather.YearDays-away))
-				if math.Abs(float64(moved)-float64(want)) > 0.03 {
+				if math.Abs(float64(moved)-float64(want)) > 0.06 { // a reading near a seam bends its join a little
 					t.Fatalf("read on %v, day %d, cover %d: moved %v, want %v", on, i, cover, moved, want)
 				}
 			}

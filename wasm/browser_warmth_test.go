@@ -3,7 +3,11 @@
 package main
 
 import (
+	"fmt"
+	"strconv"
 	"testing"
+
+	"github.com/stretchr/testify/assert"
 
 	"filmfurrow/wasm/browsertest"
 )
@@ -11,13 +15,239 @@ import (
 // alone leaves only the strip on the page, for a picture of it.
 const alone = `document.querySelectorAll(".masthead, .two, #answers, .doing > :not(#season-strip), .end, .foot").forEach((el) => el.remove())`
 
+// still holds when no soil is being worked out.
+const still = `document.querySelector("#season-strip")?.getAttribute("aria-busy") === "false"`
+
+// days counts from 1 January 1970, as the handle does.
+func days(date string) string { return `(Date.parse("` + date + `") / 864e5)` }
+
+func standsOn(p *browsertest.Page, date string) {
+	p.Wait("handle, date fields and line to stand on "+date, `document.querySelector("#strip-day").value === String(`+days(date)+`)
+		&& document.querySelector("#strip-plant-on").value === "`+date+`" && document.querySelector("#f-plant-on").value === "`+date+`"
+		&& Math.abs(parseFloat(document.querySelector("#strip-now").getAttribute("x1")) - 100 * (`+days(date)+` - document.querySelector("#strip-day").min)
+			/ (document.querySelector("#strip-day").max - document.querySelector("#strip-day").min)) < 0.01`)
+}
+
+// The strip in three widths, light; then dark and in forced colours. Names lie
+// side by side without touching, and nothing pokes out of the page.
 func TestTheSeasonStripFitsThreeWidths(t *testing.T) {
 	b := browsertest.Open(t)
-	for _, width := range []int{390, 820, 1920} {
+	for _, width := range []int{320, 390, 820, 1920} {
 		p := b.Page(width, "/")
-		p.WaitText("#season-strip h2", "Soil warmth")
+		p.Wait("the strip", still)
+		assert.LessOrEqual(t, browsertest.Eval[int](p, "document.documentElement.scrollWidth - document.documentElement.clientWidth"), 0, "%d px", width)
+		touching := browsertest.Eval[[]string](p, `(() => {
+			const texts = [...document.querySelectorAll(".strip-svg text")].filter((el) => el.checkVisibility())
+				.map((el) => [el.textContent, el.getBoundingClientRect()]).filter(([, r]) => r.width > 0);
+			const found = [];
+			texts.forEach(([a, r], i) => texts.slice(i + 1).forEach(([b, s]) => {
+				// Line boxes are taller than letters: a third of a line may overlap.
+				if (r.left < s.right - 1 && s.left < r.right - 1 && r.top + 5 < s.bottom && s.top + 5 < r.bottom) found.push(a + " / " + b);
+			}));
+			texts.forEach(([a, r]) => { if (r.left < 0 || r.right > innerWidth) found.push(a + " pokes out"); });
+			return found;
+		})()`)
+		assert.Empty(t, touching, "words that touch at %d px", width)
 		p.Do(alone)
-		p.Screenshot(map[int]string{390: "strip-390", 820: "strip-820", 1920: "strip-1920"}[width])
+		p.Screenshot("strip-" + strconv.Itoa(width))
+		if width == 820 {
+			p.Media("", "prefers-color-scheme", "dark")
+			p.Screenshot("strip-dark")
+			p.Media("", "forced-colors", "active")
+			p.Screenshot("strip-forced")
+		}
 		p.Close()
 	}
+}
+
+func TestThePlantingDayByKeyboard(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.Wait("the strip", still)
+	standsOn(p, "2027-05-20")
+	assert.Equal(t, "slider", browsertest.Eval[string](p, `document.querySelector("#strip-day").getAttribute("role")`))
+	p.Do(`document.querySelector("#strip-day").focus()`)
+	for _, step := range []struct{ key, date string }{
+		{"ArrowRight", "2027-05-21"}, {"ArrowUp", "2027-05-22"}, {"ArrowLeft", "2027-05-21"}, {"ArrowDown", "2027-05-20"},
+		{"PageUp", "2027-05-27"}, {"PageUp", "2027-06-03"}, {"PageDown", "2027-05-27"},
+	} {
+		p.Press(step.key)
+		standsOn(p, step.date)
+		assert.Equal(t, "strip-day", browsertest.Eval[string](p, `document.activeElement.id`), "the focus stays after %s", step.key)
+	}
+	words := browsertest.Eval[string](p, `document.querySelector("#strip-day").getAttribute("aria-valuetext")`)
+	assert.Regexp(t, `^27 May 2027\. Soil under black film \d+ °F, bare \d+ °F\.$`, words)
+	p.WaitText("#wait", "lant on")
+	p.WaitText(".strip-says", "on 27 May")
+
+	// Far out, the strip moves on, and the handle with it.
+	for range 12 {
+		p.Press("PageUp")
+	}
+	standsOn(p, "2027-08-19")
+	assert.Equal(t, "strip-day", browsertest.Eval[string](p, `document.activeElement.id`))
+}
+
+func TestThePlantingDayByPointer(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(1920, "/")
+	p.Wait("the strip", still)
+	before := p.Text("#wait")
+	at := browsertest.Eval[float64](p, `(() => { const s = document.querySelector("#strip-day"); return (24 + (s.clientWidth - 48) * (s.value - s.min) / (s.max - s.min)) / s.clientWidth; })()`)
+	p.Drag("#strip-day", at, at+0.05, at+0.1, at+0.15, at+0.2)
+	p.Wait("a later day", `document.querySelector("#f-plant-on").value > "2027-06-10"`)
+	date := browsertest.Eval[string](p, `document.querySelector("#f-plant-on").value`)
+	standsOn(p, date)
+	p.Wait("another wait", `document.querySelector("#wait").innerText !== `+browsertest.Quote(before))
+}
+
+func TestThePlantingDayTyped(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.Wait("the strip", still)
+	set := func(id, date string) {
+		p.Do(`(() => { const d = document.querySelector("` + id + `"); d.value = "` + date + `"; d.dispatchEvent(new Event("change", { bubbles: true })); })()`)
+	}
+	set("#strip-plant-on", "2027-06-05")
+	standsOn(p, "2027-06-05")
+	set("#f-plant-on", "2027-09-25")
+	standsOn(p, "2027-09-25")
+	p.Wait("the strip to say so", `document.querySelector("#strip-now-label").textContent === "plant 25 September"`)
+}
+
+// The table says what the curves show: every seventh day, with each cover.
+func TestTheStripHasATableTwin(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.Wait("the strip", still)
+	p.Click("#strip-twin summary")
+	assert.Equal(t, 27, browsertest.Eval[int](p, `document.querySelectorAll("#strip-twin tbody tr").length`))
+	assert.Equal(t, 11, browsertest.Eval[int](p, `document.querySelectorAll("#strip-twin thead th").length`))
+	ten := p.Text("#strip-twin tbody tr")
+	assert.Regexp(t, `^1 April`, ten)
+	p.Click("#strip-depth-5")
+	p.Wait("other figures at the other depth", `document.querySelector("#strip-twin tbody tr").innerText !== `+browsertest.Quote(ten)+` && document.querySelector("#strip-twin").open`)
+	assert.Equal(t, "true", browsertest.Eval[string](p, `document.querySelector("#strip-depth-5").getAttribute("aria-pressed")`))
+	p.Click("#units-metric")
+	p.WaitText("#strip-table caption", "5 cm")
+	assert.Equal(t, p.Text(".strip-says"), browsertest.Eval[string](p, `[...document.querySelectorAll(".strip-says li")].map((li) => li.innerText).join("\n")`))
+	assert.Equal(t, browsertest.Eval[string](p, `document.querySelector("#strip-desc").textContent`),
+		browsertest.Eval[string](p, `[...document.querySelectorAll(".strip-says li")].map((li) => li.textContent).join(" ")`), "who cannot see the strip hears what stands under it")
+}
+
+func TestAProbeReadingIsAnswered(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.Wait("the strip", still)
+	p.Click("#units-metric")
+	p.Do(`document.querySelector("#more-probe").open = true`)
+	p.Type("#f-soil-temperature-c", "14")
+	p.WaitText("#probe-says", "On which day")
+	p.Do(`(() => { const d = document.querySelector("#f-soil-measured-on"); d.value = "2027-05-12"; d.dispatchEvent(new Event("change", { bubbles: true })); })()`)
+	p.WaitText("#probe-says", "moved the curves up by")
+	p.WaitText(".strip-says", "moved the curves up by")
+	p.Type("#f-soil-temperature-c", "54")
+	p.WaitText("#probe-says", "too far to believe")
+	p.WaitText("#limits", "too far to believe")
+}
+
+// While another soil is worked out, the old curves stay, dimmed.
+func TestTheOldCurvesStayDimmed(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.Wait("the strip", still)
+	p.Do(`(() => {
+		const strip = document.querySelector("#season-strip");
+		window.seen = [];
+		new MutationObserver(() => window.seen.push([strip.className, strip.querySelector(".strip-svg") !== null, strip.querySelector(".waiting").textContent]))
+			.observe(strip, { attributes: true, childList: true, subtree: true, characterData: true });
+	})()`)
+	p.Choose("#f-soil-texture", "clay")
+	p.Wait("the dimmed strip, then the new one", `window.seen.some(([c]) => c.includes("season-old")) && `+still)
+	assert.True(t, browsertest.Eval[bool](p, `window.seen.every(([, drawn]) => drawn)`), "there is a curve at every moment")
+	assert.Equal(t, "season", browsertest.Eval[string](p, `document.querySelector("#season-strip").className`))
+}
+
+const watchFrames = `(() => {
+	window.gaps = [];
+	let last = performance.now();
+	const tick = () => { const now = performance.now(); window.gaps.push(now - last); last = now; requestAnimationFrame(tick); };
+	requestAnimationFrame(tick);
+})()`
+
+// BenchmarkGroundInTheBrowser works a whole year's ground out in Chromium's
+// WebAssembly, in slices beside the page, and prints the time from the choice of
+// a soil to the new curves, and the longest gap between two frames meanwhile:
+//
+//	go test ./wasm -run '^$' -bench GroundInTheBrowser -benchtime 10x
+func BenchmarkGroundInTheBrowser(b *testing.B) {
+	reader := browsertest.Open(b)
+	p := reader.Page(820, "/")
+	p.Wait("the strip", still)
+	p.Do(watchFrames)
+	soils := []string{"clay", "sand", "loam", "silt"}
+	var wall, worst float64
+	for i := range b.N {
+		took := browsertest.Eval[[2]float64](p, fmt.Sprintf(`new Promise((done) => {
+			const strip = document.querySelector("#season-strip"), el = document.querySelector("#f-soil-texture");
+			window.gaps.length = 0;
+			const began = performance.now();
+			let dug = false;
+			const watch = new MutationObserver(() => {
+				if (strip.getAttribute("aria-busy") === "true") dug = true;
+				else if (dug) {
+					watch.disconnect();
+					const took = performance.now() - began;
+					requestAnimationFrame(() => requestAnimationFrame(() => done([took, Math.max(...window.gaps)])));
+				}
+			});
+			watch.observe(strip, { attributes: true });
+			el.value = %q;
+			el.dispatchEvent(new Event("change", { bubbles: true }));
+		})`, soils[i%len(soils)]))
+		b.Logf("%s: %.0f ms, longest gap %.0f ms", soils[i%len(soils)], took[0], took[1])
+		wall += took[0]
+		worst = max(worst, took[1])
+	}
+	b.ReportMetric(wall/float64(b.N), "ms/ground")
+	b.ReportMetric(worst, "ms/longest-gap")
+}
+
+// BenchmarkHandle moves the planting day by keys: the ground stays, only the
+// advice is worked out anew. It prints the time until the answers have followed
+// and the longest gap between frames.
+func BenchmarkHandle(b *testing.B) {
+	reader := browsertest.Open(b)
+	p := reader.Page(820, "/")
+	p.Wait("the strip", still)
+	p.Do(watchFrames)
+	var wall, worst, drag float64
+	for i := range b.N {
+		took := browsertest.Eval[[3]float64](p, fmt.Sprintf(`new Promise((done) => {
+			const slider = document.querySelector("#strip-day"), says = document.querySelector("#season-strip figcaption");
+			const first = %s, to = first + %d;
+			window.gaps.length = 0;
+			let k = 0, began = 0, dragged = 0;
+			const step = () => {
+				if (k++ < 20) {
+					slider.value = to - 20 + k;
+					slider.dispatchEvent(new Event("input", { bubbles: true }));
+					return requestAnimationFrame(step);
+				}
+				dragged = Math.max(...window.gaps);
+				window.gaps.length = 0;
+				began = performance.now();
+				const watch = new MutationObserver(() => { watch.disconnect(); const t = performance.now() - began; requestAnimationFrame(() => requestAnimationFrame(() => done([t, Math.max(...window.gaps), dragged]))); });
+				watch.observe(says, { childList: true, subtree: true });
+				slider.dispatchEvent(new Event("change", { bubbles: true }));
+			};
+			requestAnimationFrame(step);
+		})`, days("2027-05-20"), 1+i%3))
+		wall += took[0]
+		worst = max(worst, took[1])
+		drag = max(drag, took[2])
+	}
+	b.ReportMetric(wall/float64(b.N), "ms/followed")
+	b.ReportMetric(worst, "ms/longest-gap-after")
+	b.ReportMetric(drag, "ms/longest-gap-dragging")
 }
