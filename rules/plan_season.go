@@ -1,0 +1,86 @@
+package rules
+
+import (
+	"slices"
+
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// SeasonStep is one dated step of the year.
+type SeasonStep struct {
+	ID   string
+	On   unit.Date
+	Days unit.Days // how long it takes or stands open; 1 for a day's work
+	What unit.Phrase
+	Why  unit.Phrase
+	Step Step
+}
+
+// Season works the year's dates out, back and forth from planting.
+func (a *Advice) Season() []SeasonStep {
+	f, w := a.Facts, &a.WaitPlan
+	plant, lay := w.PlantOn, w.LayOn
+	var list []SeasonStep
+	add := func(id string, on unit.Date, days unit.Days, step Step, what, why unit.Phrase) {
+		list = append(list, SeasonStep{id, on, days, what, why, step})
+	}
+	weeks := func(n int) unit.Days { return unit.Days(-7 * n) }
+	add("soil-test", lay.Plus(weeks(16)), 7, StepField, unit.Say("Test the soil, and the water for salt, iron and pH."), unit.Say("Lime needs months, and the water test decides filter and crop."))
+	add("collector", lay.Plus(weeks(12)), 7, StepOrder, unit.Say("Ask the collector or landfill whether it takes used film."), unit.Say("Some take none, some only clean."))
+	add("order", lay.Plus(weeks(8)), 7, StepOrder, unit.Say("Order film, tape and fittings; book the layer and {} people.", a.WorkOf().People), unit.Say("Films other than black are often ordered in."))
+	add("bucket-test", lay.Plus(weeks(6)), 1, StepWater, unit.Say("Do the bucket test at the field, after half an hour of running."), unit.Say("The flow sets the zones."))
+	add("ground", lay.Plus(weeks(3)), 14, StepGround, unit.Say("Kill perennial weeds, bury trash, pick stones, work the ground fine."), unit.Say("Clods and sticks hold film off the soil and tear it."))
+	add("moisture", lay.Plus(-3), 2, StepGround, unit.Say("Bring the ground to field capacity, and test a squeezed ball."), unit.Say("Tape hardly wets a bed that was covered dry."))
+	add("lay", lay, 1, StepLaying, unit.Say("Lay the film."), unit.Say("{} before planting.", w.Days))
+	add("water-test", lay.Plus(1), 1, StepWater, unit.Say("Flush main, header and tapes, then close the ends. Read the pressure at the far end."), unit.Say("Before planting, always."))
+	add("probe", plant.Plus(-3), 3, StepPlant, unit.Say("Read the probe on three mornings at {}: {} is risky, {} is safe.", unit.Short(f.Depth), f.EarlyFloor, f.SafeFloor), unit.Say("The computed curve is for a usual year."))
+	until := plant.Plus(14)
+	if w.SafeOn.Given && w.SafeOn.Value > until {
+		until = w.SafeOn.Value
+	}
+	verb := "Set out"
+	if f.Seeded {
+		verb = "Sow"
+	}
+	add("plant", plant, until.Minus(plant)+1, StepPlant, unit.Say(verb+" {}. The window closes about {}.", f.Crop.Name, until), unit.Say("Plant in the evening if it is hot; keep stems off the film."))
+	add("first-water", plant, 1, StepWater, unit.Say("Water in, then {} a day and zone.", a.Water.StartMinutes), unit.Say("Rain does not pass the film."))
+	harvest := plant.Plus(f.CropDays)
+	for k := 1; k <= 12 && plant.Plus(unit.Days(7*k)) < harvest; k++ {
+		add("weekly-check", plant.Plus(unit.Days(7*k)), 1, StepSeason, unit.Say("Week {}: probe, weeds in the holes, edges, pressure at the far end.", k), unit.Say("Ten minutes a week save the film."))
+	}
+	if turn, ok := a.whitening(); ok {
+		add("paint", turn, 3, StepSeason, unit.Say("If the bed is still open to the sun, paint the film white from here on."), unit.Say("The root zone passes {} under it.", f.Ceiling))
+	}
+	add("harvest", harvest, unit.Days(f.Crop.DaysToHarvest.High-f.Crop.DaysToHarvest.Low)+1, StepSeason, unit.Say("First harvest of {} may come.", f.Crop.Name), unit.Say("{} from planting, by published lists.", f.CropDays))
+	end := plant.Plus(unit.Days(f.Crop.DaysToHarvest.High) + 21)
+	if a.Case.Practice.CropsOnFilm.Or(1) > 1 {
+		add("second-crop", end, 7, StepSeason, unit.Say("Second crop on the same film: count the cover that is left, test the tape, feed anew, and plant another family than {}.", f.Crop.Family), unit.Say("After two crops black film had 93 % of its cover left, others far less."))
+		end = end.Plus(90)
+	}
+	add("stop", end, 1, StepSeason, unit.Say("Stop the water and let the bed dry."), unit.Say("Dry film lifts clean and light."))
+	switch filmRow(f).Removal {
+	case table.LiftAndHaul:
+		add("lift", end.Plus(7), 2, StepLifting, unit.Say("Mow, pull the tape apart from the film, undercut the edges, lift the film dry."), unit.Say("About {} of one person.", a.WorkOf().Lifting))
+		add("haul", end.Plus(9), 1, StepLifting, unit.Say("Haul the film to the collector."), unit.Say("Never burn it, never bury it."))
+	default:
+		add("till-in", end.Plus(7), 2, StepLifting, unit.Say("Mow and till the film in; pull the tape out first."), unit.Say("Only film that is made for it."))
+	}
+	slices.SortStableFunc(list, func(x, y SeasonStep) int { return int(x.On - y.On) })
+	return list
+}
+
+// whitening is the first day, after planting and before the leaves close, on
+// which the root zone under the chosen film passes the crop's ceiling.
+func (a *Advice) whitening() (unit.Date, bool) {
+	f := a.Facts
+	if f.Film == table.NoFilm || table.Films[f.Film].SunReflected.Value > 0.3 {
+		return 0, false
+	}
+	for day := range 60 {
+		if mean, _, _ := f.Warmth.Of(int(f.Film), day); mean > f.Ceiling {
+			return f.Plant.Plus(unit.Days(day)), true
+		}
+	}
+	return 0, false
+}

@@ -1,0 +1,73 @@
+package sheet
+
+// The terms follow the glossary in testdata/glossary-es.csv.
+var spanish = map[Key]string{
+	"title":     "Día de tender el acolchado",
+	"ready":     "LISTO",
+	"not-ready": "NO LISTO: faltan {} casillas",
+	"last-word": "Las etiquetas, las normas locales y las personas con licencia mandan sobre esta hoja.",
+
+	"head-go":       "¿Se trabaja o no? Marque todas las casillas, o espere",
+	"head-settings": "Ajuste de la máquina",
+	"head-order":    "El orden del trabajo",
+	"head-people":   "Dónde se para cada uno",
+	"head-checks":   "Revise cada {}",
+	"head-faults":   "Fallas y remedios",
+	"head-caution":  "Cuidado",
+
+	"go-ball":     "Una bola de tierra apretada se sostiene y se rompe al tocarla. Ni polvo, ni brillante.",
+	"go-moist":    "La tierra está húmeda hasta la hondura de la cama. La cinta casi no moja una cama seca.",
+	"go-wind":     "Casi no hay viento: se mueven las hojas, no las ramas. Con más de {} el plástico vuela.",
+	"go-people":   "Hay {} personas y todas conocen la señal de alto.",
+	"go-parts":    "En la cabecera: {} rollos de plástico, cinta, tapones, cuchillos, palas, manómetro.",
+	"go-tractor":  "El tractor tiene al menos {} y peso adelante.",
+	"go-hand":     "Hay cordel, palas, azadón ancho y una barra para el rollo.",
+	"go-lines":    "Los cables y tubos bajo tierra están marcados.",
+	"go-read":     "Todos leyeron los cuidados de esta hoja.",
+	"go-label":    "Ya pasó el intervalo de la etiqueta después del tratamiento, o termina antes de plantar.",
+	"go-backflow": "Hay un dispositivo aprobado contra el reflujo antes de unir la cinta al agua potable.",
+
+	"set-height":  "Altura de la cama {}.",
+	"set-flat":    "Sin cama: suelo plano y firme.",
+	"set-top":     "Ancho arriba {}, base {}, de centro a centro {}.",
+	"set-crown":   "Lomo: el centro {} más alto que los hombros, para que no se encharque.",
+	"set-film":    "Plástico de {} de ancho, {}; la cara correcta hacia arriba.",
+	"set-film-by": "Acolchado de {} de ancho, se vende por peso; la cara correcta hacia arriba.",
+	"set-tuck":    "Entierre {} de cada lado, nunca menos de {}.",
+	"set-tape":    "{} líneas de cinta, a {} de hondo, goteros hacia arriba, cada {}.",
+	"set-offset":  "La cinta a {} de la línea de plantas, para no perforarla.",
+	"set-tension": "Tenso como un tambor, sin estirar: con frío se encoge, con calor se afloja.",
+
+	"do-soil":   "Tierra: los discos arriman tierra suelta en todo el ancho.",
+	"do-form":   "Cama: el molde la forma y la aprieta. Sin terrones ni hueco en el centro.",
+	"do-tape":   "Cinta: sale del carrete, goteros hacia arriba, a {} de hondo.",
+	"do-film":   "Plástico: se desenrolla sobre el lomo y las ruedas lo sujetan.",
+	"do-tight":  "Ruedas: aprietan los bordes y tensan el plástico.",
+	"do-cover":  "Discos: echan tierra sobre los bordes, al menos {}.",
+	"do-end":    "Fin de la cama: pare, corte, entierre la punta; deje {} de cinta.",
+	"do-trench": "A mano: una zanja de cada lado, el plástico adentro, se tensa con el pie y se tapa con el azadón ancho.",
+
+	"people-start":  "Al comienzo: la segunda persona se para atrás y al lado, los pies sobre la punta del plástico, y entierra {} antes de que avance el tractor.",
+	"people-never":  "Nunca entre el tractor y la máquina, nunca delante de las ruedas. Nadie va montado.",
+	"people-walk":   "Después camine {} atrás y mire bordes, cinta y huecos. La señal de alto: los dos brazos arriba.",
+	"people-third":  "Una tercera persona al otro extremo corta y entierra.",
+	"people-driver": "Quien maneja ve a todos antes de moverse.",
+
+	"check-edge": "Jale el borde: no se levanta.",
+	"check-tape": "Busque la cinta: está, no está torcida, goteros hacia arriba.",
+	"check-bed":  "Altura y lomo como se fijó; el dedo no deja onda en el plástico.",
+
+	"fault-loose": "Plástico flojo: más peso en las ruedas, más despacio, tienda a la hora tibia.",
+	"fault-tear":  "Se rompe en el hombro: menos tensión, hombros redondos, quite piedras.",
+	"fault-edge":  "El borde se levanta: discos más hondos, más tierra, más despacio. Tápelo ya con pala.",
+	"fault-twist": "Cinta torcida: pare, enderece, suelte el freno del carrete.",
+	"fault-low":   "Partes bajas: rellene y apriete antes de tender.",
+	"fault-dry":   "Fin de la hilera seco: purgue, busque un doblez o fuga, mida la presión al final.",
+
+	"care-tractor": "Arco arriba, cinturón puesto. Pare la toma de fuerza, baje la máquina y saque la llave antes de tocarla.",
+	"care-knife":   "Corte hacia afuera. Guantes.",
+	"care-lift":    "Un rollo pesa {}: lo levantan dos personas.",
+	"care-heat":    "Agua, sombra y un compañero. Confusión o piel caliente: pare y pida ayuda.",
+	"care-flame":   "El soplete puede prender el plástico y el pasto: agua a la mano.",
+	"care-treated": "Suelo tratado: solo lo que permiten la etiqueta y el aplicador con licencia.",
+}
