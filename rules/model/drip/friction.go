@@ -110,13 +110,18 @@ func (g *gradient) at(flow float64) float64 {
 // laminarBelow is the Reynolds number up to which f = 64/Re.
 const laminarBelow = 2000
 
+// Between laminar and turbulent flow the smooth factor is a straight line up to
+// this Reynolds number.
+const bridgeTo = 3000
+
+var atBridge = blasius(bridgeTo)
+
 // smoothFactor holds from laminarBelow up.
 func smoothFactor(re float64) float64 {
-	const bridgeTo = 3000
 	switch {
 	case re < bridgeTo:
 		const laminar = 64.0 / laminarBelow
-		return laminar + (blasius(bridgeTo)-laminar)*(re-laminarBelow)/(bridgeTo-laminarBelow)
+		return laminar + (atBridge-laminar)*(re-laminarBelow)/(bridgeTo-laminarBelow)
 	case re < 30000:
 		return blasius(re)
 	}
