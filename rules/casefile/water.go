@@ -114,7 +114,7 @@ type tapeLine struct {
 type supplyLine struct {
 	Usable     float64  `json:"usable_l_h,omitempty"`
 	Bore       float64  `json:"header_bore_m,omitempty"`
-	BoreFits   bool     `json:"header_fits"`
+	BoreFits   *bool    `json:"header_fits,omitempty"`
 	Velocity   float64  `json:"header_m_s,omitempty"`
 	Loss       float64  `json:"header_loss_kpa"`
 	Needs      float64  `json:"pump_pressure_kpa,omitempty"`
@@ -298,8 +298,11 @@ func supply(s *water.Supply) *supplyLine {
 	if s == nil {
 		return nil
 	}
-	line := &supplyLine{Usable: float64(s.Usable), Bore: four(float64(s.Bore.Inside)), BoreFits: s.BoreFits, Velocity: float64(s.Velocity), Loss: float64(s.HeaderLoss),
+	line := &supplyLine{Usable: float64(s.Usable), Bore: four(float64(s.Bore.Inside)), Velocity: float64(s.Velocity), Loss: float64(s.HeaderLoss),
 		Needs: float64(s.Needs), PumpNeeded: s.PumpNeeded, Power: float64(s.ShaftPower)}
+	if s.Bore.Inside > 0 {
+		line.BoreFits = &s.BoreFits
+	}
 	if s.HeadKnown {
 		total := float64(s.Total)
 		line.Head = &total
