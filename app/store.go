@@ -30,6 +30,8 @@ type store struct {
 	// slices runs steps until one says that all is done, beside the typing.
 	slices  func(step func() bool, done func())
 	study   *study
+	worked  worked
+	ticks   map[string]bool // boxes of the laying-day sheet
 	system  unit.System
 	example bool // nothing of the grower's own has been typed yet
 	places  *normals.Table
@@ -62,7 +64,7 @@ type watch struct {
 // newStore begins with what the device kept, or with the worked example.
 func newStore(kept *saved) *store {
 	s := &store{c: exampleCase(), example: true, system: unit.US,
-		typed: map[string]string{}, wrong: map[string]rules.FieldError{}, watched: map[app.Composer]watch{}}
+		typed: map[string]string{}, wrong: map[string]rules.FieldError{}, ticks: map[string]bool{}, watched: map[app.Composer]watch{}}
 	if kept == nil || !s.take(kept) {
 		s.work()
 	}
@@ -373,6 +375,7 @@ type saved struct {
 	Schema int               `json:"schema"`
 	Case   string            `json:"case"`
 	Place  rules.Place       `json:"place"`
+	Ticks  map[string]bool   `json:"ticks"`
 	Typed  map[string]string `json:"typed"`
 	System unit.System       `json:"system"`
 }
@@ -383,7 +386,7 @@ func (s *store) save() {
 	if s.keep == nil {
 		return
 	}
-	ok := s.keep(saved{Schema: schema, Case: string(casefile.Encode(&s.c)), Place: s.c.Place, Typed: s.typed, System: s.system})
+	ok := s.keep(saved{Schema: schema, Case: string(casefile.Encode(&s.c)), Place: s.c.Place, Typed: s.typed, Ticks: s.ticks, System: s.system})
 	if ok == s.unsaved {
 		s.unsaved = !ok
 		s.tell(onForm)
@@ -401,6 +404,11 @@ func (s *store) take(kept *saved) bool {
 	s.c, s.example, s.system = c, false, min(kept.System, unit.US)
 	s.typed = map[string]string{}
 	s.wrong = map[string]rules.FieldError{}
+	for key, on := range kept.Ticks {
+		if on {
+			s.ticks[key] = true
+		}
+	}
 	for name, text := range kept.Typed {
 		in := rules.InputByName(name)
 		if in == nil {

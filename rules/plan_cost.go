@@ -23,6 +23,7 @@ type Cost struct {
 	Total     float64
 	Partial   bool    // a price is missing
 	PerMetre  float64 // of bed
+	PerFoot   float64
 	PerPlant  float64
 	BreakEven float64 // units of crop that pay the total; 0 without a price of the crop
 	Films     []FilmCost
@@ -108,7 +109,7 @@ func (a *Advice) CostOf(s *Shopping) Cost {
 	add("Hauling", haul, p.HaulTonne, unit.Say("{} with the soil on it, at your price of a tonne.", unit.Kilograms(haul*1000)))
 	c.Total = cents(c.Total)
 	if m := float64(a.Facts.BedMetres); m > 0 {
-		c.PerMetre = cents(c.Total / m)
+		c.PerMetre, c.PerFoot = cents(c.Total/m), cents(c.Total*unit.MetresPerFoot/m)
 	}
 	if plants > 0 {
 		c.PerPlant = cents(c.Total / plants)

@@ -1,0 +1,38 @@
+package app
+
+import (
+	"github.com/maxence-charriere/go-app/v9/pkg/app"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/unit"
+)
+
+// worked keeps what the doing sections share, until the advice changes.
+type worked struct {
+	of   *rules.Advice
+	list rules.Shopping
+	cost rules.Cost
+}
+
+// shopping works the list and the costs out once for an advice.
+func (s *store) shopping() (rules.Shopping, rules.Cost) {
+	if s.worked.of != s.advice {
+		plan := s.advice.WaterPlan()
+		list := s.advice.Shopping(&plan)
+		s.worked = worked{s.advice, list, s.advice.CostOf(&list)}
+	}
+	return s.worked.list, s.worked.cost
+}
+
+// calendar writes the season; the stamp is the laying day, so that the same
+// field gives the same file.
+func (s *store) calendar() string {
+	name := "Film & Furrow: " + s.advice.Facts.Crop.Name
+	stamp := s.advice.WaitPlan.LayOn
+	if app.IsClient {
+		now := app.Window().Get("Date").New()
+		stamp = unit.On(now.Call("getFullYear").Int(), now.Call("getMonth").Int()+1, now.Call("getDate").Int())
+	}
+	return string(casefile.Calendar(s.advice.Season(), name, stamp, s.system))
+}

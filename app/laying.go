@@ -1,0 +1,149 @@
+package app
+
+import (
+	"strconv"
+
+	"github.com/maxence-charriere/go-app/v9/pkg/app"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/sheet"
+	"filmfurrow/rules/unit"
+)
+
+// layingPart is the laying-day sheet: boxes to tick, settings, the order of
+// work, who stands where, checks, faults. It prints on one sheet, "ready" or
+// "not ready".
+type layingPart struct {
+	app.Compo
+	S        *store
+	language sheet.Language
+}
+
+func (p *layingPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Update) }
+func (p *layingPart) OnDismount()         { p.S.leave(p) }
+
+func (p *layingPart) Render() app.UI {
+	l := p.language
+	if l == "" {
+		l = sheet.English
+	}
+	list, _ := p.S.shopping()
+	s := p.S.advice.Sheet(&list)
+	say := func(k sheet.Key, values ...any) string { return unit.Say(sheet.Text(l, k), values...).In(p.S.system) }
+	open := 0
+	boxes := make([]app.UI, len(s.Go))
+	for i := range s.Go {
+		key := string(s.Go[i].Key)
+		ticked := p.S.ticks[key]
+		if !ticked {
+			open++
+		}
+		id := "tick-" + key
+		boxes[i] = app.Li().Body(app.Label().Class("tick").For(id).Body(
+			app.Input().ID(id).Name(id).Type("checkbox").Checked(ticked).OnChange(func(ctx app.Context, _ app.Event) {
+				p.S.tick(key, ctx.JSSrc().Get("checked").Bool())
+			}, key),
+			app.Span().Text(s.Go[i].In(l, p.S.system))))
+	}
+	state, class := say("ready"), "state ready"
+	if open > 0 {
+		state, class = say("not-ready", open), "state not-ready"
+	}
+	lines := func(list []rules.SheetLine) []app.UI {
+		items := make([]app.UI, len(list))
+		for i := range list {
+			items[i] = app.Li().Text(list[i].In(l, p.S.system))
+		}
+		return items
+	}
+	part := func(head string, ordered bool, list []rules.SheetLine) app.UI {
+		if len(list) == 0 {
+			return app.Div().Hidden(true)
+		}
+		if ordered {
+			return app.Div().Body(app.H3().Text(head), app.Ol().Body(lines(list)...))
+		}
+		return app.Div().Body(app.H3().Text(head), app.Ul().Body(lines(list)...))
+	}
+	walk := ""
+	if s.WalkBehind {
+		walk = "A walk-behind tractor cannot form a bed and bury the edges in one pass: form first, then lay, on low or flat beds."
+	}
+	return app.Section().ID("laying-day").Class("sheet").Lang(string(l)).Body(
+		app.H2().Text(say("title")),
+		app.P().Class(class).Role("status").Text(state),
+		p.languages(l),
+		app.P().Text(walk),
+		app.H3().Text(say("head-go")),
+		app.Ul().Class("boxes").Body(boxes...),
+		app.Div().Class("sheet-parts").Body(
+			part(say("head-settings"), false, s.Settings),
+			part(say("head-order"), true, s.Order),
+			part(say("head-people"), false, s.People),
+			part(say("head-checks", s.CheckEvery), false, s.Checks),
+			part(say("head-faults"), false, s.Faults),
+			part(say("head-caution"), false, s.Care)),
+		app.P().Class("help").Text(say("last-word")),
+	)
+}
+
+func (p *layingPart) languages(now sheet.Language) app.UI {
+	buttons := []app.UI{app.Legend().Text("Language of this sheet")}
+	for _, l := range sheet.Languages {
+		buttons = append(buttons, app.Button().Type("button").Class("unit").ID("sheet-"+string(l)).Lang(string(l)).Text(l.Name()).
+			Aria("pressed", strconv.FormatBool(l == now)).OnClick(func(app.Context, app.Event) { p.language = l }, string(l)))
+	}
+	return app.FieldSet().Class("units").Body(buttons...)
+}
+
+// tick remembers a box; it survives a reload.
+func (s *store) tick(key string, on bool) {
+	if on {
+		s.ticks[key] = true
+	} else {
+		delete(s.ticks, key)
+	}
+	s.save()
+	s.tell(onAdvice)
+}
+
+// seasonPart is the year's dates, as a list and as a calendar file.
+type seasonPart struct {
+	app.Compo
+	S *store
+}
+
+func (p *seasonPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Update) }
+func (p *seasonPart) OnDismount()         { p.S.leave(p) }
+
+func (p *seasonPart) Render() app.UI {
+	steps := p.S.advice.Season()
+	rows := make([]app.UI, len(steps))
+	for i, s := range steps {
+		when := s.On.Words()
+		if s.Days > 1 {
+			when += " to " + s.On.Plus(s.Days-1).Words()
+		}
+		rows[i] = app.Tr().Body(app.Th().Scope("row").Text(when), app.Td().Text(s.What.In(p.S.system)), app.Td().Text(s.Why.In(p.S.system)))
+	}
+	list, _ := p.S.shopping()
+	end := p.S.advice.EndOfFilm(&list)
+	weight := ""
+	if end.Clean > 0 {
+		weight = "Clean it weighs " + unit.Of(end.Clean).In(p.S.system) + "; with soil on it from " + unit.Of(end.Least).In(p.S.system) + " to " + unit.Of(end.Most).In(p.S.system) + " (half soil in a US paper, up to nine tenths in the European standard)."
+	}
+	return app.Section().ID("season").Class("sheet").Body(
+		app.H2().Text("The season’s dates"),
+		app.P().Text("Worked back and forth from planting on "+p.S.advice.WaitPlan.PlantOn.Words()+"."),
+		app.Div().Class("scroll").TabIndex(0).Role("region").Aria("label", "The season’s dates").Body(app.Table().Body(
+			app.THead().Body(app.Tr().Body(app.Th().Scope("col").Text("When"), app.Th().Scope("col").Text("What"), app.Th().Scope("col").Text("Why"))),
+			app.TBody().Body(rows...))),
+		app.Div().Class("buttons").Body(app.Button().Type("button").Class("plain").ID("season-ics").Text("Save for a calendar (iCalendar)").OnClick(func(app.Context, app.Event) {
+			saveFile("film-and-furrow-season.ics", "text/calendar", p.S.calendar())
+		})),
+		app.H3().ID("end-of-film").Text("The end of the film"),
+		app.P().Text(end.Duty.In(p.S.system)),
+		app.P().Text(weight),
+		app.P().Class("help").Text("Organic: "+end.Organic.In(p.S.system)+" (US rule, checked 2026; ask the certifier.)"),
+	)
+}

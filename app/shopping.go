@@ -1,0 +1,182 @@
+package app
+
+import (
+	"strconv"
+	"strings"
+
+	"github.com/maxence-charriere/go-app/v9/pkg/app"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/unit"
+)
+
+// shoppingPart is the list of what to buy, with the grower's own quantities
+// beside ours, and what it costs by the grower's own prices.
+type shoppingPart struct {
+	app.Compo
+	S    *store
+	told string
+}
+
+func (p *shoppingPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Update) }
+func (p *shoppingPart) OnDismount()         { p.S.leave(p) }
+
+func (p *shoppingPart) Render() app.UI {
+	a, system := p.S.advice, p.S.system
+	list, cost := p.S.shopping()
+	rows := make([]app.UI, 0, len(list.Lines))
+	for i := range list.Lines {
+		rows = append(rows, p.row(&list.Lines[i]))
+	}
+	mass := ""
+	if list.RollMass > 0 {
+		mass = "A roll weighs about " + unit.Of(list.RollMass).In(system) + ": two people lift it. The film on the field weighs " + unit.Of(list.FilmMass).In(system) + "."
+	}
+	title := "What to buy"
+	if refused(a) {
+		title = "What to buy, if you laid it all the same"
+	}
+	return app.Section().ID("shopping").Class("sheet").Body(
+		app.H2().Text(title),
+		app.Div().Class("scroll").TabIndex(0).Role("region").Aria("label", "Shopping list").Body(
+			app.Table().Body(
+				app.THead().Body(app.Tr().Body(
+					app.Th().Scope("col").Text("Item"), app.Th().Scope("col").Text("Quantity"), app.Th().Scope("col").Text("Your own"), app.Th().Scope("col").Text("How it was worked out"))),
+				app.TBody().Body(rows...))),
+		app.P().Text(mass),
+		app.Div().Class("buttons").Body(
+			app.Button().Type("button").Class("plain").ID("shopping-copy").Text("Copy as text").OnClick(p.copy),
+			app.Button().Type("button").Class("plain").ID("shopping-csv").Text("Save as a table (CSV)").OnClick(func(app.Context, app.Event) {
+				saveFile("film-and-furrow-shopping.csv", "text/csv", p.table())
+			})),
+		app.P().Class("help").Role("status").Text(p.told),
+		p.costs(&cost),
+	)
+}
+
+func (p *shoppingPart) row(l *rules.Line) app.UI {
+	quantity := quantityWords(l.Quantity, l.Kind, p.S.system)
+	how := l.How.In(p.S.system)
+	if l.Missing != "" {
+		quantity, how = "?", "Needs "+l.Missing+"."
+	}
+	return app.Tr().Body(
+		app.Th().Scope("row").Text(sentence(l.Name)),
+		app.Td().Class("figure").Text(quantity),
+		app.Td().Body(&field{S: p.S, Name: "shopping." + rules.ItemKeys[l.Item], Inline: true}),
+		app.Td().Text(how))
+}
+
+func quantityWords(v float64, kind unit.Kind, system unit.System) string {
+	return unit.Quantity{Kind: kind, SI: v}.In(system)
+}
+
+// taken is the quantity that counts, in words, with whose it is.
+func (p *shoppingPart) taken(l *rules.Line) (words, whose string) {
+	switch {
+	case l.Own.Given:
+		return quantityWords(l.Own.Value, l.Kind, p.S.system), "your own; ours was " + quantityWords(l.Quantity, l.Kind, p.S.system)
+	case l.Missing != "":
+		return "?", "needs " + l.Missing
+	}
+	return quantityWords(l.Quantity, l.Kind, p.S.system), l.How.In(p.S.system)
+}
+
+func (p *shoppingPart) table() string {
+	list, _ := p.S.shopping()
+	var b strings.Builder
+	b.WriteString(csvRow("item", "quantity", "how"))
+	for i := range list.Lines {
+		words, whose := p.taken(&list.Lines[i])
+		b.WriteString(csvRow(list.Lines[i].Name, words, whose))
+	}
+	return b.String()
+}
+
+func (p *shoppingPart) copy(ctx app.Context, _ app.Event) {
+	list, _ := p.S.shopping()
+	var b strings.Builder
+	for i := range list.Lines {
+		words, _ := p.taken(&list.Lines[i])
+		b.WriteString(sentence(list.Lines[i].Name) + ": " + words + "\n")
+	}
+	copyText(ctx, b.String(), func(words string) { p.told = words })
+}
+
+// copyText puts a text on the clipboard, or says that it could not.
+func copyText(ctx app.Context, text string, tell func(string)) {
+	clipboard := app.Window().Get("navigator").Get("clipboard")
+	if !clipboard.Truthy() {
+		tell("This browser does not let the page copy. Select the text by hand.")
+		return
+	}
+	say := func(words string) app.Func {
+		return app.FuncOf(func(app.Value, []app.Value) any {
+			ctx.Dispatch(func(app.Context) { tell(words) })
+			return nil
+		})
+	}
+	clipboard.Call("writeText", text).Call("then", say("Copied."), say("This browser did not let the page copy. Select the text by hand."))
+}
+
+// priceNames are the grower's own prices, in the order of the sum.
+var priceNames = []string{"prices.currency", "prices.film_roll", "prices.tape_m", "prices.fittings_bed", "prices.plant", "prices.wage_hour", "prices.haul_tonne", "prices.crop_unit"}
+
+func (p *shoppingPart) costs(c *rules.Cost) app.UI {
+	fields := make([]app.UI, len(priceNames))
+	for i, name := range priceNames {
+		fields[i] = &field{S: p.S, Name: name}
+	}
+	rows := make([]app.UI, 0, len(c.Lines))
+	for _, l := range c.Lines {
+		amount := money(l.Amount, c.Currency)
+		if !l.Priced {
+			amount = l.NoSum
+		}
+		rows = append(rows, app.Tr().Body(app.Th().Scope("row").Text(l.Name), app.Td().Class("figure").Text(amount), app.Td().Text(l.How.In(p.S.system))))
+	}
+	total := "Total " + money(c.Total, c.Currency)
+	if c.Partial {
+		total += ", in part: what has no price is left out"
+	}
+	per := money(c.PerMetre, c.Currency) + " for each metre of bed"
+	if p.S.system == unit.US {
+		per = money(c.PerFoot, c.Currency) + " for each foot of bed"
+	}
+	even := ""
+	if c.BreakEven > 0 {
+		even = " It is paid by " + strconv.FormatFloat(c.BreakEven, 'f', 0, 64) + " units of crop more than bare ground would give."
+	}
+	films := make([]app.UI, 0, len(c.Films))
+	for _, f := range c.Films {
+		whole := money(f.Total, c.Currency)
+		if f.Partial {
+			whole += " in part"
+		}
+		films = append(films, app.Tr().Body(app.Th().Scope("row").Text(sentence(f.Name)), app.Td().Class("figure").Text(money(f.Film, c.Currency)),
+			app.Td().Class("figure").Text(money(f.Lifting+f.Haul, c.Currency)), app.Td().Class("figure").Text(whole), app.Td().Text(sentence(f.Note)+".")))
+	}
+	w := c.Hours
+	return app.Div().ID("costs").Body(
+		app.H3().Text("What it costs, by your own prices"),
+		app.P().Class("help").Text("We give no prices. For scale only: a farm magazine of 2013 told of about $180 of film and $125 of tape for an acre in Michigan."),
+		app.Div().Class("fields").Body(fields...),
+		app.Div().Class("scroll").TabIndex(0).Role("region").Aria("label", "Costs").Body(app.Table().Body(
+			app.THead().Body(app.Tr().Body(app.Th().Scope("col").Text("For"), app.Th().Scope("col").Text("Amount"), app.Th().Scope("col").Text("How"))),
+			app.TBody().Body(rows...))),
+		app.P().Body(app.Strong().Text(total+". "), app.Text(sentence(per)+"; "+money(c.PerPlant, c.Currency)+" for each plant."+even)),
+		app.P().Text("Work: laying "+unit.Of(w.Laying).In(p.S.system)+" of one person ("+unit.Of(w.LayingClock).In(p.S.system)+" by the clock with "+strconv.Itoa(w.People)+" people), lifting "+unit.Of(w.Lifting).In(p.S.system)+". "+w.How.In(p.S.system)),
+		app.H3().Text("Films side by side"),
+		app.Div().Class("scroll").TabIndex(0).Role("region").Aria("label", "Films side by side").Body(app.Table().Body(
+			app.THead().Body(app.Tr().Body(app.Th().Scope("col").Text("Film"), app.Th().Scope("col").Text("Film"), app.Th().Scope("col").Text("Lifting and hauling"), app.Th().Scope("col").Text("Together"), app.Th().Scope("col").Text("Note"))),
+			app.TBody().Body(films...))),
+	)
+}
+
+func money(v float64, currency string) string {
+	text := strconv.FormatFloat(v, 'f', 2, 64)
+	if currency == "" {
+		return text
+	}
+	return currency + " " + text
+}
