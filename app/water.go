@@ -184,9 +184,25 @@ var waterWords = map[string]string{
 
 func fieldLink(name string) app.UI {
 	if row, ok := waterFields[name]; ok {
-		return app.A().Href("#" + fieldID(row)).Text(rules.InputByName(row).Label)
+		return app.A().Href("#"+fieldID(row)).Text(rules.InputByName(row).Label).OnClick(func(_ app.Context, e app.Event) {
+			e.PreventDefault()
+			toField(fieldID(row))
+		}, row)
 	}
 	return app.Text(fieldWords(name))
+}
+
+// toField opens the group that a field stands in and goes there.
+func toField(id string) {
+	el := app.Window().GetElementByID(id)
+	if !el.Truthy() {
+		return
+	}
+	if group := el.Call("closest", "details"); group.Truthy() {
+		group.Set("open", true)
+	}
+	el.Call("scrollIntoView", map[string]any{"block": "center"})
+	el.Call("focus")
 }
 
 func fieldWords(name string) string {
