@@ -116,8 +116,8 @@ func (w *work) feeding() {
 	f := &Feeding{
 		Nutrient:   round(nutrient, stepMass),
 		Product:    round(product, stepMass),
-		Stock:      round(stock, stepVolume),
-		ZoneStock:  round(zoneStock, stepVolume),
+		Stock:      round(stock, stepShare),
+		ZoneStock:  round(zoneStock, stepShare),
 		ZoneInject: round(feed.InjectMinutes(zoneStock, zone.Flow, in.Injector.Value), stepMinutes),
 		Rinse:      round(feed.RinseMinutes(held, zone.Flow), stepMinutes),
 	}
@@ -128,10 +128,14 @@ func (w *work) feeding() {
 			unit.Say("Injecting takes {} and rinsing {}: longer than the run of {}. Make the stock stronger or feed less often.", f.ZoneInject, f.Rinse, p.Schedule.EachRun))
 	}
 	w.step("feed", "Feed for one day",
-		"rate for the field × bed centres × length of bed ÷ grade; stock ÷ what the injector draws",
+		"rate × bed centres × length of all beds = nutrient; ÷ grade = product; ÷ strength = stock; the largest zone's share of it × injector ratio ÷ flow of the zone = minutes",
 		"Mid-Atlantic recommendations (2021) count an acre as 7,260 bed feet on 6-ft centres; arithmetic",
 		named("inject, largest zone", f.ZoneInject),
-		named("nutrient", unit.FineMass(f.Nutrient)), named("product", unit.FineMass(f.Product)), named("stock", unit.FineVolume(f.Stock)), named("rinse after it", f.Rinse))
+		named("rate a day", unit.KilogramsPerHectare(in.FeedRate.Value)), named("bed centres", in.BedCentres.Value), named("length of all beds", bed),
+		named("nutrient", unit.FineMass(f.Nutrient)), named("grade", in.FeedGrade.Value), named("product", unit.FineMass(f.Product)),
+		named("strength of the stock", unit.KilogramsPerLitre(in.Stock.Value)), named("stock", unit.FineVolume(f.Stock)),
+		named("stock, largest zone", unit.FineVolume(f.ZoneStock)), named("injector, 1 to", in.Injector.Value), named("flow of the largest zone", zone.Flow),
+		named("rinse after it", f.Rinse))
 }
 
 // chlorine does the sum for the largest zone.

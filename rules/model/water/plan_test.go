@@ -387,6 +387,7 @@ func TestFeedingInPlan(t *testing.T) {
 // Each step can be followed by hand: its own inputs give its result.
 func TestStepsRecompute(t *testing.T) {
 	in := tomatoField()
+	in.FeedRate, in.FeedGrade, in.Stock, in.Injector = Known(1.12), Known(unit.Percent(20)), Known(0.12), Known(100.0)
 	p := plan(t, in)
 	steps := map[string]Step{}
 	for _, s := range p.Steps {
@@ -425,6 +426,14 @@ func TestStepsRecompute(t *testing.T) {
 	assert.InDelta(t, min(100, 100-v(s, 2)*max(0, 1.5*v(s, 0)-v(s, 1))), s.Result.Quantity.SI, 0.01)
 	s = steps["leaching"]
 	assert.InDelta(t, 100*v(s, 0)/(5*v(s, 1)-v(s, 0)), s.Result.Quantity.SI, 0.01)
+	if s, ok := steps["feed"]; ok {
+		assert.InDelta(t, v(s, 0)*v(s, 1)*v(s, 2)/10000, v(s, 3), 0.001)
+		assert.InDelta(t, v(s, 3)/v(s, 4)*100, v(s, 5), 0.01)
+		assert.InDelta(t, v(s, 5)/v(s, 6), v(s, 7), 0.05)
+		assert.InDelta(t, 60*v(s, 8)*v(s, 9)/v(s, 10), s.Result.Quantity.SI, 0.2)
+	} else {
+		t.Error("no feed step to recompute")
+	}
 	s = steps["pump"]
 	assert.InDelta(t, v(s, 1)*v(s, 2)/3.6e6*9.80665/(v(s, 3)/100), s.Result.Quantity.SI, 0.001)
 	for _, id := range []string{"line", "bed-flow", "header", "pump"} {
