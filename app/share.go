@@ -26,6 +26,9 @@ func (s *store) openLink(fragment string) {
 	case err == nil:
 		s.waiting = ""
 		s.c, s.example = c, false
+		if s.c.Method == "" {
+			s.usualStart()
+		}
 		s.typed, s.wrong = map[string]string{}, map[string]rules.FieldError{}
 		s.note, s.noteBad = "This field came with a link. Change anything and it is kept on this device.", false
 		s.work()

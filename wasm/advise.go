@@ -22,8 +22,12 @@ func advise(args []string, in io.Reader, out, errs io.Writer) int {
 	flags.SetOutput(errs)
 	text := flags.Bool("text", false, "print a readable page instead of the advice file")
 	us := flags.Bool("us", false, "with -text: US units")
+	many := flags.Bool("lines", false, "read one case a line from standard input and write one advice or one error a line")
 	if flags.Parse(args) != nil {
 		return 2
+	}
+	if *many {
+		return adviseMany(flags.Args(), in, out, errs)
 	}
 	if flags.NArg() != 1 {
 		fmt.Fprintln(errs, "Name one case file, or - for standard input.")
@@ -60,6 +64,23 @@ func advise(args []string, in io.Reader, out, errs io.Writer) int {
 		return 1
 	}
 	w.Write(file)
+	return 0
+}
+
+// adviseMany answers a whole table of cases.
+func adviseMany(args []string, in io.Reader, out, errs io.Writer) int {
+	if len(args) > 0 {
+		fmt.Fprintln(errs, "-lines reads standard input; give no file.")
+		return 2
+	}
+	places, err := normals.Embedded()
+	if err == nil {
+		err = adviseLines(in, out, places)
+	}
+	if err != nil {
+		fmt.Fprintln(errs, err)
+		return 1
+	}
 	return 0
 }
 

@@ -58,11 +58,17 @@ func TestTheSheetsPrint(t *testing.T) {
 	for _, id := range []string{"pepper-cool-spring", "flowers-by-hand", "broccoli-late-summer"} {
 		p := b.Page(820, "/#f="+linkOf(t, id))
 		p.WaitText("#note", "came with a link")
+		p.Wait("the soil", `!document.querySelector(".waiting")`)
 		file := filepath.Join(t.TempDir(), id+".pdf")
 		require.NoError(t, os.WriteFile(file, p.PrintPDF(id), 0o644))
 		out, err := exec.Command(pdftotext, "-layout", file, "-").Output()
 		require.NoError(t, err)
 		text := strings.Join(strings.Fields(string(out)), " ")
+		for n, page := range strings.Split(string(out), "\f") {
+			if strings.Contains(page, "Laying day") && strings.Contains(page, "NOT READY") {
+				assert.Contains(t, page, "Faults and mends", "the laying-day sheet is one sheet (page %d of %s)", n+1, id)
+			}
+		}
 		for _, want := range []string{"What to buy", "Rolls of film", "Laying day", "NOT READY", "The order of the work", "The season’s dates", "The end of the film", "Take care", "Who says so"} {
 			assert.Contains(t, text, want, id)
 		}

@@ -127,6 +127,20 @@ func EncodeAdvice(a *rules.Advice) ([]byte, error) {
 	return b.Bytes(), err
 }
 
+// EncodeAdviceLine writes the advice on one line, for tables of many cases.
+func EncodeAdviceLine(a *rules.Advice) ([]byte, error) {
+	text, err := EncodeAdvice(a)
+	if err != nil {
+		return nil, err
+	}
+	var b bytes.Buffer
+	if err := json.Compact(&b, text); err != nil {
+		return nil, err
+	}
+	b.WriteByte('\n')
+	return b.Bytes(), nil
+}
+
 func fileOf(a *rules.Advice) *adviceFile {
 	f := &adviceFile{Version: Version, Case: Encode(&a.Case),
 		Verdict: verdictPart{Choice: a.Verdict.Question.Key(bestOf(&a.Verdict)), Gates: factors(a.Gates)},
