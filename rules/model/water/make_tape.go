@@ -1,6 +1,8 @@
 package water
 
 import (
+	"math"
+
 	"filmfurrow/rules/model/drip"
 	"filmfurrow/rules/model/waterquality"
 	"filmfurrow/rules/unit"
@@ -154,6 +156,17 @@ func (w *work) tapeSteps() {
 		named("pressure", t.Pressure),
 		named("rated pressure", drip.RatedPressure),
 		named("exponent", in.exponent))
+	speed := drip.Velocity(p.Flow, in.tapeBore)
+	const sample unit.Metres = 100
+	w.step("friction", "Friction at the head of a line",
+		"friction factor × length ÷ bore × speed² ÷ 2g; the factor is 0.3164 ÷ the fourth root of the Reynolds number, or 64 ÷ it below 2,000 (a straight line from there to 3,000); each outlet that is passed takes its flow off",
+		"Darcy-Weisbach with Blasius and laminar factors (from memory); viscosity at 60 °F",
+		named("loss, were it plain pipe of this length", round(drip.PressureOf(drip.Pipe{Length: sample, Bore: in.tapeBore}.Loss(p.Flow)), stepPressure)),
+		named("length", sample),
+		named("bore", unit.Bore(in.tapeBore)),
+		named("flow of one line", round(p.Flow, stepFlow)),
+		named("speed", unit.WaterSpeed(round(speed, stepSpeed))),
+		named("Reynolds number", int(math.Round(float64(speed)*float64(in.tapeBore)/drip.ViscosityAt60F))))
 	w.step("line", "Pressure at the end of a line",
 		"outlet by outlet from the far end: add its flow, then the friction of the step and the slope, until the inlet pressure is met",
 		"smooth-pipe friction (laminar, Blasius) at 60 °F; the solver agrees with EPANET (US EPA) within 0.1 % of flow under two other laws",

@@ -406,6 +406,12 @@ func TestStepsRecompute(t *testing.T) {
 	assert.InDelta(t, v(s, 0)/(min(v(s, 1), 100-v(s, 2))/100), s.Result.Quantity.SI, 0.2)
 	s = steps["outlet"]
 	assert.InDelta(t, v(s, 0)*math.Pow(v(s, 1)/v(s, 2), v(s, 3)), s.Result.Quantity.SI, 0.1)
+	s = steps["friction"]
+	factor := 0.3164 / math.Pow(v(s, 4), 0.25)
+	if v(s, 4) < 2000 {
+		factor = 64 / v(s, 4)
+	}
+	assert.InEpsilon(t, factor*v(s, 0)/v(s, 1)*v(s, 3)*v(s, 3)/2, s.Result.Quantity.SI, 0.03, "kPa: the density of water is 1 t/m³")
 	s = steps["spread"]
 	assert.InDelta(t, 100*(v(s, 0)-v(s, 1))/v(s, 0), s.Result.Quantity.SI, 0.1)
 	s = steps["store"]
