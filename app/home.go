@@ -57,21 +57,42 @@ func (h *home) OnMount(ctx app.Context) {
 	s.follow(h, onForm, h.Update)
 	s.slices = func(step func() bool, done func()) {
 		ctx.Async(func() {
+			// Only the browser's own clock gives way to it: two works that sleep in
+			// turn would keep the program awake, and nothing would be drawn.
+			rested := make(chan struct{}, 1)
+			wake := app.FuncOf(func(app.Value, []app.Value) any {
+				rested <- struct{}{}
+				return nil
+			})
 			for !step() {
-				time.Sleep(time.Millisecond) // lets the browser draw and take keys
+				app.Window().Call("setTimeout", wake, 1)
+				<-rested
 			}
+			wake.Release()
 			ctx.Dispatch(func(app.Context) { done() })
 		})
 	}
 	s.dig = func(work *rules.GroundWork, done func()) {
-		s.slices(func() bool { return work.Step(daysASlice) }, done)
+		s.slices(func() bool {
+			for slice := time.Now(); time.Since(slice) < sliceTime; {
+				if work.Step(daysAStep) {
+					return true
+				}
+			}
+			return false
+		}, done)
 	}
 	s.begin()
 	loadNormals(ctx, s)
 }
 
-// daysASlice keeps one slice of the soil's work to a few milliseconds.
-const daysASlice = 12
+// The soil's work goes on for about half a frame at a time. A browser's least
+// pause is several milliseconds, so a slice is as long as it may be, and measured
+// by time: a day of the run-up costs a tenth of a day with films.
+const (
+	daysAStep = 4
+	sliceTime = 8 * time.Millisecond
+)
 
 func (h *home) OnDismount() { h.store().leave(h) }
 

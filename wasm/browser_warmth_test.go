@@ -18,6 +18,15 @@ const alone = `document.querySelectorAll(".masthead, .two, #answers, .doing > :n
 // still holds when no soil is being worked out.
 const still = `document.querySelector("#season-strip")?.getAttribute("aria-busy") === "false"`
 
+// strip opens the page and waits until the program answers a click: what stands
+// there before is the page as it was built.
+func strip(b *browsertest.Browser, width int) *browsertest.Page {
+	p := b.Page(width, "/")
+	p.Wait("the program to answer", `(document.querySelector("#units-metric").click(), document.querySelector("#strip-table caption").innerText.includes("cm"))`)
+	p.Wait("the program to answer", `(document.querySelector("#units-US").click(), document.querySelector("#strip-table caption").innerText.includes(" in ")) && `+still)
+	return p
+}
+
 // days counts from 1 January 1970, as the handle does.
 func days(date string) string { return `(Date.parse("` + date + `") / 864e5)` }
 
@@ -33,8 +42,7 @@ func standsOn(p *browsertest.Page, date string) {
 func TestTheSeasonStripFitsThreeWidths(t *testing.T) {
 	b := browsertest.Open(t)
 	for _, width := range []int{320, 390, 820, 1920} {
-		p := b.Page(width, "/")
-		p.Wait("the strip", still)
+		p := strip(b, width)
 		assert.LessOrEqual(t, browsertest.Eval[int](p, "document.documentElement.scrollWidth - document.documentElement.clientWidth"), 0, "%d px", width)
 		touching := browsertest.Eval[[]string](p, `(() => {
 			const texts = [...document.querySelectorAll(".strip-svg text")].filter((el) => el.checkVisibility())
@@ -62,8 +70,7 @@ func TestTheSeasonStripFitsThreeWidths(t *testing.T) {
 
 func TestThePlantingDayByKeyboard(t *testing.T) {
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
-	p.Wait("the strip", still)
+	p := strip(b, 820)
 	standsOn(p, "2027-05-20")
 	assert.Equal(t, "slider", browsertest.Eval[string](p, `document.querySelector("#strip-day").getAttribute("role")`))
 	p.Do(`document.querySelector("#strip-day").focus()`)
@@ -90,8 +97,7 @@ func TestThePlantingDayByKeyboard(t *testing.T) {
 
 func TestThePlantingDayByPointer(t *testing.T) {
 	b := browsertest.Open(t)
-	p := b.Page(1920, "/")
-	p.Wait("the strip", still)
+	p := strip(b, 1920)
 	before := p.Text("#wait")
 	at := browsertest.Eval[float64](p, `(() => { const s = document.querySelector("#strip-day"); return (24 + (s.clientWidth - 48) * (s.value - s.min) / (s.max - s.min)) / s.clientWidth; })()`)
 	p.Drag("#strip-day", at, at+0.05, at+0.1, at+0.15, at+0.2)
@@ -103,8 +109,7 @@ func TestThePlantingDayByPointer(t *testing.T) {
 
 func TestThePlantingDayTyped(t *testing.T) {
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
-	p.Wait("the strip", still)
+	p := strip(b, 820)
 	set := func(id, date string) {
 		p.Do(`(() => { const d = document.querySelector("` + id + `"); d.value = "` + date + `"; d.dispatchEvent(new Event("change", { bubbles: true })); })()`)
 	}
@@ -118,8 +123,7 @@ func TestThePlantingDayTyped(t *testing.T) {
 // The table says what the curves show: every seventh day, with each cover.
 func TestTheStripHasATableTwin(t *testing.T) {
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
-	p.Wait("the strip", still)
+	p := strip(b, 820)
 	p.Click("#strip-twin summary")
 	assert.Equal(t, 27, browsertest.Eval[int](p, `document.querySelectorAll("#strip-twin tbody tr").length`))
 	assert.Equal(t, 11, browsertest.Eval[int](p, `document.querySelectorAll("#strip-twin thead th").length`))
@@ -137,8 +141,7 @@ func TestTheStripHasATableTwin(t *testing.T) {
 
 func TestAProbeReadingIsAnswered(t *testing.T) {
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
-	p.Wait("the strip", still)
+	p := strip(b, 820)
 	p.Click("#units-metric")
 	p.Do(`document.querySelector("#more-probe").open = true`)
 	p.Type("#f-soil-temperature-c", "14")
@@ -154,8 +157,7 @@ func TestAProbeReadingIsAnswered(t *testing.T) {
 // While another soil is worked out, the old curves stay, dimmed.
 func TestTheOldCurvesStayDimmed(t *testing.T) {
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
-	p.Wait("the strip", still)
+	p := strip(b, 820)
 	p.Do(`(() => {
 		const strip = document.querySelector("#season-strip");
 		window.seen = [];
@@ -182,8 +184,7 @@ const watchFrames = `(() => {
 //	go test ./wasm -run '^$' -bench GroundInTheBrowser -benchtime 10x
 func BenchmarkGroundInTheBrowser(b *testing.B) {
 	reader := browsertest.Open(b)
-	p := reader.Page(820, "/")
-	p.Wait("the strip", still)
+	p := strip(reader, 820)
 	p.Do(watchFrames)
 	soils := []string{"clay", "sand", "loam", "silt"}
 	var wall, worst float64
@@ -218,8 +219,7 @@ func BenchmarkGroundInTheBrowser(b *testing.B) {
 // and the longest gap between frames.
 func BenchmarkHandle(b *testing.B) {
 	reader := browsertest.Open(b)
-	p := reader.Page(820, "/")
-	p.Wait("the strip", still)
+	p := strip(reader, 820)
 	p.Do(watchFrames)
 	var wall, worst, drag float64
 	for i := range b.N {
