@@ -194,7 +194,7 @@ func noteClass(bad bool) string {
 // sentencePart is the sentence that the grower completes.
 func sentencePart(s *store) app.UI {
 	blank := func(name string) app.UI { return &field{S: s, Name: name, Inline: true} }
-	return app.P().Class("sentence").Body(
+	return app.Div().Class("sentence").Body(
 		app.Text("I want to "), blank("method"), app.Text(" "), blank("crop"), app.Text(" on "), blank("plant_on"),
 		app.Text(", in "), blank("soil.texture"), app.Text(" where weeds are "), blank("weeds.pressure"), app.Text("."),
 	)
