@@ -70,7 +70,7 @@ func (p *waterPlanPart) Render() app.UI {
 		p.of, p.plan = p.S.advice, p.S.advice.WaterPlan()
 	}
 	v := waterView{plan: &p.plan, system: p.S.system}
-	class := "sheet water-plan"
+	class := "water-plan"
 	if p.plan.Verdict == water.DoesNotFit {
 		class += " water-stop"
 	}
