@@ -58,7 +58,7 @@ func TestTheSheetsPrint(t *testing.T) {
 	for _, id := range []string{"pepper-cool-spring", "flowers-by-hand", "broccoli-late-summer"} {
 		p := b.Page(820, "/#f="+linkOf(t, id))
 		p.WaitText("#note", "came with a link")
-		p.Wait("the soil", `!document.querySelector(".waiting")`)
+		p.Wait("the soil", `!document.querySelector("#verdict .waiting")`)
 		file := filepath.Join(t.TempDir(), id+".pdf")
 		require.NoError(t, os.WriteFile(file, p.PrintPDF(id), 0o644))
 		out, err := exec.Command(pdftotext, "-layout", file, "-").Output()

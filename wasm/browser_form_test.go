@@ -75,14 +75,14 @@ func TestThePlaceIsFoundByNameByZipAndByOwnFigures(t *testing.T) {
 	p.WaitText(".results", "ITHACA")
 	p.Click(".results button")
 	p.WaitText("#place-now", "ITHACA")
-	p.Wait("the soil to be worked out", `!document.querySelector(".waiting")`)
+	p.Wait("the soil to be worked out", `!document.querySelector("#verdict .waiting")`)
 	first := p.Text("#wait")
 
 	p.Type("#f-place", "33430")
 	p.WaitText(".results", "FL")
 	p.Click(".results button")
 	p.WaitText("#place-now", "FL")
-	p.Wait("other answers", `!document.querySelector(".waiting") && document.querySelector("#wait").innerText !== `+quoted(first))
+	p.Wait("other answers", `!document.querySelector("#verdict .waiting") && document.querySelector("#wait").innerText !== `+quoted(first))
 
 	p.Do(`document.querySelector("#own-normals").open = true`)
 	p.Type("#normals-min-3", "200")
