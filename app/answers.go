@@ -64,18 +64,9 @@ var answerTitles = map[rules.Question]string{
 	rules.TapeQuestion: "Drip tape", rules.WaitQuestion: "Wait", rules.SurfaceQuestion: "Surface",
 }
 
-func choiceOf(a *rules.Advice, q rules.Question) *rules.Choice {
-	for _, c := range a.Choices() {
-		if c.Question == q {
-			return c
-		}
-	}
-	return nil
-}
-
 func (p *answerPart) Render() app.UI {
 	a := p.S.advice
-	c := choiceOf(a, p.Q)
+	c := a.Choice(p.Q)
 	lead, more := answerWords(a, p.Q, p.S.system)
 	class := "answer"
 	if refused(a) {
@@ -105,7 +96,7 @@ func (p *answerPart) Render() app.UI {
 // answerWords gives the answer, and a second line of figures.
 func answerWords(a *rules.Advice, q rules.Question, system unit.System) (lead, more string) {
 	short := func(v unit.Metres) string { return unit.Of(unit.Short(v)).In(system) }
-	c := choiceOf(a, q)
+	c := a.Choice(q)
 	best, ok := c.Best()
 	if !ok {
 		return "None fits", "Every one is ruled out: open the balance to see why."

@@ -11,18 +11,25 @@ import (
 // worked keeps what the doing sections share, until the advice changes.
 type worked struct {
 	of   *rules.Advice
+	plan rules.WaterPlan
 	list rules.Shopping
 	cost rules.Cost
 }
 
-// shopping works the list and the costs out once for an advice.
-func (s *store) shopping() (rules.Shopping, rules.Cost) {
+// workOut makes the plan, the list and the costs once for an advice.
+func (s *store) workOut() *worked {
 	if s.worked.of != s.advice {
 		plan := s.advice.WaterPlan()
 		list := s.advice.Shopping(&plan)
-		s.worked = worked{s.advice, list, s.advice.CostOf(&list)}
+		s.worked = worked{s.advice, plan, list, s.advice.CostOf(&list)}
 	}
-	return s.worked.list, s.worked.cost
+	return &s.worked
+}
+
+// shopping gives the list and its costs.
+func (s *store) shopping() (rules.Shopping, rules.Cost) {
+	w := s.workOut()
+	return w.list, w.cost
 }
 
 // calendar writes the season; the stamp is the laying day, so that the same

@@ -99,10 +99,9 @@ func (h *home) OnDismount() { h.store().leave(h) }
 // loadNormals fetches the table of stations, which the worker keeps for the
 // field, and reads it in a quiet moment.
 func loadNormals(ctx app.Context, s *store) {
-	s.loading = true
 	missing := func() {
 		ctx.Dispatch(func(app.Context) {
-			s.noPlace, s.loading = true, false
+			s.noPlace = true
 			s.tell(onPlaces)
 			s.openLink(s.waiting)
 		})
@@ -115,7 +114,7 @@ func loadNormals(ctx app.Context, s *store) {
 		text := args[0].String()
 		ctx.Dispatch(func(app.Context) {
 			table, err := normals.Parse(text)
-			s.places, s.noPlace, s.loading = table, err != nil, false
+			s.places, s.noPlace = table, err != nil
 			s.tell(onPlaces)
 			s.openLink(s.waiting)
 		})

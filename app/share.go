@@ -78,16 +78,5 @@ func (p *sharePart) copy(ctx app.Context, _ app.Event) {
 		return
 	}
 	link := p.S.link()
-	clipboard := app.Window().Get("navigator").Get("clipboard")
-	if !clipboard.Truthy() {
-		p.told = "Copy this by hand: " + link
-		return
-	}
-	say := func(words string) app.Func {
-		return app.FuncOf(func(app.Value, []app.Value) any {
-			ctx.Dispatch(func(app.Context) { p.told = words })
-			return nil
-		})
-	}
-	clipboard.Call("writeText", link).Call("then", say("The link is copied. Paste it into a message."), say("Copy this by hand: "+link))
+	copyText(ctx, link, "The link is copied. Paste it into a message.", "Copy this by hand: "+link, func(words string) { p.told = words })
 }

@@ -100,14 +100,14 @@ func (p *shoppingPart) copy(ctx app.Context, _ app.Event) {
 		words, _ := p.taken(&list.Lines[i])
 		b.WriteString(sentence(list.Lines[i].Name) + ": " + words + "\n")
 	}
-	copyText(ctx, b.String(), func(words string) { p.told = words })
+	copyText(ctx, b.String(), "Copied.", "This browser does not let the page copy. Select the text by hand.", func(words string) { p.told = words })
 }
 
-// copyText puts a text on the clipboard, or says that it could not.
-func copyText(ctx app.Context, text string, tell func(string)) {
+// copyText puts a text on the clipboard and tells whether it is there.
+func copyText(ctx app.Context, text, done, failed string, tell func(string)) {
 	clipboard := app.Window().Get("navigator").Get("clipboard")
 	if !clipboard.Truthy() {
-		tell("This browser does not let the page copy. Select the text by hand.")
+		tell(failed)
 		return
 	}
 	say := func(words string) app.Func {
@@ -116,7 +116,7 @@ func copyText(ctx app.Context, text string, tell func(string)) {
 			return nil
 		})
 	}
-	clipboard.Call("writeText", text).Call("then", say("Copied."), say("This browser did not let the page copy. Select the text by hand."))
+	clipboard.Call("writeText", text).Call("then", say(done), say(failed))
 }
 
 // priceNames are the grower's own prices, in the order of the sum.

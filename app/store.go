@@ -35,7 +35,6 @@ type store struct {
 	system  unit.System
 	example bool // nothing of the grower's own has been typed yet
 	places  *normals.Table
-	loading bool   // the normals are on their way
 	noPlace bool   // the normals could not be loaded
 	note    string // what the page has to tell, such as where the field came from
 	noteBad bool
@@ -213,12 +212,11 @@ func (s *store) read(in *rules.Input, text string) (rules.Value, *rules.FieldErr
 		}
 		v = rules.Value{Number: float64(day)}
 	case rules.FormDay:
-		day, err := unit.ParseDate("2000-" + text)
+		day, err := unit.ParseMonthDay(text)
 		if err != nil {
 			return v, &rules.FieldError{Field: in.Name, Value: text, Allowed: in.Allowed(), Mend: "Write month and day, such as 05-14."}
 		}
-		_, m, d := day.Civil()
-		v = rules.Value{Number: float64(m*100 + d)}
+		v = rules.Value{Number: float64(day)}
 	case rules.FormYesNo:
 		v = rules.Value{}
 		if text == "yes" {
@@ -433,7 +431,8 @@ func (s *store) take(kept *saved) bool {
 }
 
 // relaxed reads the fields of a kept case that are right by themselves: a half
-// filled form is no error.
+// filled form is no error. The page does not carry the strict reader of case
+// files, which would add some 12 kB to what every grower downloads.
 func relaxed(text string) (rules.Case, bool) {
 	var c rules.Case
 	var tree map[string]any
@@ -473,12 +472,8 @@ func plainValue(in *rules.Input, v any) (rules.Value, bool) {
 			day, err := unit.ParseDate(v)
 			return rules.Value{Number: float64(day)}, err == nil
 		case rules.FormDay:
-			day, err := unit.ParseDate("2000-" + v)
-			if err != nil {
-				return rules.Value{}, false
-			}
-			_, m, d := day.Civil()
-			return rules.Value{Number: float64(m*100 + d)}, true
+			day, err := unit.ParseMonthDay(v)
+			return rules.Value{Number: float64(day)}, err == nil
 		}
 		return rules.Value{Word: v}, in.Form == rules.FormChoice || in.Form == rules.FormText
 	case float64:

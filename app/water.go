@@ -53,25 +53,21 @@ func runs(n int) string {
 }
 
 // waterPlanPart is the section with the whole water plan. The plan takes longer
-// than the answers, so it is worked out when the section draws itself, once for
-// each advice.
+// than the answers, so it is worked out when a section that needs it draws
+// itself, once for each advice.
 type waterPlanPart struct {
 	app.Compo
-	S    *store
-	of   *rules.Advice
-	plan rules.WaterPlan
+	S *store
 }
 
 func (p *waterPlanPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Update) }
 func (p *waterPlanPart) OnDismount()         { p.S.leave(p) }
 
 func (p *waterPlanPart) Render() app.UI {
-	if p.of != p.S.advice {
-		p.of, p.plan = p.S.advice, p.S.advice.WaterPlan()
-	}
-	v := waterView{plan: &p.plan, system: p.S.system}
+	plan := &p.S.workOut().plan
+	v := waterView{plan: plan, system: p.S.system}
 	class := "water-plan"
-	if p.plan.Verdict == water.DoesNotFit {
+	if plan.Verdict == water.DoesNotFit {
 		class += " water-stop"
 	}
 	return app.Section().Class(class).ID("water-plan").TabIndex(-1).Body(

@@ -6,9 +6,6 @@ import (
 	"filmfurrow/rules/unit"
 )
 
-// Size of both drawings, in the drawing's own units.
-const waterWide, waterHigh = 480.0, 280.0
-
 // manyBeds is from where on beds are no longer drawn one by one.
 const manyBeds = 48
 

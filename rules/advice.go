@@ -96,7 +96,7 @@ func AdviseOn(g *Ground, c Case) (Advice, error) {
 		return Advice{}, placeError(err)
 	}
 	a := Advice{Case: filled, Defaults: defaults, Facts: f}
-	f.answer(func(c Choice) { *a.choice(c.Question) = c })
+	f.answer(func(c Choice) { *a.Choice(c.Question) = c })
 	a.Shape = f.Bed
 	_, tapeFits := a.Tape.Best()
 	a.TapePlan = tapePlan(f, tapeFits)
@@ -246,8 +246,8 @@ func sourcesOf(a *Advice) []*table.Source {
 	return slices.Clip(list)
 }
 
-// choice gives the place of a question's answer.
-func (a *Advice) choice(q Question) *Choice {
+// Choice gives the answer of one question.
+func (a *Advice) Choice(q Question) *Choice {
 	return [questionCount]*Choice{Verdict: &a.Verdict, FilmQuestion: &a.Film, BedQuestion: &a.Bed, SurfaceQuestion: &a.Surface,
 		ThicknessQuestion: &a.Thickness, TapeQuestion: &a.Tape, WaitQuestion: &a.Wait}[q]
 }

@@ -9,9 +9,6 @@ const NoOption Option = 255
 // turning points compares.
 type Answers [questionCount]Option
 
-// Same tells whether two cases get the same answers.
-func (a Answers) Same(b Answers) bool { return a == b }
-
 // answer settles every question in order; each answer becomes a fact of the
 // later ones. The choices are handed to keep, where it is not nil.
 func (f *Facts) answer(keep func(Choice)) (a Answers) {
@@ -49,16 +46,25 @@ type asking struct {
 	before *Facts
 }
 
-// on answers a case on the ground it needs; false where the case is not right.
-func (k *asking) on(g *Ground, c Case) (Answers, bool) {
+// prepared is a case that was found right, with its defaults, and the key of
+// the ground it needs.
+type prepared struct {
+	filled Case
+	key    GroundKey
+}
+
+// prepare checks and fills a case once; false where it is not right.
+func prepare(c Case) (prepared, bool) {
 	if len(Check(&c)) > 0 {
-		return Answers{}, false
+		return prepared{}, false
 	}
 	filled, _ := fill(c)
-	if g.Key != keyOf(&filled) {
-		return Answers{}, false
-	}
-	f, err := factsOf(filled, g, k.before)
+	return prepared{filled, keyOf(&filled)}, true
+}
+
+// on answers a case on the ground it needs.
+func (k *asking) on(g *Ground, p prepared) (Answers, bool) {
+	f, err := factsOf(p.filled, g, k.before)
 	if err != nil {
 		return Answers{}, false
 	}

@@ -98,7 +98,9 @@ type DoubtWork struct {
 // NewDoubts begins; the ground must be the case's own.
 func NewDoubts(g *Ground, c Case) *DoubtWork {
 	w := &DoubtWork{base: c, ground: g}
-	w.old, _ = (&asking{}).on(g, c)
+	if p, ok := prepare(c); ok && p.key == g.Key {
+		w.old, _ = (&asking{}).on(g, p)
+	}
 	return w
 }
 
@@ -120,11 +122,11 @@ func (w *DoubtWork) Step() bool {
 
 // answersWith answers with a crop row that was moved within its range.
 func answersWith(g *Ground, c Case, move func(*table.Crop)) (Answers, bool) {
-	if len(Check(&c)) > 0 {
+	p, ok := prepare(c)
+	if !ok {
 		return Answers{}, false
 	}
-	filled, _ := fill(c)
-	f, err := factsOf(filled, g, nil)
+	f, err := factsOf(p.filled, g, nil)
 	if err != nil {
 		return Answers{}, false
 	}

@@ -87,14 +87,11 @@ func (w *MapWork) Step(cells int) bool {
 }
 
 func (w *MapWork) film(c Case) (Option, bool) {
-	if len(Check(&c)) > 0 {
+	p, ok := prepare(c)
+	if !ok || p.key != w.ground.Key {
 		return NoOption, false
 	}
-	filled, _ := fill(c)
-	if keyOf(&filled) != w.ground.Key {
-		return NoOption, false
-	}
-	f, err := factsOf(filled, w.ground, w.facts)
+	f, err := factsOf(p.filled, w.ground, w.facts)
 	if err != nil {
 		return NoOption, false
 	}

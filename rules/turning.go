@@ -66,9 +66,12 @@ type walk struct {
 // each value.
 func NewTurner(g *Ground, c Case, dig bool) (*Turner, bool) {
 	t := &Turner{base: c, ground: g, dig: dig, dug: map[GroundKey]*Ground{}}
-	t.filled, _ = fill(c)
-	var ok bool
-	t.old, ok = t.on(g, c)
+	p, ok := prepare(c)
+	if !ok || p.key != g.Key {
+		return t, false
+	}
+	t.filled = p.filled
+	t.old, ok = t.on(g, p)
 	return t, ok
 }
 
@@ -118,24 +121,24 @@ func (t *Turner) Step(times int) bool {
 
 // ask answers a case on the ground it needs.
 func (t *Turner) ask(c Case) (Answers, bool) {
-	if len(Check(&c)) > 0 {
+	p, ok := prepare(c)
+	if !ok {
 		return Answers{}, false
 	}
-	key := KeyOf(c)
 	g := t.ground
-	if g.Key != key {
+	if g.Key != p.key {
 		if !t.dig {
 			return Answers{}, false
 		}
-		if g = t.dug[key]; g == nil {
+		if g = t.dug[p.key]; g == nil {
 			var err error
 			if g, err = Dig(c); err != nil {
 				return Answers{}, false
 			}
-			t.dug[key] = g
+			t.dug[p.key] = g
 		}
 	}
-	return t.on(g, c)
+	return t.on(g, p)
 }
 
 // Points gives what was found so far, in the order of the inputs.

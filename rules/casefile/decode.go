@@ -188,12 +188,11 @@ func read(in *rules.Input, v any) (rules.Value, *rules.FieldError) {
 		return rules.Value{Number: float64(day)}, nil
 	case rules.FormDay:
 		s, _ := v.(string)
-		day, err := unit.ParseDate("2000-" + s)
+		day, err := unit.ParseMonthDay(s)
 		if err != nil {
 			return wrong("a day of the year, MM-DD", "Write it such as 05-14.")
 		}
-		_, month, dayOfMonth := day.Civil()
-		return rules.Value{Number: float64(month*100 + dayOfMonth)}, nil
+		return rules.Value{Number: float64(day)}, nil
 	case rules.FormYesNo:
 		b, ok := v.(bool)
 		if !ok {

@@ -91,9 +91,9 @@ var (
 	Nutrition           = Source{ID: "nutsedge-kinds-georgia", Publisher: "University of Georgia", Title: "Purple nutsedge spread under film", Year: "no date", Where: "trade press", Mark: Seen}
 	HandLaying          = Source{ID: "hand-laying-farm", Publisher: "farm weblog", Title: "Nine rows of 150 ft laid by hand", Year: "2011", Where: "person-hours", Mark: Trade}
 	TapeOffset          = Source{ID: "tape-offset", Publisher: "horticulture magazine", Title: "Tape laid off the plant line", Year: "no date", Where: "reader question", Mark: Trade}
-	F56T12              = Source{ID: "fao-56-table-12", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, table 12 crop coefficients", Year: "1998", Where: "three transcriptions compared", Mark: Seen}
-	F56T11              = Source{ID: "fao-56-table-11", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, table 11 stage lengths", Year: "1998", Where: "one transcription", Mark: Seen}
-	F56T22              = Source{ID: "fao-56-table-22", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, table 22 root depth and depletion", Year: "1998", Where: "one transcription", Mark: Seen}
+	F56T12              = Source{ID: "fao-56-table-12", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, table 12 crop coefficients", Year: "1998", Where: "three open copies compared", Mark: Seen}
+	F56T11              = Source{ID: "fao-56-table-11", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, table 11 stage lengths", Year: "1998", Where: "one open copy", Mark: Seen}
+	F56T22              = Source{ID: "fao-56-table-22", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, table 22 root depth and depletion", Year: "1998", Where: "one open copy", Mark: Seen}
 	F56T25              = Source{ID: "fao-56-table-25", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, table 25 coefficients under plastic", Year: "1998", Where: "not seen", Mark: FromMemory}
 	SaltUSDA1990        = Source{ID: "salt-usda-1990", Publisher: "USDA ARS Salinity Laboratory", Title: "Relative salt tolerance of herbaceous crops", Year: "1990", Where: "list", Mark: Seen}
 	GermOregon          = Source{ID: "germination-oregon", Publisher: "Oregon State University Extension", Title: "Soil temperature conditions for vegetable seed germination", Year: "2013", Where: "reviewed 2024", Mark: Seen}

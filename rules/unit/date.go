@@ -83,6 +83,16 @@ func ParseDate(s string) (Date, error) {
 	return On(year, month, day), nil
 }
 
+// ParseMonthDay reads MM-DD, a day of any year, as month × 100 + day.
+func ParseMonthDay(s string) (int, error) {
+	day, err := ParseDate("2000-" + s) // a leap year, so that 02-29 is a day
+	if err != nil {
+		return 0, err
+	}
+	_, month, dayOfMonth := day.Civil()
+	return month*100 + dayOfMonth, nil
+}
+
 // DaysIn gives the length of a month.
 func DaysIn(year, month int) int {
 	if month == 12 {

@@ -50,18 +50,27 @@ func modfileFlags(root, work string, untrimmed bool) ([]string, error) {
 	return []string{"-modfile=" + client}, write(filepath.Join(work, "client.sum"), sums)
 }
 
+// clientWork makes the folder in which the client is built, and the flags that
+// build it; the caller removes the folder.
+func clientWork(root string, untrimmed bool) (work string, flags []string, err error) {
+	if work, err = os.MkdirTemp("", workName); err != nil {
+		return "", nil, err
+	}
+	if flags, err = modfileFlags(root, work, untrimmed); err != nil {
+		os.RemoveAll(work)
+		return "", nil, err
+	}
+	return work, flags, nil
+}
+
 // compileClient builds the page's program. -trimpath, -buildvcs=false and an
 // empty build id keep the machine and the moment out of the file.
 func compileClient(root string, untrimmed bool) ([]byte, error) {
-	work, err := os.MkdirTemp("", workName)
+	work, flags, err := clientWork(root, untrimmed)
 	if err != nil {
 		return nil, err
 	}
 	defer os.RemoveAll(work)
-	flags, err := modfileFlags(root, work, untrimmed)
-	if err != nil {
-		return nil, err
-	}
 	target := filepath.Join(work, "app.wasm")
 	args := append([]string{"build"}, flags...)
 	args = append(args, "-trimpath", "-buildvcs=false", "-ldflags=-s -w -buildid=", "-o", target, "./wasm")
@@ -85,15 +94,11 @@ func ClientPackages(untrimmed bool) ([]string, error) {
 	if err != nil {
 		return nil, err
 	}
-	work, err := os.MkdirTemp("", workName)
+	work, flags, err := clientWork(root, untrimmed)
 	if err != nil {
 		return nil, err
 	}
 	defer os.RemoveAll(work)
-	flags, err := modfileFlags(root, work, untrimmed)
-	if err != nil {
-		return nil, err
-	}
 	args := append([]string{"list", "-deps"}, append(flags, "./wasm")...)
 	out, err := goCommand(root, clientEnv, args...).Output()
 	if err != nil {

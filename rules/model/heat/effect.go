@@ -38,14 +38,6 @@ var effects = [Films]Effect{
 	Paper:                {-0.3, -1.5, 1, deepRatio, false, "J. Sustainable Agric. 13(1):55, 1998: kraft and black paper slightly below bare in the afternoon"},
 }
 
-// EffectOf gives the published effect of a film. Bare ground has none.
-func EffectOf(f Film) Effect {
-	if f >= Films {
-		return Effect{}
-	}
-	return effects[f]
-}
-
 // at gives the effect at 5 cm (0) or 10 cm (1).
 func (e *Effect) at(depth int) float64 {
 	if depth == FiveCentimetres {

@@ -39,7 +39,6 @@ var places = map[string]weather.Normals{
 }
 
 func mean(t *Track) *[MaxDays]unit.Celsius { return &t.Mean }
-func low(t *Track) *[MaxDays]unit.Celsius  { return &t.Low }
 func high(t *Track) *[MaxDays]unit.Celsius { return &t.High }
 
 // between gives the carried and the pure difference of two covers, mean over

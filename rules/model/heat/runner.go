@@ -56,7 +56,6 @@ type Runner struct {
 	steps                  int
 	day                    int // next day to run; negative during the spin-up
 	pure                   [Films][Depths]Track
-	daytime                [Films][Depths][MaxDays]float64 // 9–18 h
 	season                 Season
 	done                   bool
 }

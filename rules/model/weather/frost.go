@@ -63,31 +63,18 @@ func (y *Year) Frost(limit unit.Celsius) Frost {
 	case f.Share < 0.9:
 		f.Kind = FrostSome
 	}
-	f.Spring = y.springDates(limit)
-	f.Autumn = y.autumnDates(limit)
+	f.Spring = y.datesFrom(limit, -1, distance(y.Coldest, y.Warmest))
+	f.Autumn = y.datesFrom(limit, +1, distance(y.Warmest, y.Coldest))
 	return f
 }
 
-// springDates walks back from the warmest day, so that the chance of a frost
-// still to come only grows.
-func (y *Year) springDates(limit unit.Celsius) FrostDates {
+// datesFrom walks away from the warmest day, back for spring and on for autumn,
+// so that the chance of a frost beyond the day only grows.
+func (y *Year) datesFrom(limit unit.Celsius, step, days int) FrostDates {
 	dates := noDates
-	days := distance(y.Coldest, y.Warmest)
 	free := chain{limit: limit}
 	for k := 0; k <= days; k++ {
-		d := wrap(y.Warmest - k)
-		risk := 1 - free.add(y, d)
-		dates.note(risk, d)
-	}
-	return dates
-}
-
-func (y *Year) autumnDates(limit unit.Celsius) FrostDates {
-	dates := noDates
-	days := distance(y.Warmest, y.Coldest)
-	free := chain{limit: limit}
-	for k := 0; k <= days; k++ {
-		d := wrap(y.Warmest + k)
+		d := wrap(y.Warmest + step*k)
 		risk := 1 - free.add(y, d)
 		dates.note(risk, d)
 	}
