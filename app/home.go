@@ -144,6 +144,12 @@ func (h *home) Render() app.UI {
 		),
 		app.Main().ID("main").TabIndex(-1).Body(
 			app.Div().Class("two").Body(
+				// The drawing comes first, as narrow screens show it: a browser that
+				// paints before all has come would push the form down under it.
+				app.Section().Class("bed-side").ID("bed-we-make").Body(
+					app.H2().Text("The bed we would make"),
+					&bedDrawing{S: s},
+				),
 				app.Section().Class("ask").ID("field").Body(
 					app.H2().Text("Your field"),
 					// These two are always there, shown or not: the framework matches
@@ -155,10 +161,6 @@ func (h *home) Render() app.UI {
 					&placePart{S: s},
 					moreFields(s),
 					app.P().Class("private").Text("Nothing you type is sent anywhere. It stays on this device."),
-				),
-				app.Section().Class("bed-side").ID("bed-we-make").Body(
-					app.H2().Text("The bed we would make"),
-					&bedDrawing{S: s},
 				),
 			),
 			app.Div().ID("answers").TabIndex(-1).Body(

@@ -386,6 +386,10 @@ func (p *Page) Visible(selector string) bool {
 // Click clicks the middle of the first match, with a real mouse event.
 func (p *Page) Click(selector string) {
 	p.t.Helper()
+	// A page that still scrolls smoothly, or the strip at its foot, would take
+	// the click meant for what stands there.
+	p.do(chromedp.WaitVisible(chromedp.CSS(selector)))
+	p.Do(fmt.Sprintf(`document.querySelector(%s).scrollIntoView({ block: "center", behavior: "instant" })`, quote(selector)))
 	p.do(chromedp.Click(chromedp.CSS(selector), chromedp.NodeVisible))
 }
 
