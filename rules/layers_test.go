@@ -66,7 +66,7 @@ func TestImportsPointOneWay(t *testing.T) {
 			return 1
 		case pkg == "filmfurrow/rules":
 			return 2
-		case strings.HasPrefix(pkg, "filmfurrow/rules/casefile"):
+		case strings.HasPrefix(pkg, "filmfurrow/rules/casefile"), pkg == "filmfurrow/rules/pack":
 			return 3
 		case strings.HasPrefix(pkg, "filmfurrow/app"):
 			return 4

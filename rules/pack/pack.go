@@ -1,0 +1,126 @@
+// Package pack holds eight invented farms for a room full of growers. Each
+// teaches one thing: what the engine answers, and one input that turns it. No
+// farm, name or weather of it is real.
+package pack
+
+import (
+	"filmfurrow/rules"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// Farm is one invented farm and its lesson. A test holds the engine to both
+// answers that the lesson speaks of.
+type Farm struct {
+	ID     string // a word for addresses
+	Title  string
+	Lesson string // one or two plain sentences
+	Asks   rules.Question
+	Answer rules.Option // the engine's answer to it
+	Turn   string       // the input to turn live
+	To     rules.Value  // turned to this,
+	Then   rules.Option // the answer becomes this
+	set    func(*rules.Case)
+	place  *place
+}
+
+// place is invented weather: the twelve months' mean minima and maxima.
+type place struct {
+	latitude, height float64
+	low, high        [12]unit.Celsius
+}
+
+var (
+	coolValley = place{42.5, 250,
+		[12]unit.Celsius{-9, -8, -4, 1.5, 7.5, 13, 15.5, 14.5, 10.5, 4.5, -0.5, -5.5},
+		[12]unit.Celsius{-0.5, 1, 6, 13.5, 20, 25, 27.5, 26.5, 22, 15, 8, 2}}
+	shortSummer = place{46, 310,
+		[12]unit.Celsius{-14, -13, -7, -0.5, 5.5, 11, 14, 13, 8.5, 2.5, -3.5, -10},
+		[12]unit.Celsius{-4, -2.5, 3, 11, 18.5, 23.5, 26, 25, 20, 12.5, 5, -1}}
+	mildCoast = place{39, 15,
+		[12]unit.Celsius{-4.5, -3.5, 0.5, 6, 11.5, 17, 19.5, 18.5, 14.5, 8, 3, -2},
+		[12]unit.Celsius{5.5, 7, 12, 18.5, 23.5, 28, 30.5, 29.5, 26, 19.5, 13.5, 7.5}}
+	hotPlain = place{32, 90,
+		[12]unit.Celsius{4, 5.5, 9, 13, 17.5, 21, 22.5, 22.5, 20, 14, 9, 5.5},
+		[12]unit.Celsius{16, 18, 22, 26, 30, 33, 34, 34, 31.5, 27, 22, 17.5}}
+)
+
+// Case gives the farm's case.
+func (f *Farm) Case() rules.Case {
+	c := rules.Case{Method: "transplant"}
+	c.Place = rules.Place{Own: true, HasNormals: true, TMin: f.place.low, TMax: f.place.high,
+		Latitude: rules.Known(unit.Degrees(f.place.latitude)), Elevation: rules.Known(unit.Metres(f.place.height))}
+	c.Soil = rules.SoilCase{Texture: "sandy-loam", Drainage: "fair", Slope: rules.Known(1.0), Wetness: "moist", Tilth: "fine", Stones: "none"}
+	c.Weeds = rules.WeedCase{Pressure: "moderate", Nutsedge: "none", Insects: "none"}
+	c.Field = rules.FieldCase{Exposure: "open", BedLength: rules.Known(unit.FromFeet(200)), Beds: rules.Known(8.0)}
+	c.Practice = rules.PracticeCase{Laying: "tractor", Tractor: rules.Known(unit.FromHorsepower(55)), People: rules.Known(3.0)}
+	c.Water = rules.WaterCase{Source: "well", Flow: rules.Known(unit.FromGallonsPerMinute(20)), Hours: rules.Known(8.0)}
+	f.set(&c)
+	return c
+}
+
+func plants(c *rules.Case, crop string, month, day int) {
+	c.Crop, c.PlantOn = crop, rules.Known(unit.On(2027, month, day))
+}
+
+func on(month, day int) rules.Value { return rules.Value{Number: float64(unit.On(2027, month, day))} }
+
+func word(w string) rules.Value { return rules.Value{Word: w} }
+
+// Farms is the pack, in the order of a talk. The first is the page's worked
+// example.
+var Farms = [...]Farm{
+	{ID: "otter-bend", Title: "Otter Bend, peppers in a cool spring",
+		Lesson: "Film warms roots, never leaves. On this day the frost is over; set out two weeks sooner, the warm bed does not save the plants.",
+		Asks:   rules.Verdict, Answer: rules.Lay, Turn: "plant_on", To: on(5, 6), Then: rules.LayWithCare,
+		place: &coolValley, set: func(c *rules.Case) {
+			plants(c, "bell-pepper", 5, 20)
+			c.Weeds.Pressure = "heavy"
+		}},
+	{ID: "heron-flat", Title: "Heron Flat, melons in a hot place",
+		Lesson: "The day chooses the colour. Black film pays in spring, when roots want warmth; in summer they want it kept off, and the pale film wins.",
+		Asks:   rules.FilmQuestion, Answer: rules.Option(table.Black), Turn: "plant_on", To: on(6, 20), Then: rules.Option(table.WhiteOnBlack),
+		place: &hotPlain, set: func(c *rules.Case) { plants(c, "muskmelon", 4, 5) }},
+	{ID: "lark-rise", Title: "Lark Rise, sweet corn in a short summer",
+		Lesson: "Clear film warms the most and holds no weeds at all. On clean ground it wins in a short summer; where weeds are heavy it is out.",
+		Asks:   rules.FilmQuestion, Answer: rules.Option(table.Clear), Turn: "weeds.pressure", To: word("heavy"), Then: rules.Option(table.Black),
+		place: &shortSummer, set: func(c *rules.Case) {
+			plants(c, "sweet-corn", 5, 20)
+			c.Method, c.Soil.Texture, c.Soil.Drainage, c.Weeds.Pressure = "seed", "silt-loam", "quick", "light"
+		}},
+	{ID: "gull-meadow", Title: "Gull Meadow, late squash and aphids",
+		Lesson: "Some films are laid against insects, not for warmth. Silver turns aphids away while the plants are small; without aphids it loses.",
+		Asks:   rules.FilmQuestion, Answer: rules.Option(table.SilverOnBlack), Turn: "weeds.insect_pressure", To: word("none"), Then: rules.Option(table.Paper),
+		place: &mildCoast, set: func(c *rules.Case) {
+			plants(c, "summer-squash", 7, 20)
+			c.Method, c.Weeds.Insects = "seed", "aphids"
+		}},
+	{ID: "slow-acre", Title: "Slow Acre, wet ground that drains slowly",
+		Lesson: "A raised bed is a drain. Slow ground asks for a high one; quick ground dries out on it.",
+		Asks:   rules.BedQuestion, Answer: 3, Turn: "soil.drainage", To: word("quick"), Then: 1,
+		place: &mildCoast, set: func(c *rules.Case) {
+			plants(c, "cabbage", 4, 15)
+			c.Soil.Texture, c.Soil.Drainage = "clay-loam", "slow"
+		}},
+	{ID: "quarry-piece", Title: "Quarry Piece, stones under the film",
+		Lesson: "Thickness is bought for stones, wind and a second crop, not for warmth. Clean ground takes the thin film.",
+		Asks:   rules.ThicknessQuestion, Answer: 4, Turn: "soil.stones", To: word("none"), Then: 3,
+		place: &hotPlain, set: func(c *rules.Case) {
+			plants(c, "tomato", 4, 5)
+			c.Soil.Stones = "some"
+		}},
+	{ID: "dry-corner", Title: "Dry Corner, melons on a weak well",
+		Lesson: "Film sheds the rain, so the tape must bring it all. Time a bucket before you buy a roll: this well cannot keep up.",
+		Asks:   rules.Verdict, Answer: rules.LayWithCare, Turn: "water.flow_l_h", To: rules.Value{Number: 5000}, Then: rules.Lay,
+		place: &hotPlain, set: func(c *rules.Case) {
+			plants(c, "muskmelon", 5, 5)
+			c.Soil.Texture, c.Soil.Drainage, c.Field.Beds, c.Water.Flow, c.Water.Hours = "sand", "quick", rules.Known(12.0), rules.Known(unit.LitresPerHour(680)), rules.Known(10.0)
+		}},
+	{ID: "spear-field", Title: "Spear Field, purple nutsedge",
+		Lesson: "Some weeds go through every plastic film. Learn to tell purple nutsedge from yellow before you order: one forbids film, the other asks for care.",
+		Asks:   rules.Verdict, Answer: rules.DoNotLay, Turn: "weeds.nutsedge", To: word("yellow"), Then: rules.LayWithCare,
+		place: &hotPlain, set: func(c *rules.Case) {
+			plants(c, "bell-pepper", 4, 20)
+			c.Weeds.Pressure, c.Weeds.Nutsedge = "heavy", "purple"
+		}},
+}

@@ -1,0 +1,69 @@
+package pack_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/pack"
+)
+
+// because is the rule that each lesson rests on: what it says must differ before
+// and after the turn.
+var because = map[string]string{
+	"otter-bend": "frost-on-planting-day", "heron-flat": "film-cools-hot-ground", "lark-rise": "film-no-weed-control", "gull-meadow": "film-virus-insects",
+	"slow-acre": "bed-drainage", "quarry-piece": "thickness-stones", "dry-corner": "flow-short", "spear-field": "yellow-nutsedge-heavy",
+}
+
+func said(a *rules.Advice, q rules.Question, id string) map[rules.Option]float64 {
+	fits := map[rules.Option]float64{}
+	for _, r := range a.Choice(q).Ranked {
+		for _, f := range r.Factors {
+			if f.Rule.ID == id {
+				fits[r.Option] = f.Fit
+			}
+		}
+	}
+	return fits
+}
+
+// Each farm teaches what it says: the engine gives the lesson's answer, and
+// gives the other one when the one input is turned.
+func TestEachFarmTeachesWhatItSays(t *testing.T) {
+	seen := map[string]bool{}
+	for i := range pack.Farms {
+		f := &pack.Farms[i]
+		t.Run(f.ID, func(t *testing.T) {
+			c := f.Case()
+			require.Empty(t, rules.Check(&c))
+			a, err := rules.Advise(c)
+			require.NoError(t, err)
+			key := func(o rules.Option) string {
+				if o == rules.NoOption {
+					return "none"
+				}
+				return f.Asks.Key(o)
+			}
+			assert.Equal(t, key(f.Answer), key(a.Answers()[f.Asks]), "%s: %s", f.Lesson, f.Asks)
+			in := rules.InputByName(f.Turn)
+			require.NotNil(t, in)
+			was, _ := in.Get(&c)
+			require.NotEqual(t, was, f.To)
+			require.Nil(t, in.CheckValue(f.To))
+			in.Set(&c, f.To)
+			turned, err := rules.Advise(c)
+			require.NoError(t, err)
+			assert.Equal(t, key(f.Then), key(turned.Answers()[f.Asks]), "%s turned: %s", f.Turn, f.Asks)
+			assert.NotEqual(t, f.Answer, f.Then)
+			assert.NotEqual(t, said(&a, f.Asks, because[f.ID]), said(&turned, f.Asks, because[f.ID]), because[f.ID])
+		})
+		assert.False(t, seen[f.ID] || seen[f.Title] || seen[f.Lesson], f.ID)
+		seen[f.ID], seen[f.Title], seen[f.Lesson] = true, true, true
+		c := f.Case()
+		assert.LessOrEqual(t, len(casefile.Link(&c)), 300, "a link of %s", f.ID)
+	}
+	assert.Len(t, pack.Farms, 8)
+}
