@@ -18,6 +18,7 @@ type field struct {
 	Name   string
 	Inline bool // a blank of the sentence: the label is for screen readers
 	ctx    app.Context
+	hand   hand
 	gone   bool
 }
 
@@ -34,14 +35,10 @@ func (f *field) OnDismount() {
 	f.S.leave(f)
 }
 
-// push writes the shown text into the control itself: a browser does not
-// follow a changed attribute once somebody has typed.
+// push writes the shown text into the control itself.
 func (f *field) push() {
-	in := rules.InputByName(f.Name)
-	if el := app.Window().GetElementByID(f.id()); !f.gone && el.Truthy() {
-		if text := f.S.shown(in); el.Get("value").String() != text {
-			el.Set("value", text)
-		}
+	if !f.gone {
+		f.hand.put(f.id(), f.S.shown(rules.InputByName(f.Name)))
 	}
 }
 
@@ -55,6 +52,9 @@ func fieldID(name string) string { return "f-" + strings.NewReplacer(".", "-", "
 func (f *field) Render() app.UI {
 	in := rules.InputByName(f.Name)
 	wrong, bad := f.S.wrong[f.Name]
+	if f.hand.of != "" && f.hand.of != f.Name { // a list moved on
+		f.ctx.Defer(func(app.Context) { f.push() })
+	}
 	label := app.Label().For(f.id()).Text(f.label(in))
 	text := ""
 	if bad {
@@ -97,7 +97,7 @@ func (f *field) control(in *rules.Input, bad bool) app.UI {
 		}
 		return app.Select().ID(f.id()).Name(in.Name).Aria("describedby", describe).Aria("invalid", invalid).Body(list...).OnChange(f.typed)
 	case rules.FormDate:
-		return app.Input().ID(f.id()).Name(in.Name).Type("date").Value(shown).Aria("describedby", describe).Aria("invalid", invalid).OnChange(f.typed)
+		return app.Input().ID(f.id()).Name(in.Name).Type("date").Value(f.hand.start(in.Name, shown)).Aria("describedby", describe).Aria("invalid", invalid).OnChange(f.typed)
 	}
 	mode := "text"
 	if in.Form == rules.FormNumber || in.Form == rules.FormWhole {
@@ -106,12 +106,12 @@ func (f *field) control(in *rules.Input, bad bool) app.UI {
 			mode = "text"
 		}
 	}
-	return app.Input().ID(f.id()).Name(in.Name).Type("text").Attr("inputmode", mode).AutoComplete(false).Value(shown).
+	return app.Input().ID(f.id()).Name(in.Name).Type("text").Attr("inputmode", mode).AutoComplete(false).Value(f.hand.start(in.Name, shown)).
 		Aria("describedby", describe).Aria("invalid", invalid).OnInput(f.typed)
 }
 
 func (f *field) typed(ctx app.Context, _ app.Event) {
-	f.S.set(rules.InputByName(f.Name), ctx.JSSrc().Get("value").String())
+	f.S.set(rules.InputByName(f.Name), f.hand.heard(ctx.JSSrc()))
 }
 
 // errorText is the error in one or two sentences.

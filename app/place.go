@@ -2,6 +2,7 @@ package app
 
 import (
 	"strconv"
+	"strings"
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
@@ -13,33 +14,22 @@ import (
 // own position, or twelve minima and maxima of the grower's own.
 type placePart struct {
 	app.Compo
-	S        *store
-	query    string
-	minima   [12]string
-	maxima   [12]string
-	latitude string
-	wrong    map[string]string
-	told     string
-	filled   bool
+	S     *store
+	wrong map[string]string
+	told  string
 }
 
-func (p *placePart) OnMount(app.Context) {
-	p.S.follow(p, onPlaces|onUnits, func() {
-		p.filled = false
-		p.Update()
-	})
-}
-func (p *placePart) OnDismount() { p.S.leave(p) }
+func (p *placePart) OnMount(app.Context) { p.S.follow(p, onPlaces|onUnits, p.Update) }
+func (p *placePart) OnDismount()         { p.S.leave(p) }
+
+// placeBox is the box that a place is searched in.
+const placeBox = "f-place"
 
 func (p *placePart) Render() app.UI {
-	if !p.filled {
-		p.fill()
-	}
 	return app.Div().Class("place").Body(
 		app.Div().Class("field").Body(
-			app.Label().For("f-place").Text("Find your place: town, station or zip code"),
-			app.Input().ID("f-place").Name("place-search").Type("search").AutoComplete(false).Value(p.query).Aria("describedby", "place-now").
-				OnInput(func(ctx app.Context, _ app.Event) { p.query = ctx.JSSrc().Get("value").String() }),
+			app.Label().For(placeBox).Text("Find your place: town, station or zip code"),
+			&textBox{S: p.S, ID: placeBox, Type: "search", Describe: "place-now"},
 			p.results(),
 			app.P().Class("help").ID("place-now").Text(p.now()),
 		),
@@ -49,8 +39,8 @@ func (p *placePart) Render() app.UI {
 			app.Summary().Text("Type your own monthly temperatures"),
 			app.P().Class("help").Text("Mean daily minimum and maximum of each month, in "+unit.KindTemperature.Symbol(p.S.system)+". From your weather service, or a neighbour’s long record."),
 			app.Div().Class("field").Body(
-				app.Label().For("normals-latitude").Text("Latitude, degrees north (south is minus)"),
-				p.cell("normals-latitude", "Latitude", &p.latitude),
+				app.Label().For(normalsLatitude).Text("Latitude, degrees north (south is minus)"),
+				p.cell(normalsLatitude, ""),
 			),
 			app.Div().Class("months").Body(p.rows()...),
 			app.Button().Type("button").Class("plain").ID("normals-use").Text("Use these temperatures").OnClick(p.useOwn),
@@ -78,13 +68,14 @@ func (p *placePart) now() string {
 }
 
 func (p *placePart) results() app.UI {
-	if p.query == "" {
+	query := p.S.typed[placeBox]
+	if strings.TrimSpace(query) == "" {
 		return app.Ul().Class("results").Hidden(true)
 	}
 	if p.S.places == nil {
 		return app.Ul().Class("results").Body(app.Li().Text("The table of stations is still loading."))
 	}
-	found := p.S.places.Find(p.query, 8)
+	found := p.S.places.Find(query, 8)
 	if len(found) == 0 {
 		return app.Ul().Class("results").Body(app.Li().Text("No station by that name. Try a town nearby, or only its first letters."))
 	}
@@ -92,10 +83,9 @@ func (p *placePart) results() app.UI {
 	for i, st := range found {
 		list[i] = app.Li().Body(app.Button().Type("button").Class("result").Text(stationWords(st, p.S.system)).
 			OnClick(func(ctx app.Context, _ app.Event) {
-				p.query = ""
+				p.S.typed[placeBox] = ""
 				p.S.choose(st)
-				if el := app.Window().GetElementByID("f-place"); el.Truthy() {
-					el.Set("value", "")
+				if el := app.Window().GetElementByID(placeBox); el.Truthy() {
 					el.Call("focus")
 				}
 			}, st.ID))
@@ -111,38 +101,26 @@ func stationWords(st *normals.Station, system unit.System) string {
 	return words + ", " + unit.Quantity{Kind: unit.KindHead, SI: float64(st.Elevation)}.In(system) + " high"
 }
 
-func (p *placePart) fill() {
-	p.filled = true
-	pl := &p.S.c.Place
-	for m := range 12 {
-		p.minima[m] = unit.KindTemperature.Figure(float64(pl.TMin[m]), p.S.system)
-		p.maxima[m] = unit.KindTemperature.Figure(float64(pl.TMax[m]), p.S.system)
-	}
-	p.latitude = unit.KindAngle.Figure(float64(pl.Latitude.Value), p.S.system)
-}
-
 func (p *placePart) rows() []app.UI {
 	rows := []app.UI{app.Span().Text("Month"), app.Span().Text("Minimum"), app.Span().Text("Maximum")}
 	for m := range 12 {
 		name := unit.MonthName(m + 1)
 		rows = append(rows, app.Span().Text(name),
-			p.cell(monthKey("min", m), name+" minimum", &p.minima[m]),
-			p.cell(monthKey("max", m), name+" maximum", &p.maxima[m]))
+			p.cell(monthKey("min", m), name+" minimum"),
+			p.cell(monthKey("max", m), name+" maximum"))
 	}
 	return rows
 }
 
-func (p *placePart) cell(id, label string, at *string) app.UI {
-	wrong := p.wrong[id]
+func (p *placePart) cell(id, label string) app.UI {
 	return app.Div().Body(
-		app.Input().ID(id).Name(id).Type("text").Aria("label", label).Aria("invalid", strconv.FormatBool(wrong != "")).AutoComplete(false).Value(*at).
-			OnInput(func(ctx app.Context, _ app.Event) { *at = ctx.JSSrc().Get("value").String() }, id),
-		app.P().Class("error").Role("alert").Text(wrong),
+		&textBox{S: p.S, ID: id, Type: "text", Label: label, Describe: id + "-error", Wrong: p.wrong[id] != ""},
+		app.P().Class("error").ID(id+"-error").Role("alert").Text(p.wrong[id]),
 	)
 }
 
 func (p *placePart) useOwn(ctx app.Context, _ app.Event) {
-	p.wrong = p.S.ownNormals(p.minima, p.maxima, p.latitude)
+	p.wrong = p.S.ownNormals()
 	if len(p.wrong) > 0 {
 		p.told = strconv.Itoa(len(p.wrong)) + " of the temperatures cannot be used: see beside them. Nothing was changed."
 		return

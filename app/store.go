@@ -283,7 +283,7 @@ func (s *store) shown(in *rules.Input) string {
 		}
 		return "no"
 	}
-	return strings.ReplaceAll(strings.ReplaceAll(in.Kind.Figure(v.Number, s.system), ",", ""), "−", "-")
+	return figure(in.Kind, v.Number, s.system)
 }
 
 // setUnits changes what is shown. The case stays as it is.
@@ -291,9 +291,10 @@ func (s *store) setUnits(system unit.System) {
 	if s.system == system {
 		return
 	}
+	s.convertBoxes(s.system, system)
 	s.system = system
 	for name := range s.typed {
-		if _, bad := s.wrong[name]; !bad {
+		if _, bad := s.wrong[name]; !bad && !isBox(name) {
 			delete(s.typed, name)
 		}
 	}
@@ -332,12 +333,12 @@ func (s *store) locate() {
 }
 
 // ownNormals takes twelve minima and maxima in the reader's units. It answers
-// what is wrong, field by field; the case changes only when all are right.
-func (s *store) ownNormals(minima, maxima [12]string, latitude string) map[string]string {
+// what is wrong, box by box; the case changes only when all are right.
+func (s *store) ownNormals() map[string]string {
 	wrong := map[string]string{}
 	var low, high [12]unit.Celsius
-	read := func(text, key string) unit.Celsius {
-		v, err := unit.KindTemperature.Read(text, s.system)
+	read := func(key string) unit.Celsius {
+		v, err := unit.KindTemperature.Read(s.boxText(key), s.system)
 		if err != nil {
 			wrong[key] = "Write a number."
 		} else if v < -60 || v > 60 {
@@ -346,21 +347,26 @@ func (s *store) ownNormals(minima, maxima [12]string, latitude string) map[strin
 		return unit.Celsius(v)
 	}
 	for m := range 12 {
-		low[m] = read(minima[m], monthKey("min", m))
-		high[m] = read(maxima[m], monthKey("max", m))
-		if wrong[monthKey("min", m)] == "" && wrong[monthKey("max", m)] == "" && low[m] >= high[m] {
-			wrong[monthKey("max", m)] = "The maximum must lie above the minimum."
+		least, most := monthKey("min", m), monthKey("max", m)
+		low[m], high[m] = read(least), read(most)
+		if wrong[least] == "" && wrong[most] == "" && low[m] >= high[m] {
+			wrong[most] = "The maximum must lie above the minimum."
 		}
 	}
-	lat, err := unit.KindAngle.Read(latitude, s.system)
+	lat, err := unit.KindAngle.Read(s.boxText(normalsLatitude), s.system)
 	if err != nil || lat < -66 || lat > 72 {
-		wrong["normals-latitude"] = "Degrees from −66 to 72; south is minus."
+		wrong[normalsLatitude] = "Degrees from −66 to 72; south is minus."
 	}
 	if len(wrong) > 0 {
 		return wrong
 	}
 	s.example = false
 	s.c.Place = rules.Place{Own: true, HasNormals: true, TMin: low, TMax: high, Latitude: rules.Known(unit.Degrees(lat)), Elevation: s.c.Place.Elevation}
+	for name := range s.typed {
+		if strings.HasPrefix(name, "normals-") {
+			delete(s.typed, name) // they stand in the case now
+		}
+	}
 	s.changed()
 	s.tell(onForm | onPlaces)
 	return nil
@@ -370,12 +376,13 @@ func (s *store) ownNormals(minima, maxima [12]string, latitude string) map[strin
 // the page works before the table of stations has come), and every text that
 // stands in a field.
 type saved struct {
-	Schema int               `json:"schema"`
-	Case   string            `json:"case"`
-	Place  rules.Place       `json:"place"`
-	Ticks  map[string]bool   `json:"ticks"`
-	Typed  map[string]string `json:"typed"`
-	System unit.System       `json:"system"`
+	Schema  int               `json:"schema"`
+	Case    string            `json:"case"`
+	Place   rules.Place       `json:"place"`
+	Ticks   map[string]bool   `json:"ticks"`
+	Typed   map[string]string `json:"typed"`
+	System  unit.System       `json:"system"`
+	Example bool              `json:"example"` // the case is the worked example still
 }
 
 const schema = 1
@@ -384,7 +391,7 @@ func (s *store) save() {
 	if s.keep == nil {
 		return
 	}
-	ok := s.keep(saved{Schema: schema, Case: string(casefile.Encode(&s.c)), Place: s.c.Place, Typed: s.typed, Ticks: s.ticks, System: s.system})
+	ok := s.keep(saved{Schema: schema, Case: string(casefile.Encode(&s.c)), Place: s.c.Place, Typed: s.typed, Ticks: s.ticks, System: s.system, Example: s.example})
 	if ok == s.unsaved {
 		s.unsaved = !ok
 		s.tell(onForm)
@@ -399,7 +406,7 @@ func (s *store) take(kept *saved) bool {
 		return false
 	}
 	c.Place = kept.Place
-	s.c, s.example, s.system = c, false, min(kept.System, unit.US)
+	s.c, s.example, s.system = c, kept.Example, min(kept.System, unit.US)
 	s.typed = map[string]string{}
 	s.wrong = map[string]rules.FieldError{}
 	for key, on := range kept.Ticks {
@@ -410,6 +417,9 @@ func (s *store) take(kept *saved) bool {
 	for name, text := range kept.Typed {
 		in := rules.InputByName(name)
 		if in == nil {
+			if isBox(name) {
+				s.typed[name] = text
+			}
 			continue
 		}
 		s.typed[name] = text

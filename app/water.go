@@ -214,10 +214,9 @@ func fieldWords(name string) string {
 // bucketPart turns a bucket test into the flow at the field.
 type bucketPart struct {
 	app.Compo
-	S               *store
-	volume, seconds string
-	says            string
-	wrong           bool
+	S     *store
+	says  string
+	wrong bool
 }
 
 func (b *bucketPart) OnMount(app.Context) { b.S.follow(b, onUnits, func() { b.says = ""; b.Update() }) }
@@ -234,12 +233,10 @@ func (b *bucketPart) Render() app.UI {
 		app.Div().Class("fields").Body(
 			app.Div().Class("field").Body(
 				app.Label().For("bucket-volume").Text("Bucket holds ("+unit.KindVolume.Symbol(b.S.system)+")"),
-				app.Input().ID("bucket-volume").Type("text").Attr("inputmode", "decimal").AutoComplete(false).Aria("describedby", "bucket-says").
-					OnInput(func(ctx app.Context, _ app.Event) { b.volume = ctx.JSSrc().Get("value").String() })),
+				&textBox{S: b.S, ID: "bucket-volume", Type: "text", Describe: "bucket-says"}),
 			app.Div().Class("field").Body(
 				app.Label().For("bucket-seconds").Text("Seconds to fill it"),
-				app.Input().ID("bucket-seconds").Type("text").Attr("inputmode", "decimal").AutoComplete(false).Aria("describedby", "bucket-says").
-					OnInput(func(ctx app.Context, _ app.Event) { b.seconds = ctx.JSSrc().Get("value").String() })),
+				&textBox{S: b.S, ID: "bucket-seconds", Type: "text", Describe: "bucket-says"}),
 		),
 		app.Button().Type("button").Class("plain").ID("bucket-use").Text("Use this flow").OnClick(b.use),
 		app.P().Class(class).ID("bucket-says").Role("status").Text(b.says),
@@ -247,8 +244,8 @@ func (b *bucketPart) Render() app.UI {
 }
 
 func (b *bucketPart) use(app.Context, app.Event) {
-	litres, err := unit.KindVolume.Read(b.volume, b.S.system)
-	seconds, errSeconds := unit.KindNumber.Read(b.seconds, b.S.system)
+	litres, err := unit.KindVolume.Read(b.S.typed["bucket-volume"], b.S.system)
+	seconds, errSeconds := unit.KindNumber.Read(b.S.typed["bucket-seconds"], b.S.system)
 	in := rules.InputByName("water.flow_l_h")
 	flow := rules.Value{Number: float64(rules.Bucket(unit.Litres(litres), seconds))}
 	b.wrong = true
