@@ -1,6 +1,10 @@
 package feed
 
 import (
+	"bytes"
+	"encoding/csv"
+	"os"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -12,16 +16,37 @@ import (
 
 const gallon = unit.LitresPerGallon
 
-// Chlorine table of a microirrigation management reference book (table 3):
-// gal/h = 0.006 × gal/min × ppm ÷ percent.
+// Every cell of a published table of 162: see the head of the file for its
+// source. One cell is a misprint, held by the next test.
 func TestChlorineTable(t *testing.T) {
-	for _, row := range []struct{ gpm, ppm, percent, printed, tolerance float64 }{
-		{100, 1, 5.25, 0.114, 0.0005}, {100, 1, 10, 0.060, 0.0005}, {300, 10, 5.25, 3.429, 0.0005}, {500, 50, 10, 15.0, 0.005},
-		{450, 25, 5.25, 12.86, 0.005}, // printed 12.89: a misprint, see below
-	} {
-		got := Bleach{Strength: unit.Percent(row.percent)}.InjectFor(unit.FromGallonsPerMinute(row.gpm), unit.MilligramsPerLitre(row.ppm))
-		assert.InDelta(t, row.printed, float64(got)/gallon, row.tolerance)
+	raw, err := os.ReadFile("../../../testdata/published/chlorine.csv")
+	require.NoError(t, err)
+	reader := csv.NewReader(bytes.NewReader(raw))
+	reader.Comment = '#'
+	rows, err := reader.ReadAll()
+	require.NoError(t, err)
+	number := func(text string) float64 {
+		v, err := strconv.ParseFloat(text, 64)
+		require.NoError(t, err)
+		return v
 	}
+	cells := 0
+	for _, row := range rows[1:] {
+		bleach, ppm := Bleach{Strength: unit.Percent(number(row[0]))}, unit.MilligramsPerLitre(number(row[1]))
+		for i, printed := range row[2:] {
+			gpm := number(rows[0][i+2])
+			got := float64(bleach.InjectFor(unit.FromGallonsPerMinute(gpm), ppm)) / gallon
+			digits := len(printed) - 1 - strings.Index(printed, ".")
+			if row[0] == "5.25" && ppm == 25 && gpm == 450 {
+				assert.Equal(t, "12.89", printed)
+				assert.Equal(t, "12.86", strconv.FormatFloat(got, 'f', digits, 64))
+			} else {
+				assert.Equal(t, printed, strconv.FormatFloat(got, 'f', digits, 64), "%s %%, %v ppm, %v gal/min", row[0], ppm, gpm)
+			}
+			cells++
+		}
+	}
+	assert.Equal(t, 162, cells)
 }
 
 // Known-bad: the table prints 12.89 gal/h for 25 ppm in 450 gal/min at 5.25 %.
