@@ -141,8 +141,8 @@ func writeText(w io.Writer, a *rules.Advice, system unit.System) {
 			}
 		}
 	}
-	line("\nWater: %s", a.Water.Says.In(system))
-	line("Lay on %s, plant on %s.", a.WaitPlan.LayOn.Words(), a.WaitPlan.PlantOn.Words())
+	writeWater(w, a, system)
+	line("\nLay on %s, plant on %s.", a.WaitPlan.LayOn.Words(), a.WaitPlan.PlantOn.Words())
 	line("\nTaken for granted:")
 	for _, d := range a.Defaults {
 		line("  %s: %s (%s)", d.Field, d.Used.In(system), d.Reason)
