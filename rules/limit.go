@@ -19,6 +19,7 @@ func limitsOf(f *Facts) []Limit {
 		{"weights", unit.Say("The direction of each reason has a source. Its weight is our judgement.")},
 	}
 	list = append(list, warmthLimits(f)...)
+	list = append(list, waterLimits()...)
 	p := &f.Case.Place
 	if !p.Own {
 		list = append(list, Limit{"period", unit.Say("The station's normals are of 1981–2010. Most places have grown warmer since; choose a warm spring to see the effect.")})
@@ -70,4 +71,18 @@ func warmthLimits(f *Facts) []Limit {
 		list = append(list, Limit{"warmth-thaw", unit.Say("Soil warmth: in the two weeks after a thaw the computed mean depends on how finely the ground is divided, by up to {} °C.", 0.165)})
 	}
 	return list
+}
+
+// waterLimits are the water plan's own: where it lies outside a published value
+// or a rule of the trade, and what it cannot see. The figures are those that
+// the tests print and hold.
+func waterLimits() []Limit {
+	tape := unit.FromGallonsPerMinutePer100Feet(0.5)
+	return []Limit{
+		{"water-film", unit.Say("Water: how much of the need film saves is from memory of FAO Paper 56, from {} to {} by crop.", unit.Percent(5), unit.Percent(35))},
+		{"water-thumb", unit.Say("Water: in the mid-Atlantic summer, tape of {} is said to run 2 to 3 h a day (common practice, no source). For July there we compute {} for bell pepper, {} for cucumber, {} for muskmelon, and {} for tomato, which is outside.", tape, unit.Hours(2.3), unit.Hours(2.2), unit.Hours(2.1), unit.Hours(1.8))},
+		{"water-half", unit.Say("Water: drip is said to save up to half the water (common practice, no source). For tomato we compute {}, which is outside.", unit.Percent(56))},
+		{"water-purdue", unit.Say("Water: Purdue University’s hotline gives a tomato five weeks after planting {} of the reference; we compute {} on bare ground and {} under film. It gives a watermelon {}; we compute {} to {} under film.", 0.72, 0.79, 0.51, 0.57, 0.61, 0.65)},
+		{"water-plugs", unit.Say("Water: computed evenness cannot see plugged outlets. Fields measure {} to {} (CIGR handbook).", unit.Percent(65), unit.Percent(80))},
+	}
 }

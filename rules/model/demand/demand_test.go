@@ -67,26 +67,37 @@ func TestBedFeet(t *testing.T) {
 }
 
 // Purdue Vegetable Crops Hotline, 25 June to 11 July: reference 2.79 in, tomato
-// 2.01 in, watermelon 1.60 in, five weeks after planting. Coefficients 0.72 and
-// 0.57. Our curves at days 35 to 51 without film must bracket tomato (whose
-// growers' film is not stated) and with film reach watermelon.
+// 2.01 in, watermelon 1.60 in, five weeks after planting: coefficients of 0.72
+// and 0.57. Ours, over days 35 to 51, disagree: tomato 0.79 on bare ground and
+// 0.51 under film (the hotline does not say whether its growers had film), so
+// that 0.72 lies between; watermelon 0.87 and 0.61 to 0.65. The page's limits
+// print these figures.
 func TestPurdueWindows(t *testing.T) {
 	assert.InDelta(t, 0.72, 2.01/2.79, 0.005)
 	assert.InDelta(t, 0.57, 1.60/2.79, 0.005)
-	mean := func(c Crop, cut FilmCut) float64 {
+	mean := func(c Crop, cut unit.Percent) float64 {
 		sum := 0.0
 		for day := 35; day < 52; day++ {
 			k, cover := c.At(day)
-			sum += k * (1 - float64(cut.At(cover))/100)
+			sum += k * (1 - float64(FilmCut{cut, cut}.At(cover))/100)
 		}
 		return sum / 17
 	}
-	bare, filmed := mean(tomato, FilmCut{}), mean(tomato, FilmCut{35, 35})
-	t.Logf("tomato: Purdue 0.72, ours %.2f bare and %.2f under film; watermelon: Purdue 0.57, ours %.2f bare and %.2f–%.2f under film",
-		bare, filmed, mean(watermelon, FilmCut{}), mean(watermelon, FilmCut{30, 30}), mean(watermelon, FilmCut{25, 25}))
-	assert.Greater(t, bare, 0.72)
-	assert.Less(t, filmed, 0.72)
-	assert.InDelta(t, 0.57, mean(watermelon, FilmCut{25, 30}), 0.08)
+	for _, row := range []struct {
+		crop            string
+		of              Crop
+		cut             unit.Percent
+		published, ours float64
+	}{
+		{"tomato, bare", tomato, 0, 0.72, 0.79}, {"tomato, film", tomato, 35, 0.72, 0.51},
+		{"watermelon, bare", watermelon, 0, 0.57, 0.87}, {"watermelon, film", watermelon, 25, 0.57, 0.65}, {"watermelon, film", watermelon, 30, 0.57, 0.61},
+	} {
+		got := mean(row.of, row.cut)
+		t.Logf("%s: Purdue %.2f, ours %.2f", row.crop, row.published, got)
+		assert.InDelta(t, row.ours, got, 0.005, "%s: the limits of the page say so", row.crop)
+	}
+	assert.Greater(t, mean(tomato, 0), 0.72)
+	assert.Less(t, mean(tomato, 35), 0.72)
 }
 
 // Drip and black film, eddy covariance, Jordan Valley: tomato's mid-season
