@@ -24,7 +24,7 @@ func (v waterView) zonePlan() string {
 	pitch := (right - left) / float64(beds)
 	d.el("path", "class", "w-pipe", "d", "M 34 "+num(main)+" H "+num(left+pitch*(float64(zones[len(zones)-1].FirstBed)-0.5)))
 	d.el("circle", "class", "w-source", "cx", "26", "cy", num(main), "r", "14")
-	d.text(12, main+38, "w-label", "start", "source")
+	d.text(2, main+38, "w-label", "start", "source")
 	each := 1
 	for (len(zones)+each-1)/each > 8 {
 		each++
