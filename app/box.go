@@ -1,6 +1,7 @@
 package app
 
 import (
+	"math"
 	"strconv"
 	"strings"
 
@@ -97,14 +98,14 @@ func (s *store) boxText(id string) string {
 	}
 	pl := &s.c.Place
 	if id == normalsLatitude {
-		return figure(unit.KindAngle, float64(pl.Latitude.Value), s.system)
+		return fine(unit.KindAngle, float64(pl.Latitude.Value), s.system)
 	}
 	for m := range 12 {
 		switch id {
 		case monthKey("min", m):
-			return figure(unit.KindTemperature, float64(pl.TMin[m]), s.system)
+			return fine(unit.KindTemperature, float64(pl.TMin[m]), s.system)
 		case monthKey("max", m):
-			return figure(unit.KindTemperature, float64(pl.TMax[m]), s.system)
+			return fine(unit.KindTemperature, float64(pl.TMax[m]), s.system)
 		}
 	}
 	return ""
@@ -126,7 +127,7 @@ func (s *store) convertBoxes(from, to unit.System) {
 			continue
 		}
 		if v, err := kind.Read(text, from); err == nil {
-			s.typed[name] = figure(kind, v, to)
+			s.typed[name] = fine(kind, v, to)
 		}
 	}
 }
@@ -134,4 +135,10 @@ func (s *store) convertBoxes(from, to unit.System) {
 // figure is a quantity as somebody would type it.
 func figure(kind unit.Kind, v float64, system unit.System) string {
 	return strings.NewReplacer(",", "", "−", "-").Replace(kind.Figure(v, system))
+}
+
+// fine is a quantity to the hundredth, so that normals which go through boxes in
+// either system of units stay what they were.
+func fine(kind unit.Kind, v float64, system unit.System) string {
+	return strconv.FormatFloat(math.Round(kind.Shown(v, system)*100)/100, 'f', -1, 64)
 }

@@ -4,6 +4,7 @@ package main
 
 import (
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -159,4 +160,40 @@ func TestEveryControlOfTheFormIsLargeEnough(t *testing.T) {
 		.filter((e) => e.checkVisibility()).filter((e) => e.getBoundingClientRect().height < 47.5)
 		.map((e) => e.id || e.className || e.innerText)`)
 	assert.Empty(t, small)
+}
+
+// Each redraw comes a frame after the key that caused it. A word typed slowly
+// keeps the space at its end meanwhile, one typed fast on a slow tablet keeps every
+// key, and boxes that stand outside the case are kept over a reload like the rest.
+func TestNoKeyIsLost(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.Wait("the stations", ready)
+	value := func(selector string) string {
+		return browsertest.Eval[string](p, "document.querySelector("+quoted(selector)+").value")
+	}
+	p.Do(`document.querySelector("#f-place").focus()`)
+	for _, key := range "ithaca ny" {
+		p.Press(string(key))
+		time.Sleep(60 * time.Millisecond)
+	}
+	assert.Equal(t, "ithaca ny", value("#f-place"))
+
+	p.Do(`document.querySelectorAll("details").forEach((d) => { d.open = true })`)
+	p.Type("#normals-min-3", "38.5")
+	p.Slow(6)
+	p.Type("#f-field-bed-length-m", "123.456") // the first of the case: the whole form is told
+	p.Type("#f-practice-tractor-kw", "55.25")
+	p.Slow(1)
+	assert.Equal(t, "123.456", value("#f-field-bed-length-m"))
+	assert.Equal(t, "55.25", value("#f-practice-tractor-kw"))
+	assert.Equal(t, "38.5", value("#normals-min-3"), "another field's first key leaves own normals alone")
+
+	p.Reload()
+	p.WaitStarted()
+	assert.Equal(t, "ithaca ny", value("#f-place"))
+	assert.Equal(t, "38.5", value("#normals-min-3"))
+	assert.Equal(t, "123.456", value("#f-field-bed-length-m"))
+	p.Click("#units-metric")
+	p.Wait("the box to follow the units", `document.querySelector("#normals-min-3").value === "3.61"`)
 }

@@ -386,10 +386,22 @@ func (p *Page) Visible(selector string) bool {
 // Click clicks the middle of the first match, with a real mouse event.
 func (p *Page) Click(selector string) {
 	p.t.Helper()
-	// A page that still scrolls smoothly, or the strip at its foot, would take
-	// the click meant for what stands there.
+	// A page that still scrolls, or draws what a key changed, moves between the
+	// press and the release, and a line of text that moves loses the click. So the
+	// target must stand still for five frames.
 	p.do(chromedp.WaitVisible(chromedp.CSS(selector)))
-	p.Do(fmt.Sprintf(`document.querySelector(%s).scrollIntoView({ block: "center", behavior: "instant" })`, quote(selector)))
+	p.Wait(selector+" to stand still", fmt.Sprintf(`new Promise((rest) => {
+		let last = "", still = 0;
+		const look = () => {
+			const el = document.querySelector(%s);
+			el?.scrollIntoView({ block: "center", behavior: "instant" });
+			const box = el?.getBoundingClientRect(), now = el ? box.x + " " + box.y + " " + scrollY : "";
+			still = now && now === last ? still + 1 : 0;
+			last = now;
+			if (still === 5) rest(true); else requestAnimationFrame(look);
+		};
+		look();
+	})`, quote(selector)))
 	p.do(chromedp.Click(chromedp.CSS(selector), chromedp.NodeVisible))
 }
 
