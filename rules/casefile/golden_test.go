@@ -16,7 +16,7 @@ import (
 var update = flag.Bool("update", false, "write the golden advice anew; read the difference before you commit it")
 
 // golden names the cases whose whole advice is kept, byte for byte. The same
-// bytes are asked of the native build and of js/wasm (see .ci/run).
+// bytes are asked of js/wasm by TestGoldenAdviceInTheBrowser in package wasm.
 var golden = []string{"pepper-cool-spring", "tomato-high-summer", "corn-short-season", "broccoli-late-summer", "melon-weak-well",
 	"flowers-by-hand", "tomato-frost-pocket", "strawberry-autumn", "carrot-drill", "squash-virus", "tomato-southern-spring", "eggplant-tropics"}
 
