@@ -41,5 +41,5 @@ func (s *store) calendar() string {
 		now := app.Window().Get("Date").New()
 		stamp = unit.On(now.Call("getFullYear").Int(), now.Call("getMonth").Int()+1, now.Call("getDate").Int())
 	}
-	return string(casefile.Calendar(s.advice.Season(), name, stamp, s.system))
+	return string(casefile.Calendar(s.advice.Season(&s.workOut().list), name, stamp, s.system))
 }

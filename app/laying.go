@@ -10,9 +10,9 @@ import (
 	"filmfurrow/rules/unit"
 )
 
-// layingPart is the laying-day sheet: boxes to tick, settings, the order of
-// work, who stands where, checks, faults. It prints on one sheet, "ready" or
-// "not ready".
+// layingPart is the laying-day sheet: what was found on the day and what follows
+// from it, boxes to tick, settings, the order of work, who stands where, checks,
+// faults. It prints on one sheet, "ready" or "not ready".
 type layingPart struct {
 	app.Compo
 	S        *store
@@ -30,24 +30,24 @@ func (p *layingPart) Render() app.UI {
 	list, _ := p.S.shopping()
 	s := p.S.advice.Sheet(&list)
 	say := func(k sheet.Key, values ...any) string { return unit.Say(sheet.Text(l, k), values...).In(p.S.system) }
-	open := 0
-	boxes := make([]app.UI, len(s.Go))
+	found := make([]app.UI, len(s.Go))
 	for i := range s.Go {
-		key := string(s.Go[i].Key)
-		ticked := p.S.ticks[key]
-		if !ticked {
-			open++
-		}
+		c := &s.Go[i]
+		found[i] = app.Li().Class(string(c.Reply.Key())).Body(app.B().Text(say(c.Reply.Key())), app.Text(" "+c.In(l, p.S.system)))
+	}
+	boxes := make([]app.UI, len(s.Boxes))
+	for i := range s.Boxes {
+		key := string(s.Boxes[i].Key)
 		id := "tick-" + key
 		boxes[i] = app.Li().Body(app.Label().Class("tick").For(id).Body(
-			app.Input().ID(id).Name(id).Type("checkbox").Checked(ticked).OnChange(func(ctx app.Context, _ app.Event) {
+			app.Input().ID(id).Name(id).Type("checkbox").Checked(p.S.ticks[key]).OnChange(func(ctx app.Context, _ app.Event) {
 				p.S.tick(key, ctx.JSSrc().Get("checked").Bool())
 			}, key),
-			app.Span().Text(s.Go[i].In(l, p.S.system))))
+			app.Span().Text(s.Boxes[i].In(l, p.S.system))))
 	}
 	state, class := say("ready"), "state ready"
-	if open > 0 {
-		state, class = say("not-ready", open), "state not-ready"
+	if ready, no, open := s.Ready(func(k sheet.Key) bool { return p.S.ticks[string(k)] }); !ready {
+		state, class = say("not-ready", no, open), "state not-ready"
 	}
 	lines := func(list []rules.SheetLine) []app.UI {
 		items := make([]app.UI, len(list))
@@ -56,40 +56,43 @@ func (p *layingPart) Render() app.UI {
 		}
 		return items
 	}
-	part := func(head string, ordered bool, list []rules.SheetLine) app.UI {
-		if len(list) == 0 {
-			return app.Div().Hidden(true)
-		}
-		if ordered {
-			return app.Div().Body(app.H3().Text(head), app.Ol().Body(lines(list)...))
-		}
-		return app.Div().Body(app.H3().Text(head), app.Ul().Body(lines(list)...))
+	part := func(head string, list []rules.SheetLine) app.UI {
+		return app.Div().Hidden(len(list) == 0).Body(app.H3().Text(head), app.Ul().Body(lines(list)...))
 	}
-	walk := ""
-	if s.WalkBehind {
-		walk = "A walk-behind tractor cannot form a bed and bury the edges in one pass: form first, then lay, on low or flat beds."
+	order := make([]app.UI, len(s.Order))
+	for i := range s.Order {
+		order[i] = app.Li().Text(s.Order[i].In(l, p.S.system))
+	}
+	fields := make([]app.UI, len(dayNames))
+	for i, name := range dayNames {
+		fields[i] = &field{S: p.S, Name: name}
 	}
 	return app.Section().ID("laying-day").Class("sheet").Lang(string(l)).Body(
 		app.H2().Text(say("title")),
 		app.P().Class(class).Role("status").Text(state),
 		p.languages(l),
-		app.P().Text(walk),
+		app.Div().Class("fields").Lang("en").Body(fields...),
 		app.H3().Text(say("head-go")),
+		app.Ul().Class("boxes").Body(found...),
+		app.H3().Text(say("head-boxes")),
 		app.Ul().Class("boxes").Body(boxes...),
 		app.Div().Class("sheet-parts").Body(
-			part(say("head-settings"), false, s.Settings),
-			part(say("head-order"), true, s.Order),
-			part(say("head-people"), false, s.People),
-			part(say("head-checks", s.CheckEvery), false, s.Checks),
-			part(say("head-faults"), false, s.Faults),
-			part(say("head-caution"), false, s.Care)),
+			part(say("head-settings"), s.Settings),
+			app.Div().Body(app.H3().Text(say("head-order")), app.Ol().Body(order...)),
+			part(say("head-people"), s.People),
+			part(s.CheckHow.In(l, p.S.system), s.Checks),
+			part(say("head-faults"), s.Faults),
+			part(say("head-caution"), s.Care)),
 		app.P().Class("help").Text(say("last-word")),
 	)
 }
 
+// dayNames are what is found on laying day, in the order of asking.
+var dayNames = []string{"day.ball", "day.hand", "day.wind_m_s", "day.people", "day.rolls"}
+
 func (p *layingPart) languages(now sheet.Language) app.UI {
 	buttons := []app.UI{app.Legend().Text("Language of this sheet")}
-	for _, l := range sheet.Languages {
+	for _, l := range sheet.Languages() {
 		buttons = append(buttons, app.Button().Type("button").Class("unit").ID("sheet-"+string(l)).Lang(string(l)).Text(l.Name()).
 			Aria("pressed", strconv.FormatBool(l == now)).OnClick(func(app.Context, app.Event) { p.language = l }, string(l)))
 	}
@@ -117,17 +120,24 @@ func (p *seasonPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Up
 func (p *seasonPart) OnDismount()         { p.S.leave(p) }
 
 func (p *seasonPart) Render() app.UI {
-	steps := p.S.advice.Season()
+	a := p.S.advice
+	list, _ := p.S.shopping()
+	steps := a.Season(&list)
 	rows := make([]app.UI, len(steps))
+	told := map[rules.Step]bool{}
 	for i, s := range steps {
 		when := s.On.Words()
 		if s.Days > 1 {
 			when += " to " + s.On.Plus(s.Days-1).Words()
 		}
-		rows[i] = app.Tr().Body(app.Th().Scope("row").Text(when), app.Td().Text(s.What.In(p.S.system)), app.Td().Text(s.Why.In(p.S.system)))
+		what := []app.UI{app.Text(s.What.In(p.S.system))}
+		if !told[s.Step] { // a step's cautions stand where it first bites
+			told[s.Step] = true
+			what = append(what, careOf(a, s.Step, ""))
+		}
+		rows[i] = app.Tr().Body(app.Th().Scope("row").Text(when), app.Td().Body(what...), app.Td().Text(s.Why.In(p.S.system)))
 	}
-	list, _ := p.S.shopping()
-	end := p.S.advice.EndOfFilm(&list)
+	end := a.EndOfFilm(&list)
 	weight := ""
 	if end.Clean > 0 {
 		weight = "Clean it weighs " + unit.Of(end.Clean).In(p.S.system) + "; with soil on it from " + unit.Of(end.Least).In(p.S.system) + " to " + unit.Of(end.Most).In(p.S.system) + " (half soil in a US paper, up to nine tenths in the European standard)."
@@ -144,6 +154,6 @@ func (p *seasonPart) Render() app.UI {
 		app.H3().ID("end-of-film").Text("The end of the film"),
 		app.P().Text(end.Duty.In(p.S.system)),
 		app.P().Text(weight),
-		app.P().Class("help").Text("Organic: "+end.Organic.In(p.S.system)+" (US rule, checked 2026; ask the certifier.)"),
+		app.P().Class("help").Text("Organic, by the US rule: "+end.Organic.In(p.S.system)),
 	)
 }

@@ -30,7 +30,11 @@ func (p *shoppingPart) Render() app.UI {
 	}
 	mass := ""
 	if list.RollMass > 0 {
-		mass = "A roll weighs about " + unit.Of(list.RollMass).In(system) + ": two people lift it. The film on the field weighs " + unit.Of(list.FilmMass).In(system) + "."
+		who := strconv.Itoa(list.Lifters) + " people lift it"
+		if list.Lifters > 3 {
+			who = "a loader lifts it"
+		}
+		mass = "A roll weighs about " + unit.Of(list.RollMass).In(system) + ": " + who + ". The film on the field weighs " + unit.Of(list.FilmMass).In(system) + "."
 	}
 	title := "What to buy"
 	if refused(a) {
@@ -43,7 +47,8 @@ func (p *shoppingPart) Render() app.UI {
 				app.THead().Body(app.Tr().Body(
 					app.Th().Scope("col").Text("Item"), app.Th().Scope("col").Text("Quantity"), app.Th().Scope("col").Text("Your own"), app.Th().Scope("col").Text("How it was worked out"))),
 				app.TBody().Body(rows...))),
-		app.P().Text(mass),
+		app.P().Text(list.Layout.In(system)+" "+mass),
+		careOf(a, rules.StepOrder, "backflow"),
 		app.Div().Class("buttons").Body(
 			app.Button().Type("button").Class("plain").ID("shopping-copy").Text("Copy as text").OnClick(p.copy),
 			app.Button().Type("button").Class("plain").ID("shopping-csv").Text("Save as a table (CSV)").OnClick(func(app.Context, app.Event) {
@@ -51,7 +56,43 @@ func (p *shoppingPart) Render() app.UI {
 			})),
 		app.P().Class("help").Role("status").Text(p.told),
 		p.costs(&cost),
+		p.machine(),
 	)
+}
+
+// careOf shows the cautions of a step, and one more by its id.
+func careOf(a *rules.Advice, step rules.Step, also string) app.UI {
+	var list []app.UI
+	for i := range a.Cautions {
+		if c := &a.Cautions[i]; c.Step == step || c.ID == also {
+			list = append(list, app.P().Text("Take care: "+c.Text+" Last word: "+c.Defers+"."))
+		}
+	}
+	return app.Div().Class("water-care").Hidden(len(list) == 0).Body(list...)
+}
+
+// machine is what the bed in hand asks of tractor and people.
+func (p *shoppingPart) machine() app.UI {
+	m := p.S.advice.MachineOf()
+	body := []app.UI{app.H3().Text("Tractor and layer")}
+	for i := range m.Says {
+		body = append(body, app.P().Text(m.Says[i].In(p.S.system)))
+	}
+	if !m.ByHand {
+		rows := make([]app.UI, len(m.Beds))
+		for i, b := range m.Beds {
+			bed := "Flat"
+			if b.Height > 0 {
+				bed = unit.Of(unit.Short(b.Height)).In(p.S.system)
+			}
+			rows[i] = app.Tr().Body(app.Th().Scope("row").Text(bed), app.Td().Text(unit.Of(b.Least).In(p.S.system)), app.Td().Text([...]string{"?", "Yes", "No"}[b.Can]))
+		}
+		body = append(body, app.Table().Body(
+			app.THead().Body(app.Tr().Body(app.Th().Scope("col").Text("Bed"), app.Th().Scope("col").Text("Least power"), app.Th().Scope("col").Text("Yours can"))),
+			app.TBody().Body(rows...)),
+			app.P().Class("help").Text("Common practice for formed beds of 6 to 8 in; the rest from memory of the trade. Heavy soil wants more."))
+	}
+	return app.Div().ID("tractor").Body(body...)
 }
 
 func (p *shoppingPart) row(l *rules.Line) app.UI {
@@ -59,9 +100,11 @@ func (p *shoppingPart) row(l *rules.Line) app.UI {
 	how := l.How.In(p.S.system)
 	if l.Missing != "" {
 		quantity, how = "?", "Needs "+l.Missing+"."
+	} else if l.Short() {
+		how += " Yours is less than this."
 	}
 	return app.Tr().Body(
-		app.Th().Scope("row").Text(sentence(l.Name)),
+		app.Th().Scope("row").Body(app.Text(sentence(l.Name)), app.Span().Text(l.Spec.In(p.S.system))),
 		app.Td().Class("figure").Text(quantity),
 		app.Td().Body(&field{S: p.S, Name: "shopping." + rules.ItemKeys[l.Item], Inline: true}),
 		app.Td().Text(how))
@@ -85,10 +128,10 @@ func (p *shoppingPart) taken(l *rules.Line) (words, whose string) {
 func (p *shoppingPart) table() string {
 	list, _ := p.S.shopping()
 	var b strings.Builder
-	b.WriteString(csvRow("item", "quantity", "how"))
+	b.WriteString(csvRow("item", "ask for", "quantity", "how"))
 	for i := range list.Lines {
 		words, whose := p.taken(&list.Lines[i])
-		b.WriteString(csvRow(list.Lines[i].Name, words, whose))
+		b.WriteString(csvRow(list.Lines[i].Name, list.Lines[i].Spec.In(p.S.system), words, whose))
 	}
 	return b.String()
 }
@@ -98,6 +141,9 @@ func (p *shoppingPart) copy(ctx app.Context, _ app.Event) {
 	var b strings.Builder
 	for i := range list.Lines {
 		words, _ := p.taken(&list.Lines[i])
+		if spec := list.Lines[i].Spec.In(p.S.system); spec != "" {
+			words += " (" + spec + ")"
+		}
 		b.WriteString(sentence(list.Lines[i].Name) + ": " + words + "\n")
 	}
 	copyText(ctx, b.String(), "Copied.", "This browser does not let the page copy. Select the text by hand.", func(words string) { p.told = words })
@@ -120,7 +166,7 @@ func copyText(ctx app.Context, text, done, failed string, tell func(string)) {
 }
 
 // priceNames are the grower's own prices, in the order of the sum.
-var priceNames = []string{"prices.currency", "prices.film_roll", "prices.tape_m", "prices.fittings_bed", "prices.plant", "prices.wage_hour", "prices.haul_tonne", "prices.crop_unit"}
+var priceNames = []string{"prices.currency", "prices.film_roll", "prices.roll_biodegradable", "prices.roll_paper", "prices.tape_m", "prices.fittings_bed", "prices.plant", "prices.wage_hour", "prices.haul_tonne", "prices.crop_unit"}
 
 func (p *shoppingPart) costs(c *rules.Cost) app.UI {
 	fields := make([]app.UI, len(priceNames))
@@ -145,16 +191,23 @@ func (p *shoppingPart) costs(c *rules.Cost) app.UI {
 	}
 	even := ""
 	if c.BreakEven > 0 {
-		even = " It is paid by " + strconv.FormatFloat(c.BreakEven, 'f', 0, 64) + " units of crop more than bare ground would give."
+		even = " Over bare ground it costs " + money(c.Extra, c.Currency) + " more: " + unit.Of(int(c.BreakEven)).In(p.S.system) + " units of crop pay for that."
 	}
 	films := make([]app.UI, 0, len(c.Films))
-	for _, f := range c.Films {
-		whole := money(f.Total, c.Currency)
+	for i := range c.Films {
+		f := &c.Films[i]
+		film, whole, note := "no price given", money(f.Total, c.Currency), f.Note.In(p.S.system)
+		if f.Film.Given {
+			film = money(f.Film.Value, c.Currency)
+		}
 		if f.Partial {
 			whole += " in part"
 		}
-		films = append(films, app.Tr().Body(app.Th().Scope("row").Text(sentence(f.Name)), app.Td().Class("figure").Text(money(f.Film, c.Currency)),
-			app.Td().Class("figure").Text(money(f.Lifting+f.Haul, c.Currency)), app.Td().Class("figure").Text(whole), app.Td().Text(sentence(f.Note)+".")))
+		if f.UpTo.Given {
+			note += " Up to " + money(f.UpTo.Value, c.Currency) + " a roll it is no dearer than the first."
+		}
+		films = append(films, app.Tr().Body(app.Th().Scope("row").Text(sentence(f.Name)), app.Td().Class("figure").Text(film), app.Td().Class("figure").Text(money(f.Laying, c.Currency)),
+			app.Td().Class("figure").Text(money(f.Lifting, c.Currency)), app.Td().Class("figure").Text(money(f.Haul, c.Currency)), app.Td().Class("figure").Text(whole), app.Td().Text(note)))
 	}
 	w := c.Hours
 	return app.Div().ID("costs").Body(
@@ -168,7 +221,7 @@ func (p *shoppingPart) costs(c *rules.Cost) app.UI {
 		app.P().Text("Work: laying "+unit.Of(w.Laying).In(p.S.system)+" of one person ("+unit.Of(w.LayingClock).In(p.S.system)+" by the clock with "+strconv.Itoa(w.People)+" people), lifting "+unit.Of(w.Lifting).In(p.S.system)+". "+w.How.In(p.S.system)),
 		app.H3().Text("Films side by side"),
 		app.Div().Class("scroll").TabIndex(0).Role("region").Aria("label", "Films side by side").Body(app.Table().Body(
-			app.THead().Body(app.Tr().Body(app.Th().Scope("col").Text("Film"), app.Th().Scope("col").Text("Film"), app.Th().Scope("col").Text("Lifting and hauling"), app.Th().Scope("col").Text("Together"), app.Th().Scope("col").Text("Note"))),
+			app.THead().Body(app.Tr().Body(app.Th().Scope("col").Text("Kind"), app.Th().Scope("col").Text("Film"), app.Th().Scope("col").Text("Laying"), app.Th().Scope("col").Text("Lifting"), app.Th().Scope("col").Text("Hauling"), app.Th().Scope("col").Text("Together"), app.Th().Scope("col").Text("Note"))),
 			app.TBody().Body(films...))),
 	)
 }

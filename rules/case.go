@@ -35,6 +35,7 @@ type Case struct {
 	Feed     FeedCase
 	Prices   PriceCase
 	Shopping [ItemCount]Optional[float64] // the grower's own quantities, in the item's unit
+	Day      DayCase
 	Risk     string
 }
 
@@ -147,10 +148,21 @@ type FeedCase struct {
 	Chlorine Optional[unit.MilligramsPerLitre]
 }
 
+// DayCase is what was found on laying day, before anyone starts.
+type DayCase struct {
+	Ball   string // a squeezed ball of soil, poked
+	Hand   string // the hand after squeezing
+	Wind   Optional[unit.MetresPerSecond]
+	People Optional[float64] // here, not planned
+	Rolls  Optional[float64] // of film, on the headland
+}
+
 // PriceCase holds the grower's own prices, in one currency.
 type PriceCase struct {
 	Currency   string
 	FilmRoll   Optional[float64]
+	RollTilled Optional[float64] // of biodegradable film, as long and wide as the roll of the list
+	RollPaper  Optional[float64] // of paper, likewise
 	TapeMetre  Optional[float64]
 	PlantEach  Optional[float64]
 	WageHour   Optional[float64]

@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"math"
 	"strconv"
 	"strings"
 
@@ -85,10 +86,15 @@ func (in *Input) allowed() string {
 		return "a short text"
 	}
 	text := plain(in.Low) + " to " + plain(in.High)
-	if s := in.Kind.Symbol(unit.Metric); s != "" && in.Kind != unit.KindShort {
-		text += " " + s
-	} else if in.Kind == unit.KindShort {
-		text += " m"
+	symbol := in.Kind.Symbol(unit.Metric)
+	switch in.Kind { // the limits are in SI, and these are shown in another unit
+	case unit.KindShort:
+		symbol = "m"
+	case unit.KindSpeed:
+		symbol = "m/s"
+	}
+	if symbol != "" {
+		text += " " + symbol
 	}
 	return text
 }
@@ -246,6 +252,10 @@ func checkTogether(c *Case) (errs FieldErrors) {
 	if p.FilmWidth.Given && f.BedTop.Given && f.BedTop.Value > p.FilmWidth.Value-2*LeastTuck+0.0005 {
 		add("field.bed_top_m", plain(float64(f.BedTop.Value)), "at most "+plain(round3(float64(p.FilmWidth.Value-2*LeastTuck)))+" m under a roll of "+plain(float64(p.FilmWidth.Value))+" m",
 			"A flat bed already needs the top and 0.127 m of tuck on each side: narrow the top or buy a wider roll.")
+	}
+	if least := f.BedLength.Value + 2*endAllowance; p.RollLength.Given && f.BedLength.Given && p.RollLength.Value < least {
+		add("practice.roll_length_m", plain(float64(p.RollLength.Value)), "at least "+plain(math.Ceil(float64(least)*10)/10)+" m for a bed of "+plain(float64(f.BedLength.Value))+" m",
+			"One roll must cover one bed and both buried ends: splices are not planned. Get a longer roll or split the bed.")
 	}
 	if p.ReuseFilm == "" && (p.ReuseCover.Given || p.ReuseLaidOn.Given) {
 		add("practice.reuse.film", "missing", "the film that is down", "Say which film lies there, or clear the rest.")

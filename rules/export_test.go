@@ -26,6 +26,12 @@ func BruteSides(c Case, in *Input) (sides []Side) {
 	return sides
 }
 
+// ShapeOf is the cross-section of a bed of one height.
+var ShapeOf = shapeOf
+
+// LeastPower is the least power for each height of bed.
+var LeastPower = leastPower
+
 var digs = map[GroundKey]*Ground{}
 
 func mustDig(c Case) *Ground {

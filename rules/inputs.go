@@ -241,16 +241,29 @@ var Inputs = []Input{
 		"Published levels run from 1 mg/L in use to 500 mg/L between crops; the label decides."),
 
 	text("prices.currency", "Currency", "Three letters, such as USD or EUR.", func(c *Case) *string { return &c.Prices.Currency }),
-	price("prices.film_roll", "Price of a roll of film", func(c *Case) *Optional[float64] { return &c.Prices.FilmRoll }),
-	price("prices.tape_m", "Price of a metre of tape", func(c *Case) *Optional[float64] { return &c.Prices.TapeMetre }),
-	price("prices.plant", "Price of a plant", func(c *Case) *Optional[float64] { return &c.Prices.PlantEach }),
-	price("prices.wage_hour", "An hour of work", func(c *Case) *Optional[float64] { return &c.Prices.WageHour }),
-	price("prices.haul_tonne", "Hauling away a tonne of used film", func(c *Case) *Optional[float64] { return &c.Prices.HaulTonne }),
-	price("prices.fittings_bed", "Fittings for one bed", func(c *Case) *Optional[float64] { return &c.Prices.FittingBed }),
-	price("prices.crop_unit", "Your price for one unit of crop, after picking and packing", func(c *Case) *Optional[float64] { return &c.Prices.CropUnit }),
+	price("prices.film_roll", "Price of a roll of film", unit.KindNumber, func(c *Case) *Optional[float64] { return &c.Prices.FilmRoll }),
+	price("prices.tape_m", "Price of drip tape", unit.KindPriceLong, func(c *Case) *Optional[float64] { return &c.Prices.TapeMetre }),
+	price("prices.plant", "Price of a plant", unit.KindNumber, func(c *Case) *Optional[float64] { return &c.Prices.PlantEach }),
+	price("prices.wage_hour", "An hour of work", unit.KindNumber, func(c *Case) *Optional[float64] { return &c.Prices.WageHour }),
+	price("prices.haul_tonne", "Hauling used film away", unit.KindPriceMass, func(c *Case) *Optional[float64] { return &c.Prices.HaulTonne }),
+	price("prices.fittings_bed", "Fittings for one bed", unit.KindNumber, func(c *Case) *Optional[float64] { return &c.Prices.FittingBed }),
+	price("prices.crop_unit", "One unit of crop, after picking and packing", unit.KindNumber, func(c *Case) *Optional[float64] { return &c.Prices.CropUnit }),
+	price("prices.roll_biodegradable", "A roll of biodegradable film, as long and wide", unit.KindNumber, func(c *Case) *Optional[float64] { return &c.Prices.RollTilled }),
+	price("prices.roll_paper", "A roll of paper mulch, as long and wide", unit.KindNumber, func(c *Case) *Optional[float64] { return &c.Prices.RollPaper }),
 
 	own(ItemFilm), own(ItemTape), own(ItemHeader), own(ItemTakeOffs), own(ItemEnds), own(ItemValves), own(ItemRegulators),
 	own(ItemFilter), own(ItemGauge), own(ItemBackflow), own(ItemInjector), own(ItemPins), own(ItemPlants),
+
+	choice("day.ball", "A ball of soil, squeezed and poked", "Take it from as deep as the bed will be.", func(c *Case) *string { return &c.Day.Ball },
+		Choosable{"crumbles", "crumbles to dust"}, Choosable{"breaks", "holds, and breaks when poked"}, Choosable{"ribbons", "ribbons and shines"}),
+	choice("day.hand", "The hand that squeezed it", "At field capacity the ball leaves its wet outline, and no water runs.", func(c *Case) *string { return &c.Day.Hand },
+		Choosable{"dry", "is dry"}, Choosable{"outline", "shows a wet outline"}, Choosable{"water", "drips"}),
+	mended(number("day.wind_m_s", "Wind now", "By a gauge, or from the nearest station.", unit.KindSpeed, 0, 60, 0.5, func(c *Case) *Optional[unit.MetresPerSecond] { return &c.Day.Wind }),
+		"Check the unit: 1 m/s is 3.6 km/h or 2.2 mph."),
+	mended(whole("day.people", "People here today", "Those who work, the driver too.", 0, 50, func(c *Case) *Optional[float64] { return &c.Day.People }),
+		"Count those who are here, from 0 to 50."),
+	mended(whole("day.rolls", "Rolls of film on the headland", "", 0, 100000, func(c *Case) *Optional[float64] { return &c.Day.Rolls }),
+		"Count whole rolls; a part of a roll is none."),
 
 	choice("risk", "Which spring to plan for", "A cool spring comes about one year in ten, and so does a warm one.", func(c *Case) *string { return &c.Risk },
 		Choosable{"cool", "a cool spring"}, Choosable{"usual", "a usual spring"}, Choosable{"warm", "a warm spring"}),
@@ -264,12 +277,17 @@ func mended(in Input, mend string) Input {
 
 // own is the row of a quantity that the grower writes over ours.
 func own(item Item) Input {
-	return number("shopping."+ItemKeys[item], capital(itemNames[item])+", your own figure", "Written over ours; both are kept.", kindOfItem(item), 0, 1000000, 1,
+	in := number("shopping."+ItemKeys[item], capital(itemNames[item])+", your own figure", "Written over ours; both are kept.", kindOfItem(item), 0, 1000000, 1,
 		func(c *Case) *Optional[float64] { return &c.Shopping[item] })
+	if in.Kind == unit.KindCount {
+		in.Form = FormWhole
+	}
+	return mended(in, "A quantity is 0 or more. Leave it out to take ours.")
 }
 
-func price(name, label string, at func(*Case) *Optional[float64]) Input {
-	return number(name, label, "Your own price; left out, the total is partial and says so.", unit.KindNumber, 0, 1000000, 0.01, at)
+func price(name, label string, kind unit.Kind, at func(*Case) *Optional[float64]) Input {
+	return mended(number(name, label, "Your own price; left out, the total is partial and says so.", kind, 0, 1000000, 0.01, at),
+		"A price is 0 or more. Leave it out where you have none.")
 }
 
 // Series is one row for each list of twelve monthly figures.

@@ -25,19 +25,23 @@ type Cost struct {
 	PerMetre  float64 // of bed
 	PerFoot   float64
 	PerPlant  float64
-	BreakEven float64 // units of crop that pay the total; 0 without a price of the crop
+	Extra     float64 // over bare ground: all but the plants
+	BreakEven float64 // units of crop that pay for what film costs over bare ground; 0 without a price of the crop
 	Films     []FilmCost
 	Hours     Work
 }
 
 // FilmCost sets one film beside another: the film, laying, lifting, hauling.
 type FilmCost struct {
-	Name                string
-	Film, Lifting, Haul float64
-	Total               float64
-	Partial             bool
-	Note                string
-	Seasons             float64
+	Name                  string
+	Film                  Optional[float64] // not given: the grower named no price of this film
+	Laying, Lifting, Haul float64
+	Total                 float64
+	Partial               bool
+	Note                  unit.Phrase
+	// UpTo is the price of a roll up to which this film costs no more than the
+	// film of the advice; not given for that film itself, or where prices miss.
+	UpTo Optional[float64]
 }
 
 // Work is the work of laying and lifting, in hours of one person.
@@ -53,8 +57,8 @@ type Work struct {
 // drip and trench, one farm's own count. By tractor: from memory of the trade.
 const (
 	handHoursPerMetre = 4.0 / (150 * unit.MetresPerFoot)
-	layingSpeed       = 0.9                               // m/s, 2 mph
-	turnMinutes       = 5.0                               // at each bed end, for beginners
+	layingSpeed       = unit.MetresPerSecond(0.9)         // 2 mph: from memory, 1.5–3 mph
+	turnMinutes       = 5.0                               // at each bed end, for beginners: from memory, 3–6 min
 	liftHoursPerMetre = 9.0 / (7260 * unit.MetresPerFoot) // 8–10 h an acre of 6-ft centres, by hand with a lifter
 )
 
@@ -64,17 +68,21 @@ func (a *Advice) WorkOf() Work {
 	metres, beds := float64(f.BedMetres), c.Field.Beds.Or(0)
 	w := Work{Lifting: halfHours(metres * liftHoursPerMetre)}
 	if c.Practice.Laying == "hand" {
-		w.People = 2
+		w.People = max(leastHands, int(c.Practice.People.Or(leastHands)))
 		w.Laying = halfHours(metres * handHoursPerMetre)
-		w.LayingClock = halfHours(metres * handHoursPerMetre / 2)
+		w.LayingClock = halfHours(metres * handHoursPerMetre / float64(w.People))
 		w.How = unit.Say("By hand: one farm counted 4 hours of one person for {} of bed, with tape and trench.", unit.Metres(150*unit.MetresPerFoot))
 		return w
 	}
-	w.People = 3
-	clock := metres/layingSpeed/3600 + beds*turnMinutes/60
+	w.People = max(leastHands, int(c.Practice.People.Or(3)))
+	passes := 1.0
+	if c.Practice.Tractor.Given && c.Practice.Tractor.Value <= leastWalk {
+		passes = 2 // it forms first and lays after
+	}
+	clock := passes * (metres/float64(layingSpeed)/3600 + beds*turnMinutes/60)
 	w.LayingClock = halfHours(clock)
-	w.Laying = halfHours(clock * 3)
-	w.How = unit.Say("By tractor: about {} along the bed, and {} to turn, cut and bury each end.", unit.MetresPerSecond(layingSpeed), unit.Minutes(turnMinutes))
+	w.Laying = halfHours(clock * float64(w.People))
+	w.How = unit.Say("By tractor: about {} along the bed, and {} to turn, cut and bury each end.", layingSpeed, unit.Minutes(turnMinutes))
 	return w
 }
 
@@ -99,14 +107,14 @@ func (a *Advice) CostOf(s *Shopping) Cost {
 	}
 	film, tape, plants := s.Lines[ItemFilm].Taken(), s.Lines[ItemTape].Taken(), s.Lines[ItemPlants].Taken()
 	add("Film", film, p.FilmRoll, unit.Say("{} rolls at your price of a roll.", film))
-	add("Drip tape", tape, p.TapeMetre, unit.Say("{} at your price of a metre.", unit.Metres(tape)))
+	add("Drip tape", tape, p.TapeMetre, unit.Say("{} at your price.", unit.Metres(tape)))
 	add("Fittings", a.Case.Field.Beds.Or(0), p.FittingBed, unit.Say("{} beds at your price of the fittings for a bed.", a.Case.Field.Beds.Or(0)))
 	add("Plants or seed", plants, p.PlantEach, unit.Say("{} at your price of one.", int(plants)))
 	hours := float64(c.Hours.Laying)
 	add("Laying", hours, p.WageHour, unit.Say("{} of one person at your wage.", c.Hours.Laying))
 	lifting, haul := a.liftAndHaul(s, a.Facts.Film)
 	add("Lifting", lifting, p.WageHour, unit.Say("{} of one person at your wage.", unit.Hours(lifting)))
-	add("Hauling", haul, p.HaulTonne, unit.Say("{} with the soil on it, at your price of a tonne.", unit.Kilograms(haul*1000)))
+	add("Hauling", haul, p.HaulTonne, unit.Say("{} with the soil on it, at your price.", unit.Kilograms(haul*1000)))
 	c.Total = cents(c.Total)
 	if m := float64(a.Facts.BedMetres); m > 0 {
 		c.PerMetre, c.PerFoot = cents(c.Total/m), cents(c.Total*unit.MetresPerFoot/m)
@@ -114,14 +122,16 @@ func (a *Advice) CostOf(s *Shopping) Cost {
 	if plants > 0 {
 		c.PerPlant = cents(c.Total / plants)
 	}
+	c.Extra = cents(c.Total - c.Lines[plantsLine].Amount)
 	if p.CropUnit.Given && p.CropUnit.Value > 0 {
-		c.BreakEven = math.Ceil(c.Total / p.CropUnit.Value)
+		c.BreakEven = math.Ceil(cents(c.Extra/p.CropUnit.Value) - 1e-9)
 	}
-	for _, film := range [...]table.FilmID{a.Facts.Film, table.Black, table.BiodegradableBlack, table.Paper} {
-		c.film(a, s, film)
-	}
+	c.films(a, s)
 	return c
 }
+
+// plantsLine is the place of plants or seed in the sum: bare ground needs them too.
+const plantsLine = 3
 
 func cents(v float64) float64 { return math.Round(v*100) / 100 }
 
@@ -135,41 +145,54 @@ func (a *Advice) liftAndHaul(s *Shopping, film table.FilmID) (hours, tonnes floa
 	return float64(a.WorkOf().Lifting), float64(s.FilmMass) * 4 / 1000
 }
 
-// film sets one film beside the others once. Its price is the grower's roll of
-// the chosen film, scaled by the published price classes.
-func (c *Cost) film(a *Advice, s *Shopping, film table.FilmID) {
-	if film == table.NoFilm {
+// films sets the film of the advice beside the same film kept for another crop,
+// film that is tilled in, and paper.
+func (c *Cost) films(a *Advice, s *Shopping) {
+	own := a.Facts.Film
+	if own == table.NoFilm {
 		return
 	}
-	name := film.Name()
-	for _, have := range c.Films {
-		if have.Name == name {
-			return
-		}
-	}
 	p := &a.Case.Prices
-	f := FilmCost{Name: name, Seasons: 1, Partial: !p.FilmRoll.Given || !p.WageHour.Given}
-	scale := 1.0
-	if a.Facts.Film != table.NoFilm {
-		scale = table.Films[film].PriceClass.Value / table.Films[a.Facts.Film].PriceClass.Value
+	rolls := s.Lines[ItemFilm].Taken()
+	set := func(film table.FilmID, roll Optional[float64], note unit.Phrase) FilmCost {
+		hours, tonnes := a.liftAndHaul(s, film)
+		f := FilmCost{Name: film.Name(), Note: note, Laying: cents(float64(c.Hours.Laying) * p.WageHour.Or(0)),
+			Lifting: cents(hours * p.WageHour.Or(0)), Haul: cents(tonnes * p.HaulTonne.Or(0)),
+			Partial: !roll.Given || !p.WageHour.Given || (tonnes > 0 && !p.HaulTonne.Given)}
+		if roll.Given {
+			f.Film = Known(cents(rolls * roll.Value))
+		}
+		f.Total = cents(f.Film.Value + f.Laying + f.Lifting + f.Haul)
+		return f
 	}
-	f.Film = cents(s.Lines[ItemFilm].Taken() * p.FilmRoll.Or(0) * scale)
-	hours, tonnes := a.liftAndHaul(s, film)
-	f.Lifting, f.Haul = cents(hours*p.WageHour.Or(0)), cents(tonnes*p.HaulTonne.Or(0))
-	f.Partial = f.Partial || (tonnes > 0 && !p.HaulTonne.Given)
-	f.Total = cents(f.Film + f.Lifting + f.Haul)
-	switch {
-	case film == a.Facts.Film:
-		f.Note = "the film of the advice, at your price"
-	default:
-		f.Note = "priced by its published class beside the film of the advice"
-	}
-	c.Films = append(c.Films, f)
-	if crops := a.Case.Practice.CropsOnFilm.Or(1); film == a.Facts.Film && crops > 1 {
-		again := f
-		again.Name, again.Seasons = name+", for "+plain(crops)+" crops", crops
-		again.Film, again.Lifting, again.Haul = cents(f.Film/crops), cents(f.Lifting/crops), cents(f.Haul/crops)
-		again.Total, again.Note = cents(f.Total/crops), "the share of one crop"
+	first := set(own, p.FilmRoll, unit.Say("The film of the advice, for one crop."))
+	c.Films = append(c.Films, first)
+	if r := &table.Films[own]; r.Removal == table.LiftAndHaul {
+		crops := max(2, a.Case.Practice.CropsOnFilm.Or(1))
+		again := first
+		again.Name += ", reused"
+		again.Film.Value = cents(first.Film.Value / crops)
+		again.Laying, again.Lifting, again.Haul = cents(first.Laying/crops), cents(first.Lifting/crops), cents(first.Haul/crops)
+		again.Total = cents(first.Total / crops)
+		again.Note = unit.Say("The share of one of {} crops.", int(crops))
+		if left := r.CoverLeft; left.Given() {
+			again.Note = unit.Say("The share of one of {} crops; after two, {} of its cover was left in a trial.", int(crops), left.Value)
+		}
 		c.Films = append(c.Films, again)
 	}
+	beside := func(film table.FilmID, roll Optional[float64], note unit.Phrase) {
+		if film == own {
+			return
+		}
+		f := set(film, roll, note)
+		if !first.Partial && rolls > 0 {
+			f.UpTo = Known(math.Floor((first.Total-f.Laying-f.Lifting-f.Haul)/rolls*100+1e-6) / 100)
+		}
+		c.Films = append(c.Films, f)
+	}
+	if table.Films[own].Removal != table.LiftAndHaul {
+		beside(table.Black, Optional[float64]{}, unit.Say("Plastic that must be lifted and hauled."))
+	}
+	beside(table.BiodegradableBlack, p.RollTilled, unit.Say("Tilled in: nothing to lift or haul. Film that sticks to fruit may cost you a part of the price."))
+	beside(table.Paper, p.RollPaper, unit.Say("Tilled in: nothing to lift or haul. Its edges rot first: bury them deep."))
 }

@@ -13,7 +13,14 @@ import (
 type SheetLine struct {
 	Key        sheet.Key
 	Quantities []unit.Quantity
-	Gate       bool // a box to tick before anyone lays
+}
+
+func line(k sheet.Key, values ...any) SheetLine {
+	l := SheetLine{Key: k}
+	for _, v := range values {
+		l.Quantities = append(l.Quantities, unit.Of(v))
+	}
+	return l
 }
 
 // In prints the line in a language and a system of units.
@@ -21,13 +28,72 @@ func (l *SheetLine) In(language sheet.Language, system unit.System) string {
 	return unit.Phrase{Text: sheet.Text(language, l.Key), Quantities: l.Quantities}.In(system)
 }
 
+// Reply is what is known of one condition of laying day.
+type Reply uint8
+
+// The replies.
+const (
+	Unasked Reply = iota // nothing was entered: nobody starts on a guess
+	Yes
+	No
+)
+
+// replyKeys are the replies' words on the sheet.
+var replyKeys = [...]sheet.Key{"stop-open", "stop-yes", "stop-no"}
+
+// Key names the reply's word on the sheet.
+func (r Reply) Key() sheet.Key { return replyKeys[r] }
+
+// Condition is one thing that must hold before anyone lays, with the reply that
+// follows from what was entered.
+type Condition struct {
+	SheetLine
+	Reply Reply
+}
+
+// Stage is one step of the work from soil to film: it takes what the stage
+// before gives.
+type Stage struct {
+	Takes, Gives sheet.Key
+	Does         SheetLine
+}
+
+// In prints the stage in a language and a system of units.
+func (s *Stage) In(language sheet.Language, system unit.System) string {
+	return sheet.Text(language, s.Takes) + " → " + sheet.Text(language, s.Gives) + ": " + s.Does.In(language, system)
+}
+
 // Sheet is the laying-day sheet, part by part.
 type Sheet struct {
-	Go, Settings, Order, People, Checks, Faults, Care []SheetLine
-	CheckEvery                                        unit.Metres
-	ByHand                                            bool
-	WalkBehind                                        bool // too little power to form and cover a bed in one pass
-	NeedPower                                         unit.Kilowatts
+	Go       []Condition // worked out from what was entered
+	Boxes    []SheetLine // to tick
+	Settings []SheetLine
+	Order    []Stage
+	People   []SheetLine
+	Checks   []SheetLine
+	Faults   []SheetLine
+	Care     []SheetLine
+	CheckHow SheetLine
+	ByHand   bool
+}
+
+// Ready tells whether everything says yes and every box is ticked; else how
+// many conditions say no and how many conditions and boxes are open.
+func (s *Sheet) Ready(ticked func(sheet.Key) bool) (ready bool, no, open int) {
+	for i := range s.Go {
+		switch s.Go[i].Reply {
+		case No:
+			no++
+		case Unasked:
+			open++
+		}
+	}
+	for i := range s.Boxes {
+		if !ticked(s.Boxes[i].Key) {
+			open++
+		}
+	}
+	return no+open == 0, no, open
 }
 
 // Figures of the sheet that are not answers.
@@ -37,107 +103,264 @@ const (
 	walkBehind = unit.Metres(10 * unit.MetresPerFoot) // from memory
 	tapeTail   = unit.Metres(3 * unit.MetresPerFoot)  // 3–5 ft left at each end: from memory
 	checkEvery = unit.Metres(30)                      // our judgement
-	leastWalk  = unit.Kilowatts(11)                   // 15 hp: what walk-behind machines have
+	leastHands = 2                                    // a driver and one at the row start, or two by hand: common practice
 )
+
+// goOrNoGo answers the conditions from what was found on the day.
+func (a *Advice) goOrNoGo(s *Shopping) (list []Condition) {
+	d, p := &a.Case.Day, &a.Case.Practice
+	add := func(r Reply, k sheet.Key, values ...any) { list = append(list, Condition{line(k, values...), r}) }
+	if v, ok := a.Verdict.Best(); ok && v == DoNotLay {
+		add(No, "verdict-no")
+	}
+	switch d.Ball {
+	case "":
+		add(Unasked, "ball-open")
+	case "breaks":
+		add(Yes, "ball-yes")
+	default:
+		add(No, sheet.Key("ball-"+d.Ball))
+	}
+	switch d.Hand {
+	case "":
+		add(Unasked, "hand-open")
+	case "outline":
+		add(Yes, "hand-yes")
+	default:
+		add(No, sheet.Key("hand-"+d.Hand))
+	}
+	switch {
+	case !d.Wind.Given:
+		add(Unasked, "wind-open", windLimit)
+	case d.Wind.Value <= windLimit:
+		add(Yes, "wind-yes", d.Wind.Value, windLimit)
+	default:
+		add(No, "wind-no", d.Wind.Value, windLimit)
+	}
+	enough := func(have Optional[float64], need int, key string) {
+		switch {
+		case !have.Given:
+			add(Unasked, sheet.Key(key+"-open"), need)
+		case int(have.Value) >= need:
+			add(Yes, sheet.Key(key+"-yes"), int(have.Value), need)
+		default:
+			add(No, sheet.Key(key+"-no"), int(have.Value), need)
+		}
+	}
+	enough(d.People, leastHands, "people")
+	if rolls := int(s.Lines[ItemFilm].Taken()); rolls > 0 {
+		enough(d.Rolls, rolls, "rolls")
+	} else {
+		add(Unasked, "rolls-unknown")
+	}
+	if p.Laying != "hand" {
+		need := a.NeedPower()
+		switch {
+		case !p.Tractor.Given:
+			add(Unasked, "tractor-open", need)
+		case p.Tractor.Value+0.5 >= need:
+			add(Yes, "tractor-yes", p.Tractor.Value, need)
+		default:
+			add(No, "tractor-no", p.Tractor.Value, need)
+		}
+	}
+	return list
+}
 
 // Sheet works out the laying-day sheet from the answers.
 func (a *Advice) Sheet(s *Shopping) Sheet {
 	p, b := &a.Case.Practice, a.Shape
-	out := Sheet{CheckEvery: checkEvery, ByHand: p.Laying == "hand"}
-	line := func(k sheet.Key, values ...any) SheetLine {
-		l := SheetLine{Key: k}
-		for _, v := range values {
-			l.Quantities = append(l.Quantities, unit.Of(v))
-		}
-		return l
-	}
-	box := func(k sheet.Key, values ...any) {
-		l := line(k, values...)
-		l.Gate = true
-		out.Go = append(out.Go, l)
-	}
-	bed, _ := a.Bed.Best()
-	out.NeedPower = leastPower[bed]
-	people := 3
-	if out.ByHand {
-		people = 2
-	}
-	if p.People.Given {
-		people = max(2, int(p.People.Value))
-	}
-	box("go-ball")
-	box("go-moist")
-	box("go-wind", windLimit)
-	box("go-people", people)
-	box("go-parts", int(s.Lines[ItemFilm].Taken()))
-	if out.ByHand {
-		box("go-hand")
-	} else {
-		box("go-tractor", out.NeedPower)
-		out.WalkBehind = p.Tractor.Given && p.Tractor.Value <= leastWalk
-	}
-	box("go-lines")
-	box("go-backflow")
-	if p.FumigatedOn.Given {
-		box("go-label")
-	}
-	box("go-read")
+	out := Sheet{ByHand: p.Laying == "hand", Go: a.goOrNoGo(s)}
+	to := func(list *[]SheetLine, k sheet.Key, values ...any) { *list = append(*list, line(k, values...)) }
 
-	set := func(k sheet.Key, values ...any) { out.Settings = append(out.Settings, line(k, values...)) }
+	to(&out.Boxes, "go-parts")
+	if out.ByHand {
+		to(&out.Boxes, "go-tools")
+	} else {
+		to(&out.Boxes, "go-weight")
+		to(&out.Boxes, "go-signal")
+	}
+	to(&out.Boxes, "go-lines")
+	to(&out.Boxes, "go-backflow")
+	if p.FumigatedOn.Given {
+		to(&out.Boxes, "go-label")
+	}
+	to(&out.Boxes, "go-read")
+
 	if b.Height == 0 {
-		set("set-flat")
+		to(&out.Settings, "set-flat")
 	} else {
-		set("set-height", unit.Short(b.Height))
-		set("set-crown", unit.Short(b.Crown))
+		to(&out.Settings, "set-height", unit.Short(b.Height))
+		to(&out.Settings, "set-crown", unit.Short(b.Crown))
 	}
-	set("set-top", unit.Short(b.Top), unit.Short(b.Base), b.Centres)
+	to(&out.Settings, "set-top", unit.Short(b.Top), unit.Short(b.Base), b.Centres)
 	if t, ok := a.ThicknessChosen(); ok {
-		set("set-film", unit.Short(b.FilmWidth), t)
+		to(&out.Settings, "set-film", unit.Short(b.FilmWidth), t)
 	} else {
-		set("set-film-by", unit.Short(b.FilmWidth))
+		to(&out.Settings, "set-film-by", unit.Short(b.FilmWidth))
 	}
-	set("set-tuck", unit.Short(b.Tuck), unit.Short(LeastTuck))
+	to(&out.Settings, "set-tuck", unit.Short(b.Tuck), unit.Short(LeastTuck))
 	if t := a.TapePlan.Tape; t != nil {
-		set("set-tape", a.TapePlan.Lines, unit.Short(a.TapePlan.Depth), unit.Short(t.Spacing))
+		to(&out.Settings, "set-tape", a.TapePlan.Lines, unit.Short(a.TapePlan.Depth), unit.Short(t.Spacing))
 	}
 	if a.TapePlan.Offset > 0 {
-		set("set-offset", unit.Short(a.TapePlan.Offset))
+		to(&out.Settings, "set-offset", unit.Short(a.TapePlan.Offset))
 	}
-	set("set-tension")
+	to(&out.Settings, "set-tension")
+	if w := a.WorkOf(); w.Laying > 0 && out.ByHand {
+		to(&out.Settings, "set-work", w.Laying, w.LayingClock)
+	} else if w.Laying > 0 {
+		to(&out.Settings, "set-speed", layingSpeed, w.LayingClock)
+	}
 
-	do := func(k sheet.Key, values ...any) { out.Order = append(out.Order, line(k, values...)) }
+	depth := unit.Short(a.TapePlan.Depth)
+	do := func(takes, gives, k sheet.Key, values ...any) {
+		out.Order = append(out.Order, Stage{takes, gives, line(k, values...)})
+	}
 	if out.ByHand {
-		do("do-trench")
+		do("flow-soil", "flow-bed", "by-hand-bed")
+		do("flow-bed", "flow-taped", "by-hand-tape", depth)
+		do("flow-taped", "flow-draped", "by-hand-film")
+		do("flow-draped", "flow-tight", "by-hand-tight")
+		do("flow-tight", "flow-covered", "by-hand-cover", unit.Short(LeastTuck))
 	} else {
-		do("do-soil")
-		do("do-form")
+		do("flow-soil", "flow-ridge", "do-soil")
+		do("flow-ridge", "flow-bed", "do-form")
+		do("flow-bed", "flow-taped", "do-tape", depth)
+		do("flow-taped", "flow-draped", "do-film")
+		do("flow-draped", "flow-tight", "do-tight")
+		do("flow-tight", "flow-covered", "do-cover", unit.Short(LeastTuck))
+		out.People = []SheetLine{line("people-driver"), line("people-start", buryStart), line("people-never"), line("people-walk", walkBehind), line("people-third")}
 	}
-	do("do-tape", unit.Short(a.TapePlan.Depth))
-	if !out.ByHand {
-		do("do-film")
-		do("do-tight")
-		do("do-cover", unit.Short(LeastTuck))
-	}
-	do("do-end", tapeTail)
+	do("flow-covered", "flow-closed", "do-end", tapeTail)
 
-	out.People = []SheetLine{line("people-driver"), line("people-start", buryStart), line("people-never"), line("people-walk", walkBehind), line("people-third")}
-	if out.ByHand {
-		out.People = nil
+	out.CheckHow = line("head-checks", checkEvery)
+	if length := a.Case.Field.BedLength; length.Given {
+		out.CheckHow = line("head-checks-bed", checkEvery, int(math.Ceil(float64(length.Value/checkEvery))))
 	}
 	out.Checks = []SheetLine{line("check-edge"), line("check-tape"), line("check-bed")}
 	out.Faults = []SheetLine{line("fault-loose"), line("fault-tear"), line("fault-edge"), line("fault-twist"), line("fault-low"), line("fault-dry")}
-	if !out.ByHand {
-		out.Care = append(out.Care, line("care-tractor"))
+	if out.ByHand {
+		out.Faults[0], out.Faults[2] = line("fault-loose-hand"), line("fault-edge-hand")
+	} else {
+		to(&out.Care, "care-tractor")
 	}
-	out.Care = append(out.Care, line("care-knife"))
-	if s.RollMass > 0 {
-		out.Care = append(out.Care, line("care-lift", s.RollMass))
+	to(&out.Care, "care-knife")
+	switch n := Lifters(s.RollMass); {
+	case n > mostLifters:
+		to(&out.Care, "care-lift-loader", s.RollMass)
+	case n > 0:
+		to(&out.Care, "care-lift", s.RollMass, n)
 	}
-	out.Care = append(out.Care, line("care-heat"), line("care-flame"))
+	to(&out.Care, "care-heat")
+	to(&out.Care, "care-flame")
 	if p.FumigatedOn.Given {
-		out.Care = append(out.Care, line("care-treated"))
+		to(&out.Care, "care-treated")
 	}
 	return out
+}
+
+// Lifting: one person may lift 51 lb (23 kg) at the very best, close to the
+// body, seldom and without a twist (OSHA on the NIOSH recommendation).
+const (
+	oneLifts    = unit.Kilograms(51 * unit.KilogramsPerPound)
+	mostLifters = 3
+)
+
+// Lifters is how many people a roll takes: two at least, since it is long and
+// has no handles. It is 0 where the mass is not known.
+func Lifters(roll unit.Kilograms) int {
+	if roll <= 0 {
+		return 0
+	}
+	return max(2, int(math.Ceil(float64(roll/oneLifts)-1e-9)))
+}
+
+// Machine is what the bed in hand asks of tractor and people.
+type Machine struct {
+	ByHand     bool
+	Need       unit.Kilowatts
+	Have       Optional[unit.Kilowatts]
+	Enough     Reply
+	Beds       []BedPower
+	WalkBehind bool // it forms the bed in one pass and lays in another
+	Passes     int
+	Speed      unit.MetresPerSecond
+	Work       Work
+	HandHours  unit.Hours // of one person, if it were laid by hand
+	Says       []unit.Phrase
+}
+
+// BedPower is the least power for one height of bed.
+type BedPower struct {
+	Height unit.Metres
+	Least  unit.Kilowatts
+	Can    Reply // of the tractor at hand
+}
+
+// leastWalk is what the strongest walk-behind machines have, 15 hp: from memory.
+const leastWalk = unit.Kilowatts(15 * unit.KilowattsPerHP)
+
+// NeedPower is the least tractor power for the bed in hand.
+func (a *Advice) NeedPower() unit.Kilowatts {
+	bed, _ := a.Bed.Best()
+	return leastPower[bed]
+}
+
+// MachineOf works out what the bed in hand asks of tractor and people.
+func (a *Advice) MachineOf() Machine {
+	p := &a.Case.Practice
+	m := Machine{ByHand: p.Laying == "hand", Need: a.NeedPower(), Have: p.Tractor, Speed: layingSpeed, Work: a.WorkOf(), Passes: 1,
+		HandHours: halfHours(float64(a.Facts.BedMetres) * handHoursPerMetre)}
+	can := func(least unit.Kilowatts) Reply {
+		switch {
+		case !p.Tractor.Given || m.ByHand:
+			return Unasked
+		case p.Tractor.Value+0.5 >= least:
+			return Yes
+		}
+		return No
+	}
+	m.Enough = can(m.Need)
+	for i, least := range leastPower {
+		m.Beds = append(m.Beds, BedPower{heights[i], least, can(least)})
+	}
+	if m.WalkBehind = !m.ByHand && p.Tractor.Given && p.Tractor.Value <= leastWalk; m.WalkBehind {
+		m.Passes = 2
+	}
+	m.says()
+	return m
+}
+
+// says puts the machine into sentences. Power and speeds are common practice or
+// from memory; the work by hand is one farm's own count.
+func (m *Machine) says() {
+	say := func(text string, values ...any) { m.Says = append(m.Says, unit.Say(text, values...)) }
+	w := &m.Work
+	if m.ByHand {
+		say("By hand no tractor is needed.")
+		if w.Laying > 0 {
+			say("The job takes about {} of one person: {} by the clock with {} people. One farm counted 4 hours of one person for {}, with tape and trench.", w.Laying, w.LayingClock, w.People, unit.Metres(150*unit.MetresPerFoot))
+		}
+		return
+	}
+	switch m.Enough {
+	case Yes:
+		say("This bed needs at least {} and weight on the front; yours has {}. Four-wheel drive slips less.", m.Need, m.Have.Value)
+	case No:
+		say("This bed needs at least {} and weight on the front; yours has only {}.", m.Need, m.Have.Value)
+	default:
+		say("This bed needs at least {} and weight on the front. Four-wheel drive slips less.", m.Need)
+	}
+	if w.Laying > 0 {
+		say("At about {} and {} to turn, cut and bury each bed, the job takes {} by the clock: {} of one person with {} people.", m.Speed, unit.Minutes(turnMinutes), w.LayingClock, w.Laying, w.People)
+		say("By hand it would take about {} of one person: for small plots only.", m.HandHours)
+	}
+	if m.WalkBehind {
+		say("A walk-behind tractor can pull a narrow layer over flat ground, or over a low bed that is formed already. It cannot form a bed and bury both edges in one pass: the time counts two passes.")
+	} else {
+		say("A walk-behind tractor (up to about {}) forms a low bed in one pass and lays in another. It cannot do both at once, and it cannot form a high bed.", leastWalk)
+	}
 }
 
 // SoilShare is how heavy used film is with its soil, as multiples of the clean

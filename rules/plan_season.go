@@ -17,8 +17,9 @@ type SeasonStep struct {
 	Step Step
 }
 
-// Season works the year's dates out, back and forth from planting.
-func (a *Advice) Season() []SeasonStep {
+// Season works the year's dates out, back and forth from planting. It reads the
+// list for the weight of what is hauled away.
+func (a *Advice) Season(s *Shopping) []SeasonStep {
 	f, w := a.Facts, &a.WaitPlan
 	plant, lay := w.PlantOn, w.LayOn
 	var list []SeasonStep
@@ -26,15 +27,23 @@ func (a *Advice) Season() []SeasonStep {
 		list = append(list, SeasonStep{id, on, days, what, why, step})
 	}
 	weeks := func(n int) unit.Days { return unit.Days(-7 * n) }
-	add("soil-test", lay.Plus(weeks(16)), 7, StepField, unit.Say("Test the soil, and the water for salt, iron and pH."), unit.Say("Lime needs months, and the water test decides filter and crop."))
+	add("soil-test", lay.Plus(weeks(16)), 7, StepField, unit.Say("Test the soil."), unit.Say("Lime needs months to work."))
+	add("water-sample", lay.Plus(weeks(15)), 7, StepWater, unit.Say("Test the water for salt, iron and pH."), unit.Say("It decides the filter, and which crops the water suits."))
 	add("collector", lay.Plus(weeks(12)), 7, StepOrder, unit.Say("Ask the collector or landfill whether it takes used film."), unit.Say("Some take none, some only clean."))
 	add("order", lay.Plus(weeks(8)), 7, StepOrder, unit.Say("Order film, tape and fittings; book the layer and {} people.", a.WorkOf().People), unit.Say("Films other than black are often ordered in."))
 	add("bucket-test", lay.Plus(weeks(6)), 1, StepWater, unit.Say("Do the bucket test at the field, after half an hour of running."), unit.Say("The flow sets the zones."))
-	add("ground", lay.Plus(weeks(3)), 14, StepGround, unit.Say("Kill perennial weeds, bury trash, pick stones, work the ground fine."), unit.Say("Clods and sticks hold film off the soil and tear it."))
-	add("moisture", lay.Plus(-3), 2, StepGround, unit.Say("Bring the ground to field capacity, and test a squeezed ball."), unit.Say("Tape hardly wets a bed that was covered dry."))
-	add("lay", lay, 1, StepLaying, unit.Say("Lay the film."), unit.Say("{} before planting.", w.Days))
-	add("water-test", lay.Plus(1), 1, StepWater, unit.Say("Flush main, header and tapes, then close the ends. Read the pressure at the far end."), unit.Say("Before planting, always."))
-	add("probe", plant.Plus(-3), 3, StepPlant, unit.Say("Read the probe on three mornings at {}: {} is risky, {} is safe.", unit.Short(f.Depth), f.EarlyFloor, f.SafeFloor), unit.Say("The computed curve is for a usual year."))
+	if a.Case.Practice.ReuseFilm == "" {
+		add("ground", lay.Plus(weeks(3)), 14, StepGround, unit.Say("Kill perennial weeds, bury trash, pick stones, work the ground fine."), unit.Say("Clods and sticks hold film off the soil and tear it."))
+		add("moisture", lay.Plus(-3), 2, StepGround, unit.Say("Bring the ground to field capacity, and test a squeezed ball."), unit.Say("Tape hardly wets a bed that was covered dry."))
+		add("lay", lay, 1, StepLaying, unit.Say("Lay the film."), unit.Say("{} before planting.", w.Days))
+	} else {
+		add("mend", lay, 1, StepLaying, unit.Say("The film is down: mend or cover its holes, bury loose edges, clear the old crop."), unit.Say("Weeds come through every hole."))
+	}
+	add("water-test", min(lay.Plus(1), plant), 1, StepWater, unit.Say("Flush main, header and tapes, then close the ends. Read the pressure at the far end."), unit.Say("Before planting, always."))
+	if why, _ := a.Wait.Best(); w.Days > 1 {
+		add("wait", lay.Plus(1), w.Days-1, StepPlant, unit.Say("Wait: do not punch holes yet."), unit.Say("What decides it: {}.", WaitQuestion.Says(why).Text))
+	}
+	add("probe", max(lay, plant.Plus(-3)), max(1, min(3, w.Days)), StepPlant, unit.Say("Read the probe on three mornings at {}: {} is risky, {} is safe.", unit.Short(f.Depth), f.EarlyFloor, f.SafeFloor), unit.Say("The computed curve is for a usual year."))
 	until := plant.Plus(14)
 	if w.SafeOn.Given && w.SafeOn.Value > until {
 		until = w.SafeOn.Value
@@ -55,14 +64,22 @@ func (a *Advice) Season() []SeasonStep {
 	add("harvest", harvest, unit.Days(f.Crop.DaysToHarvest.High-f.Crop.DaysToHarvest.Low)+1, StepSeason, unit.Say("First harvest of {} may come.", f.Crop.Name), unit.Say("{} from planting, by published lists.", f.CropDays))
 	end := plant.Plus(unit.Days(f.Crop.DaysToHarvest.High) + 21)
 	if a.Case.Practice.CropsOnFilm.Or(1) > 1 {
-		add("second-crop", end, 7, StepSeason, unit.Say("Second crop on the same film: count the cover that is left, test the tape, feed anew, and plant another family than {}.", f.Crop.Family), unit.Say("After two crops black film had 93 % of its cover left, others far less."))
+		why := unit.Say("No trial told how much of this film is left after two crops.")
+		if left := filmRow(f).CoverLeft; left.Given() {
+			why = unit.Say("In a trial {} of this film's cover was left after two crops.", left.Value)
+		}
+		add("second-crop", end, 7, StepSeason, unit.Say("Second crop on the same film: count the cover that is left, test the tape, feed anew, and plant another family than {}.", f.Crop.Family), why)
 		end = end.Plus(90)
 	}
 	add("stop", end, 1, StepSeason, unit.Say("Stop the water and let the bed dry."), unit.Say("Dry film lifts clean and light."))
 	switch filmRow(f).Removal {
 	case table.LiftAndHaul:
+		weight := unit.Say("Never burn it, never bury it.")
+		if e := a.EndOfFilm(s); e.Clean > 0 {
+			weight = unit.Say("Never burn it, never bury it. With soil on it, it weighs {} to {}.", e.Least, e.Most)
+		}
 		add("lift", end.Plus(7), 2, StepLifting, unit.Say("Mow, pull the tape apart from the film, undercut the edges, lift the film dry."), unit.Say("About {} of one person.", a.WorkOf().Lifting))
-		add("haul", end.Plus(9), 1, StepLifting, unit.Say("Haul the film to the collector."), unit.Say("Never burn it, never bury it."))
+		add("haul", end.Plus(9), 1, StepLifting, unit.Say("Haul the film to the collector."), weight)
 	default:
 		add("till-in", end.Plus(7), 2, StepLifting, unit.Say("Mow and till the film in; pull the tape out first."), unit.Say("Only film that is made for it."))
 	}

@@ -41,6 +41,7 @@ type Line struct {
 	Name     string
 	Quantity float64           // what we work out; 0 where it cannot be
 	Kind     unit.Kind         // how the quantity is shown
+	Spec     unit.Phrase       // what to ask the seller for; empty where the name says it
 	Own      Optional[float64] // what the grower wrote over it
 	How      unit.Phrase       // how it was worked out
 	Missing  string            // what must be known first; empty where nothing
@@ -50,13 +51,18 @@ type Line struct {
 // Taken is the quantity that counts: the grower's own, or ours.
 func (l *Line) Taken() float64 { return l.Own.Or(l.Quantity) }
 
+// Short tells that the grower's own quantity is less than what is needed.
+func (l *Line) Short() bool { return l.Own.Given && l.Own.Value < l.Quantity }
+
 // Shopping is the list with what it says of the film.
 type Shopping struct {
 	Lines     [ItemCount]Line
 	RollMass  unit.Kilograms // of one roll
+	Lifters   int            // people for one roll; more than three is a loader's work, 0 is not known
 	FilmMass  unit.Kilograms // on the field, clean
 	RowsARoll int
 	Remnant   unit.Metres // left of the last roll
+	Layout    unit.Phrase // bed and plants on an area, to set beside a guide's table
 }
 
 // Shares and allowances of the list.
@@ -102,6 +108,8 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 	missing := func(i Item, kind unit.Kind, what string) {
 		s.Lines[i] = Line{Item: i, Name: itemNames[i], Kind: kind, Own: c.Shopping[i], Missing: what, How: unit.Say("Not worked out yet.")}
 	}
+	s.Layout = unit.Phrase{Text: "Beds {} from centre to centre make {} and {}.", Quantities: []unit.Quantity{unit.Of(a.Shape.Centres),
+		{Kind: unit.KindBedRate, SI: BedOn(a.Shape.Centres)}, {Kind: unit.KindPlantRate, SI: PlantsPerHectare(a.Shape.Centres, f.InRow, f.Rows)}}}
 	if !c.Field.BedLength.Given || !c.Field.Beds.Given {
 		for i := range Item(ItemCount) {
 			missing(i, kindOfItem(i), "the length of a bed and the number of beds")
@@ -113,10 +121,11 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 	run := bed + endAllowance
 	set(ItemTape, math.Ceil(float64(beds*f.Lines)*float64(run)*(1+tapeWaste)), unit.KindLong,
 		unit.Say("{} beds × {} lines × ({} + {} to join and end) and {} for mends.", beds, f.Lines, bed, unit.Metres(endAllowance), percentOf(tapeWaste)), &table.Practice)
+	s.Lines[ItemTape].Spec = a.tapeSpec()
 	set(ItemTakeOffs, float64(beds*f.Lines), unit.KindCount, unit.Say("One for each of {} lines of tape.", beds*f.Lines), &table.Practice)
 	set(ItemEnds, float64(beds*f.Lines), unit.KindCount, unit.Say("One for each of {} lines of tape.", beds*f.Lines), &table.Practice)
+	set(ItemFilter, 1, unit.KindCount, unit.Say("One, ahead of the regulator; the mesh follows from the source."), &table.ClogFlorida)
 	s.pipes(a, w, set, missing, beds)
-	set(ItemFilter, 1, unit.KindCount, unit.Say("One, ahead of the regulator; its mesh stands in the water plan."), &table.ClogFlorida)
 	set(ItemGauge, 1, unit.KindCount, unit.Say("One, behind the filter, and one more to carry to the far ends."), &table.Practice)
 	set(ItemBackflow, 1, unit.KindCount, unit.Say("One approved device at the source. The plumbing code names the kind; a regulator is not one."), &table.Practice)
 	if c.Feed.Rate.Given || c.Feed.Injector.Given {
@@ -125,8 +134,7 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 		set(ItemInjector, 0, unit.KindCount, unit.Say("None: you name no feeding through the tape."), &table.Practice)
 	}
 	set(ItemPins, float64(beds*2), unit.KindCount, unit.Say("Two for each of {} beds, to hold the ends while they are buried. Pins alone do not hold film.", beds), &table.HandLaying)
-	inRow := float64(f.InRow)
-	plants := math.Floor(float64(bed)/inRow+1e-9) * float64(f.Rows*beds)
+	plants := float64(PlantsOn(bed, f.InRow, f.Rows) * beds)
 	name := itemNames[ItemPlants]
 	if f.Seeded {
 		name = "sowing places (seeds, one or two each)"
@@ -134,6 +142,7 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 	set(ItemPlants, math.Ceil(plants*(1+plantSpare)), unit.KindCount,
 		unit.Say("{} beds × {} rows × {} ÷ {} in the row, and {} spare.", beds, f.Rows, bed, unit.Short(f.InRow), percentOf(plantSpare)), f.Crop.InRow.Source)
 	s.Lines[ItemPlants].Name = name
+	s.Lines[ItemPlants].Spec = unit.Say(f.Crop.Name)
 	return s
 }
 
@@ -164,11 +173,55 @@ func (s *Shopping) film(a *Advice, set setLine, missing missLine, bed unit.Metre
 	left := beds - (rolls-1)*s.RowsARoll
 	s.Remnant = tenthMillimetre(float64(roll) - float64(left)*float64(per))
 	if t, ok := a.ThicknessChosen(); ok {
+		s.Lifters = Lifters(FilmMass(width, roll, t))
 		s.RollMass = unit.Kilograms(math.Round(float64(FilmMass(width, roll, t))*10) / 10)
 		s.FilmMass = unit.Kilograms(math.Round(float64(FilmMass(width, unit.Metres(float64(per)*float64(beds)), t))*10) / 10)
 	}
 	how := unit.Say("One roll of {} covers {} whole beds of {} with {} at each end; {} beds take {} rolls, {} wide.", roll, s.RowsARoll, bed, unit.Metres(endAllowance), beds, rolls, unit.Short(width))
-	set(ItemFilm, float64(rolls), unit.KindCount, how, &table.FilmYieldConstant, &table.NewEngland)
+	set(ItemFilm, float64(rolls), unit.KindCount, how, &table.FilmYieldConstant, &table.NewEngland, &table.LiftingOSHA)
+	s.Lines[ItemFilm].Spec = a.filmSpec(width, roll)
+}
+
+// filmSpec is what the seller must know of the film.
+func (a *Advice) filmSpec(width, roll unit.Metres) unit.Phrase {
+	film, _ := a.Film.Best()
+	name := table.FilmID(film).Name()
+	t, ok := a.ThicknessChosen()
+	if !ok {
+		return unit.Say("{}, {} wide, rolls of {}", name, unit.Short(width), roll)
+	}
+	surface, _ := a.Surface.Best()
+	return unit.Say("{}, {}, {} thick, {} wide, rolls of {}", name, SurfaceQuestion.Key(surface), t, unit.Short(width), roll)
+}
+
+// Walls of tape, from memory of the trade: 8 mil for one season, 10 mil and more
+// among stones or for a second crop.
+const (
+	tapeWall  = unit.Micrometres(8 * unit.MicrometresPerMil)
+	toughTape = unit.Micrometres(10 * unit.MicrometresPerMil)
+)
+
+// tapeSpec is what the seller must know of the tape.
+func (a *Advice) tapeSpec() unit.Phrase {
+	tape := &table.Tapes[a.Facts.Tape]
+	wall := tapeWall
+	if a.Case.Soil.Stones == "many" || a.Case.Practice.CropsOnFilm.Or(1) > 1 {
+		wall = toughTape
+	}
+	return unit.Say("emitters {} apart, {} at {}, wall {} or thicker", unit.Short(tape.Spacing), tape.Flow, table.TapePressure, wall)
+}
+
+// PlantsOn is how many plants stand on one bed: whole places in each row.
+func PlantsOn(bed, inRow unit.Metres, rows int) int {
+	return int(math.Floor(float64(bed)/float64(inRow)+1e-9)) * rows
+}
+
+// BedOn is how much bed a field of an area holds, in m for 1 ha.
+func BedOn(centres unit.Metres) float64 { return 10000 / float64(centres) }
+
+// PlantsPerHectare is how many plants a field holds, rows to the end.
+func PlantsPerHectare(centres, inRow unit.Metres, rows int) float64 {
+	return BedOn(centres) * float64(rows) / float64(inRow)
 }
 
 func (s *Shopping) pipes(a *Advice, w *WaterPlan, set setLine, missing missLine, beds int) {
@@ -183,6 +236,13 @@ func (s *Shopping) pipes(a *Advice, w *WaterPlan, set setLine, missing missLine,
 	}
 	set(ItemHeader, math.Ceil(float64(header)), unit.KindLong, how, &table.Practice)
 	zones := zonesOf(w)
+	if zones > 0 {
+		if w.Supply.BoreFits {
+			s.Lines[ItemHeader].Spec = unit.Say("{} in inside", w.Supply.Bore.Name)
+		}
+		set(ItemFilter, 1, unit.KindCount, unit.Say("One, ahead of the regulator."), &table.ClogFlorida)
+		s.Lines[ItemFilter].Spec = unit.Say("{} mesh", w.Filter.Mesh.Count)
+	}
 	if zones == 0 {
 		missing(ItemValves, unit.KindCount, "the flow of the source")
 		missing(ItemRegulators, unit.KindCount, "the flow of the source")
@@ -190,6 +250,7 @@ func (s *Shopping) pipes(a *Advice, w *WaterPlan, set setLine, missing missLine,
 	}
 	set(ItemValves, float64(zones), unit.KindCount, unit.Say("One for each of {} zones.", zones), &table.Practice)
 	set(ItemRegulators, float64(zones), unit.KindCount, unit.Say("One for each of {} zones, behind its valve.", zones), &table.Practice)
+	s.Lines[ItemRegulators].Spec = unit.Say("{} at the tape", w.Tape.Pressure)
 }
 
 func zonesOf(w *WaterPlan) int {

@@ -268,7 +268,7 @@ var filmRules = [...]*Rule{
 		}},
 	{ID: "film-organic", Speaks: FilmQuestion, Weight: Strong, Title: "Organic rule",
 		Because: "A film that breaks the rule costs the certificate.",
-		Sources: []*table.Source{&table.OrganicRule, &table.OrganicMemo2015}, Fires: "tomato-organic",
+		Sources: []*table.Source{&table.OrganicRule, &table.OrganicMemo2015, &table.OrganicMemo2023}, Fires: "tomato-organic",
 		Judge: func(f *Facts, o Option) (Finding, bool) {
 			if !f.Case.Practice.Organic.Value || row(o).OrganicUse {
 				return silent()

@@ -213,7 +213,7 @@ func turns(in *Input) bool {
 		"practice.label_interval_days", "practice.fumigated_on", "practice.reuse.film", "practice.reuse.laid_on", "practice.reuse.cover_percent":
 		return false
 	}
-	return !strings.HasPrefix(in.Name, "prices.") && !strings.HasPrefix(in.Name, "shopping.") && in.Name != "practice.roll_length_m"
+	return !strings.HasPrefix(in.Name, "prices.") && !strings.HasPrefix(in.Name, "shopping.") && !strings.HasPrefix(in.Name, "day.") && in.Name != "practice.roll_length_m"
 }
 
 func choicesOf(in *Input) []Value {

@@ -209,7 +209,7 @@ soil.measured_on: one without the other is not allowed. Allowed: a reading and i
 		`water.pressure_kpa: -5 is not allowed. Allowed: 0 to 1400 kPa. Check the unit: 1 psi is 6.9 kPa, 1 bar is 100 kPa.`},
 	{"negative price",
 		`{"version": 1, "crop": "tomato", "plant_on": "2027-05-20", "place": {"lat": 39.2, "lon": -75.8, "elevation_m": 20}, "climate": {"tmin_c": [-5, -4, 0, 5.5, 11, 16.5, 19, 18, 14, 7.5, 2.5, -2.5], "tmax_c": [5, 6.5, 11.5, 18, 23, 27.5, 30, 29, 25.5, 19, 13, 7]}, "prices": {"currency": "USD", "film_roll": -20}}`,
-		`prices.film_roll: -20 is not allowed. Allowed: 0 to 1000000. Check the figure and its unit, or leave the field out.`},
+		`prices.film_roll: -20 is not allowed. Allowed: 0 to 1000000. A price is 0 or more. Leave it out where you have none.`},
 	{"currency in words",
 		`{"version": 1, "crop": "tomato", "plant_on": "2027-05-20", "place": {"lat": 39.2, "lon": -75.8, "elevation_m": 20}, "climate": {"tmin_c": [-5, -4, 0, 5.5, 11, 16.5, 19, 18, 14, 7.5, 2.5, -2.5], "tmax_c": [5, 6.5, 11.5, 18, 23, 27.5, 30, 29, 25.5, 19, 13, 7]}, "prices": {"currency": "dollars"}}`,
 		`prices.currency: "dollars" is not allowed. Allowed: three capital letters (ISO 4217). Write the code, such as USD.`},

@@ -20,7 +20,9 @@ func TestTheCalendarIsReadByAnother(t *testing.T) {
 	for id, c := range packCases(t) {
 		a, err := rules.Advise(c)
 		require.NoError(t, err)
-		steps := a.Season()
+		plan := a.WaterPlan()
+		list := a.Shopping(&plan)
+		steps := a.Season(&list)
 		text := casefile.Calendar(steps, "Film & Furrow; "+id, unit.On(2026, 11, 25), unit.US)
 		for _, line := range strings.Split(strings.TrimSuffix(string(text), "\r\n"), "\r\n") {
 			assert.LessOrEqual(t, len(line), 75, "RFC 5545 section 3.1")

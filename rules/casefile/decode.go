@@ -94,7 +94,7 @@ func (d *decoder) fail(field, value, allowed, mend string) {
 }
 
 // groups are the objects of a case file.
-var groups = []string{"place", "climate", "soil", "weeds", "field", "practice", "practice.reuse", "water", "feed", "prices", "shopping"}
+var groups = []string{"place", "climate", "soil", "weeds", "field", "practice", "practice.reuse", "water", "feed", "prices", "shopping", "day"}
 
 func (d *decoder) object(o *object, path string) {
 	for i, name := range o.names {

@@ -52,6 +52,7 @@ var linkFields = [...]string{
 	"practice.roll_length_m", "shopping.film_rolls", "shopping.tape_m", "shopping.header_m", "shopping.take_offs", "shopping.line_ends",
 	"shopping.valves", "shopping.regulators", "shopping.filter", "shopping.gauge", "shopping.backflow_device", "shopping.injector",
 	"shopping.soil_bags", "shopping.plants",
+	"prices.roll_biodegradable", "prices.roll_paper", "day.ball", "day.hand", "day.wind_m_s", "day.people", "day.rolls",
 }
 
 // Link writes a case as share text.

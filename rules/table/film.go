@@ -97,7 +97,7 @@ func mil(low, high float64, s *Source, m Mark) Figure[unit.Micrometres] {
 		High: unit.FromMil(high), Source: s, Mark: m}
 }
 
-const mustBeLifted = "Allowed if it is taken off the field at the end of the growing or harvest season."
+const mustBeLifted = "7 CFR 205.206, read in 2026: allowed if it is taken off the field at the end of the growing or harvest season."
 
 // Films is the film table, in the order of [FilmID]. A new film is one more
 // row here and one more FilmID.
@@ -175,7 +175,7 @@ var Films = [FilmCount]Film{
 		WarmingAt5: warming(2, 4, &BioMeta2020, Recomputed), WarmingAt10: warming(1.2, 2.4, &BioMeta2020, Recomputed),
 		Opaque: number(0.9, 1, &BioMeta2020, Seen), CoverLeft: percent(0, 20, &Memory, FromMemory), Life: number(90, 150, &Memory, FromMemory),
 		PriceClass: number(2, 3, &Memory, FromMemory), Removal: TillInSlowly, RemovalFrom: &RaspberryFilm2020,
-		OrganicUse: false, OrganicFrom: &OrganicMemo2015, OrganicNote: "The US rule asks for a fully biobased film; none on the market met it when this was last checked. Ask the certifier.",
+		OrganicUse: false, OrganicFrom: &OrganicMemo2023, OrganicNote: "The US rule (7 CFR 205.601) asks for a fully biobased film. In September 2023 the USDA knew of none on the market that meets it. Ask the certifier.",
 		Thicknesses: mil(0.5, 0.8, &Memory, FromMemory), Embossable: false,
 	},
 	Paper: {

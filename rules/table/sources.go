@@ -29,6 +29,7 @@ var (
 	EN17033             = Source{ID: "en-17033-2018", Publisher: "CEN", Title: "EN 17033:2018 biodegradable mulch films", Year: "2018", Where: "scope", Mark: Seen}
 	OrganicRule         = Source{ID: "organic-rule", Publisher: "US Department of Agriculture", Title: "7 CFR 205.206(c) and 205.601(b), national organic program", Year: "checked 2026", Where: "rule text", Mark: Seen}
 	OrganicMemo2015     = Source{ID: "organic-memo-2015", Publisher: "US Department of Agriculture, National Organic Program", Title: "Memo 15-1 on biodegradable biobased mulch film", Year: "2015", Where: "as quoted", Mark: Quoted}
+	OrganicMemo2023     = Source{ID: "organic-memo-2023", Publisher: "US Department of Agriculture, National Organic Program", Title: "Memo to the standards board on biodegradable biobased mulch film", Year: "2023", Where: "as told in Organic Grower, 27 September 2023", Mark: Quoted}
 	StrawberryFilm      = Source{ID: "strawberry-film", Publisher: "university strawberry bulletin", Title: "Film for strawberry beds", Year: "no date", Where: "1–1.5 mil, 48–60 in", Mark: Quoted}
 	FloridaCir805       = Source{ID: "florida-cir805", Publisher: "University of Florida IFAS", Title: "Circular 805 (CV213), polyethylene mulches for vegetables", Year: "no date", Where: "figure and text", Mark: Seen}
 	UtahGuide           = Source{ID: "utah-guide", Publisher: "Utah State University", Title: "Utah Vegetable Production Guide", Year: "no date", Where: "plasticulture pages", Mark: Seen}
@@ -89,6 +90,7 @@ var (
 	Normals             = Source{ID: "us-normals", Publisher: "US NOAA National Centers for Environmental Information", Title: "1981–2010 US Climate Normals", Year: "2011", Where: "monthly minima and maxima", Mark: Seen}
 	CFR205              = Source{ID: "cfr-205", Publisher: "US Department of Agriculture", Title: "7 CFR 205.206(c)(6)", Year: "checked 2026", Where: "removal of plastic mulch", Mark: Seen}
 	Nutrition           = Source{ID: "nutsedge-kinds-georgia", Publisher: "University of Georgia", Title: "Purple nutsedge spread under film", Year: "no date", Where: "trade press", Mark: Seen}
+	LiftingOSHA         = Source{ID: "lifting-osha", Publisher: "OSHA", Title: "NIOSH lifting recommendations", Year: "no date", Where: "poultry processing pages: 51 lb at the best", Mark: Seen}
 	HandLaying          = Source{ID: "hand-laying-farm", Publisher: "farm weblog", Title: "Nine rows of 150 ft laid by hand", Year: "2011", Where: "person-hours", Mark: Trade}
 	TapeOffset          = Source{ID: "tape-offset", Publisher: "horticulture magazine", Title: "Tape laid off the plant line", Year: "no date", Where: "reader question", Mark: Trade}
 	F56T12              = Source{ID: "fao-56-table-12", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, table 12 crop coefficients", Year: "1998", Where: "three open copies compared", Mark: Seen}
@@ -159,6 +161,7 @@ var Sources = [...]*Source{
 	&EN17033,
 	&OrganicRule,
 	&OrganicMemo2015,
+	&OrganicMemo2023,
 	&StrawberryFilm,
 	&FloridaCir805,
 	&UtahGuide,
@@ -220,6 +223,7 @@ var Sources = [...]*Source{
 	&CFR205,
 	&Nutrition,
 	&HandLaying,
+	&LiftingOSHA,
 	&TapeOffset,
 	&F56T12,
 	&F56T11,

@@ -66,6 +66,10 @@ var measures = [...][2]measure{
 	KindBore:          {{"mm", 1000, 0, 0}, {"in", 1 / MetresPerInch, 0, 3}},
 	KindRate:          {{"kg/ha", 1, 0, 2}, {"lb/acre", SquareMetresPerAcre / 10000 / KilogramsPerPound, 0, 2}},
 	KindStrength:      {{"kg/L", 1, 0, 3}, {"lb/gal", LitresPerGallon / KilogramsPerPound, 0, 2}},
+	KindPriceLong:     {{"per m", 1, 0, 4}, {"per ft", MetresPerFoot, 0, 4}},
+	KindBedRate:       {{"m of bed per ha", 1, 0, 0}, {"ft of bed per acre", SquareMetresPerAcre / 10000 / MetresPerFoot, 0, 0}},
+	KindPlantRate:     {{"plants per ha", 1, 0, 0}, {"plants per acre", SquareMetresPerAcre / 10000, 0, 0}},
+	KindPriceMass:     {{"per t", 1, 0, 2}, {"per US ton", 2 * KilogramsPerPound, 0, 2}},
 }
 
 // Symbol is the unit that stands behind a number of this kind.

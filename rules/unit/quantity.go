@@ -43,6 +43,10 @@ const (
 	KindBore                      // m, shown in mm or in to the thousandth
 	KindRate                      // kg/ha or lb/acre
 	KindStrength                  // kg/L or lb/gal
+	KindPriceLong                 // money for 1 m, or for 1 ft
+	KindPriceMass                 // money for 1 t, or for 1 US ton
+	KindBedRate                   // m of bed on 1 ha, or ft on 1 acre
+	KindPlantRate                 // plants on 1 ha, or on 1 acre
 )
 
 // Quantity is one figure inside a [Phrase]: a value in SI and its kind, or a

@@ -1,0 +1,295 @@
+package rules_test
+
+import (
+	"regexp"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/sheet"
+	"filmfurrow/rules/unit"
+)
+
+func layable(t testing.TB) rules.Case {
+	c := pack(t)["tomato-organic"]
+	c.Field.BedLength, c.Field.Beds = rules.Known(unit.FromFeet(100)), rules.Known(25.0)
+	c.Practice.RollLength = rules.Known(unit.FromFeet(2400))
+	c.Practice.Laying, c.Practice.Tractor = "tractor", rules.Known(unit.Kilowatts(45))
+	c.Day = rules.DayCase{Ball: "breaks", Hand: "outline", Wind: rules.Known(unit.MetresPerSecond(2)), People: rules.Known(3.0), Rolls: rules.Known(2.0)}
+	return c
+}
+
+func sheetOf(t testing.TB, c rules.Case) rules.Sheet {
+	a, s := list(t, c)
+	return a.Sheet(&s)
+}
+
+func all(sheet.Key) bool  { return true }
+func none(sheet.Key) bool { return false }
+
+// Go or no-go is worked out from what was found: each of these stops the work by
+// itself, and says by what.
+func TestGoOrNoGo(t *testing.T) {
+	good := sheetOf(t, layable(t))
+	ready, no, open := good.Ready(all)
+	assert.True(t, ready)
+	assert.Zero(t, no+open)
+	for i := range good.Go {
+		assert.Equal(t, rules.Yes, good.Go[i].Reply, string(good.Go[i].Key))
+	}
+	ready, _, open = good.Ready(none)
+	assert.False(t, ready, "a box that is not ticked holds the sheet back")
+	assert.Equal(t, len(good.Boxes), open)
+	for i := range good.Boxes {
+		ready, _, open = good.Ready(func(k sheet.Key) bool { return k != good.Boxes[i].Key })
+		assert.False(t, ready)
+		assert.Equal(t, 1, open)
+	}
+
+	for _, c := range []struct {
+		what     string
+		change   func(*rules.Case)
+		key      sheet.Key
+		reply    rules.Reply
+		en, es   string
+		withUnit unit.System
+	}{
+		{"dust", func(c *rules.Case) { c.Day.Ball = "crumbles" }, "ball-crumbles", rules.No, "too dry", "muy seco", unit.US},
+		{"ribbon", func(c *rules.Case) { c.Day.Ball = "ribbons" }, "ball-ribbons", rules.No, "too wet", "muy mojado", unit.US},
+		{"no ball", func(c *rules.Case) { c.Day.Ball = "" }, "ball-open", rules.Unasked, "Squeeze", "Apriete", unit.US},
+		{"dry hand", func(c *rules.Case) { c.Day.Hand = "dry" }, "hand-dry", rules.No, "below field capacity", "menos que capacidad de campo", unit.US},
+		{"dripping", func(c *rules.Case) { c.Day.Hand = "water" }, "hand-water", rules.No, "above field capacity", "más que capacidad de campo", unit.US},
+		{"no hand", func(c *rules.Case) { c.Day.Hand = "" }, "hand-open", rules.Unasked, "wet outline", "huella húmeda", unit.US},
+		{"wind at the limit", func(c *rules.Case) { c.Day.Wind.Value = 5 }, "wind-yes", rules.Yes, "Wind 11 mph; the limit is about 11 mph.", "Viento 11 mph", unit.US},
+		{"35 mph", func(c *rules.Case) { c.Day.Wind.Value = 35 * 0.44704 }, "wind-no", rules.No, "Wind 35 mph; the limit is about 11 mph.", "Viento 35 mph; el límite es de unos 11 mph.", unit.US},
+		{"20 km/h", func(c *rules.Case) { c.Day.Wind.Value = 20 / 3.6 }, "wind-no", rules.No, "Wind 20 km/h; the limit is about 18 km/h.", "Viento 20 km/h", unit.Metric},
+		{"no wind", func(c *rules.Case) { c.Day.Wind.Given = false }, "wind-open", rules.Unasked, "Measure the wind.", "Mida el viento.", unit.US},
+		{"alone", func(c *rules.Case) { c.Day.People.Value = 1 }, "people-no", rules.No, "People here: 1; needed: 2.", "Personas aquí: 1; hacen falta: 2.", unit.US},
+		{"two", func(c *rules.Case) { c.Day.People.Value = 2 }, "people-yes", rules.Yes, "People here: 2", "Personas aquí: 2", unit.US},
+		{"not counted", func(c *rules.Case) { c.Day.People.Given = false }, "people-open", rules.Unasked, "2 are needed", "Hacen falta 2", unit.US},
+		{"a roll short", func(c *rules.Case) { c.Day.Rolls.Value = 1 }, "rolls-no", rules.No, "Rolls of film here: 1; needed: 2.", "Rollos de plástico aquí: 1; hacen falta: 2.", unit.US},
+		{"the grower's own rolls count", func(c *rules.Case) { c.Shopping[rules.ItemFilm] = rules.Known(4.0) }, "rolls-no", rules.No, "needed: 4", "hacen falta: 4", unit.US},
+		{"no beds", func(c *rules.Case) { c.Field.Beds.Given = false }, "rolls-unknown", rules.Unasked, "number of beds", "número de camas", unit.US},
+		{"no tractor named", func(c *rules.Case) { c.Practice.Tractor.Given = false }, "tractor-open", rules.Unasked, "at least", "al menos", unit.US},
+		{"a tractor too light", func(c *rules.Case) { c.Practice.Tractor.Value = 8 }, "tractor-no", rules.No, "Tractor: 11 hp; this bed needs at least 20 hp.", "Tractor: 11 hp; esta cama pide al menos 20 hp.", unit.US},
+	} {
+		base := layable(t)
+		c.change(&base)
+		s := sheetOf(t, base)
+		var found *rules.Condition
+		for i := range s.Go {
+			if s.Go[i].Key == c.key {
+				found = &s.Go[i]
+			}
+		}
+		require.NotNil(t, found, "%s: %s", c.what, c.key)
+		assert.Equal(t, c.reply, found.Reply, c.what)
+		assert.Contains(t, found.In("en", c.withUnit), c.en, c.what)
+		assert.Contains(t, found.In("es", c.withUnit), c.es, c.what)
+		ready, no, open := s.Ready(all)
+		assert.Equal(t, c.reply == rules.Yes, ready, c.what)
+		if c.reply == rules.No {
+			assert.Positive(t, no, c.what)
+		} else if c.reply == rules.Unasked {
+			assert.Positive(t, open, c.what)
+		}
+	}
+
+	refused := layable(t)
+	refused.Soil.Slope = rules.Known(20.0)
+	s := sheetOf(t, refused)
+	assert.Equal(t, sheet.Key("verdict-no"), s.Go[0].Key, "a field where film must not be laid never prints ready")
+	ready, _, _ = s.Ready(all)
+	assert.False(t, ready)
+
+	hand := layable(t)
+	hand.Practice.Laying, hand.Practice.Tractor.Given = "hand", false
+	s = sheetOf(t, hand)
+	ready, _, _ = s.Ready(all)
+	assert.True(t, ready, "no tractor is needed by hand")
+}
+
+// The work is a flow: each stage takes what the one before gives, from loose
+// soil to the finished bed, by tractor and by hand.
+func TestTheWorkFlowsFromSoilToFilm(t *testing.T) {
+	for _, by := range []string{"tractor", "hand"} {
+		c := layable(t)
+		c.Practice.Laying = by
+		order := sheetOf(t, c).Order
+		assert.Equal(t, sheet.Key("flow-soil"), order[0].Takes)
+		for i := 1; i < len(order); i++ {
+			assert.Equal(t, order[i-1].Gives, order[i].Takes, "%s, stage %d", by, i+1)
+		}
+		assert.Equal(t, sheet.Key("flow-closed"), order[len(order)-1].Gives)
+		var gives []sheet.Key
+		for _, s := range order {
+			gives = append(gives, s.Gives)
+		}
+		assert.Subset(t, gives, []sheet.Key{"flow-bed", "flow-taped", "flow-draped", "flow-tight", "flow-covered"})
+	}
+	order := sheetOf(t, layable(t)).Order
+	assert.Equal(t, "loose soil → ridge: discs draw soil in over the full width.", order[0].In("en", unit.US))
+}
+
+func everyLine(s *rules.Sheet) (lines []rules.SheetLine) {
+	for i := range s.Go {
+		lines = append(lines, s.Go[i].SheetLine)
+	}
+	for i := range s.Order {
+		lines = append(lines, s.Order[i].Does)
+	}
+	for _, part := range [][]rules.SheetLine{s.Boxes, s.Settings, s.People, s.Checks, s.Faults, s.Care, {s.CheckHow}} {
+		lines = append(lines, part...)
+	}
+	return lines
+}
+
+// Figures and units of every line of every farm of the pack, in both systems:
+// the same in each language, in the same order.
+func TestFiguresAndUnitsAreTheSameInEveryLanguage(t *testing.T) {
+	figure := regexp.MustCompile(`[0-9][0-9,.]*[0-9]?(%| (in|cm|ft|m|mil|µm|mph|km/h|hp|kW|lb|kg|h)\b)?`)
+	lines := 0
+	for id, c := range pack(t) {
+		c.Field.BedLength, c.Field.Beds = rules.Known(unit.Metres(60)), rules.Known(4.0)
+		c.Day = rules.DayCase{Ball: "breaks", Hand: "outline", Wind: rules.Known(unit.MetresPerSecond(7)), People: rules.Known(1.0), Rolls: rules.Known(0.0)}
+		s := sheetOf(t, c)
+		for _, l := range everyLine(&s) {
+			for _, system := range []unit.System{unit.Metric, unit.US} {
+				en := l.In(sheet.English, system)
+				assert.NotContains(t, en, "{}", "%s %s", id, l.Key)
+				for _, language := range sheet.Languages() {
+					text := l.In(language, system)
+					assert.NotEmpty(t, text, "%s %s", id, l.Key)
+					assert.NotContains(t, text, "{}", "%s %s", id, l.Key)
+					assert.Equal(t, figure.FindAllString(en, -1), figure.FindAllString(text, -1), "%s in %s", l.Key, language)
+					for _, q := range l.Quantities {
+						assert.NotEqual(t, unit.KindWord, q.Kind, "%s: a word cannot be said in two languages", l.Key)
+						assert.NotEqual(t, unit.KindDays, q.Kind, "%s: days are said in English", l.Key)
+						assert.Contains(t, text, q.In(system), "%s in %s", l.Key, language)
+					}
+					lines++
+				}
+			}
+		}
+		assert.Equal(t, c.Practice.Laying == "hand", s.ByHand)
+	}
+	assert.Greater(t, lines, 5000)
+}
+
+// The settings are the answers' own numbers: tuck at least 5 in, tape 2–3 in
+// deep (common practice, no source), and checks every 30 m.
+func TestTheSheetSaysTheAnswersNumbers(t *testing.T) {
+	for id, c := range pack(t) {
+		c.Field.BedLength, c.Field.Beds = rules.Known(unit.Metres(61)), rules.Known(4.0)
+		a, s := list(t, c)
+		sh := a.Sheet(&s)
+		text := ""
+		for i := range sh.Settings {
+			text += sh.Settings[i].In(sheet.English, unit.US) + "\n"
+		}
+		if a.Shape.Height > 0 {
+			assert.Contains(t, text, "Bed height "+unit.Of(unit.Short(a.Shape.Height)).In(unit.US), id)
+			assert.Contains(t, text, "Crown: the middle "+unit.Of(unit.Short(a.Shape.Crown)).In(unit.US), id)
+		}
+		assert.Contains(t, text, "never less than 5 in", id)
+		if a.Shape.Covers() {
+			assert.GreaterOrEqual(t, a.Shape.Tuck, rules.LeastTuck-0.0005, id)
+		}
+		depth := float64(a.TapePlan.Depth) / inch
+		assert.True(t, depth >= 2 && depth <= 3, "%s: tape %g in deep", id, depth)
+		if a.TapePlan.Tape != nil {
+			assert.Contains(t, text, "emitters up", id)
+		}
+		if a.TapePlan.Offset > 0 {
+			assert.Contains(t, text, "off the plant line", id)
+		}
+		assert.Equal(t, "Check every 98 ft: 3 times on a bed", sh.CheckHow.In(sheet.English, unit.US), id)
+		assert.Equal(t, "Revise cada 30 m: 3 veces en una cama", sh.CheckHow.In("es", unit.Metric), id)
+	}
+}
+
+// Where to stand, faults and cautions that the sheet must have.
+func TestTheSheetIsWhole(t *testing.T) {
+	keys := func(c rules.Case) string {
+		s := sheetOf(t, c)
+		var b strings.Builder
+		for _, l := range everyLine(&s) {
+			b.WriteString(" " + string(l.Key))
+		}
+		return b.String() + " "
+	}
+	c := layable(t)
+	c.Practice.Organic = rules.Optional[bool]{}
+	c.Practice.FumigatedOn = rules.Known(c.PlantOn.Value.Plus(-40))
+	tractor := keys(c)
+	for _, want := range []string{"people-driver", "people-start", "people-never", "people-walk", "people-third",
+		"fault-loose", "fault-tear", "fault-edge", "fault-twist", "fault-low", "fault-dry",
+		"care-tractor", "care-knife", "care-lift", "care-heat", "care-flame", "care-treated", "go-label", "go-backflow", "go-lines", "go-read", "set-speed"} {
+		assert.Contains(t, tractor, " "+want+" ")
+	}
+	c.Practice.Laying = "hand"
+	hand := keys(c)
+	for _, unwanted := range []string{"tractor", "people-never", "fault-edge "} {
+		assert.NotContains(t, hand, unwanted, "by hand")
+	}
+	for _, want := range []string{"fault-edge-hand", "fault-loose-hand", "go-tools", "set-work"} {
+		assert.Contains(t, hand, " "+want+" ")
+	}
+}
+
+// No product, no active substance, no rate of one: the label and the licensed
+// applicator decide.
+func TestNoChemicalIsNamed(t *testing.T) {
+	named := regexp.MustCompile(`(?i)metam|chloropicrin|dichloropropene|methyl bromide|glyphosate|paraquat|halosulfuron|metolachlor|metribuzin|pendimethalin|flumioxazin`)
+	for id, c := range pack(t) {
+		c.Field.BedLength, c.Field.Beds = rules.Known(unit.Metres(60)), rules.Known(4.0)
+		a, s := list(t, c)
+		sh := a.Sheet(&s)
+		var b strings.Builder
+		for _, l := range everyLine(&sh) {
+			b.WriteString(l.In(sheet.English, unit.US) + l.In("es", unit.US))
+		}
+		for _, step := range a.Season(&s) {
+			b.WriteString(step.What.In(unit.US) + step.Why.In(unit.US))
+		}
+		for _, caution := range a.Cautions {
+			b.WriteString(caution.Text)
+			assert.NotEmpty(t, caution.Defers, "%s defers to somebody", caution.ID)
+		}
+		for i := range s.Lines {
+			b.WriteString(s.Lines[i].Name + s.Lines[i].How.In(unit.US) + s.Lines[i].Spec.In(unit.US))
+		}
+		assert.Empty(t, named.FindString(b.String()), id)
+	}
+}
+
+// The cautions of the whole job, each at its step.
+func TestCautionsStandAtTheStepWhereTheyBite(t *testing.T) {
+	c := layable(t)
+	c.Practice.Organic = rules.Optional[bool]{}
+	c.Practice.FumigatedOn = rules.Known(c.PlantOn.Value.Plus(-40))
+	c.Water.Source = "pond"
+	a, s := list(t, c)
+	at := map[string]rules.Step{}
+	for _, caution := range a.Cautions {
+		at[caution.ID] = caution.Step
+	}
+	for id, step := range map[string]rules.Step{
+		"overturn": rules.StepField, "buried-lines": rules.StepField, "lifting-rolls": rules.StepOrder, "power-shaft": rules.StepGround,
+		"run-over": rules.StepLaying, "knives": rules.StepLaying, "heat-work": rules.StepLaying, "treated-ground": rules.StepPlant,
+		"flame": rules.StepPlant, "backflow": rules.StepWater, "electricity": rules.StepWater, "surface-water": rules.StepWater,
+		"no-burning": rules.StepLifting, "lifting-film": rules.StepLifting,
+	} {
+		assert.Equal(t, step, at[id], id)
+	}
+	steps := map[rules.Step]bool{}
+	for _, step := range a.Season(&s) {
+		steps[step.Step] = true
+	}
+	for _, caution := range a.Cautions {
+		assert.True(t, steps[caution.Step], "the season has a day for %s", caution.Step)
+	}
+}

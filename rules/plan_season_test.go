@@ -1,0 +1,137 @@
+package rules_test
+
+import (
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+func seasonOf(t testing.TB, c rules.Case) (rules.Advice, []rules.SeasonStep) {
+	a, s := list(t, c)
+	return a, a.Season(&s)
+}
+
+func byID(steps []rules.SeasonStep) map[string]rules.SeasonStep {
+	seen := map[string]rules.SeasonStep{}
+	for _, s := range steps {
+		if _, have := seen[s.ID]; !have {
+			seen[s.ID] = s
+		}
+	}
+	return seen
+}
+
+func TestTheSeasonIsInOrderAndHangsOnPlanting(t *testing.T) {
+	for id, c := range pack(t) {
+		a, steps := seasonOf(t, c)
+		require.NotEmpty(t, steps)
+		for i, s := range steps {
+			assert.True(t, s.What.Complete(), s.What.Text)
+			assert.True(t, s.Why.Complete(), s.Why.Text)
+			assert.Positive(t, int(s.Days))
+			if i > 0 {
+				assert.GreaterOrEqual(t, s.On, steps[i-1].On, id)
+			}
+		}
+		seen := byID(steps)
+		lay := "lay"
+		if c.Practice.ReuseFilm != "" {
+			lay = "mend"
+		}
+		assert.Less(t, seen["order"].On, seen[lay].On, id)
+		assert.LessOrEqual(t, seen[lay].On, seen["water-test"].On, id)
+		assert.LessOrEqual(t, seen["water-test"].On, seen["plant"].On, id)
+		assert.Equal(t, a.WaitPlan.PlantOn, seen["plant"].On, id)
+		assert.Equal(t, a.WaitPlan.LayOn, seen[lay].On, id)
+		if wait, have := seen["wait"]; have {
+			assert.Equal(t, a.WaitPlan.PlantOn, wait.On.Plus(wait.Days), "%s: the wait ends on the planting day", id)
+		}
+	}
+}
+
+// Every step that the season must have, for one crop and for two.
+func TestTheSeasonIsWhole(t *testing.T) {
+	c := pack(t)["tomato-two-crops"]
+	c.Practice.FilmOptions = 1 << table.Black
+	c.Field.BedLength, c.Field.Beds = rules.Known(unit.Metres(60)), rules.Known(4.0)
+	_, steps := seasonOf(t, c)
+	seen := byID(steps)
+	for _, id := range []string{"soil-test", "water-sample", "collector", "order", "bucket-test", "ground", "moisture", "lay", "water-test", "wait",
+		"probe", "plant", "first-water", "weekly-check", "harvest", "second-crop", "stop", "lift", "haul"} {
+		assert.Contains(t, seen, id)
+	}
+	assert.Contains(t, seen["second-crop"].What.In(unit.US), "test the tape")
+	assert.Contains(t, seen["second-crop"].What.In(unit.US), "another family than")
+	assert.Contains(t, seen["second-crop"].Why.In(unit.US), "93%", "cover left in a trial: HortScience, weathering and double cropping")
+	assert.Contains(t, seen["haul"].Why.In(unit.US), "With soil on it, it weighs")
+	assert.Contains(t, seen["weekly-check"].What.In(unit.US), "probe, weeds in the holes, edges, pressure")
+	hot := pack(t)["tomato-high-summer"]
+	hot.Practice.FilmOptions = 1 << table.Black
+	_, steps = seasonOf(t, hot)
+	assert.Contains(t, byID(steps), "paint", "black film in high summer is painted white")
+	_, steps = seasonOf(t, pack(t)["squash-on-worn-film"])
+	assert.Contains(t, byID(steps), "mend", "film that is down is not laid again")
+	assert.NotContains(t, byID(steps), "lay")
+}
+
+// Dates against the standard library's calendar: across leap days, the end of a
+// century, year ends, and on both sides of the equator.
+func TestDatesCrossYearsLeapDaysAndTheEquator(t *testing.T) {
+	north := pack(t)["tomato-southern-spring"]
+	south := north
+	south.Place.Own, south.Place.Station, south.Place.HasNormals = true, "", true
+	south.Place.Latitude, south.Place.LastFrost, south.Place.FirstFrost = rules.Known(-north.Place.Latitude.Value), rules.Optional[rules.MonthDay]{}, rules.Optional[rules.MonthDay]{}
+	for m := range 12 {
+		south.Place.TMin[m], south.Place.TMax[m] = north.Place.TMin[(m+6)%12], north.Place.TMax[(m+6)%12]
+	}
+	civil := func(d unit.Date) time.Time {
+		y, m, day := d.Civil()
+		return time.Date(y, time.Month(m), day, 0, 0, 0, 0, time.UTC)
+	}
+	crossed := map[string]bool{}
+	for _, place := range []struct {
+		name string
+		c    rules.Case
+		days []unit.Date
+	}{
+		{"north", north, []unit.Date{unit.On(2028, 2, 29), unit.On(2028, 3, 1), unit.On(2027, 3, 1), unit.On(2100, 3, 5), unit.On(2027, 1, 3), unit.On(2027, 12, 31)}},
+		{"south", south, []unit.Date{unit.On(2027, 9, 15), unit.On(2027, 11, 30), unit.On(2027, 12, 31), unit.On(2028, 1, 1), unit.On(2028, 2, 29)}},
+	} {
+		for _, day := range place.days {
+			c := place.c
+			c.PlantOn = rules.Known(day)
+			a, steps := seasonOf(t, c)
+			seen := byID(steps)
+			lay, plant := civil(a.WaitPlan.LayOn), civil(a.WaitPlan.PlantOn)
+			assert.Equal(t, plant, lay.AddDate(0, 0, int(a.WaitPlan.Days)), "%s %s", place.name, day)
+			for id, off := range map[string]int{"soil-test": -112, "water-sample": -105, "collector": -84, "order": -56, "bucket-test": -42, "ground": -21, "moisture": -3} {
+				assert.Equal(t, lay.AddDate(0, 0, off), civil(seen[id].On), "%s, planting %s: %s", place.name, day, id)
+			}
+			week := 0
+			for _, s := range steps {
+				if s.ID == "weekly-check" {
+					week++
+					assert.Equal(t, plant.AddDate(0, 0, 7*week), civil(s.On))
+				}
+				if civil(s.On).Year() != plant.Year() {
+					crossed[place.name] = true
+				}
+				if s.On <= unit.On(2028, 2, 29) && s.On.Plus(s.Days) > unit.On(2028, 2, 29) {
+					crossed["29 February"] = true
+				}
+			}
+			assert.Equal(t, civil(a.WaitPlan.PlantOn).AddDate(0, 0, int(a.Facts.CropDays)), civil(seen["harvest"].On))
+		}
+	}
+	assert.True(t, crossed["north"] && crossed["south"] && crossed["29 February"], "the dates that were chosen cross year ends and a leap day: %v", crossed)
+	// Six months apart, the same climate gives the same wait.
+	north.PlantOn, south.PlantOn = rules.Known(unit.On(2027, 4, 10)), rules.Known(unit.On(2027, 10, 10))
+	up, down := advise(t, north), advise(t, south)
+	assert.InDelta(t, int(up.WaitPlan.Days), int(down.WaitPlan.Days), 3, "wait north and south")
+}
