@@ -120,6 +120,24 @@ var gates = [...]*Rule{
 			}
 			return silent()
 		}, &table.Colorado720, &table.Covers2020, &table.Normals),
+	gate("organic-film", "The organic rule", "A film that breaks the rule costs the certificate.", "tomato-organic-wrong-film",
+		func(f *Facts, o Option) (Finding, bool) {
+			p := &f.Case.Practice
+			if !p.Organic.Value {
+				return silent()
+			}
+			allowed := p.FilmOptions == 0
+			for film := range table.FilmCount {
+				allowed = allowed || table.Films[film].OrganicUse && p.FilmOptions&(1<<film) != 0
+			}
+			switch {
+			case !allowed && forbidding(o):
+				return rulesOut("None of the films you can buy may lie on an organic field. Find polyethylene or paper, or mulch with straw.")
+			case p.CropsOnFilm.Value > 1 && careful(o):
+				return rulesOut("The organic rule lets plastic lie until the end of the growing or harvest season, so all {} crops must come off it within one.", p.CropsOnFilm.Value)
+			}
+			return silent()
+		}, &table.OrganicRule, &table.OrganicMemo2015),
 	gate("season-too-short", "Autumn frost comes first", "A crop that is cut off before harvest pays for nothing.", "melon-too-late",
 		func(f *Facts, o Option) (Finding, bool) {
 			if f.Crop.Hardiness < table.Tender || f.FreeDays == Never {

@@ -80,6 +80,44 @@ func TestEveryRuleHasASourceAReasonAndACaseThatFiresIt(t *testing.T) {
 	}
 }
 
+// The gates that the trade knows decide the verdict, and the verdict names them.
+func TestGatesDecideTheVerdict(t *testing.T) {
+	farms := pack(t)
+	steep := farms["melon-hillside"]
+	steep.Soil.Slope = rules.Known(14.0)
+	twice := farms["tomato-organic"]
+	twice.Practice.CropsOnFilm = rules.Known(2.0)
+	for _, row := range []struct {
+		gate    string
+		c       rules.Case
+		verdict rules.Option
+	}{
+		{"dense-seed", farms["carrot-drill"], rules.DoNotLay},
+		{"seeded-root", farms["beet-seeded"], rules.DoNotLay},
+		{"drilled", farms["salad-drill"], rules.DoNotLay},
+		{"hilled", farms["potato-hilled"], rules.DoNotLay},
+		{"steep-slope", farms["melon-hillside"], rules.LayWithCare},
+		{"steep-slope", steep, rules.DoNotLay},
+		{"purple-nutsedge", farms["pepper-purple-nutsedge"], rules.DoNotLay},
+		{"salty-water", farms["bean-salty-water"], rules.DoNotLay},
+		{"no-water", farms["tomato-no-water"], rules.DoNotLay},
+		{"frost-on-planting-day", farms["tomato-frost-pocket"], rules.LayWithCare},
+		{"organic-film", farms["tomato-organic-wrong-film"], rules.DoNotLay},
+		{"organic-film", twice, rules.LayWithCare},
+		{"light-tractor-on-stones", farms["pepper-stony-light"], rules.DoNotLay},
+	} {
+		a := advise(t, row.c)
+		got, ok := a.Verdict.Best()
+		require.True(t, ok, row.gate)
+		assert.Equal(t, rules.Verdict.Key(row.verdict), rules.Verdict.Key(got), row.gate)
+		named := slices.ContainsFunc(a.Gates, func(f rules.Factor) bool { return f.Rule.ID == row.gate && f.RulesOut && len(f.Rule.Sources) > 0 })
+		assert.True(t, named, "%s is not among the gates that decided", row.gate)
+	}
+	lay := advise(t, farms["tomato-organic"])
+	got, _ := lay.Verdict.Best()
+	assert.Equal(t, rules.Lay, got, "an organic field with black film for one season may be laid")
+}
+
 // factorsOf gathers what one rule said in one advice.
 func factorsOf(a rules.Advice, r *rules.Rule) (found []rules.Factor) {
 	for _, c := range a.Choices() {
