@@ -1,0 +1,24 @@
+package casefile
+
+import (
+	"encoding/binary"
+	"hash/crc32"
+)
+
+// Framed puts the length before and the checksum behind any bytes, as a link
+// that was not cut or mistyped has them.
+func Framed(fields []byte) string {
+	all := append(binary.AppendUvarint(nil, uint64(len(fields))), fields...)
+	all = binary.BigEndian.AppendUint32(all, crc32.ChecksumIEEE(all))
+	return "1" + letters.EncodeToString(all)
+}
+
+// Unframed gives the fields of a link that Link wrote.
+func Unframed(link string) []byte {
+	all, err := letters.DecodeString(link[1:])
+	if err != nil {
+		panic(err)
+	}
+	_, n := binary.Uvarint(all)
+	return all[n : len(all)-4]
+}
