@@ -106,6 +106,12 @@ func (in *Input) print(v float64) string {
 	return plain(v)
 }
 
+// String writes MM-DD.
+func (d MonthDay) String() string {
+	digits := strconv.Itoa(10000 + int(d))
+	return digits[1:3] + "-" + digits[3:]
+}
+
 func plain(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
 
 func quote(s string) string {
@@ -270,7 +276,7 @@ func checkTogether(c *Case) (errs FieldErrors) {
 		add("climate", "given with a station", "a station, or your own climate", "Clear one of the two.")
 	}
 	if c.Place.LastFrost.Given && c.Place.FirstFrost.Given && c.Place.LastFrost.Value == c.Place.FirstFrost.Value {
-		add("climate.first_frost", plain(float64(c.Place.FirstFrost.Value)), "another day than the last frost", "Check both days.")
+		add("climate.first_frost", c.Place.FirstFrost.Value.String(), "another day than the last frost", "Check both days.")
 	}
 	if crop := table.CropByID(c.Crop); crop != nil && c.Method != "" && !crop.Both && c.Method != string(crop.Start) && crop.Sown {
 		add("method", quote(c.Method), string(crop.Start), "This crop is only sown.")

@@ -66,9 +66,12 @@ func fill(c Case) (Case, []Default) {
 		used = append(used, Default{"practice.organic", unit.Say("no"), "no certificate named"})
 	}
 	if !c.Place.Elevation.Given {
-		height := c.Place.StationAt
+		height, reason := c.Place.StationAt, "the height of the station"
+		if c.Place.Own {
+			reason = "near the sea, for want of a height"
+		}
 		c.Place.Elevation = Known(height)
-		used = append(used, Default{"place.elevation_m", unit.Say("{}", height), "the height of the station"})
+		used = append(used, Default{"place.elevation_m", unit.Say("{}", height), reason})
 	}
 	return c, used
 }

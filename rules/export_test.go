@@ -41,3 +41,6 @@ func mustDig(c Case) *Ground {
 	}
 	return digs[key]
 }
+
+// OptionsOf counts the options of a question.
+var OptionsOf = Question.options

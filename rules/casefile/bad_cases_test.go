@@ -88,7 +88,7 @@ var badCases = []struct{ name, file, errors string }{
 		`climate.last_frost: "04-31" is not allowed. Allowed: a day of the year, MM-DD. Write it such as 05-14.`},
 	{"frosts on the same day",
 		`{"version": 1, "crop": "tomato", "plant_on": "2027-05-20", "place": {"lat": 39.2, "lon": -75.8, "elevation_m": 20}, "climate": {"tmin_c": [-5, -4, 0, 5.5, 11, 16.5, 19, 18, 14, 7.5, 2.5, -2.5], "tmax_c": [5, 6.5, 11.5, 18, 23, 27.5, 30, 29, 25.5, 19, 13, 7], "last_frost": "05-01", "first_frost": "05-01"}}`,
-		`climate.first_frost: 501 is not allowed. Allowed: another day than the last frost. Check both days.`},
+		`climate.first_frost: 05-01 is not allowed. Allowed: another day than the last frost. Check both days.`},
 	{"texture dirt",
 		`{"version": 1, "crop": "tomato", "plant_on": "2027-05-20", "place": {"lat": 39.2, "lon": -75.8, "elevation_m": 20}, "climate": {"tmin_c": [-5, -4, 0, 5.5, 11, 16.5, 19, 18, 14, 7.5, 2.5, -2.5], "tmax_c": [5, 6.5, 11.5, 18, 23, 27.5, 30, 29, 25.5, 19, 13, 7]}, "soil": {"texture": "dirt"}}`,
 		`soil.texture: "dirt" is not allowed. Allowed: sand, loamy-sand, sandy-loam, loam, silt-loam, silt, sandy-clay-loam, clay-loam, silty-clay-loam, sandy-clay, silty-clay, clay. Choose one of the allowed ids, or leave the field out.`},
