@@ -127,7 +127,9 @@ func (p *seasonPart) Render() app.UI {
 	told := map[rules.Step]bool{}
 	for i, s := range steps {
 		when := s.On.Words()
-		if s.Days > 1 {
+		if s.Weeks > 1 {
+			when = "Every week from " + when + " to " + s.On.Plus(unit.Days(7*(s.Weeks-1))).Words()
+		} else if s.Days > 1 {
 			when += " to " + s.On.Plus(s.Days-1).Words()
 		}
 		what := []app.UI{app.Text(s.What.In(p.S.system))}
@@ -139,7 +141,7 @@ func (p *seasonPart) Render() app.UI {
 	}
 	end := a.EndOfFilm(&list)
 	weight := ""
-	if end.Clean > 0 {
+	if end.Least > 0 {
 		weight = "Clean it weighs " + unit.Of(end.Clean).In(p.S.system) + "; with soil on it from " + unit.Of(end.Least).In(p.S.system) + " to " + unit.Of(end.Most).In(p.S.system) + " (half soil in a US paper, up to nine tenths in the European standard)."
 	}
 	return app.Section().ID("season").Class("sheet").Body(

@@ -166,7 +166,7 @@ func copyText(ctx app.Context, text, done, failed string, tell func(string)) {
 }
 
 // priceNames are the grower's own prices, in the order of the sum.
-var priceNames = []string{"prices.currency", "prices.film_roll", "prices.roll_biodegradable", "prices.roll_paper", "prices.tape_m", "prices.fittings_bed", "prices.plant", "prices.wage_hour", "prices.haul_tonne", "prices.crop_unit"}
+var priceNames = []string{"prices.currency", "prices.film_roll", "prices.roll_biodegradable", "prices.roll_paper", "prices.tape_m", "prices.fittings_bed", "prices.system", "prices.plant", "prices.wage_hour", "prices.laying_hours", "prices.lifting_hours", "prices.haul_tonne", "prices.crop_unit"}
 
 func (p *shoppingPart) costs(c *rules.Cost) app.UI {
 	fields := make([]app.UI, len(priceNames))
@@ -193,21 +193,26 @@ func (p *shoppingPart) costs(c *rules.Cost) app.UI {
 	if c.BreakEven > 0 {
 		even = " Over bare ground it costs " + money(c.Extra, c.Currency) + " more: " + unit.Of(int(c.BreakEven)).In(p.S.system) + " units of crop pay for that."
 	}
+	part := func(o rules.Optional[float64]) app.UI {
+		text := "no price"
+		if o.Given {
+			text = money(o.Value, c.Currency)
+		}
+		return app.Td().Class("figure").Text(text)
+	}
 	films := make([]app.UI, 0, len(c.Films))
 	for i := range c.Films {
 		f := &c.Films[i]
-		film, whole, note := "no price given", money(f.Total, c.Currency), f.Note.In(p.S.system)
-		if f.Film.Given {
-			film = money(f.Film.Value, c.Currency)
-		}
-		if f.Partial {
+		whole, note := money(f.Total, c.Currency), f.Note.In(p.S.system)
+		if f.Partial && f.Total == 0 {
+			whole = "no price"
+		} else if f.Partial {
 			whole += " in part"
 		}
 		if f.UpTo.Given {
 			note += " Up to " + money(f.UpTo.Value, c.Currency) + " a roll it is no dearer than the first."
 		}
-		films = append(films, app.Tr().Body(app.Th().Scope("row").Text(sentence(f.Name)), app.Td().Class("figure").Text(film), app.Td().Class("figure").Text(money(f.Laying, c.Currency)),
-			app.Td().Class("figure").Text(money(f.Lifting, c.Currency)), app.Td().Class("figure").Text(money(f.Haul, c.Currency)), app.Td().Class("figure").Text(whole), app.Td().Text(note)))
+		films = append(films, app.Tr().Body(app.Th().Scope("row").Text(sentence(f.Name)), part(f.Film), part(f.Laying), part(f.Lifting), part(f.Haul), app.Td().Class("figure").Text(whole), app.Td().Text(note)))
 	}
 	w := c.Hours
 	return app.Div().ID("costs").Body(

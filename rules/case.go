@@ -169,4 +169,7 @@ type PriceCase struct {
 	HaulTonne  Optional[float64]
 	FittingBed Optional[float64]
 	CropUnit   Optional[float64]
+	System     Optional[float64] // header, valves, regulators, filter, gauge, backflow device, injector
+	LayHours   Optional[float64] // of one person, the grower's own count
+	LiftHours  Optional[float64]
 }

@@ -248,6 +248,9 @@ var Inputs = []Input{
 	price("prices.haul_tonne", "Hauling used film away", unit.KindPriceMass, func(c *Case) *Optional[float64] { return &c.Prices.HaulTonne }),
 	price("prices.fittings_bed", "Fittings for one bed", unit.KindNumber, func(c *Case) *Optional[float64] { return &c.Prices.FittingBed }),
 	price("prices.crop_unit", "One unit of crop, after picking and packing", unit.KindNumber, func(c *Case) *Optional[float64] { return &c.Prices.CropUnit }),
+	price("prices.system", "Header, valves, filter and the rest, together", unit.KindNumber, func(c *Case) *Optional[float64] { return &c.Prices.System }),
+	ownHours("prices.laying_hours", "Your own hours to lay", func(c *Case) *Optional[float64] { return &c.Prices.LayHours }),
+	ownHours("prices.lifting_hours", "Your own hours to lift", func(c *Case) *Optional[float64] { return &c.Prices.LiftHours }),
 	price("prices.roll_biodegradable", "A roll of biodegradable film, as long and wide", unit.KindNumber, func(c *Case) *Optional[float64] { return &c.Prices.RollTilled }),
 	price("prices.roll_paper", "A roll of paper mulch, as long and wide", unit.KindNumber, func(c *Case) *Optional[float64] { return &c.Prices.RollPaper }),
 
@@ -288,6 +291,11 @@ func own(item Item) Input {
 func price(name, label string, kind unit.Kind, at func(*Case) *Optional[float64]) Input {
 	return mended(number(name, label, "Your own price; left out, the total is partial and says so.", kind, 0, 1000000, 0.01, at),
 		"A price is 0 or more. Leave it out where you have none.")
+}
+
+func ownHours(name, label string, at func(*Case) *Optional[float64]) Input {
+	return mended(number(name, label, "Of one person, for the whole job. Left out, ours stand.", unit.KindHours, 0, 100000, 0.5, at),
+		"Hours are 0 or more. Leave them out to take ours.")
 }
 
 // Series is one row for each list of twelve monthly figures.

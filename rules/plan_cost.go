@@ -33,12 +33,11 @@ type Cost struct {
 
 // FilmCost sets one film beside another: the film, laying, lifting, hauling.
 type FilmCost struct {
-	Name                  string
-	Film                  Optional[float64] // not given: the grower named no price of this film
-	Laying, Lifting, Haul float64
-	Total                 float64
-	Partial               bool
-	Note                  unit.Phrase
+	Name                        string
+	Film, Laying, Lifting, Haul Optional[float64] // not given: the grower named no price for it
+	Total                       float64
+	Partial                     bool
+	Note                        unit.Phrase
 	// UpTo is the price of a roll up to which this film costs no more than the
 	// film of the advice; not given for that film itself, or where prices miss.
 	UpTo Optional[float64]
@@ -62,8 +61,19 @@ const (
 	liftHoursPerMetre = 9.0 / (7260 * unit.MetresPerFoot) // 8–10 h an acre of 6-ft centres, by hand with a lifter
 )
 
-// WorkOf counts the hours.
+// WorkOf counts the hours: ours, or the grower's own.
 func (a *Advice) WorkOf() Work {
+	w := a.usualWork()
+	if own := a.Case.Prices.LayHours; own.Given {
+		w.Laying, w.LayingClock = unit.Hours(own.Value), halfHours(own.Value/float64(w.People))
+	}
+	if own := a.Case.Prices.LiftHours; own.Given {
+		w.Lifting = unit.Hours(own.Value)
+	}
+	return w
+}
+
+func (a *Advice) usualWork() Work {
 	f, c := a.Facts, &a.Case
 	metres, beds := float64(f.BedMetres), c.Field.Beds.Or(0)
 	w := Work{Lifting: halfHours(metres * liftHoursPerMetre)}
@@ -94,27 +104,36 @@ func halfHours(h float64) unit.Hours { return unit.Hours(math.Ceil(h*2-1e-9) / 2
 func (a *Advice) CostOf(s *Shopping) Cost {
 	p := &a.Case.Prices
 	c := Cost{Currency: p.Currency, Hours: a.WorkOf()}
-	add := func(name string, quantity float64, price Optional[float64], how unit.Phrase) {
-		line := CostLine{Name: name, How: how, Priced: price.Given}
+	add := func(name string, quantity float64, price Optional[float64], kind unit.Kind, how unit.Phrase) {
 		if price.Given {
+			how = unit.Phrase{Text: how.Text + ", at {}", Quantities: append(how.Quantities, unit.Quantity{Kind: kind, SI: price.Value})}
+		}
+		how.Text += "."
+		line := CostLine{Name: name, How: how, Priced: price.Given}
+		switch {
+		case price.Given:
 			line.Amount = cents(quantity * price.Value)
 			c.Total += line.Amount
-		} else if quantity > 0 {
+		case quantity > 0:
 			c.Partial = true
 			line.NoSum = "no price given"
+		default:
+			line.Priced = true // nothing of it is needed
 		}
 		c.Lines = append(c.Lines, line)
 	}
 	film, tape, plants := s.Lines[ItemFilm].Taken(), s.Lines[ItemTape].Taken(), s.Lines[ItemPlants].Taken()
-	add("Film", film, p.FilmRoll, unit.Say("{} rolls at your price of a roll.", film))
-	add("Drip tape", tape, p.TapeMetre, unit.Say("{} at your price.", unit.Metres(tape)))
-	add("Fittings", a.Case.Field.Beds.Or(0), p.FittingBed, unit.Say("{} beds at your price of the fittings for a bed.", a.Case.Field.Beds.Or(0)))
-	add("Plants or seed", plants, p.PlantEach, unit.Say("{} at your price of one.", int(plants)))
+	add("Film", film, p.FilmRoll, unit.KindNumber, unit.Say("Rolls: {}", int(film)))
+	add("Drip tape", tape, p.TapeMetre, unit.KindPriceLong, unit.Say("{}", unit.Metres(tape)))
+	beds := a.Case.Field.Beds.Or(0)
+	add("Fittings", beds, p.FittingBed, unit.KindNumber, unit.Say("Beds: {}", int(beds)))
+	add("Plants or seed", plants, p.PlantEach, unit.KindNumber, unit.Say("{}", int(plants)))
+	add("Header and head", min(1, beds), p.System, unit.KindNumber, unit.Say("Header, valves, regulators, filter, gauge, backflow device"))
 	hours := float64(c.Hours.Laying)
-	add("Laying", hours, p.WageHour, unit.Say("{} of one person at your wage.", c.Hours.Laying))
+	add("Laying", hours, p.WageHour, unit.KindNumber, unit.Say("{} of one person", c.Hours.Laying))
 	lifting, haul := a.liftAndHaul(s, a.Facts.Film)
-	add("Lifting", lifting, p.WageHour, unit.Say("{} of one person at your wage.", unit.Hours(lifting)))
-	add("Hauling", haul, p.HaulTonne, unit.Say("{} with the soil on it, at your price.", unit.Kilograms(haul*1000)))
+	add("Lifting", lifting, p.WageHour, unit.KindNumber, unit.Say("{} of one person", unit.Hours(lifting)))
+	add("Hauling", haul, p.HaulTonne, unit.KindPriceMass, unit.Say("{} with the soil on it", unit.Kilograms(haul*1000)))
 	c.Total = cents(c.Total)
 	if m := float64(a.Facts.BedMetres); m > 0 {
 		c.PerMetre, c.PerFoot = cents(c.Total/m), cents(c.Total*unit.MetresPerFoot/m)
@@ -156,13 +175,19 @@ func (c *Cost) films(a *Advice, s *Shopping) {
 	rolls := s.Lines[ItemFilm].Taken()
 	set := func(film table.FilmID, roll Optional[float64], note unit.Phrase) FilmCost {
 		hours, tonnes := a.liftAndHaul(s, film)
-		f := FilmCost{Name: film.Name(), Note: note, Laying: cents(float64(c.Hours.Laying) * p.WageHour.Or(0)),
-			Lifting: cents(hours * p.WageHour.Or(0)), Haul: cents(tonnes * p.HaulTonne.Or(0)),
-			Partial: !roll.Given || !p.WageHour.Given || (tonnes > 0 && !p.HaulTonne.Given)}
-		if roll.Given {
-			f.Film = Known(cents(rolls * roll.Value))
+		f := FilmCost{Name: film.Name(), Note: note}
+		sum := func(quantity float64, price Optional[float64]) Optional[float64] {
+			if !price.Given && quantity > 0 {
+				f.Partial = true
+				return Optional[float64]{}
+			}
+			amount := cents(quantity * price.Value)
+			f.Total += amount
+			return Known(amount)
 		}
-		f.Total = cents(f.Film.Value + f.Laying + f.Lifting + f.Haul)
+		f.Film, f.Laying = sum(rolls, roll), sum(float64(c.Hours.Laying), p.WageHour)
+		f.Lifting, f.Haul = sum(hours, p.WageHour), sum(tonnes, p.HaulTonne)
+		f.Total = cents(f.Total)
 		return f
 	}
 	first := set(own, p.FilmRoll, unit.Say("The film of the advice, for one crop."))
@@ -171,8 +196,9 @@ func (c *Cost) films(a *Advice, s *Shopping) {
 		crops := max(2, a.Case.Practice.CropsOnFilm.Or(1))
 		again := first
 		again.Name += ", reused"
-		again.Film.Value = cents(first.Film.Value / crops)
-		again.Laying, again.Lifting, again.Haul = cents(first.Laying/crops), cents(first.Lifting/crops), cents(first.Haul/crops)
+		for _, part := range []*Optional[float64]{&again.Film, &again.Laying, &again.Lifting, &again.Haul} {
+			part.Value = cents(part.Value / crops)
+		}
 		again.Total = cents(first.Total / crops)
 		again.Note = unit.Say("The share of one of {} crops.", int(crops))
 		if left := r.CoverLeft; left.Given() {
@@ -185,8 +211,8 @@ func (c *Cost) films(a *Advice, s *Shopping) {
 			return
 		}
 		f := set(film, roll, note)
-		if !first.Partial && rolls > 0 {
-			f.UpTo = Known(math.Floor((first.Total-f.Laying-f.Lifting-f.Haul)/rolls*100+1e-6) / 100)
+		if !first.Partial && f.Laying.Given && f.Lifting.Given && f.Haul.Given && rolls > 0 {
+			f.UpTo = Known(math.Floor((first.Total-f.Total+f.Film.Value)/rolls*100+1e-6) / 100)
 		}
 		c.Films = append(c.Films, f)
 	}

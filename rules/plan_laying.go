@@ -156,6 +156,8 @@ func (a *Advice) goOrNoGo(s *Shopping) (list []Condition) {
 	if p.Laying != "hand" {
 		need := a.NeedPower()
 		switch {
+		case p.Tractor.Given && p.Tractor.Value <= leastWalk && a.Shape.Height == 0 && a.Shape.FilmWidth <= walkFilm:
+			add(Yes, "tractor-walk", p.Tractor.Value, unit.Short(walkFilm))
 		case !p.Tractor.Given:
 			add(Unasked, "tractor-open", need)
 		case p.Tractor.Value+0.5 >= need:
@@ -177,7 +179,9 @@ func (a *Advice) Sheet(s *Shopping) Sheet {
 	if out.ByHand {
 		to(&out.Boxes, "go-tools")
 	} else {
-		to(&out.Boxes, "go-weight")
+		if p.Tractor.Or(leastWalk+1) > leastWalk {
+			to(&out.Boxes, "go-weight")
+		}
 		to(&out.Boxes, "go-signal")
 	}
 	to(&out.Boxes, "go-lines")
@@ -224,8 +228,12 @@ func (a *Advice) Sheet(s *Shopping) Sheet {
 		do("flow-draped", "flow-tight", "by-hand-tight")
 		do("flow-tight", "flow-covered", "by-hand-cover", unit.Short(LeastTuck))
 	} else {
-		do("flow-soil", "flow-ridge", "do-soil")
-		do("flow-ridge", "flow-bed", "do-form")
+		if b.Height == 0 {
+			do("flow-soil", "flow-bed", "do-flat")
+		} else {
+			do("flow-soil", "flow-ridge", "do-soil")
+			do("flow-ridge", "flow-bed", "do-form")
+		}
 		do("flow-bed", "flow-taped", "do-tape", depth)
 		do("flow-taped", "flow-draped", "do-film")
 		do("flow-draped", "flow-tight", "do-tight")
@@ -298,8 +306,12 @@ type BedPower struct {
 	Can    Reply // of the tractor at hand
 }
 
-// leastWalk is what the strongest walk-behind machines have, 15 hp: from memory.
-const leastWalk = unit.Kilowatts(15 * unit.KilowattsPerHP)
+// Walk-behind tractors: the strongest have 15 hp (from memory); their layers take
+// film of 3 and 4 ft (a dealer's page).
+const (
+	leastWalk = unit.Kilowatts(15 * unit.KilowattsPerHP)
+	walkFilm  = unit.Metres(4 * unit.MetresPerFoot)
+)
 
 // NeedPower is the least tractor power for the bed in hand.
 func (a *Advice) NeedPower() unit.Kilowatts {
@@ -316,7 +328,7 @@ func (a *Advice) MachineOf() Machine {
 		switch {
 		case !p.Tractor.Given || m.ByHand:
 			return Unasked
-		case p.Tractor.Value+0.5 >= least:
+		case p.Tractor.Value+0.5 >= least, p.Tractor.Value <= leastWalk && least == leastPower[0] && a.Shape.FilmWidth <= walkFilm:
 			return Yes
 		}
 		return No
@@ -344,10 +356,12 @@ func (m *Machine) says() {
 		}
 		return
 	}
-	switch m.Enough {
-	case Yes:
+	switch {
+	case m.WalkBehind && m.Enough == Yes:
+		say("Yours has {}: a walk-behind tractor's power. It lays narrow film on flat ground.", m.Have.Value)
+	case m.Enough == Yes:
 		say("This bed needs at least {} and weight on the front; yours has {}. Four-wheel drive slips less.", m.Need, m.Have.Value)
-	case No:
+	case m.Enough == No:
 		say("This bed needs at least {} and weight on the front; yours has only {}.", m.Need, m.Have.Value)
 	default:
 		say("This bed needs at least {} and weight on the front. Four-wheel drive slips less.", m.Need)
@@ -370,15 +384,18 @@ var SoilShare = table.Figure[float64]{Low: 2, Value: 4, High: 10, Source: &table
 
 // EndOfFilm is the film's last day in figures and duties.
 type EndOfFilm struct {
-	Clean, Least, Most unit.Kilograms // clean, and with soil at both ends of what was published
+	Clean, Least, Most unit.Kilograms // clean, and with soil at both ends of what was published; no soil where nothing is hauled
 	Duty               unit.Phrase
 	Organic            unit.Phrase
 }
 
 // EndOfFilm says what must leave the field.
 func (a *Advice) EndOfFilm(s *Shopping) EndOfFilm {
-	e := EndOfFilm{Clean: s.FilmMass, Least: mass(float64(s.FilmMass) * SoilShare.Low), Most: mass(float64(s.FilmMass) * SoilShare.High)}
+	e := EndOfFilm{Clean: s.FilmMass}
 	r := filmRow(a.Facts)
+	if r.Removal == table.LiftAndHaul {
+		e.Least, e.Most = mass(float64(s.FilmMass)*SoilShare.Low), mass(float64(s.FilmMass)*SoilShare.High)
+	}
 	switch r.Removal {
 	case table.LiftAndHaul:
 		e.Duty = unit.Say("Lift it dry, shake it, roll it, and haul it to a collector that you asked before laying. Never burn it, never bury it: both are banned in many places, and the smoke is poisonous.")

@@ -69,12 +69,16 @@ func TestGoOrNoGo(t *testing.T) {
 		{"no wind", func(c *rules.Case) { c.Day.Wind.Given = false }, "wind-open", rules.Unasked, "Measure the wind.", "Mida el viento.", unit.US},
 		{"alone", func(c *rules.Case) { c.Day.People.Value = 1 }, "people-no", rules.No, "People here: 1; needed: 2.", "Personas aquí: 1; hacen falta: 2.", unit.US},
 		{"two", func(c *rules.Case) { c.Day.People.Value = 2 }, "people-yes", rules.Yes, "People here: 2", "Personas aquí: 2", unit.US},
-		{"not counted", func(c *rules.Case) { c.Day.People.Given = false }, "people-open", rules.Unasked, "2 are needed", "Hacen falta 2", unit.US},
+		{"not counted", func(c *rules.Case) { c.Day.People.Given = false }, "people-open", rules.Unasked, "Needed: 2.", "Hacen falta: 2.", unit.US},
 		{"a roll short", func(c *rules.Case) { c.Day.Rolls.Value = 1 }, "rolls-no", rules.No, "Rolls of film here: 1; needed: 2.", "Rollos de plástico aquí: 1; hacen falta: 2.", unit.US},
 		{"the grower's own rolls count", func(c *rules.Case) { c.Shopping[rules.ItemFilm] = rules.Known(4.0) }, "rolls-no", rules.No, "needed: 4", "hacen falta: 4", unit.US},
 		{"no beds", func(c *rules.Case) { c.Field.Beds.Given = false }, "rolls-unknown", rules.Unasked, "number of beds", "número de camas", unit.US},
 		{"no tractor named", func(c *rules.Case) { c.Practice.Tractor.Given = false }, "tractor-open", rules.Unasked, "at least", "al menos", unit.US},
-		{"a tractor too light", func(c *rules.Case) { c.Practice.Tractor.Value = 8 }, "tractor-no", rules.No, "Tractor: 11 hp; this bed needs at least 20 hp.", "Tractor: 11 hp; esta cama pide al menos 20 hp.", unit.US},
+		{"a tractor too light", func(c *rules.Case) { c.Practice.Tractor.Value = 12 }, "tractor-no", rules.No, "Tractor: 16 hp; this bed needs at least 20 hp.", "Tractor: 16 hp; esta cama pide al menos 20 hp.", unit.US},
+		{"a walk-behind on the flat", func(c *rules.Case) { c.Practice.Tractor.Value = 8 }, "tractor-walk", rules.Yes, "Walk-behind tractor: 11 hp. Flat ground only, film up to 48 in wide", "Motocultor: 11 hp. Solo suelo plano", unit.US},
+		{"a walk-behind and wide film", func(c *rules.Case) {
+			c.Practice.Tractor.Value, c.Practice.FilmWidth = 8, rules.Known(unit.FromInches(60))
+		}, "tractor-no", rules.No, "at least 20 hp", "al menos 20 hp", unit.US},
 	} {
 		base := layable(t)
 		c.change(&base)
@@ -130,8 +134,12 @@ func TestTheWorkFlowsFromSoilToFilm(t *testing.T) {
 		}
 		assert.Subset(t, gives, []sheet.Key{"flow-bed", "flow-taped", "flow-draped", "flow-tight", "flow-covered"})
 	}
-	order := sheetOf(t, layable(t)).Order
-	assert.Equal(t, "loose soil → ridge: discs draw soil in over the full width.", order[0].In("en", unit.US))
+	low := layable(t)
+	low.Practice.Tractor.Value = 15
+	order := sheetOf(t, low).Order
+	assert.Equal(t, "loose soil → firm bed: level the strip and firm it. No clods, no hollow.", order[0].In("en", unit.US), "a flat bed")
+	raised := sheetOf(t, planCase(t)).Order
+	assert.Equal(t, "loose soil → ridge: discs draw soil in over the full width.", raised[0].In("en", unit.US))
 }
 
 func everyLine(s *rules.Sheet) (lines []rules.SheetLine) {
@@ -206,8 +214,8 @@ func TestTheSheetSaysTheAnswersNumbers(t *testing.T) {
 		if a.TapePlan.Offset > 0 {
 			assert.Contains(t, text, "off the plant line", id)
 		}
-		assert.Equal(t, "Check every 98 ft: 3 times on a bed", sh.CheckHow.In(sheet.English, unit.US), id)
-		assert.Equal(t, "Revise cada 30 m: 3 veces en una cama", sh.CheckHow.In("es", unit.Metric), id)
+		assert.Equal(t, "Check every 98 ft: on each bed 3 ×", sh.CheckHow.In(sheet.English, unit.US), id)
+		assert.Equal(t, "Revise cada 30 m: en cada cama 3 ×", sh.CheckHow.In("es", unit.Metric), id)
 	}
 }
 

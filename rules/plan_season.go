@@ -9,12 +9,13 @@ import (
 
 // SeasonStep is one dated step of the year.
 type SeasonStep struct {
-	ID   string
-	On   unit.Date
-	Days unit.Days // how long it takes or stands open; 1 for a day's work
-	What unit.Phrase
-	Why  unit.Phrase
-	Step Step
+	ID    string
+	On    unit.Date
+	Days  unit.Days // how long it takes or stands open; 1 for a day's work
+	Weeks int       // how often it comes, week by week; 0 and 1 are once
+	What  unit.Phrase
+	Why   unit.Phrase
+	Step  Step
 }
 
 // Season works the year's dates out, back and forth from planting. It reads the
@@ -24,7 +25,7 @@ func (a *Advice) Season(s *Shopping) []SeasonStep {
 	plant, lay := w.PlantOn, w.LayOn
 	var list []SeasonStep
 	add := func(id string, on unit.Date, days unit.Days, step Step, what, why unit.Phrase) {
-		list = append(list, SeasonStep{id, on, days, what, why, step})
+		list = append(list, SeasonStep{ID: id, On: on, Days: days, What: what, Why: why, Step: step})
 	}
 	weeks := func(n int) unit.Days { return unit.Days(-7 * n) }
 	add("soil-test", lay.Plus(weeks(16)), 7, StepField, unit.Say("Test the soil."), unit.Say("Lime needs months to work."))
@@ -55,8 +56,9 @@ func (a *Advice) Season(s *Shopping) []SeasonStep {
 	add("plant", plant, until.Minus(plant)+1, StepPlant, unit.Say(verb+" {}. The window closes about {}.", f.Crop.Name, until), unit.Say("Plant in the evening if it is hot; keep stems off the film."))
 	add("first-water", plant, 1, StepWater, unit.Say("Water in, then {} a day and zone.", a.Water.StartMinutes), unit.Say("Rain does not pass the film."))
 	harvest := plant.Plus(f.CropDays)
-	for k := 1; k <= 12 && plant.Plus(unit.Days(7*k)) < harvest; k++ {
-		add("weekly-check", plant.Plus(unit.Days(7*k)), 1, StepSeason, unit.Say("Week {}: probe, weeds in the holes, edges, pressure at the far end.", k), unit.Say("Ten minutes a week save the film."))
+	if weeks := int(f.CropDays-1) / 7; weeks > 0 {
+		add("weekly-check", plant.Plus(7), 1, StepSeason, unit.Say("Check probe, weeds in the holes, edges, pressure at the far end."), unit.Say("Ten minutes a week save the film."))
+		list[len(list)-1].Weeks = weeks
 	}
 	if turn, ok := a.whitening(); ok {
 		add("paint", turn, 3, StepSeason, unit.Say("If the bed is still open to the sun, paint the film white from here on."), unit.Say("The root zone passes {} under it.", f.Ceiling))
@@ -75,7 +77,7 @@ func (a *Advice) Season(s *Shopping) []SeasonStep {
 	switch filmRow(f).Removal {
 	case table.LiftAndHaul:
 		weight := unit.Say("Never burn it, never bury it.")
-		if e := a.EndOfFilm(s); e.Clean > 0 {
+		if e := a.EndOfFilm(s); e.Least > 0 {
 			weight = unit.Say("Never burn it, never bury it. With soil on it, it weighs {} to {}.", e.Least, e.Most)
 		}
 		add("lift", end.Plus(7), 2, StepLifting, unit.Say("Mow, pull the tape apart from the film, undercut the edges, lift the film dry."), unit.Say("About {} of one person.", a.WorkOf().Lifting))

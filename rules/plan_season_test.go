@@ -71,6 +71,7 @@ func TestTheSeasonIsWhole(t *testing.T) {
 	assert.Contains(t, seen["second-crop"].Why.In(unit.US), "93%", "cover left in a trial: HortScience, weathering and double cropping")
 	assert.Contains(t, seen["haul"].Why.In(unit.US), "With soil on it, it weighs")
 	assert.Contains(t, seen["weekly-check"].What.In(unit.US), "probe, weeds in the holes, edges, pressure")
+	assert.Greater(t, seen["weekly-check"].Weeks, 5)
 	hot := pack(t)["tomato-high-summer"]
 	hot.Practice.FilmOptions = 1 << table.Black
 	_, steps = seasonOf(t, hot)
@@ -113,12 +114,10 @@ func TestDatesCrossYearsLeapDaysAndTheEquator(t *testing.T) {
 			for id, off := range map[string]int{"soil-test": -112, "water-sample": -105, "collector": -84, "order": -56, "bucket-test": -42, "ground": -21, "moisture": -3} {
 				assert.Equal(t, lay.AddDate(0, 0, off), civil(seen[id].On), "%s, planting %s: %s", place.name, day, id)
 			}
-			week := 0
+			weekly := seen["weekly-check"]
+			assert.Equal(t, plant.AddDate(0, 0, 7), civil(weekly.On))
+			assert.Equal(t, (int(a.Facts.CropDays)-1)/7, weekly.Weeks, "until the week of the first harvest")
 			for _, s := range steps {
-				if s.ID == "weekly-check" {
-					week++
-					assert.Equal(t, plant.AddDate(0, 0, 7*week), civil(s.On))
-				}
 				if civil(s.On).Year() != plant.Year() {
 					crossed[place.name] = true
 				}

@@ -120,10 +120,10 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 	s.film(a, set, missing, bed, beds)
 	run := bed + endAllowance
 	set(ItemTape, math.Ceil(float64(beds*f.Lines)*float64(run)*(1+tapeWaste)), unit.KindLong,
-		unit.Say("{} beds × {} lines × ({} + {} to join and end) and {} for mends.", beds, f.Lines, bed, unit.Metres(endAllowance), percentOf(tapeWaste)), &table.Practice)
+		unit.Say("Beds: {}. Lines of tape on a bed: {}. Each {} and {} to join and end, and {} for mends.", beds, f.Lines, bed, unit.Metres(endAllowance), percentOf(tapeWaste)), &table.Practice)
 	s.Lines[ItemTape].Spec = a.tapeSpec()
-	set(ItemTakeOffs, float64(beds*f.Lines), unit.KindCount, unit.Say("One for each of {} lines of tape.", beds*f.Lines), &table.Practice)
-	set(ItemEnds, float64(beds*f.Lines), unit.KindCount, unit.Say("One for each of {} lines of tape.", beds*f.Lines), &table.Practice)
+	set(ItemTakeOffs, float64(beds*f.Lines), unit.KindCount, unit.Say("One for each line of tape."), &table.Practice)
+	set(ItemEnds, float64(beds*f.Lines), unit.KindCount, unit.Say("One for each line of tape."), &table.Practice)
 	set(ItemFilter, 1, unit.KindCount, unit.Say("One, ahead of the regulator; the mesh follows from the source."), &table.ClogFlorida)
 	s.pipes(a, w, set, missing, beds)
 	set(ItemGauge, 1, unit.KindCount, unit.Say("One, behind the filter, and one more to carry to the far ends."), &table.Practice)
@@ -133,14 +133,14 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 	} else {
 		set(ItemInjector, 0, unit.KindCount, unit.Say("None: you name no feeding through the tape."), &table.Practice)
 	}
-	set(ItemPins, float64(beds*2), unit.KindCount, unit.Say("Two for each of {} beds, to hold the ends while they are buried. Pins alone do not hold film.", beds), &table.HandLaying)
+	set(ItemPins, float64(beds*2), unit.KindCount, unit.Say("Two for each bed, to hold the ends while they are buried. Pins alone do not hold film."), &table.HandLaying)
 	plants := float64(PlantsOn(bed, f.InRow, f.Rows) * beds)
 	name := itemNames[ItemPlants]
 	if f.Seeded {
 		name = "sowing places (seeds, one or two each)"
 	}
 	set(ItemPlants, math.Ceil(plants*(1+plantSpare)), unit.KindCount,
-		unit.Say("{} beds × {} rows × {} ÷ {} in the row, and {} spare.", beds, f.Rows, bed, unit.Short(f.InRow), percentOf(plantSpare)), f.Crop.InRow.Source)
+		unit.Say("Beds: {}. Rows on a bed: {}. Whole places in {} at {} in the row, and {} spare.", beds, f.Rows, bed, unit.Short(f.InRow), percentOf(plantSpare)), f.Crop.InRow.Source)
 	s.Lines[ItemPlants].Name = name
 	s.Lines[ItemPlants].Spec = unit.Say(f.Crop.Name)
 	return s
@@ -177,7 +177,7 @@ func (s *Shopping) film(a *Advice, set setLine, missing missLine, bed unit.Metre
 		s.RollMass = unit.Kilograms(math.Round(float64(FilmMass(width, roll, t))*10) / 10)
 		s.FilmMass = unit.Kilograms(math.Round(float64(FilmMass(width, unit.Metres(float64(per)*float64(beds)), t))*10) / 10)
 	}
-	how := unit.Say("One roll of {} covers {} whole beds of {} with {} at each end; {} beds take {} rolls, {} wide.", roll, s.RowsARoll, bed, unit.Metres(endAllowance), beds, rolls, unit.Short(width))
+	how := unit.Say("Whole beds of {}, with {} at each end, from one roll: {}. Beds in all: {}. Rounded up once, for the whole job.", bed, unit.Metres(endAllowance), s.RowsARoll, beds)
 	set(ItemFilm, float64(rolls), unit.KindCount, how, &table.FilmYieldConstant, &table.NewEngland, &table.LiftingOSHA)
 	s.Lines[ItemFilm].Spec = a.filmSpec(width, roll)
 }
@@ -230,9 +230,9 @@ func (s *Shopping) pipes(a *Advice, w *WaterPlan, set setLine, missing missLine,
 		span = 0
 	}
 	header := span + a.Case.Water.Header.Or(0)
-	how := unit.Say("Along the bed heads: {} beds at {}.", beds, a.Shape.Centres)
+	how := unit.Say("Along the bed heads, {} from bed to bed.", a.Shape.Centres)
 	if a.Case.Water.Header.Given {
-		how = unit.Say("Along the bed heads ({} beds at {}) and {} from the source.", beds, a.Shape.Centres, a.Case.Water.Header.Value)
+		how = unit.Say("Along the bed heads, {} from bed to bed, and {} from the source.", a.Shape.Centres, a.Case.Water.Header.Value)
 	}
 	set(ItemHeader, math.Ceil(float64(header)), unit.KindLong, how, &table.Practice)
 	zones := zonesOf(w)
@@ -248,8 +248,8 @@ func (s *Shopping) pipes(a *Advice, w *WaterPlan, set setLine, missing missLine,
 		missing(ItemRegulators, unit.KindCount, "the flow of the source")
 		return
 	}
-	set(ItemValves, float64(zones), unit.KindCount, unit.Say("One for each of {} zones.", zones), &table.Practice)
-	set(ItemRegulators, float64(zones), unit.KindCount, unit.Say("One for each of {} zones, behind its valve.", zones), &table.Practice)
+	set(ItemValves, float64(zones), unit.KindCount, unit.Say("One for each zone."), &table.Practice)
+	set(ItemRegulators, float64(zones), unit.KindCount, unit.Say("One for each zone, behind its valve."), &table.Practice)
 	s.Lines[ItemRegulators].Spec = unit.Say("{} at the tape", w.Tape.Pressure)
 }
 

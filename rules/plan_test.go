@@ -234,7 +234,7 @@ func TestCostsAreTheGrowersOwn(t *testing.T) {
 	assert.Zero(t, none.BreakEven)
 	c.Practice.Tractor = rules.Known(unit.Kilowatts(45))
 	c.Prices = rules.PriceCase{Currency: "USD", FilmRoll: rules.Known(150.0), TapeMetre: rules.Known(0.1), PlantEach: rules.Known(0.3), WageHour: rules.Known(18.0),
-		HaulTonne: rules.Known(90.0), FittingBed: rules.Known(4.0), CropUnit: rules.Known(12.0)}
+		HaulTonne: rules.Known(90.0), FittingBed: rules.Known(4.0), System: rules.Known(640.0), CropUnit: rules.Known(12.0)}
 	a, s = list(t, c)
 	cost := a.CostOf(&s)
 	assert.False(t, cost.Partial)
@@ -244,7 +244,7 @@ func TestCostsAreTheGrowersOwn(t *testing.T) {
 		t.Errorf("laying takes %g h of one person, by hand %g", got, laying)
 	}
 	lifting := math.Ceil(metres*9/(7260*foot)*2) / 2
-	amounts := []float64{2 * 150, s.Lines[rules.ItemTape].Quantity * 0.1, 25 * 4, s.Lines[rules.ItemPlants].Quantity * 0.3,
+	amounts := []float64{2 * 150, s.Lines[rules.ItemTape].Quantity * 0.1, 25 * 4, s.Lines[rules.ItemPlants].Quantity * 0.3, 640,
 		float64(cost.Hours.Laying) * 18, lifting * 18, float64(s.FilmMass) * 4 / 1000 * 90}
 	require.Len(t, cost.Lines, len(amounts))
 	sum := 0.0
@@ -265,8 +265,8 @@ func TestCostsAreTheGrowersOwn(t *testing.T) {
 	b, ws := list(t, without)
 	part := b.CostOf(&ws)
 	assert.True(t, part.Partial)
-	assert.InDelta(t, cost.Total-amounts[4]-amounts[5], part.Total, 0.011)
-	assert.Equal(t, "no price given", part.Lines[4].NoSum)
+	assert.InDelta(t, cost.Total-amounts[5]-amounts[6], part.Total, 0.011)
+	assert.Equal(t, "no price given", part.Lines[5].NoSum)
 }
 
 func TestFilmsStandSideBySide(t *testing.T) {
@@ -280,16 +280,17 @@ func TestFilmsStandSideBySide(t *testing.T) {
 	assert.Equal(t, a.Facts.Film.Name(), own.Name)
 	assert.Equal(t, own.Name+", reused", again.Name)
 	assert.InDelta(t, own.Total/2, again.Total, 0.006, "the share of one of two crops")
+	assert.InDelta(t, own.Lifting.Value/2, again.Lifting.Value, 0.006)
 	assert.Equal(t, table.BiodegradableBlack.Name(), tilled.Name)
 	assert.Equal(t, table.Paper.Name(), paper.Name)
-	assert.Positive(t, own.Lifting)
-	assert.Positive(t, own.Haul)
+	assert.Positive(t, own.Lifting.Value)
+	assert.Positive(t, own.Haul.Value)
 	for _, f := range []rules.FilmCost{tilled, paper} {
-		assert.Zero(t, f.Lifting+f.Haul, f.Name)
+		assert.Zero(t, f.Lifting.Value+f.Haul.Value, f.Name)
 		require.True(t, f.UpTo.Given, f.Name)
-		assert.InDelta(t, own.Total, 2*f.UpTo.Value+f.Laying, 0.03, "at that price both cost the same")
+		assert.InDelta(t, own.Total, 2*f.UpTo.Value+f.Laying.Value, 0.03, "at that price both cost the same")
 	}
-	assert.InDelta(t, 2*400+tilled.Laying, tilled.Total, 0.006)
+	assert.InDelta(t, 2*400+tilled.Laying.Value, tilled.Total, 0.006)
 	assert.False(t, tilled.Partial)
 	assert.False(t, paper.Film.Given, "no price of paper is invented")
 	assert.True(t, paper.Partial)
@@ -298,6 +299,24 @@ func TestFilmsStandSideBySide(t *testing.T) {
 	for _, f := range a.CostOf(&s).Films {
 		assert.False(t, f.UpTo.Given, "no ceiling from a partial sum: %s", f.Name)
 	}
+	assert.False(t, a.CostOf(&s).Films[0].Haul.Given, "what has no price is not shown as nothing")
+	c.Practice.FilmOptions = 1 << table.BiodegradableBlack
+	a, s = list(t, c)
+	films = a.CostOf(&s).Films
+	assert.Equal(t, table.Black.Name(), films[1].Name, "beside film that is tilled in stands film that is lifted")
+	assert.False(t, films[1].UpTo.Given, "hauling it has no price")
+}
+
+// The grower's own hours stand over ours.
+func TestTheGrowersOwnHours(t *testing.T) {
+	c := planCase(t)
+	c.Prices = rules.PriceCase{WageHour: rules.Known(20.0), LayHours: rules.Known(30.0), LiftHours: rules.Known(7.5)}
+	a, s := list(t, c)
+	cost := a.CostOf(&s)
+	assert.EqualValues(t, 30, cost.Hours.Laying)
+	assert.EqualValues(t, 10, cost.Hours.LayingClock, "three people")
+	assert.InDelta(t, 600, cost.Lines[5].Amount, 0.001)
+	assert.InDelta(t, 150, cost.Lines[6].Amount, 0.001)
 }
 
 // A price for a foot is the price for a metre; the same for tons.
@@ -338,7 +357,7 @@ func TestTheTractorForTheBedInHand(t *testing.T) {
 		assert.Greater(t, rules.LeastPower[i], rules.LeastPower[i-1])
 	}
 	c := planCase(t)
-	for kw, want := range map[float64]string{5: "two passes", 20: "has", 45: "has"} {
+	for kw, want := range map[float64]string{8: "two passes", 20: "has", 45: "has"} {
 		c.Practice.Tractor = rules.Known(unit.Kilowatts(kw))
 		m := advicePointer(advise(t, c)).MachineOf()
 		text := ""
@@ -445,5 +464,6 @@ func TestTheEndOfTheFilm(t *testing.T) {
 	assert.Equal(t, &table.CFR205, table.Films[a.Facts.Film].OrganicFrom)
 	c.Practice.FilmOptions = 1 << table.BiodegradableBlack
 	a, s = list(t, c)
+	assert.Zero(t, a.EndOfFilm(&s).Most, "nothing is hauled")
 	assert.Contains(t, a.EndOfFilm(&s).Duty.Text, "18 months", "Horticulturae, August 2020: 91 % still there")
 }

@@ -31,8 +31,8 @@ var bedRules = [...]*Rule{
 		Sources: []*table.Source{&table.Practice, &table.Plasticulture}, Fires: "pepper-stony-light",
 		Judge: func(f *Facts, o Option) (Finding, bool) {
 			p := f.Case.Practice.Tractor
-			if f.Case.Practice.Laying == "hand" || !p.Given || p.Value+0.5 >= leastPower[o] {
-				return silent()
+			if f.Case.Practice.Laying == "hand" || !p.Given || p.Value+0.5 >= leastPower[o] || (o == 0 && p.Value <= leastWalk) {
+				return silent() // a walk-behind tractor lays narrow film on the flat, with a layer of its own
 			}
 			return rulesOut("Forming and covering this bed takes at least {}; your tractor has {}.", leastPower[o], p.Value)
 		}},

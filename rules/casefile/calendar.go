@@ -25,6 +25,9 @@ func Calendar(steps []rules.SeasonStep, name string, stamp unit.Date, system uni
 		line("DTSTAMP:" + compact(stamp) + "T000000Z")
 		line("DTSTART;VALUE=DATE:" + compact(s.On))
 		line("DTEND;VALUE=DATE:" + compact(s.On.Plus(max(1, s.Days))))
+		if s.Weeks > 1 {
+			line("RRULE:FREQ=WEEKLY;COUNT=" + strconv.Itoa(s.Weeks))
+		}
 		line("SUMMARY:" + escapeText(s.What.In(system)))
 		line("DESCRIPTION:" + escapeText(s.Why.In(system)))
 		line("CATEGORIES:" + escapeText(string(s.Step)))

@@ -2,6 +2,7 @@ package casefile_test
 
 import (
 	"bytes"
+	"strconv"
 	"strings"
 	"testing"
 	"time"
@@ -41,6 +42,12 @@ func TestTheCalendarIsReadByAnother(t *testing.T) {
 			end, err := e.GetAllDayEndAt()
 			require.NoError(t, err)
 			assert.Equal(t, int(max(1, steps[i].Days)), int(end.Sub(start).Hours()/24+0.5))
+			if rule := e.GetProperty(ics.ComponentPropertyRrule); steps[i].Weeks > 1 {
+				require.NotNil(t, rule)
+				assert.Equal(t, "FREQ=WEEKLY;COUNT="+strconv.Itoa(steps[i].Weeks), rule.Value, "RFC 5545 section 3.3.10")
+			} else {
+				assert.Nil(t, rule)
+			}
 			assert.Equal(t, steps[i].What.In(unit.US), unescape(e.GetProperty(ics.ComponentPropertySummary).Value))
 		}
 		assert.Len(t, uids, len(steps))

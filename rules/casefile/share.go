@@ -53,6 +53,7 @@ var linkFields = [...]string{
 	"shopping.valves", "shopping.regulators", "shopping.filter", "shopping.gauge", "shopping.backflow_device", "shopping.injector",
 	"shopping.soil_bags", "shopping.plants",
 	"prices.roll_biodegradable", "prices.roll_paper", "day.ball", "day.hand", "day.wind_m_s", "day.people", "day.rolls",
+	"prices.system", "prices.laying_hours", "prices.lifting_hours",
 }
 
 // Link writes a case as share text.
