@@ -23,7 +23,8 @@ func layable(t testing.TB) rules.Case {
 }
 
 func sheetOf(t testing.TB, c rules.Case) rules.Sheet {
-	a, s := list(t, c)
+	a := advise(t, c)
+	s := a.Shopping(&rules.WaterPlan{})
 	return a.Sheet(&s)
 }
 
@@ -160,10 +161,9 @@ func everyLine(s *rules.Sheet) (lines []rules.SheetLine) {
 func TestFiguresAndUnitsAreTheSameInEveryLanguage(t *testing.T) {
 	figure := regexp.MustCompile(`[0-9][0-9,.]*[0-9]?(%| (in|cm|ft|m|mil|µm|mph|km/h|hp|kW|lb|kg|h)\b)?`)
 	lines := 0
-	for id, c := range pack(t) {
-		c.Field.BedLength, c.Field.Beds = rules.Known(unit.Metres(60)), rules.Known(4.0)
-		c.Day = rules.DayCase{Ball: "breaks", Hand: "outline", Wind: rules.Known(unit.MetresPerSecond(7)), People: rules.Known(1.0), Rolls: rules.Known(0.0)}
-		s := sheetOf(t, c)
+	for _, f := range everyFarm(t) {
+		id, c := f.id, f.c
+		s := f.a.Sheet(&f.s)
 		for _, l := range everyLine(&s) {
 			for _, system := range []unit.System{unit.Metric, unit.US} {
 				en := l.In(sheet.English, system)
@@ -190,10 +190,8 @@ func TestFiguresAndUnitsAreTheSameInEveryLanguage(t *testing.T) {
 // The settings are the answers' own numbers: tuck at least 5 in, tape 2–3 in
 // deep (common practice, no source), and checks every 30 m.
 func TestTheSheetSaysTheAnswersNumbers(t *testing.T) {
-	for id, c := range pack(t) {
-		c.Field.BedLength, c.Field.Beds = rules.Known(unit.Metres(61)), rules.Known(4.0)
-		a, s := list(t, c)
-		sh := a.Sheet(&s)
+	for _, f := range everyFarm(t) {
+		id, a, sh := f.id, f.a, f.a.Sheet(&f.s)
 		text := ""
 		for i := range sh.Settings {
 			text += sh.Settings[i].In(sheet.English, unit.US) + "\n"
@@ -252,10 +250,8 @@ func TestTheSheetIsWhole(t *testing.T) {
 // applicator decide.
 func TestNoChemicalIsNamed(t *testing.T) {
 	named := regexp.MustCompile(`(?i)metam|chloropicrin|dichloropropene|methyl bromide|glyphosate|paraquat|halosulfuron|metolachlor|metribuzin|pendimethalin|flumioxazin`)
-	for id, c := range pack(t) {
-		c.Field.BedLength, c.Field.Beds = rules.Known(unit.Metres(60)), rules.Known(4.0)
-		a, s := list(t, c)
-		sh := a.Sheet(&s)
+	for _, f := range everyFarm(t) {
+		id, a, s, sh := f.id, f.a, f.s, f.a.Sheet(&f.s)
 		var b strings.Builder
 		for _, l := range everyLine(&sh) {
 			b.WriteString(l.In(sheet.English, unit.US) + l.In("es", unit.US))

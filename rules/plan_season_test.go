@@ -13,7 +13,8 @@ import (
 )
 
 func seasonOf(t testing.TB, c rules.Case) (rules.Advice, []rules.SeasonStep) {
-	a, s := list(t, c)
+	a := advise(t, c)
+	s := a.Shopping(&rules.WaterPlan{})
 	return a, a.Season(&s)
 }
 
@@ -28,8 +29,8 @@ func byID(steps []rules.SeasonStep) map[string]rules.SeasonStep {
 }
 
 func TestTheSeasonIsInOrderAndHangsOnPlanting(t *testing.T) {
-	for id, c := range pack(t) {
-		a, steps := seasonOf(t, c)
+	for _, f := range everyFarm(t) {
+		id, c, a, steps := f.id, f.c, f.a, f.a.Season(&f.s)
 		require.NotEmpty(t, steps)
 		for i, s := range steps {
 			assert.True(t, s.What.Complete(), s.What.Text)

@@ -114,6 +114,30 @@ func planCase(t testing.TB) rules.Case {
 	return c
 }
 
+// farm is one of the pack with beds and a day, worked out once for all tests
+// that go through the pack; without a water plan, which takes the most time.
+type farm struct {
+	id string
+	c  rules.Case
+	a  rules.Advice
+	s  rules.Shopping
+}
+
+var farms []farm
+
+func everyFarm(t testing.TB) []farm {
+	t.Helper()
+	if farms == nil {
+		for id, c := range pack(t) {
+			c.Field.BedLength, c.Field.Beds = rules.Known(unit.Metres(61)), rules.Known(4.0)
+			c.Day = rules.DayCase{Ball: "breaks", Hand: "outline", Wind: rules.Known(unit.MetresPerSecond(7)), People: rules.Known(1.0), Rolls: rules.Known(0.0)}
+			a := advise(t, c)
+			farms = append(farms, farm{id, c, a, a.Shopping(&rules.WaterPlan{})})
+		}
+	}
+	return farms
+}
+
 func list(t testing.TB, c rules.Case) (rules.Advice, rules.Shopping) {
 	a := advise(t, c)
 	plan := a.WaterPlan()
