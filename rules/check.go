@@ -47,7 +47,7 @@ func (in *Input) CheckValue(v Value) *FieldError {
 	case FormText:
 		return nil
 	case FormWhole:
-		if v.Number != float64(int64(v.Number)) {
+		if v.Number != math.Trunc(v.Number) {
 			return &FieldError{in.Name, plain(v.Number), in.allowed(), "Give a whole number."}
 		}
 	case FormDay:
@@ -214,7 +214,7 @@ func checkRequired(c *Case) (errs FieldErrors) {
 	if !c.PlantOn.Given {
 		errs = append(errs, FieldError{"plant_on", "missing", DateLow.String() + " to " + DateHigh.String(), "Give the day you want to plant."})
 	}
-	if !c.Place.HasNormals {
+	if p := &c.Place; !p.HasNormals || p.Own && p.Station != "" && !p.Latitude.Given {
 		value := "missing"
 		if c.Place.Station != "" {
 			value = quote(c.Place.Station)
@@ -271,9 +271,6 @@ func checkTogether(c *Case) (errs FieldErrors) {
 	}
 	if c.Soil.Temperature.Given != c.Soil.MeasuredOn.Given {
 		add("soil.measured_on", "one without the other", "a reading and its day", "Give both the temperature and the day, or neither.")
-	}
-	if c.Place.Own && c.Place.Station != "" {
-		add("climate", "given with a station", "a station, or your own climate", "Clear one of the two.")
 	}
 	if c.Place.LastFrost.Given && c.Place.FirstFrost.Given && c.Place.LastFrost.Value == c.Place.FirstFrost.Value {
 		add("climate.first_frost", c.Place.FirstFrost.Value.String(), "another day than the last frost", "Check both days.")

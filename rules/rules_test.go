@@ -232,9 +232,9 @@ func TestAGroundDugForAnotherPlaceIsNotUsed(t *testing.T) {
 func TestSameCaseSameAdvice(t *testing.T) {
 	for id, c := range pack(t) {
 		first, second := advise(t, c), advise(t, c)
-		a, err := casefile.EncodeAdvice(&first)
+		a, err := casefile.EncodeAdvice(&first, nil)
 		require.NoError(t, err)
-		b, err := casefile.EncodeAdvice(&second)
+		b, err := casefile.EncodeAdvice(&second, nil)
 		require.NoError(t, err)
 		assert.Equal(t, string(a), string(b), id)
 	}

@@ -43,7 +43,7 @@ func advise(args []string, in io.Reader, out, errs io.Writer) int {
 		fmt.Fprintln(errs, err)
 		return 2
 	}
-	a, err := adviceFor(data, places)
+	a, points, err := adviceFor(data, places)
 	if err != nil {
 		fmt.Fprintln(errs, err)
 		return 2
@@ -55,10 +55,10 @@ func advise(args []string, in io.Reader, out, errs io.Writer) int {
 		if *us {
 			system = unit.US
 		}
-		writeText(w, &a, system)
+		writeText(w, &a, points, system)
 		return 0
 	}
-	file, err := casefile.EncodeAdvice(&a)
+	file, err := casefile.EncodeAdvice(&a, points)
 	if err != nil {
 		fmt.Fprintln(errs, err)
 		return 1
@@ -98,16 +98,28 @@ func readCase(name string, in io.Reader) ([]byte, error) {
 	return io.ReadAll(io.LimitReader(file, casefile.MaxBytes+1))
 }
 
-func adviceFor(data []byte, places *normals.Table) (rules.Advice, error) {
+// adviceFor gives the advice for a case file, and what would change it.
+func adviceFor(data []byte, places *normals.Table) (rules.Advice, []rules.TurningPoint, error) {
 	c, err := casefile.Decode(data, places)
 	if err != nil {
-		return rules.Advice{}, err
+		return rules.Advice{}, nil, err
 	}
-	return rules.Advise(c)
+	ground, err := rules.Dig(c)
+	if err != nil {
+		return rules.Advice{}, nil, err
+	}
+	a, err := rules.AdviseOn(ground, c)
+	if err != nil {
+		return rules.Advice{}, nil, err
+	}
+	turner, _ := rules.NewTurner(ground, c, true)
+	for !turner.Step(1000) {
+	}
+	return a, turner.Points(), nil
 }
 
 // writeText prints the advice for reading: the number first, then the reasons.
-func writeText(w io.Writer, a *rules.Advice, system unit.System) {
+func writeText(w io.Writer, a *rules.Advice, points []rules.TurningPoint, system unit.System) {
 	line := func(format string, args ...any) { fmt.Fprintf(w, format+"\n", args...) }
 	best, _ := a.Verdict.Best()
 	line("%s.", rules.Verdict.Says(best).In(system))
@@ -143,6 +155,12 @@ func writeText(w io.Writer, a *rules.Advice, system unit.System) {
 	}
 	writeWater(w, a, system)
 	line("\nLay on %s, plant on %s.", a.WaitPlan.LayOn.Words(), a.WaitPlan.PlantOn.Words())
+	line("\nWhat would change it:")
+	for i := range points {
+		for _, q := range points[i].Changes() {
+			line("  %s: %s", q, points[i].Says(q).In(system))
+		}
+	}
 	line("\nTaken for granted:")
 	for _, d := range a.Defaults {
 		line("  %s: %s (%s)", d.Field, d.Used.In(system), d.Reason)

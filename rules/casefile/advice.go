@@ -24,7 +24,11 @@ type adviceFile struct {
 	Tape     tapePart        `json:"tape"`
 	Wait     waitPart        `json:"wait"`
 	Warmth   warmthPart      `json:"soil_warmth"`
+	Turning  []turnLine      `json:"turning_points,omitempty"`
 	Water    waterPart       `json:"water_plan"`
+	Shopping []shoppingLine  `json:"shopping"`
+	Season   []seasonLine    `json:"season"`
+	Laying   layingPart      `json:"laying_day"`
 	Cautions []cautionLine   `json:"cautions"`
 	Limits   []string        `json:"limits"`
 	Sources  []sourceLine    `json:"sources"`
@@ -117,19 +121,20 @@ type sourceLine struct {
 }
 
 // EncodeAdvice writes the advice file: the same bytes for the same advice, on
-// every machine.
-func EncodeAdvice(a *rules.Advice) ([]byte, error) {
+// every machine. The turning points are found apart, since that takes far longer
+// than the advice; without any the file does not speak of them.
+func EncodeAdvice(a *rules.Advice, points []rules.TurningPoint) ([]byte, error) {
 	var b bytes.Buffer
 	e := json.NewEncoder(&b)
 	e.SetEscapeHTML(false)
 	e.SetIndent("", " ")
-	err := e.Encode(fileOf(a))
+	err := e.Encode(fileOf(a, points))
 	return b.Bytes(), err
 }
 
 // EncodeAdviceLine writes the advice on one line, for tables of many cases.
 func EncodeAdviceLine(a *rules.Advice) ([]byte, error) {
-	text, err := EncodeAdvice(a)
+	text, err := EncodeAdvice(a, nil)
 	if err != nil {
 		return nil, err
 	}
@@ -141,17 +146,20 @@ func EncodeAdviceLine(a *rules.Advice) ([]byte, error) {
 	return b.Bytes(), nil
 }
 
-func fileOf(a *rules.Advice) *adviceFile {
+func fileOf(a *rules.Advice, points []rules.TurningPoint) *adviceFile {
+	plan := a.WaterPlan()
+	list := a.Shopping(&plan)
 	f := &adviceFile{Version: Version, Case: Encode(&a.Case),
 		Verdict: verdictPart{Choice: a.Verdict.Question.Key(bestOf(&a.Verdict)), Gates: factors(a.Gates)},
 		Film:    answer(&a.Film), Surface: answer(&a.Surface),
 		Thick: thickPart{answerPart: answer(&a.Thickness)},
 		Bed: bedPart{answerPart: answer(&a.Bed), Height: float64(a.Shape.Height), Top: float64(a.Shape.Top), Base: four(float64(a.Shape.Base)),
 			Crown: float64(a.Shape.Crown), Centres: four(float64(a.Shape.Centres)), Needed: float64(a.Shape.Needed), FilmWidth: four(float64(a.Shape.FilmWidth)), Tuck: float64(a.Shape.Tuck)},
-		Tape:   tapePart{answerPart: answer(&a.Tape), Lines: a.TapePlan.Lines, Depth: four(float64(a.TapePlan.Depth)), Offset: four(float64(a.TapePlan.Offset))},
-		Wait:   wait(a),
-		Warmth: warmth(a),
-		Water:  waterOf(a),
+		Tape:    tapePart{answerPart: answer(&a.Tape), Lines: a.TapePlan.Lines, Depth: four(float64(a.TapePlan.Depth)), Offset: four(float64(a.TapePlan.Offset))},
+		Wait:    wait(a),
+		Warmth:  warmth(a),
+		Turning: turning(points), Water: waterOf(a, &plan),
+		Shopping: shopping(&list), Season: season(a.Season(&list)), Laying: laying(a.Sheet(&list)),
 	}
 	if u, ok := a.ThicknessChosen(); ok {
 		f.Thick.Thickness = four(float64(u))

@@ -80,6 +80,27 @@ func TestAStationBringsItsNormals(t *testing.T) {
 	assert.Equal(t, near, again)
 }
 
+// A climate of the grower's own takes the place of a station's normals, and the
+// station still says where the field lies: in the file and in a link.
+func TestOwnClimateAtAStation(t *testing.T) {
+	st := places(t).All()[4000]
+	c, err := casefile.Decode([]byte(`{"crop":"tomato","plant_on":"2027-05-20","place":{"station":"`+st.ID+`"},
+		"climate":{"tmin_c":[-5,-4,0,5.5,11,16.5,19,18,14,7.5,2.5,-2.5],"tmax_c":[5,6.5,11.5,18,23,27.5,30,29,25.5,19,13,7]}}`), places(t))
+	require.NoError(t, err)
+	assert.True(t, c.Place.Own)
+	assert.Equal(t, unit.Celsius(30), c.Place.TMax[6])
+	assert.Equal(t, rules.Known(st.Latitude), c.Place.Latitude)
+	assert.Equal(t, rules.Known(st.Elevation), c.Place.Elevation)
+	again, err := casefile.Decode(casefile.Encode(&c), places(t))
+	require.NoError(t, err)
+	assert.Equal(t, c, again)
+	linked, err := casefile.ReadLink(casefile.Link(&c), places(t))
+	require.NoError(t, err)
+	assert.Equal(t, c, linked)
+	_, err = rules.Advise(c)
+	assert.NoError(t, err)
+}
+
 func TestEveryBadFileGivesItsExactErrors(t *testing.T) {
 	require.GreaterOrEqual(t, len(badCases), 60)
 	for _, bad := range badCases {

@@ -51,10 +51,11 @@ func covers(have, field string) bool {
 }
 
 // Locate fills in the normals of a case's station, or of the station nearest
-// to its latitude and longitude. A case with its own climate is left alone.
+// to its latitude and longitude. A climate of the case's own takes the place of
+// the normals: a station then only says where the field lies.
 func Locate(c *rules.Case, places *normals.Table) {
 	p := &c.Place
-	if p.Own || places == nil {
+	if places == nil || p.Own && p.Station == "" {
 		return
 	}
 	var s *normals.Station
@@ -73,7 +74,9 @@ func Locate(c *rules.Case, places *normals.Table) {
 	}
 	p.StationAway = unit.Metres(math.Round(float64(away)))
 	p.StationName, p.StationFlag, p.StationAt = s.Label(), string(s.Flag), s.Elevation
-	p.HasNormals, p.TMin, p.TMax = true, s.TMin, s.TMax
+	if !p.Own { // a grower's own climate takes the place of the normals
+		p.HasNormals, p.TMin, p.TMax = true, s.TMin, s.TMax
+	}
 	if p.Station == "" {
 		return
 	}

@@ -75,15 +75,20 @@ func written(c *rules.Case, name string) (string, bool) {
 	if !given {
 		return "", false
 	}
+	return valueText(in, v), true
+}
+
+// valueText writes one value as the case file has it.
+func valueText(in *rules.Input, v rules.Value) string {
 	switch in.Form {
 	case rules.FormChoice, rules.FormText:
-		return quoted(v.Word), true
+		return quoted(v.Word)
 	case rules.FormDate:
-		return quoted(unit.Date(v.Number).String()), true
+		return quoted(unit.Date(v.Number).String())
 	case rules.FormDay:
-		return quoted(DayText(int(v.Number))), true
+		return quoted(DayText(int(v.Number)))
 	case rules.FormYesNo:
-		return strconv.FormatBool(v.Number == 1), true
+		return strconv.FormatBool(v.Number == 1)
 	case rules.FormFilms:
 		var ids []string
 		for i := range table.Films {
@@ -91,15 +96,13 @@ func written(c *rules.Case, name string) (string, bool) {
 				ids = append(ids, quoted(table.Films[i].ID))
 			}
 		}
-		return "[" + strings.Join(ids, ", ") + "]", true
+		return "[" + strings.Join(ids, ", ") + "]"
 	}
-	return figure(v.Number), true
+	return figure(v.Number)
 }
 
 // DayText writes a month and day as MM-DD.
-func DayText(monthDay int) string {
-	return unit.On(2000, monthDay/100, monthDay%100).String()[5:]
-}
+func DayText(monthDay int) string { return rules.MonthDay(monthDay).String() }
 
 func figure(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
 

@@ -29,7 +29,7 @@ func TestGoldenAdvice(t *testing.T) {
 			require.NoError(t, err)
 			a, err := rules.Advise(c)
 			require.NoError(t, err)
-			got, err := casefile.EncodeAdvice(&a)
+			got, err := casefile.EncodeAdvice(&a, nil)
 			require.NoError(t, err)
 			file := filepath.Join("../../testdata/advice", id+".json")
 			if *update {

@@ -200,14 +200,14 @@ type waterCaution struct {
 	LastWord string `json:"last_word"`
 }
 
-func waterOf(a *rules.Advice) waterPart {
-	w, p := &a.Water, a.WaterPlan()
+func waterOf(a *rules.Advice, p *rules.WaterPlan) waterPart {
+	w := &a.Water
 	part := waterPart{Says: w.Says.In(unit.Metric), Start: float64(w.Start), Peak: float64(w.Peak), PeakLitres: float64(w.PeakLitres),
 		StartRun: float64(w.StartMinutes), PeakRun: float64(w.PeakMinutes), SingleRun: float64(w.SingleRun),
 		RunsADay: w.RunsADay, Zones: w.Zones, HoursADay: float64(w.HoursADay), Fits: w.Fits,
-		Verdict: p.Verdict.String(), Because: phrases(p.Because), Months: months(&p), Assumed: []assumedLine{}, Steps: []stepLine{}, Cautions: []waterCaution{},
+		Verdict: p.Verdict.String(), Because: phrases(p.Because), Months: months(p), Assumed: []assumedLine{}, Steps: []stepLine{}, Cautions: []waterCaution{},
 		Filter:  filterLine{p.Filter.Mesh.Count, p.Filter.Mesh.Opening, p.Filter.MediaFirst, p.Filter.SandFirst},
-		Quality: quality(&p), Soil: soil(p.Soil), Tape: tapeRun(&p), Source: supply(p.Supply)}
+		Quality: quality(p), Soil: soil(p.Soil), Tape: tapeRun(p), Source: supply(p.Supply)}
 	for _, way := range p.WaysOut {
 		part.WaysOut = append(part.WaysOut, wayLine{way.ID, way.Change.In(unit.Metric), way.Result.In(unit.Metric), way.Fits})
 	}

@@ -28,7 +28,7 @@ func main() {
 		if err != nil {
 			return err.Error()
 		}
-		file, err := casefile.EncodeAdvice(&a)
+		file, err := casefile.EncodeAdvice(&a, nil)
 		if err != nil {
 			return err.Error()
 		}
