@@ -147,7 +147,7 @@ func (p *seasonPart) Render() app.UI {
 	return app.Section().ID("season").Class("sheet").Body(
 		app.H2().Text("The season’s dates"),
 		app.P().Text("Worked back and forth from planting on "+p.S.advice.WaitPlan.PlantOn.Words()+"."),
-		app.Div().Class("scroll").TabIndex(0).Role("region").Aria("label", "The season’s dates").Body(app.Table().Body(
+		app.Div().Class("scroll stack").TabIndex(0).Role("region").Aria("label", "The season’s dates").Body(app.Table().Body(
 			app.THead().Body(app.Tr().Body(app.Th().Scope("col").Text("When"), app.Th().Scope("col").Text("What"), app.Th().Scope("col").Text("Why"))),
 			app.TBody().Body(rows...))),
 		app.Div().Class("buttons").Body(app.Button().Type("button").Class("plain").ID("season-ics").Text("Save for a calendar (iCalendar)").OnClick(func(app.Context, app.Event) {

@@ -42,7 +42,7 @@ func (p *shoppingPart) Render() app.UI {
 	}
 	return app.Section().ID("shopping").Class("sheet").Body(
 		app.H2().Text(title),
-		app.Div().Class("scroll").TabIndex(0).Role("region").Aria("label", "Shopping list").Body(
+		app.Div().Class("scroll stack").TabIndex(0).Role("region").Aria("label", "Shopping list").Body(
 			app.Table().Body(
 				app.THead().Body(app.Tr().Body(
 					app.Th().Scope("col").Text("Item"), app.Th().Scope("col").Text("Quantity"), app.Th().Scope("col").Text("Your own"), app.Th().Scope("col").Text("How it was worked out"))),
@@ -217,9 +217,9 @@ func (p *shoppingPart) costs(c *rules.Cost) app.UI {
 	w := c.Hours
 	return app.Div().ID("costs").Body(
 		app.H3().Text("What it costs, by your own prices"),
-		app.P().Class("help").Text("We give no prices. For scale only: a farm magazine of 2013 told of about $180 of film and $125 of tape for an acre in Michigan."),
+		app.P().Class("help").Text("We give no prices. What has none is left out, and the total says so. For scale only: a farm magazine of 2013 told of about $180 of film and $125 of tape for an acre in Michigan."),
 		app.Div().Class("fields").Body(fields...),
-		app.Div().Class("scroll").TabIndex(0).Role("region").Aria("label", "Costs").Body(app.Table().Body(
+		app.Div().Class("scroll stack").TabIndex(0).Role("region").Aria("label", "Costs").Body(app.Table().Body(
 			app.THead().Body(app.Tr().Body(app.Th().Scope("col").Text("For"), app.Th().Scope("col").Text("Amount"), app.Th().Scope("col").Text("How"))),
 			app.TBody().Body(rows...))),
 		app.P().Body(app.Strong().Text(total+". "), app.Text(sentence(per)+"; "+money(c.PerPlant, c.Currency)+" for each plant."+even)),

@@ -289,7 +289,7 @@ func own(item Item) Input {
 }
 
 func price(name, label string, kind unit.Kind, at func(*Case) *Optional[float64]) Input {
-	return mended(number(name, label, "Your own price; left out, the total is partial and says so.", kind, 0, 1000000, 0.01, at),
+	return mended(number(name, label, "", kind, 0, 1000000, 0.01, at),
 		"A price is 0 or more. Leave it out where you have none.")
 }
 

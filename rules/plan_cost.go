@@ -128,7 +128,7 @@ func (a *Advice) CostOf(s *Shopping) Cost {
 	beds := a.Case.Field.Beds.Or(0)
 	add("Fittings", beds, p.FittingBed, unit.KindNumber, unit.Say("Beds: {}", int(beds)))
 	add("Plants or seed", plants, p.PlantEach, unit.KindNumber, unit.Say("{}", int(plants)))
-	add("Header and head", min(1, beds), p.System, unit.KindNumber, unit.Say("Header, valves, regulators, filter, gauge, backflow device"))
+	add("Header and valves", min(1, beds), p.System, unit.KindNumber, unit.Say("Header, valves, regulators, filter, gauge, backflow device"))
 	hours := float64(c.Hours.Laying)
 	add("Laying", hours, p.WageHour, unit.KindNumber, unit.Say("{} of one person", c.Hours.Laying))
 	lifting, haul := a.liftAndHaul(s, a.Facts.Film)

@@ -29,10 +29,10 @@ func (a *Advice) Season(s *Shopping) []SeasonStep {
 	}
 	weeks := func(n int) unit.Days { return unit.Days(-7 * n) }
 	add("soil-test", lay.Plus(weeks(16)), 7, StepField, unit.Say("Test the soil."), unit.Say("Lime needs months to work."))
-	add("water-sample", lay.Plus(weeks(15)), 7, StepWater, unit.Say("Test the water for salt, iron and pH."), unit.Say("It decides the filter, and which crops the water suits."))
-	add("collector", lay.Plus(weeks(12)), 7, StepOrder, unit.Say("Ask the collector or landfill whether it takes used film."), unit.Say("Some take none, some only clean."))
+	add("water-sample", lay.Plus(weeks(15)), 7, StepField, unit.Say("Test the water for salt, iron and pH."), unit.Say("It decides the filter, and which crops the water suits."))
+	add("collector", lay.Plus(weeks(12)), 7, StepField, unit.Say("Ask the collector or landfill whether it takes used film."), unit.Say("Some take none, some only clean."))
 	add("order", lay.Plus(weeks(8)), 7, StepOrder, unit.Say("Order film, tape and fittings; book the layer and {} people.", a.WorkOf().People), unit.Say("Films other than black are often ordered in."))
-	add("bucket-test", lay.Plus(weeks(6)), 1, StepWater, unit.Say("Do the bucket test at the field, after half an hour of running."), unit.Say("The flow sets the zones."))
+	add("bucket-test", lay.Plus(weeks(6)), 1, StepField, unit.Say("Do the bucket test at the field, after half an hour of running."), unit.Say("The flow sets the zones."))
 	if a.Case.Practice.ReuseFilm == "" {
 		add("ground", lay.Plus(weeks(3)), 14, StepGround, unit.Say("Kill perennial weeds, bury trash, pick stones, work the ground fine."), unit.Say("Clods and sticks hold film off the soil and tear it."))
 		add("moisture", lay.Plus(-3), 2, StepGround, unit.Say("Bring the ground to field capacity, and test a squeezed ball."), unit.Say("Tape hardly wets a bed that was covered dry."))
@@ -42,9 +42,9 @@ func (a *Advice) Season(s *Shopping) []SeasonStep {
 	}
 	add("water-test", min(lay.Plus(1), plant), 1, StepWater, unit.Say("Flush main, header and tapes, then close the ends. Read the pressure at the far end."), unit.Say("Before planting, always."))
 	if why, _ := a.Wait.Best(); w.Days > 1 {
-		add("wait", lay.Plus(1), w.Days-1, StepPlant, unit.Say("Wait: do not punch holes yet."), unit.Say("What decides it: {}.", WaitQuestion.Says(why).Text))
+		add("wait", lay.Plus(1), w.Days-1, StepSeason, unit.Say("Wait: do not punch holes yet."), unit.Say("What decides it: {}.", WaitQuestion.Says(why).Text))
 	}
-	add("probe", max(lay, plant.Plus(-3)), max(1, min(3, w.Days)), StepPlant, unit.Say("Read the probe on three mornings at {}: {} is risky, {} is safe.", unit.Short(f.Depth), f.EarlyFloor, f.SafeFloor), unit.Say("The computed curve is for a usual year."))
+	add("probe", max(lay, plant.Plus(-3)), max(1, min(3, w.Days)), StepSeason, unit.Say("Read the probe on three mornings at {}: {} is risky, {} is safe.", unit.Short(f.Depth), f.EarlyFloor, f.SafeFloor), unit.Say("The computed curve is for a usual year."))
 	until := plant.Plus(14)
 	if w.SafeOn.Given && w.SafeOn.Value > until {
 		until = w.SafeOn.Value
