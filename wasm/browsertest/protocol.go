@@ -6,7 +6,9 @@ import (
 	"context"
 	"time"
 
+	cdpbrowser "github.com/chromedp/cdproto/browser"
 	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/network"
 	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/cdproto/storage"
@@ -34,6 +36,20 @@ func (p *Page) InstallProblems() []string {
 		list = append(list, e.ErrorID)
 	}
 	return list
+}
+
+// Position lets the site ask where the device is, and says where; or, without
+// allowed, has the owner refuse.
+func (p *Page) Position(allowed bool, latitude, longitude float64) {
+	p.t.Helper()
+	setting := cdpbrowser.PermissionSettingDenied
+	if allowed {
+		setting = cdpbrowser.PermissionSettingGranted
+	}
+	call(p, cdpbrowser.SetPermission, cdpbrowser.SetPermissionParams{Permission: &cdpbrowser.PermissionDescriptor{Name: "geolocation"}, Setting: setting,
+		Origin: "http://" + p.b.addr, BrowserContextID: chromedp.FromContext(p.ctx).BrowserContextID})
+	accuracy := 10.0
+	call(p, emulation.SetGeolocationOverride, emulation.SetGeolocationOverrideParams{Latitude: &latitude, Longitude: &longitude, Accuracy: &accuracy})
 }
 
 // ForgetHTTP empties the browser's own HTTP cache, not the caches that the

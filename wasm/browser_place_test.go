@@ -1,0 +1,60 @@
+//go:build !js
+
+package main
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"filmfurrow/wasm/browsertest"
+)
+
+// The device's own position finds the nearest station, under the published
+// permissions policy and without a request to anyone; far out at sea there is
+// none; and an owner may refuse.
+func TestThePlaceIsFoundByTheDevicesPosition(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(390, "/")
+	p.WaitOffline()
+	p.Wait("the stations", ready)
+	p.Position(true, 42.45, -76.46)
+	b.Requests()
+	p.Click("#place-here")
+	p.WaitText("#place-now", "ITHACA")
+	p.Wait("the advice for that place", `!document.querySelector("#verdict .waiting")`)
+	assert.Empty(t, b.Requests(), "the position is sent nowhere")
+	assert.False(t, p.Visible(".example"))
+
+	// The page takes a position up to ten minutes old: a new one needs a new page.
+	p.Position(true, -45, -130)
+	p.Reload()
+	p.WaitStarted()
+	p.Wait("the stations", ready)
+	p.Click("#place-here")
+	p.WaitText(".place [role=alert]", "No station lies within")
+
+	p.Position(false, 42.45, -76.46)
+	p.Reload()
+	p.WaitStarted()
+	p.Wait("the stations", `/Now:|No place yet/.test(document.querySelector("#place-now")?.innerText)`)
+	p.Click("#place-here")
+	p.WaitText(".place [role=alert]", "did not give its position")
+}
+
+// What was typed is there in a new tab after the old one was closed.
+func TestAClosedTabLosesNothing(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.WaitText("#film .number", "Black")
+	p.Choose("#f-crop", "okra")
+	p.Do(`document.querySelector("#more-field").open = true`)
+	p.Type("#f-field-beds", "37")
+	p.WaitText("#water-schedule", "37")
+	p.Click("#units-metric")
+	p.Close()
+	again := b.Page(820, "/")
+	again.Wait("the field to come back", `document.querySelector("#f-crop").value === "okra" && document.querySelector("#f-field-beds").value === "37"`)
+	again.WaitText("#bed .number", "cm high")
+	assert.False(t, again.Visible(".example"))
+}
