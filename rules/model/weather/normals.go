@@ -103,13 +103,3 @@ func (n Normals) AtHeight(field unit.Metres) Normals {
 	n.Height = field
 	return n
 }
-
-// Warmer moves the whole year by a difference, for a climate that has warmed
-// since the normals were taken or for a known warm or cool corner.
-func (n Normals) Warmer(by unit.CelsiusDegrees) Normals {
-	for m := range 12 {
-		n.Minimum[m] = n.Minimum[m].Plus(by)
-		n.Maximum[m] = n.Maximum[m].Plus(by)
-	}
-	return n
-}

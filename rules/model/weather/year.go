@@ -71,15 +71,6 @@ func (y *Year) On(date unit.Date) (minimum, maximum unit.Celsius) {
 	return y.Minimum[i], y.Maximum[i]
 }
 
-// Mean gives the mean air temperature of the year.
-func (y *Year) Mean() unit.Celsius {
-	sum := 0.0
-	for d := range YearDays {
-		sum += float64(y.Minimum[d] + y.Maximum[d])
-	}
-	return unit.Celsius(sum / (2 * YearDays))
-}
-
 // Season chooses among the years a grower may meet.
 type Season uint8
 

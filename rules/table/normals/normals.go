@@ -24,10 +24,6 @@ type Station struct {
 	TMin, TMax                       [12]unit.Celsius
 }
 
-// Doubtful tells whether the weakest of the 24 normals is provisional or
-// estimated from neighbours.
-func (s *Station) Doubtful() bool { return s.Flag == 'P' || s.Flag == 'Q' }
-
 // Label names the station as the page shows it.
 func (s *Station) Label() string { return s.Name + ", " + s.State }
 
