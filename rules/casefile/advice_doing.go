@@ -76,19 +76,20 @@ func shopping(s *rules.Shopping) []shoppingLine {
 }
 
 type seasonLine struct {
-	ID   string `json:"id"`
-	On   string `json:"on"`
-	Days int    `json:"days"`
-	What string `json:"what"`
-	Why  string `json:"why"`
-	Step string `json:"step"`
+	ID    string `json:"id"`
+	On    string `json:"on"`
+	Days  int    `json:"days"`
+	Weeks int    `json:"weeks,omitempty"`
+	What  string `json:"what"`
+	Why   string `json:"why"`
+	Step  string `json:"step"`
 }
 
 func season(steps []rules.SeasonStep) []seasonLine {
 	lines := make([]seasonLine, len(steps))
 	for i := range steps {
 		s := &steps[i]
-		lines[i] = seasonLine{s.ID, s.On.String(), int(s.Days), s.What.In(unit.Metric), s.Why.In(unit.Metric), string(s.Step)}
+		lines[i] = seasonLine{s.ID, s.On.String(), int(s.Days), s.Weeks, s.What.In(unit.Metric), s.Why.In(unit.Metric), string(s.Step)}
 	}
 	return lines
 }
