@@ -79,16 +79,19 @@ func (p *placePart) results() app.UI {
 	if len(found) == 0 {
 		return app.Ul().Class("results").Body(app.Li().Text("No station by that name. Try a town nearby, or only its first letters."))
 	}
-	list := make([]app.UI, len(found))
-	for i, st := range found {
-		list[i] = app.Li().Body(app.Button().Type("button").Class("result").Text(stationWords(st, p.S.system)).
+	list := make([]app.UI, 0, len(found)+1)
+	if zip := strings.TrimSpace(query); len(zip) == 5 && zip[0] <= '9' && zip != found[0].Zip {
+		list = append(list, app.Li().Text("No station has this zip code. These have the nearest ones:"))
+	}
+	for _, st := range found {
+		list = append(list, app.Li().Body(app.Button().Type("button").Class("result").Text(stationWords(st, p.S.system)).
 			OnClick(func(ctx app.Context, _ app.Event) {
 				p.S.typed[placeBox] = ""
 				p.S.choose(st)
 				if el := app.Window().GetElementByID(placeBox); el.Truthy() {
 					el.Call("focus")
 				}
-			}, st.ID))
+			}, st.ID)))
 	}
 	return app.Ul().Class("results").Body(list...)
 }

@@ -42,6 +42,18 @@ func TestThePlaceIsFoundByTheDevicesPosition(t *testing.T) {
 	p.WaitText(".place [role=alert]", "did not give its position")
 }
 
+// A zip code that no station has lists the nearest numbers and says so.
+func TestAZipWithoutAStation(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.Wait("the stations", ready)
+	p.Type("#f-place", "14853")
+	p.WaitText(".results", "No station has this zip code")
+	assert.Equal(t, 8, browsertest.Eval[int](p, `document.querySelectorAll(".results button").length`))
+	p.Click(".results button")
+	p.Wait("a station to be taken", `!document.querySelector("#place-now").innerText.includes("invented")`)
+}
+
 // What was typed is there in a new tab after the old one was closed.
 func TestAClosedTabLosesNothing(t *testing.T) {
 	b := browsertest.Open(t)
