@@ -199,6 +199,38 @@ func TestLinesThatCannotBe(t *testing.T) {
 	assert.ErrorIs(t, err, ErrLine)
 }
 
+// Where the ground climbs faster than the pressure reaches, not one outlet
+// gives: no length is even, and nothing divides by the flow that is not there.
+func TestAWhollyDryLine(t *testing.T) {
+	line := Line{Outlets: 20, Spacing: 1, Bore: CommonTapeBore, Slope: 100, Outlet: Emitter{1, RatedPressure, 0.5}}
+	p, err := line.Solve(5)
+	require.NoError(t, err)
+	assert.Equal(t, 20, p.DryOutlets)
+	assert.Zero(t, p.Flow)
+	assert.EqualValues(t, 100, p.Spread)
+	assert.Zero(t, EmissionUniformity(p, 0.05, 1))
+	run, err := LongestRun(line, 5, 10, 50)
+	require.NoError(t, err)
+	assert.Zero(t, run.Outlets)
+}
+
+// A line that is many times too long for its bore is not even at any length
+// worth the name, and the search for the longest still ends.
+func TestLongestRunOfAThread(t *testing.T) {
+	line := Line{Spacing: 0.1, Bore: 0.004, Outlet: Emitter{4, RatedPressure, 0.5}}
+	run, err := LongestRun(line, 69, 10, 1000)
+	require.NoError(t, err)
+	assert.Less(t, float64(run.Length), 5.0)
+	_, err = LongestRun(line, 0, 10, 1000)
+	assert.ErrorIs(t, err, ErrLine)
+	_, err = FromTank(3, 0, line, 10, 0)
+	assert.Error(t, err)
+	_, err = SizeHeader(Header{Laterals: 0}, 69, HeaderLimits{}, NominalBores[:])
+	assert.ErrorIs(t, err, ErrLine)
+	assert.Zero(t, line.Outlet.PressureFor(0))
+	assert.True(t, math.IsInf(float64(Emitter{1, RatedPressure, 0}.PressureFor(2)), 1), "no pressure makes a compensating outlet give more")
+}
+
 // Whatever is typed, the solver ends within its bounded sweeps with an answer
 // or an error, and never with a figure that is not a number.
 func FuzzSolve(f *testing.F) {

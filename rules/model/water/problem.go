@@ -5,10 +5,8 @@ import (
 	"strconv"
 	"strings"
 
-	"filmfurrow/rules/model/drip"
 	"filmfurrow/rules/model/soilwater"
 	"filmfurrow/rules/model/waterquality"
-	"filmfurrow/rules/unit"
 )
 
 // Problem says what is wrong with one field and how to mend it. Values are in
@@ -218,11 +216,6 @@ func (c *checker) tape(in Input) {
 	spacing := c.within(boundSpacing, float64(in.Spacing))
 	if flow := c.within(boundTapeFlow, float64(in.TapeFlow)); spacing && flow {
 		c.within(boundOutlet, float64(in.TapeFlow)*float64(in.Spacing)/100)
-	}
-	if spacing && in.BedLength.Given && in.BedLength.Value >= unit.Metres(boundBedLength.low) {
-		if outlets := float64(in.BedLength.Value / in.Spacing); outlets > drip.MaxOutlets {
-			c.add("bed_length_m", number(float64(in.BedLength.Value))+" m", "at most 50000 outlets", "Check bed length and emitter spacing.")
-		}
 	}
 	optional(c, boundBore, in.TapeBore)
 	optional(c, boundExponent, in.Exponent)
