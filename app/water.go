@@ -174,7 +174,7 @@ var waterWords = map[string]string{
 	"tape_bore_m": "Inside of the tape", "exponent": "Exponent of the outlets", "makers_cv": "Maker’s variation (share)",
 	"tape_pressure_kpa": "Pressure wanted at the tape", "flow_spread_percent": "Spread of flow allowed along a bed",
 	"usable_percent": "Share of the tested flow to plan on", "efficiency_percent": "Share of the water that stays with the roots",
-	"filter_loss_kpa": "Loss in a dirty filter", "film_cut_percent": "What film saves", "canopy_m": "Width of ground that full-grown plants draw on",
+	"filter_loss_kpa": "Loss in a dirty filter", "injector_loss_kpa": "Loss in the injector", "film_cut_percent": "What film saves", "canopy_m": "Width of ground that full-grown plants draw on",
 	"climate": "Climate",
 }
 

@@ -248,9 +248,12 @@ func (v waterView) supply() app.UI {
 			header += ": even this is too small"
 		}
 	}
-	head, power, gives := "", "", ""
+	head, power, gives, injector := "", "", "", ""
+	if s.Head.Injector > 0 {
+		injector = ", injector " + v.show(headOf(s.Head.Injector))
+	}
 	if s.HeadKnown && s.Total > 0 {
-		head = v.show(headOf(s.Total)) + ": lift " + v.show(headOf(s.Head.Lift)) + ", rise " + v.show(headOf(s.Head.Rise)) + ", pipe " + v.show(headOf(s.Head.Friction)) + ", filter " + v.show(headOf(s.Head.Filter)) + ", tape " + v.show(headOf(s.Head.Operating))
+		head = v.show(headOf(s.Total)) + ": lift " + v.show(headOf(s.Head.Lift)) + ", rise " + v.show(headOf(s.Head.Rise)) + ", pipe " + v.show(headOf(s.Head.Friction)) + ", filter " + v.show(headOf(s.Head.Filter)) + injector + ", tape " + v.show(headOf(s.Head.Operating))
 	}
 	if s.PumpNeeded {
 		power = "not told: the lift is missing"

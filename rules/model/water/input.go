@@ -76,7 +76,7 @@ type Input struct {
 	UsableShare  Optional[unit.Percent]     // of the tested flow; unknown takes 80
 	Efficiency   Optional[unit.Percent]     // unknown takes 90
 	FilterLoss   Optional[unit.Kilopascals] // dirty; unknown takes 5 psi
-	InjectorLoss Optional[unit.Kilopascals] // unknown takes none
+	InjectorLoss Optional[unit.Kilopascals] // unknown takes the usual one where there is an injector
 	TankVolume   Optional[unit.Litres]
 	TankRefill   Optional[unit.LitresPerHour]
 

@@ -145,6 +145,9 @@ func (w *work) tapeSteps() {
 		w.warn("thin-wall", Note, "from memory: 8-mil tape stands 10–15 psi; read its label",
 			unit.Say("Thin tape may burst at {}: read the label.", t.Pressure))
 	}
+	if w.light { // the rest is to follow by hand
+		return
+	}
 	atPressure := func(outlet unit.LitresPerHour) unit.LitresPerHourPer100Metres {
 		return round(unit.LitresPerHourPer100Metres(100*float64(outlet)/float64(in.Spacing)), stepFlow)
 	}
@@ -167,16 +170,25 @@ func (w *work) tapeSteps() {
 		named("flow of one line", round(p.Flow, stepFlow)),
 		named("speed", unit.WaterSpeed(round(speed, stepSpeed))),
 		named("Reynolds number", int(math.Round(float64(speed)*float64(in.tapeBore)/drip.ViscosityAt60F))))
-	w.step("line", "Pressure at the end of a line",
-		"outlet by outlet from the far end: add its flow, then the friction of the step and the slope, until the inlet pressure is met",
-		"smooth-pipe friction (laminar, Blasius) at 60 °F; the solver agrees with EPANET (US EPA) within 0.1 % of flow under two other laws",
-		named("end pressure", round(p.End, stepPressure)),
+	inputs := []Named{
 		named("inlet pressure", t.Pressure),
 		named("length", in.BedLength.Value),
 		named("bore", unit.Bore(in.tapeBore)),
 		named("slope", unit.FineShare(in.Slope)),
 		named("lowest pressure", round(p.Lowest, stepPressure)),
-		named("lowest at", round(p.LowestAt, stepLength)))
+		named("lowest at", round(p.LowestAt, stepLength)),
+	}
+	older := w.line(in.tapeBore, in.BedLength.Value)
+	older.Friction.Law = drip.HazenWilliams
+	if o, err := older.Solve(in.pressure); err == nil {
+		inputs = append(inputs,
+			named("beside it, end pressure by Hazen-Williams", round(o.End, stepPressure)),
+			named("with C by bore", drip.HazenWilliamsC(in.tapeBore)))
+	}
+	w.step("line", "Pressure at the end of a line",
+		"outlet by outlet from the far end: add its flow, then the friction of the step and the slope, until the inlet pressure is met",
+		"smooth-pipe friction (laminar, Blasius) at 60 °F; the solver agrees with EPANET (US EPA) within 0.1 % of flow under two other laws",
+		named("end pressure", round(p.End, stepPressure)), inputs...)
 	w.step("spread", "How evenly a line waters",
 		"(most − least) ÷ most, of all outlets; emission uniformity also counts the maker's variation",
 		"ASAE EP405 form: 100·(1 − 1.27·CV/√n)·qmin/qmean; fields usually show less, because outlets plug (ASAE; CIGR handbook: 65–80 %)",

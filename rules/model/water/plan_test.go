@@ -372,6 +372,43 @@ func TestYears(t *testing.T) {
 
 // Feeding through the plan: 1 lb N an acre and day on ten beds of 300 ft at
 // 6-ft centres is 3,000 ÷ 7,260 lb.
+// An injector that the water drives takes pressure, and the source must push so
+// much more; where height alone pushes there is none to take.
+func TestAnInjectorTakesPressure(t *testing.T) {
+	in := tomatoField()
+	in.Pressure = Known(unit.FromPSI(40))
+	without := plan(t, in)
+	in.Injector = Known(100.0)
+	with := plan(t, in)
+	assert.InDelta(t, 5, float64(with.Supply.Needs-without.Supply.Needs)/unit.KilopascalsPerPSI, 0.01)
+	assert.InDelta(t, 5*2.31, float64(with.Supply.Head.Injector)/unit.MetresPerFoot, 0.02)
+	assert.Zero(t, without.Supply.Head.Injector)
+	assert.InDelta(t, float64(with.Supply.Head.Injector), float64(with.Supply.Total-without.Supply.Total), 0.01)
+	in.InjectorLoss = Known(unit.Kilopascals(0)) // a dosing pump
+	assert.Equal(t, without.Supply.Needs, plan(t, in).Supply.Needs)
+	in = tomatoField()
+	in.Supply, in.Rise, in.Lift, in.Injector = waterquality.Tank, Known(unit.Metres(-4)), Optional[unit.Metres]{}, Known(100.0)
+	assert.Zero(t, plan(t, in).Supply.Head.Injector)
+}
+
+// Beside the smooth-pipe end pressure stands that of the older law, with C by
+// bore: on a small bore they differ by little (see package drip).
+func TestTheOlderLawStandsBeside(t *testing.T) {
+	for _, s := range plan(t, tomatoField()).Steps {
+		if s.ID != "line" {
+			continue
+		}
+		beside := map[string]float64{}
+		for _, in := range s.Inputs {
+			beside[in.Name] = in.Quantity.SI
+		}
+		assert.Equal(t, 130.0, beside["with C by bore"])
+		assert.InDelta(t, s.Result.Quantity.SI, beside["beside it, end pressure by Hazen-Williams"], 1.5)
+		return
+	}
+	t.Fatal("the step is missing")
+}
+
 func TestFeedingInPlan(t *testing.T) {
 	in := tomatoField()
 	in.FeedRate, in.FeedGrade, in.Stock, in.Injector = Known(1.12085), Known(unit.Percent(20)), Known(0.1198), Known(100.0)

@@ -3,6 +3,7 @@ package water
 import (
 	"filmfurrow/rules/model/demand"
 	"filmfurrow/rules/model/drip"
+	"filmfurrow/rules/model/waterquality"
 	"filmfurrow/rules/unit"
 )
 
@@ -16,6 +17,7 @@ const (
 	usualUsableShare  unit.Percent     = 80                         // 75–85 % in practice (common practice, no source)
 	usualHours        unit.Hours       = 18                         // designs keep to 18–20 h at the peak (from memory)
 	usualFilterLoss   unit.Kilopascals = 5 * unit.KilopascalsPerPSI // from memory
+	usualInjectorLoss unit.Kilopascals = 5 * unit.KilopascalsPerPSI // from memory: a water-driven injector; a dosing pump takes none
 	usualHeaderLoss   unit.Kilopascals = 5 * unit.KilopascalsPerPSI // allowed in header and main where the source's pressure is not known
 	leastTapePressure unit.Kilopascals = 4 * unit.KilopascalsPerPSI
 	mostTapePressure  unit.Kilopascals = 15 * unit.KilopascalsPerPSI
@@ -60,6 +62,10 @@ func fill(in Input) (filled, []Assumption) {
 		filmCut:      in.FilmCut.or(Range{demand.UsualFilmCut.Low, demand.UsualFilmCut.High}),
 		bedFlow:      in.TapeFlow * unit.LitresPerHourPer100Metres(in.Lines),
 	}
+	driven := in.Injector.Given && (in.Supply != waterquality.Tank || in.Pressure.Given) // height alone drives none
+	if driven {
+		f.injectorLoss = in.InjectorLoss.or(usualInjectorLoss)
+	}
 	full := in.Canopy.or(in.BedCentres.Value)
 	f.ground = demand.Ground{BedTop: in.BedTop.Value, Full: max(full, in.BedTop.Value)}
 	var a []Assumption
@@ -77,6 +83,7 @@ func fill(in Input) (filled, []Assumption) {
 	note(in.Efficiency.Given, "efficiency_percent", f.efficiency, "Colorado State Extension 5.623: about 90 %, 85–95 %")
 	note(in.Hours.Given, "hours_per_day", f.hours, "from memory: designs keep to 18–20 h at the peak")
 	note(in.FilterLoss.Given, "filter_loss_kpa", f.filterLoss, "from memory")
+	note(in.InjectorLoss.Given || !driven, "injector_loss_kpa", f.injectorLoss, "from memory: an injector that the water drives; a dosing pump takes none")
 	note(in.FilmCut.Given, "film_cut_percent", "10–30 %", "FAO-56 chapter 10, on average (from memory)")
 	note(in.Canopy.Given || !in.BedCentres.Given, "canopy_m", f.ground.Full, "full-grown plants draw on the ground between the beds too (our reasoning, no source)")
 	if in.Flow.Given {
