@@ -279,6 +279,54 @@ func TestTiesAreCalledTies(t *testing.T) {
 	assert.Positive(t, ties, "the pack should hold a tie, or this test shows nothing")
 }
 
+// Clear means that no single weight, moved by one step either way, lets another
+// option win; leaning that one does; close that the second lies within the
+// margin. Worked out here anew from the factors that the reader sees.
+func TestConfidenceIsWhatItSays(t *testing.T) {
+	seen := map[rules.Confidence]int{}
+	for id, c := range pack(t) {
+		a := advise(t, c)
+		for _, choice := range a.Choices() {
+			first, ok := choice.Best()
+			if !ok || choice.Question == rules.WaitQuestion || len(choice.Ranked) < 2 || choice.Ranked[1].RuledOutBy != nil {
+				continue
+			}
+			moved := false
+			for _, rule := range rules.Rules(choice.Question) {
+				for _, step := range []float64{-1, 1} {
+					best, most := first, math.Inf(-1)
+					for _, r := range choice.Ranked {
+						score := 0.0
+						for _, f := range r.Factors {
+							weight := float64(f.Rule.Weight)
+							if f.Rule == rule {
+								weight += step
+							}
+							score += weight * f.Fit
+						}
+						if r.RuledOutBy == nil && score > most+0.002 { // scores are rounded to 0.001
+							best, most = r.Option, score
+						}
+					}
+					moved = moved || best != first
+				}
+			}
+			ahead := choice.Ranked[0].Score - choice.Ranked[1].Score
+			want := rules.Clear
+			switch {
+			case ahead < 0.33:
+				want = rules.Close
+			case moved:
+				want = rules.Leaning
+			}
+			assert.Equal(t, want.String(), choice.Confidence.String(), "%s: %s", id, choice.Question)
+			seen[choice.Confidence]++
+		}
+	}
+	assert.Len(t, seen, 3, "the pack should hold all three, or this test shows less")
+	t.Log(seen)
+}
+
 // A whole case without soil physics: the ground was dug before. Nine tapes are
 // solved outlet by outlet, so beds of more than some 300 m take longest.
 func BenchmarkAdvise(b *testing.B) {
