@@ -209,3 +209,43 @@ func TestOwnFrostDays(t *testing.T) {
 		assert.GreaterOrEqual(t, advise(t, later).Facts.FrostSafe, f.FrostSafe, id)
 	}
 }
+
+// Each caution stands at the step of the work that can hurt, names who has the
+// last word, and comes only where that work is done.
+func TestCautionsStandWhereTheWorkIs(t *testing.T) {
+	ids := func(c rules.Case) map[string]rules.Step {
+		found := map[string]rules.Step{}
+		for _, caution := range advise(t, c).Cautions {
+			assert.True(t, strings.HasSuffix(caution.Text, "."), caution.ID)
+			assert.NotEmpty(t, caution.Defers, caution.ID)
+			assert.NotEmpty(t, caution.Sources, caution.ID)
+			found[caution.ID] = caution.Step
+		}
+		return found
+	}
+	farms := pack(t)
+	tractor := ids(farms["pepper-cool-spring"])
+	for id, step := range map[string]rules.Step{"overturn": rules.StepField, "power-shaft": rules.StepGround, "run-over": rules.StepLaying, "heat-work": rules.StepLaying,
+		"flame": rules.StepPlant, "backflow": rules.StepWater, "electricity": rules.StepWater, "chlorine-acid": rules.StepWater, "no-burning": rules.StepLifting} {
+		assert.Equal(t, step, tractor[id], id)
+	}
+	byHand := ids(farms["flowers-by-hand"])
+	for _, id := range []string{"overturn", "power-shaft", "run-over", "lifting-film"} {
+		assert.NotContains(t, byHand, id, "no tractor there")
+	}
+	for _, row := range []struct {
+		id    string
+		with  rules.Case
+		empty rules.Case
+	}{
+		{"treated-ground", farms["tomato-fumigated"], farms["pepper-cool-spring"]},
+		{"hot-film", farms["tomato-high-summer"], farms["okra-cold-coast"]},
+	} {
+		assert.Contains(t, ids(row.with), row.id)
+		assert.NotContains(t, ids(row.empty), row.id)
+	}
+	pond := farms["pepper-cool-spring"]
+	pond.Water.Source = "pond"
+	assert.Contains(t, ids(pond), "surface-water")
+	assert.NotContains(t, tractor, "surface-water")
+}
