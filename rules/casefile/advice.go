@@ -99,7 +99,8 @@ type rankedLine struct {
 type factorLine struct {
 	Rule   string   `json:"rule"`
 	Weight string   `json:"weight"`
-	Fact   float64  `json:"fit"`
+	Fit    float64  `json:"fit"`
+	Fact   []string `json:"fact,omitempty"` // the case's own figures, in the order of the reason
 	Reason string   `json:"reason"`
 	Source []string `json:"source"`
 }
@@ -207,7 +208,10 @@ func factors(list []rules.Factor) []factorLine {
 	lines := make([]factorLine, 0, len(list))
 	for i := range list {
 		f := &list[i]
-		line := factorLine{Rule: f.Rule.ID, Weight: f.Rule.Weight.String(), Fact: f.Fit, Reason: f.Reason.In(unit.Metric)}
+		line := factorLine{Rule: f.Rule.ID, Weight: f.Rule.Weight.String(), Fit: f.Fit, Reason: f.Reason.In(unit.Metric)}
+		for _, q := range f.Reason.Quantities {
+			line.Fact = append(line.Fact, q.In(unit.Metric))
+		}
 		for _, s := range f.Rule.Sources {
 			line.Source = append(line.Source, s.ID)
 		}

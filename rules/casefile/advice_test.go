@@ -89,6 +89,20 @@ func TestEveryFarmGivesAWholeFile(t *testing.T) {
 		assert.NotContains(t, file, "turning_points", "%s: none were given", id)
 		assert.Len(t, file["shopping"], rules.ItemCount, id)
 		assert.NotEmpty(t, at(file, "laying_day", "settings"), id)
+		for _, question := range []string{"film", "bed", "tape", "wait"} {
+			for _, ranked := range at(file, question, "ranked").([]any) {
+				for _, f := range ranked.(map[string]any)["factors"].([]any) {
+					factor := f.(map[string]any)
+					for _, part := range []string{"rule", "weight", "fit", "reason", "source"} {
+						assert.NotNil(t, factor[part], "%s: %s of %v", id, part, factor["rule"])
+					}
+					facts, _ := factor["fact"].([]any)
+					for _, fact := range facts {
+						assert.Contains(t, factor["reason"], fact, "%s: %v", id, factor["rule"])
+					}
+				}
+			}
+		}
 		line, err := casefile.EncodeAdviceLine(&a)
 		require.NoError(t, err)
 		assert.Equal(t, 1, bytes.Count(line, []byte("\n")), id)
