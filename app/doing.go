@@ -43,3 +43,47 @@ func (s *store) calendar() string {
 	}
 	return string(casefile.Calendar(s.advice.Season(&s.workOut().list), name, stamp, s.system))
 }
+
+// listed is a table under its heads, in a region that scrolls where it is too
+// wide. The three helpers are called, not copied into their callers: copied, they
+// would add kilobytes to what every grower downloads.
+//
+//go:noinline
+func listed(class, label string, rows []app.UI, heads ...string) app.UI {
+	cells := make([]app.UI, len(heads))
+	for i, h := range heads {
+		cells[i] = app.Th().Scope("col").Text(h)
+	}
+	return app.Div().Class(class).TabIndex(0).Role("region").Aria("label", label).Body(
+		app.Table().Body(app.THead().Body(app.Tr().Body(cells...)), app.TBody().Body(rows...)))
+}
+
+// rowOf is a row of a table: its name, its figures, and a text.
+//
+//go:noinline
+func rowOf(name, text string, figures ...string) app.UI {
+	cells := make([]app.UI, 0, len(figures)+2)
+	cells = append(cells, app.Th().Scope("row").Text(name))
+	for _, f := range figures {
+		cells = append(cells, app.Td().Class("figure").Text(f))
+	}
+	return app.Tr().Body(append(cells, app.Td().Text(text))...)
+}
+
+//go:noinline
+func paragraph(text string) app.UI { return app.P().Text(text) }
+
+//go:noinline
+func heading(text string) app.UI { return app.H3().Text(text) }
+
+//go:noinline
+func item(text string) app.UI { return app.Li().Text(text) }
+
+// fieldsOf are controls of the form, by the names of their rows.
+func fieldsOf(s *store, names []string) []app.UI {
+	fields := make([]app.UI, len(names))
+	for i, name := range names {
+		fields[i] = &field{S: s, Name: name}
+	}
+	return fields
+}

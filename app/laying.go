@@ -29,11 +29,10 @@ func (p *layingPart) Render() app.UI {
 	}
 	list, _ := p.S.shopping()
 	s := p.S.advice.Sheet(&list)
-	say := func(k sheet.Key, values ...any) string { return unit.Say(sheet.Text(l, k), values...).In(p.S.system) }
 	found := make([]app.UI, len(s.Go))
 	for i := range s.Go {
 		c := &s.Go[i]
-		found[i] = app.Li().Class(string(c.Reply.Key())).Body(app.B().Text(say(c.Reply.Key())), app.Text(" "+c.In(l, p.S.system)))
+		found[i] = app.Li().Class(string(c.Reply.Key())).Body(app.B().Text(p.say(l, c.Reply.Key())), app.Text(" "+c.In(l, p.S.system)))
 	}
 	boxes := make([]app.UI, len(s.Boxes))
 	for i := range s.Boxes {
@@ -45,46 +44,46 @@ func (p *layingPart) Render() app.UI {
 			}, key),
 			app.Span().Text(s.Boxes[i].In(l, p.S.system))))
 	}
-	state, class := say("ready"), "state ready"
+	state, class := p.say(l, "ready"), "state ready"
 	if ready, no, open := s.Ready(func(k sheet.Key) bool { return p.S.ticks[string(k)] }); !ready {
-		state, class = say("not-ready", no, open), "state not-ready"
-	}
-	lines := func(list []rules.SheetLine) []app.UI {
-		items := make([]app.UI, len(list))
-		for i := range list {
-			items[i] = app.Li().Text(list[i].In(l, p.S.system))
-		}
-		return items
+		state, class = p.say(l, "not-ready", no, open), "state not-ready"
 	}
 	part := func(head string, list []rules.SheetLine) app.UI {
-		return app.Div().Hidden(len(list) == 0).Body(app.H3().Text(head), app.Ul().Body(lines(list)...))
+		items := make([]app.UI, len(list))
+		for i := range list {
+			items[i] = item(list[i].In(l, p.S.system))
+		}
+		return app.Div().Hidden(len(list) == 0).Body(heading(head), app.Ul().Body(items...))
 	}
 	order := make([]app.UI, len(s.Order))
 	for i := range s.Order {
-		order[i] = app.Li().Text(s.Order[i].In(l, p.S.system))
-	}
-	fields := make([]app.UI, len(dayNames))
-	for i, name := range dayNames {
-		fields[i] = &field{S: p.S, Name: name}
+		order[i] = item(s.Order[i].In(l, p.S.system))
 	}
 	return app.Section().ID("laying-day").Class("sheet").Lang(string(l)).Body(
-		app.H2().Text(say("title")),
+		app.H2().Text(p.say(l, "title")),
 		app.P().Class(class).Role("status").Text(state),
 		p.languages(l),
-		app.Div().Class("fields").Lang("en").Body(fields...),
-		app.H3().Text(say("head-go")),
+		app.Div().Class("fields").Lang("en").Body(fieldsOf(p.S, dayNames)...),
+		heading(p.say(l, "head-go")),
 		app.Ul().Class("boxes").Body(found...),
-		app.H3().Text(say("head-boxes")),
+		heading(p.say(l, "head-boxes")),
 		app.Ul().Class("boxes").Body(boxes...),
 		app.Div().Class("sheet-parts").Body(
-			part(say("head-settings"), s.Settings),
-			app.Div().Body(app.H3().Text(say("head-order")), app.Ol().Body(order...)),
-			part(say("head-people"), s.People),
+			part(p.say(l, "head-settings"), s.Settings),
+			app.Div().Body(heading(p.say(l, "head-order")), app.Ol().Body(order...)),
+			part(p.say(l, "head-people"), s.People),
 			part(s.CheckHow.In(l, p.S.system), s.Checks),
-			part(say("head-faults"), s.Faults),
-			part(say("head-caution"), s.Care)),
-		app.P().Class("help").Text(say("last-word")),
+			part(p.say(l, "head-faults"), s.Faults),
+			part(p.say(l, "head-caution"), s.Care)),
+		app.P().Class("help").Text(p.say(l, "last-word")),
 	)
+}
+
+// say gives a sentence of the sheet.
+//
+//go:noinline
+func (p *layingPart) say(l sheet.Language, k sheet.Key, values ...any) string {
+	return unit.Say(sheet.Text(l, k), values...).In(p.S.system)
 }
 
 // dayNames are what is found on laying day, in the order of asking.
@@ -146,16 +145,14 @@ func (p *seasonPart) Render() app.UI {
 	}
 	return app.Section().ID("season").Class("sheet").Body(
 		app.H2().Text("The season’s dates"),
-		app.P().Text("Worked back and forth from planting on "+p.S.advice.WaitPlan.PlantOn.Words()+"."),
-		app.Div().Class("scroll stack").TabIndex(0).Role("region").Aria("label", "The season’s dates").Body(app.Table().Body(
-			app.THead().Body(app.Tr().Body(app.Th().Scope("col").Text("When"), app.Th().Scope("col").Text("What"), app.Th().Scope("col").Text("Why"))),
-			app.TBody().Body(rows...))),
+		paragraph("Worked back and forth from planting on "+p.S.advice.WaitPlan.PlantOn.Words()+"."),
+		listed("scroll stack", "The season’s dates", rows, "When", "What", "Why"),
 		app.Div().Class("buttons").Body(app.Button().Type("button").Class("plain").ID("season-ics").Text("Save for a calendar (iCalendar)").OnClick(func(app.Context, app.Event) {
 			saveFile("film-and-furrow-season.ics", "text/calendar", p.S.calendar())
 		})),
 		app.H3().ID("end-of-film").Text("The end of the film"),
-		app.P().Text(end.Duty.In(p.S.system)),
-		app.P().Text(weight),
+		paragraph(end.Duty.In(p.S.system)),
+		paragraph(weight),
 		app.P().Class("help").Text("Organic, by the US rule: "+end.Organic.In(p.S.system)),
 	)
 }

@@ -42,12 +42,8 @@ func (p *shoppingPart) Render() app.UI {
 	}
 	return app.Section().ID("shopping").Class("sheet").Body(
 		app.H2().Text(title),
-		app.Div().Class("scroll stack").TabIndex(0).Role("region").Aria("label", "Shopping list").Body(
-			app.Table().Body(
-				app.THead().Body(app.Tr().Body(
-					app.Th().Scope("col").Text("Item"), app.Th().Scope("col").Text("Quantity"), app.Th().Scope("col").Text("Your own"), app.Th().Scope("col").Text("How it was worked out"))),
-				app.TBody().Body(rows...))),
-		app.P().Text(list.Layout.In(system)+" "+mass),
+		listed("scroll stack", "Shopping list", rows, "Item", "Quantity", "Your own", "How it was worked out"),
+		paragraph(list.Layout.In(system)+" "+mass),
 		careOf(a, rules.StepOrder, "backflow"),
 		app.Div().Class("buttons").Body(
 			app.Button().Type("button").Class("plain").ID("shopping-copy").Text("Copy as text").OnClick(p.copy),
@@ -74,9 +70,9 @@ func careOf(a *rules.Advice, step rules.Step, also string) app.UI {
 // machine is what the bed in hand asks of tractor and people.
 func (p *shoppingPart) machine() app.UI {
 	m := p.S.advice.MachineOf()
-	body := []app.UI{app.H3().Text("Tractor and layer")}
+	body := []app.UI{heading("Tractor and layer")}
 	for i := range m.Says {
-		body = append(body, app.P().Text(m.Says[i].In(p.S.system)))
+		body = append(body, paragraph(m.Says[i].In(p.S.system)))
 	}
 	if !m.ByHand {
 		rows := make([]app.UI, len(m.Beds))
@@ -85,11 +81,9 @@ func (p *shoppingPart) machine() app.UI {
 			if b.Height > 0 {
 				bed = unit.Of(unit.Short(b.Height)).In(p.S.system)
 			}
-			rows[i] = app.Tr().Body(app.Th().Scope("row").Text(bed), app.Td().Text(unit.Of(b.Least).In(p.S.system)), app.Td().Text([...]string{"?", "Yes", "No"}[b.Can]))
+			rows[i] = rowOf(bed, [...]string{"?", "Yes", "No"}[b.Can], unit.Of(b.Least).In(p.S.system))
 		}
-		body = append(body, app.Table().Body(
-			app.THead().Body(app.Tr().Body(app.Th().Scope("col").Text("Bed"), app.Th().Scope("col").Text("Least power"), app.Th().Scope("col").Text("Yours can"))),
-			app.TBody().Body(rows...)),
+		body = append(body, listed("scroll", "Power", rows, "Bed", "Least power", "Yours can"),
 			app.P().Class("help").Text("Common practice for formed beds of 6 to 8 in; the rest from memory of the trade. Heavy soil wants more."))
 	}
 	return app.Div().ID("tractor").Body(body...)
@@ -169,17 +163,13 @@ func copyText(ctx app.Context, text, done, failed string, tell func(string)) {
 var priceNames = []string{"prices.currency", "prices.film_roll", "prices.roll_biodegradable", "prices.roll_paper", "prices.tape_m", "prices.fittings_bed", "prices.system", "prices.plant", "prices.wage_hour", "prices.laying_hours", "prices.lifting_hours", "prices.haul_tonne", "prices.crop_unit"}
 
 func (p *shoppingPart) costs(c *rules.Cost) app.UI {
-	fields := make([]app.UI, len(priceNames))
-	for i, name := range priceNames {
-		fields[i] = &field{S: p.S, Name: name}
-	}
 	rows := make([]app.UI, 0, len(c.Lines))
 	for _, l := range c.Lines {
 		amount := money(l.Amount, c.Currency)
 		if !l.Priced {
 			amount = l.NoSum
 		}
-		rows = append(rows, app.Tr().Body(app.Th().Scope("row").Text(l.Name), app.Td().Class("figure").Text(amount), app.Td().Text(l.How.In(p.S.system))))
+		rows = append(rows, rowOf(l.Name, l.How.In(p.S.system), amount))
 	}
 	total := "Total " + money(c.Total, c.Currency)
 	if c.Partial {
@@ -193,12 +183,11 @@ func (p *shoppingPart) costs(c *rules.Cost) app.UI {
 	if c.BreakEven > 0 {
 		even = " Over bare ground it costs " + money(c.Extra, c.Currency) + " more: " + unit.Of(int(c.BreakEven)).In(p.S.system) + " units of crop pay for that."
 	}
-	part := func(o rules.Optional[float64]) app.UI {
-		text := "no price"
-		if o.Given {
-			text = money(o.Value, c.Currency)
+	part := func(o rules.Optional[float64]) string {
+		if !o.Given {
+			return "no price"
 		}
-		return app.Td().Class("figure").Text(text)
+		return money(o.Value, c.Currency)
 	}
 	films := make([]app.UI, 0, len(c.Films))
 	for i := range c.Films {
@@ -212,22 +201,18 @@ func (p *shoppingPart) costs(c *rules.Cost) app.UI {
 		if f.UpTo.Given {
 			note += " Up to " + money(f.UpTo.Value, c.Currency) + " a roll it is no dearer than the first."
 		}
-		films = append(films, app.Tr().Body(app.Th().Scope("row").Text(sentence(f.Name)), part(f.Film), part(f.Laying), part(f.Lifting), part(f.Haul), app.Td().Class("figure").Text(whole), app.Td().Text(note)))
+		films = append(films, rowOf(sentence(f.Name), note, part(f.Film), part(f.Laying), part(f.Lifting), part(f.Haul), whole))
 	}
 	w := c.Hours
 	return app.Div().ID("costs").Body(
-		app.H3().Text("What it costs, by your own prices"),
+		heading("What it costs, by your own prices"),
 		app.P().Class("help").Text("We give no prices. What has none is left out, and the total says so. For scale only: a farm magazine of 2013 told of about $180 of film and $125 of tape for an acre in Michigan."),
-		app.Div().Class("fields").Body(fields...),
-		app.Div().Class("scroll stack").TabIndex(0).Role("region").Aria("label", "Costs").Body(app.Table().Body(
-			app.THead().Body(app.Tr().Body(app.Th().Scope("col").Text("For"), app.Th().Scope("col").Text("Amount"), app.Th().Scope("col").Text("How"))),
-			app.TBody().Body(rows...))),
+		app.Div().Class("fields").Body(fieldsOf(p.S, priceNames)...),
+		listed("scroll stack", "Costs", rows, "For", "Amount", "How"),
 		app.P().Body(app.Strong().Text(total+". "), app.Text(sentence(per)+"; "+money(c.PerPlant, c.Currency)+" for each plant."+even)),
-		app.P().Text("Work: laying "+unit.Of(w.Laying).In(p.S.system)+" of one person ("+unit.Of(w.LayingClock).In(p.S.system)+" by the clock with "+strconv.Itoa(w.People)+" people), lifting "+unit.Of(w.Lifting).In(p.S.system)+". "+w.How.In(p.S.system)),
-		app.H3().Text("Films side by side"),
-		app.Div().Class("scroll").TabIndex(0).Role("region").Aria("label", "Films side by side").Body(app.Table().Body(
-			app.THead().Body(app.Tr().Body(app.Th().Scope("col").Text("Kind"), app.Th().Scope("col").Text("Film"), app.Th().Scope("col").Text("Laying"), app.Th().Scope("col").Text("Lifting"), app.Th().Scope("col").Text("Hauling"), app.Th().Scope("col").Text("Together"), app.Th().Scope("col").Text("Note"))),
-			app.TBody().Body(films...))),
+		paragraph("Work: laying "+unit.Of(w.Laying).In(p.S.system)+" of one person ("+unit.Of(w.LayingClock).In(p.S.system)+" by the clock with "+strconv.Itoa(w.People)+" people), lifting "+unit.Of(w.Lifting).In(p.S.system)+". "+w.How.In(p.S.system)),
+		heading("Films side by side"),
+		listed("scroll", "Films side by side", films, "Kind", "Film", "Laying", "Lifting", "Hauling", "Together", "Note"),
 	)
 }
 

@@ -104,36 +104,18 @@ func halfHours(h float64) unit.Hours { return unit.Hours(math.Ceil(h*2-1e-9) / 2
 func (a *Advice) CostOf(s *Shopping) Cost {
 	p := &a.Case.Prices
 	c := Cost{Currency: p.Currency, Hours: a.WorkOf()}
-	add := func(name string, quantity float64, price Optional[float64], kind unit.Kind, how unit.Phrase) {
-		if price.Given {
-			how = unit.Phrase{Text: how.Text + ", at {}", Quantities: append(how.Quantities, unit.Quantity{Kind: kind, SI: price.Value})}
-		}
-		how.Text += "."
-		line := CostLine{Name: name, How: how, Priced: price.Given}
-		switch {
-		case price.Given:
-			line.Amount = cents(quantity * price.Value)
-			c.Total += line.Amount
-		case quantity > 0:
-			c.Partial = true
-			line.NoSum = "no price given"
-		default:
-			line.Priced = true // nothing of it is needed
-		}
-		c.Lines = append(c.Lines, line)
-	}
 	film, tape, plants := s.Lines[ItemFilm].Taken(), s.Lines[ItemTape].Taken(), s.Lines[ItemPlants].Taken()
-	add("Film", film, p.FilmRoll, unit.KindNumber, unit.Say("Rolls: {}", int(film)))
-	add("Drip tape", tape, p.TapeMetre, unit.KindPriceLong, unit.Say("{}", unit.Metres(tape)))
+	c.add("Film", film, p.FilmRoll, unit.KindNumber, unit.Say("Rolls: {}", int(film)))
+	c.add("Drip tape", tape, p.TapeMetre, unit.KindPriceLong, unit.Say("{}", unit.Metres(tape)))
 	beds := a.Case.Field.Beds.Or(0)
-	add("Fittings", beds, p.FittingBed, unit.KindNumber, unit.Say("Beds: {}", int(beds)))
-	add("Plants or seed", plants, p.PlantEach, unit.KindNumber, unit.Say("{}", int(plants)))
-	add("Header and valves", min(1, beds), p.System, unit.KindNumber, unit.Say("Header, valves, regulators, filter, gauge, backflow device"))
+	c.add("Fittings", beds, p.FittingBed, unit.KindNumber, unit.Say("Beds: {}", int(beds)))
+	c.add("Plants or seed", plants, p.PlantEach, unit.KindNumber, unit.Say("{}", int(plants)))
+	c.add("Header and valves", min(1, beds), p.System, unit.KindNumber, unit.Say("Header, valves, regulators, filter, gauge, backflow device"))
 	hours := float64(c.Hours.Laying)
-	add("Laying", hours, p.WageHour, unit.KindNumber, unit.Say("{} of one person", c.Hours.Laying))
+	c.add("Laying", hours, p.WageHour, unit.KindNumber, unit.Say("{} of one person", c.Hours.Laying))
 	lifting, haul := a.liftAndHaul(s, a.Facts.Film)
-	add("Lifting", lifting, p.WageHour, unit.KindNumber, unit.Say("{} of one person", unit.Hours(lifting)))
-	add("Hauling", haul, p.HaulTonne, unit.KindPriceMass, unit.Say("{} with the soil on it", unit.Kilograms(haul*1000)))
+	c.add("Lifting", lifting, p.WageHour, unit.KindNumber, unit.Say("{} of one person", unit.Hours(lifting)))
+	c.add("Hauling", haul, p.HaulTonne, unit.KindPriceMass, unit.Say("{} with the soil on it", unit.Kilograms(haul*1000)))
 	c.Total = cents(c.Total)
 	if m := float64(a.Facts.BedMetres); m > 0 {
 		c.PerMetre, c.PerFoot = cents(c.Total/m), cents(c.Total*unit.MetresPerFoot/m)
@@ -147,6 +129,28 @@ func (a *Advice) CostOf(s *Shopping) Cost {
 	}
 	c.films(a, s)
 	return c
+}
+
+// add puts one line into the sum.
+//
+//go:noinline
+func (c *Cost) add(name string, quantity float64, price Optional[float64], kind unit.Kind, how unit.Phrase) {
+	if price.Given {
+		how = unit.Phrase{Text: how.Text + ", at {}", Quantities: append(how.Quantities, unit.Quantity{Kind: kind, SI: price.Value})}
+	}
+	how.Text += "."
+	line := CostLine{Name: name, How: how, Priced: price.Given}
+	switch {
+	case price.Given:
+		line.Amount = cents(quantity * price.Value)
+		c.Total += line.Amount
+	case quantity > 0:
+		c.Partial = true
+		line.NoSum = "no price given"
+	default:
+		line.Priced = true // nothing of it is needed
+	}
+	c.Lines = append(c.Lines, line)
 }
 
 // plantsLine is the place of plants or seed in the sum: bare ground needs them too.
@@ -206,19 +210,19 @@ func (c *Cost) films(a *Advice, s *Shopping) {
 		}
 		c.Films = append(c.Films, again)
 	}
-	beside := func(film table.FilmID, roll Optional[float64], note unit.Phrase) {
-		if film == own {
-			return
+	black := FilmCost{}
+	if table.Films[own].Removal != table.LiftAndHaul {
+		black = set(table.Black, Optional[float64]{}, unit.Say("Plastic that must be lifted and hauled."))
+	}
+	for _, f := range [...]FilmCost{black,
+		set(table.BiodegradableBlack, p.RollTilled, unit.Say("Tilled in: nothing to lift or haul. Film that sticks to fruit may cost you a part of the price.")),
+		set(table.Paper, p.RollPaper, unit.Say("Tilled in: nothing to lift or haul. Its edges rot first: bury them deep."))} {
+		if f.Name == "" || f.Name == first.Name {
+			continue
 		}
-		f := set(film, roll, note)
 		if !first.Partial && f.Laying.Given && f.Lifting.Given && f.Haul.Given && rolls > 0 {
 			f.UpTo = Known(math.Floor((first.Total-f.Total+f.Film.Value)/rolls*100+1e-6) / 100)
 		}
 		c.Films = append(c.Films, f)
 	}
-	if table.Films[own].Removal != table.LiftAndHaul {
-		beside(table.Black, Optional[float64]{}, unit.Say("Plastic that must be lifted and hauled."))
-	}
-	beside(table.BiodegradableBlack, p.RollTilled, unit.Say("Tilled in: nothing to lift or haul. Film that sticks to fruit may cost you a part of the price."))
-	beside(table.Paper, p.RollPaper, unit.Say("Tilled in: nothing to lift or haul. Its edges rot first: bury them deep."))
 }

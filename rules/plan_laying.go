@@ -15,6 +15,7 @@ type SheetLine struct {
 	Quantities []unit.Quantity
 }
 
+//go:noinline
 func line(k sheet.Key, values ...any) SheetLine {
 	l := SheetLine{Key: k}
 	for _, v := range values {
@@ -106,75 +107,66 @@ const (
 	leastHands = 2                                    // a driver and one at the row start, or two by hand: common practice
 )
 
-// goOrNoGo answers the conditions from what was found on the day.
-func (a *Advice) goOrNoGo(s *Shopping) (list []Condition) {
-	d, p := &a.Case.Day, &a.Case.Practice
-	add := func(r Reply, k sheet.Key, values ...any) { list = append(list, Condition{line(k, values...), r}) }
-	if v, ok := a.Verdict.Best(); ok && v == DoNotLay {
-		add(No, "verdict-no")
-	}
-	switch d.Ball {
+// pick answers a condition that was chosen from a list with one good word.
+func pick(key, word, good string) Condition {
+	switch word {
 	case "":
-		add(Unasked, "ball-open")
-	case "breaks":
-		add(Yes, "ball-yes")
-	default:
-		add(No, sheet.Key("ball-"+d.Ball))
+		return Condition{line(sheet.Key(key + "open")), Unasked}
+	case good:
+		return Condition{line(sheet.Key(key + "yes")), Yes}
 	}
-	switch d.Hand {
-	case "":
-		add(Unasked, "hand-open")
-	case "outline":
-		add(Yes, "hand-yes")
-	default:
-		add(No, sheet.Key("hand-"+d.Hand))
-	}
-	switch {
-	case !d.Wind.Given:
-		add(Unasked, "wind-open", windLimit)
-	case d.Wind.Value <= windLimit:
-		add(Yes, "wind-yes", d.Wind.Value, windLimit)
-	default:
-		add(No, "wind-no", d.Wind.Value, windLimit)
-	}
-	enough := func(have Optional[float64], need int, key string) {
-		switch {
-		case !have.Given:
-			add(Unasked, sheet.Key(key+"-open"), need)
-		case int(have.Value) >= need:
-			add(Yes, sheet.Key(key+"-yes"), int(have.Value), need)
-		default:
-			add(No, sheet.Key(key+"-no"), int(have.Value), need)
-		}
-	}
-	enough(d.People, leastHands, "people")
-	if rolls := int(s.Lines[ItemFilm].Taken()); rolls > 0 {
-		enough(d.Rolls, rolls, "rolls")
-	} else {
-		add(Unasked, "rolls-unknown")
-	}
-	if p.Laying != "hand" {
-		need := a.NeedPower()
-		switch {
-		case p.Tractor.Given && p.Tractor.Value <= leastWalk && a.Shape.Height == 0 && a.Shape.FilmWidth <= walkFilm:
-			add(Yes, "tractor-walk", p.Tractor.Value, unit.Short(walkFilm))
-		case !p.Tractor.Given:
-			add(Unasked, "tractor-open", need)
-		case p.Tractor.Value+0.5 >= need:
-			add(Yes, "tractor-yes", p.Tractor.Value, need)
-		default:
-			add(No, "tractor-no", p.Tractor.Value, need)
-		}
-	}
-	return list
+	return Condition{line(sheet.Key(key + word)), No}
 }
+
+// measured answers a condition that was counted or measured.
+func measured(key string, given, good bool, have, need any) Condition {
+	switch {
+	case !given:
+		return Condition{line(sheet.Key(key+"open"), need), Unasked}
+	case good:
+		return Condition{line(sheet.Key(key+"yes"), have, need), Yes}
+	}
+	return Condition{line(sheet.Key(key+"no"), have, need), No}
+}
+
+// goOrNoGo answers the conditions from what was found on the day.
+func (a *Advice) goOrNoGo(s *Shopping) []Condition {
+	d, p := &a.Case.Day, &a.Case.Practice
+	list := make([]Condition, 0, 8)
+	if v, ok := a.Verdict.Best(); ok && v == DoNotLay {
+		list = append(list, Condition{line("verdict-no"), No})
+	}
+	people, rolls, needed := int(d.People.Value), int(d.Rolls.Value), int(s.Lines[ItemFilm].Taken())
+	list = append(list, pick("ball-", d.Ball, "breaks"), pick("hand-", d.Hand, "outline"),
+		measured("wind-", d.Wind.Given, d.Wind.Value <= windLimit, d.Wind.Value, windLimit),
+		measured("people-", d.People.Given, people >= leastHands, people, leastHands))
+	if needed > 0 {
+		list = append(list, measured("rolls-", d.Rolls.Given, rolls >= needed, rolls, needed))
+	} else {
+		list = append(list, Condition{line("rolls-unknown"), Unasked})
+	}
+	if p.Laying == "hand" {
+		return list
+	}
+	power, need := p.Tractor.Value, a.NeedPower()
+	if p.Tractor.Given && power <= leastWalk && a.Shape.Height == 0 && a.Shape.FilmWidth <= walkFilm {
+		return append(list, Condition{line("tractor-walk", power, unit.Short(walkFilm)), Yes})
+	}
+	return append(list, measured("tractor-", p.Tractor.Given, power+0.5 >= need, power, need))
+}
+
+//go:noinline
+func (s *Sheet) do(takes, gives, k sheet.Key, values ...any) {
+	s.Order = append(s.Order, Stage{takes, gives, line(k, values...)})
+}
+
+//go:noinline
+func to(list *[]SheetLine, k sheet.Key, values ...any) { *list = append(*list, line(k, values...)) }
 
 // Sheet works out the laying-day sheet from the answers.
 func (a *Advice) Sheet(s *Shopping) Sheet {
 	p, b := &a.Case.Practice, a.Shape
 	out := Sheet{ByHand: p.Laying == "hand", Go: a.goOrNoGo(s)}
-	to := func(list *[]SheetLine, k sheet.Key, values ...any) { *list = append(*list, line(k, values...)) }
-
 	to(&out.Boxes, "go-parts")
 	if out.ByHand {
 		to(&out.Boxes, "go-tools")
@@ -218,29 +210,26 @@ func (a *Advice) Sheet(s *Shopping) Sheet {
 	}
 
 	depth := unit.Short(a.TapePlan.Depth)
-	do := func(takes, gives, k sheet.Key, values ...any) {
-		out.Order = append(out.Order, Stage{takes, gives, line(k, values...)})
-	}
 	if out.ByHand {
-		do("flow-soil", "flow-bed", "by-hand-bed")
-		do("flow-bed", "flow-taped", "by-hand-tape", depth)
-		do("flow-taped", "flow-draped", "by-hand-film")
-		do("flow-draped", "flow-tight", "by-hand-tight")
-		do("flow-tight", "flow-covered", "by-hand-cover", unit.Short(LeastTuck))
+		out.do("flow-soil", "flow-bed", "by-hand-bed")
+		out.do("flow-bed", "flow-taped", "by-hand-tape", depth)
+		out.do("flow-taped", "flow-draped", "by-hand-film")
+		out.do("flow-draped", "flow-tight", "by-hand-tight")
+		out.do("flow-tight", "flow-covered", "by-hand-cover", unit.Short(LeastTuck))
 	} else {
 		if b.Height == 0 {
-			do("flow-soil", "flow-bed", "do-flat")
+			out.do("flow-soil", "flow-bed", "do-flat")
 		} else {
-			do("flow-soil", "flow-ridge", "do-soil")
-			do("flow-ridge", "flow-bed", "do-form")
+			out.do("flow-soil", "flow-ridge", "do-soil")
+			out.do("flow-ridge", "flow-bed", "do-form")
 		}
-		do("flow-bed", "flow-taped", "do-tape", depth)
-		do("flow-taped", "flow-draped", "do-film")
-		do("flow-draped", "flow-tight", "do-tight")
-		do("flow-tight", "flow-covered", "do-cover", unit.Short(LeastTuck))
+		out.do("flow-bed", "flow-taped", "do-tape", depth)
+		out.do("flow-taped", "flow-draped", "do-film")
+		out.do("flow-draped", "flow-tight", "do-tight")
+		out.do("flow-tight", "flow-covered", "do-cover", unit.Short(LeastTuck))
 		out.People = []SheetLine{line("people-driver"), line("people-start", buryStart), line("people-never"), line("people-walk", walkBehind), line("people-third")}
 	}
-	do("flow-covered", "flow-closed", "do-end", tapeTail)
+	out.do("flow-covered", "flow-closed", "do-end", tapeTail)
 
 	out.CheckHow = line("head-checks", checkEvery)
 	if length := a.Case.Field.BedLength; length.Given {
@@ -347,35 +336,37 @@ func (a *Advice) MachineOf() Machine {
 // says puts the machine into sentences. Power and speeds are common practice or
 // from memory; the work by hand is one farm's own count.
 func (m *Machine) says() {
-	say := func(text string, values ...any) { m.Says = append(m.Says, unit.Say(text, values...)) }
 	w := &m.Work
 	if m.ByHand {
-		say("By hand no tractor is needed.")
+		m.say("By hand no tractor is needed.")
 		if w.Laying > 0 {
-			say("The job takes about {} of one person: {} by the clock with {} people. One farm counted 4 hours of one person for {}, with tape and trench.", w.Laying, w.LayingClock, w.People, unit.Metres(150*unit.MetresPerFoot))
+			m.say("The job takes about {} of one person: {} by the clock with {} people. One farm counted 4 hours of one person for {}, with tape and trench.", w.Laying, w.LayingClock, w.People, unit.Metres(150*unit.MetresPerFoot))
 		}
 		return
 	}
 	switch {
 	case m.WalkBehind && m.Enough == Yes:
-		say("Yours has {}: a walk-behind tractor's power. It lays narrow film on flat ground.", m.Have.Value)
+		m.say("Yours has {}: a walk-behind tractor's power. It lays narrow film on flat ground.", m.Have.Value)
 	case m.Enough == Yes:
-		say("This bed needs at least {} and weight on the front; yours has {}. Four-wheel drive slips less.", m.Need, m.Have.Value)
+		m.say("This bed needs at least {} and weight on the front; yours has {}. Four-wheel drive slips less.", m.Need, m.Have.Value)
 	case m.Enough == No:
-		say("This bed needs at least {} and weight on the front; yours has only {}.", m.Need, m.Have.Value)
+		m.say("This bed needs at least {} and weight on the front; yours has only {}.", m.Need, m.Have.Value)
 	default:
-		say("This bed needs at least {} and weight on the front. Four-wheel drive slips less.", m.Need)
+		m.say("This bed needs at least {} and weight on the front. Four-wheel drive slips less.", m.Need)
 	}
 	if w.Laying > 0 {
-		say("At about {} and {} to turn, cut and bury each bed, the job takes {} by the clock: {} of one person with {} people.", m.Speed, unit.Minutes(turnMinutes), w.LayingClock, w.Laying, w.People)
-		say("By hand it would take about {} of one person: for small plots only.", m.HandHours)
+		m.say("At about {} and {} to turn, cut and bury each bed, the job takes {} by the clock: {} of one person with {} people.", m.Speed, unit.Minutes(turnMinutes), w.LayingClock, w.Laying, w.People)
+		m.say("By hand it would take about {} of one person: for small plots only.", m.HandHours)
 	}
 	if m.WalkBehind {
-		say("A walk-behind tractor can pull a narrow layer over flat ground, or over a low bed that is formed already. It cannot form a bed and bury both edges in one pass: the time counts two passes.")
+		m.say("A walk-behind tractor can pull a narrow layer over flat ground, or over a low bed that is formed already. It cannot form a bed and bury both edges in one pass: the time counts two passes.")
 	} else {
-		say("A walk-behind tractor (up to about {}) forms a low bed in one pass and lays in another. It cannot do both at once, and it cannot form a high bed.", leastWalk)
+		m.say("A walk-behind tractor (up to about {}) forms a low bed in one pass and lays in another. It cannot do both at once, and it cannot form a high bed.", leastWalk)
 	}
 }
+
+//go:noinline
+func (m *Machine) say(text string, values ...any) { m.Says = append(m.Says, unit.Say(text, values...)) }
 
 // SoilShare is how heavy used film is with its soil, as multiples of the clean
 // film: 2 where half is soil (HortScience 53(3):288, 2018), up to 10 where nine

@@ -1,8 +1,6 @@
 package rules
 
 import (
-	"slices"
-
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -18,33 +16,46 @@ type SeasonStep struct {
 	Step  Step
 }
 
+// dates are steps in the order of their days.
+type dates []SeasonStep
+
+// add puts a step behind those of the same day and before. It is called, not
+// copied into its caller: copied, it would add kilobytes to the program.
+//
+//go:noinline
+func (d *dates) add(id string, on unit.Date, days unit.Days, step Step, what, why unit.Phrase) {
+	*d = append(*d, SeasonStep{})
+	at := len(*d) - 1
+	for ; at > 0 && (*d)[at-1].On > on; at-- {
+		(*d)[at] = (*d)[at-1]
+	}
+	(*d)[at] = SeasonStep{ID: id, On: on, Days: days, What: what, Why: why, Step: step}
+}
+
 // Season works the year's dates out, back and forth from planting. It reads the
 // list for the weight of what is hauled away.
 func (a *Advice) Season(s *Shopping) []SeasonStep {
 	f, w := a.Facts, &a.WaitPlan
 	plant, lay := w.PlantOn, w.LayOn
-	var list []SeasonStep
-	add := func(id string, on unit.Date, days unit.Days, step Step, what, why unit.Phrase) {
-		list = append(list, SeasonStep{ID: id, On: on, Days: days, What: what, Why: why, Step: step})
-	}
+	var list dates
 	weeks := func(n int) unit.Days { return unit.Days(-7 * n) }
-	add("soil-test", lay.Plus(weeks(16)), 7, StepField, unit.Say("Test the soil."), unit.Say("Lime needs months to work."))
-	add("water-sample", lay.Plus(weeks(15)), 7, StepField, unit.Say("Test the water for salt, iron and pH."), unit.Say("It decides the filter, and which crops the water suits."))
-	add("collector", lay.Plus(weeks(12)), 7, StepField, unit.Say("Ask the collector or landfill whether it takes used film."), unit.Say("Some take none, some only clean."))
-	add("order", lay.Plus(weeks(8)), 7, StepOrder, unit.Say("Order film, tape and fittings; book the layer and {} people.", a.WorkOf().People), unit.Say("Films other than black are often ordered in."))
-	add("bucket-test", lay.Plus(weeks(6)), 1, StepField, unit.Say("Do the bucket test at the field, after half an hour of running."), unit.Say("The flow sets the zones."))
+	list.add("soil-test", lay.Plus(weeks(16)), 7, StepField, unit.Say("Test the soil."), unit.Say("Lime needs months to work."))
+	list.add("water-sample", lay.Plus(weeks(15)), 7, StepField, unit.Say("Test the water for salt, iron and pH."), unit.Say("It decides the filter, and which crops the water suits."))
+	list.add("collector", lay.Plus(weeks(12)), 7, StepField, unit.Say("Ask the collector or landfill whether it takes used film."), unit.Say("Some take none, some only clean."))
+	list.add("order", lay.Plus(weeks(8)), 7, StepOrder, unit.Say("Order film, tape and fittings; book the layer and {} people.", a.WorkOf().People), unit.Say("Films other than black are often ordered in."))
+	list.add("bucket-test", lay.Plus(weeks(6)), 1, StepField, unit.Say("Do the bucket test at the field, after half an hour of running."), unit.Say("The flow sets the zones."))
 	if a.Case.Practice.ReuseFilm == "" {
-		add("ground", lay.Plus(weeks(3)), 14, StepGround, unit.Say("Kill perennial weeds, bury trash, pick stones, work the ground fine."), unit.Say("Clods and sticks hold film off the soil and tear it."))
-		add("moisture", lay.Plus(-3), 2, StepGround, unit.Say("Bring the ground to field capacity, and test a squeezed ball."), unit.Say("Tape hardly wets a bed that was covered dry."))
-		add("lay", lay, 1, StepLaying, unit.Say("Lay the film."), unit.Say("{} before planting.", w.Days))
+		list.add("ground", lay.Plus(weeks(3)), 14, StepGround, unit.Say("Kill perennial weeds, bury trash, pick stones, work the ground fine."), unit.Say("Clods and sticks hold film off the soil and tear it."))
+		list.add("moisture", lay.Plus(-3), 2, StepGround, unit.Say("Bring the ground to field capacity, and test a squeezed ball."), unit.Say("Tape hardly wets a bed that was covered dry."))
+		list.add("lay", lay, 1, StepLaying, unit.Say("Lay the film."), unit.Say("{} before planting.", w.Days))
 	} else {
-		add("mend", lay, 1, StepLaying, unit.Say("The film is down: mend or cover its holes, bury loose edges, clear the old crop."), unit.Say("Weeds come through every hole."))
+		list.add("mend", lay, 1, StepLaying, unit.Say("The film is down: mend or cover its holes, bury loose edges, clear the old crop."), unit.Say("Weeds come through every hole."))
 	}
-	add("water-test", min(lay.Plus(1), plant), 1, StepWater, unit.Say("Flush main, header and tapes, then close the ends. Read the pressure at the far end."), unit.Say("Before planting, always."))
+	list.add("water-test", min(lay.Plus(1), plant), 1, StepWater, unit.Say("Flush main, header and tapes, then close the ends. Read the pressure at the far end."), unit.Say("Before planting, always."))
 	if why, _ := a.Wait.Best(); w.Days > 1 {
-		add("wait", lay.Plus(1), w.Days-1, StepSeason, unit.Say("Wait: do not punch holes yet."), unit.Say("What decides it: {}.", WaitQuestion.Says(why).Text))
+		list.add("wait", lay.Plus(1), w.Days-1, StepSeason, unit.Say("Wait: do not punch holes yet."), unit.Say("What decides it: {}.", WaitQuestion.Says(why).Text))
 	}
-	add("probe", max(lay, plant.Plus(-3)), max(1, min(3, w.Days)), StepSeason, unit.Say("Read the probe on three mornings at {}: {} is risky, {} is safe.", unit.Short(f.Depth), f.EarlyFloor, f.SafeFloor), unit.Say("The computed curve is for a usual year."))
+	list.add("probe", max(lay, plant.Plus(-3)), max(1, min(3, w.Days)), StepSeason, unit.Say("Read the probe on three mornings at {}: {} is risky, {} is safe.", unit.Short(f.Depth), f.EarlyFloor, f.SafeFloor), unit.Say("The computed curve is for a usual year."))
 	until := plant.Plus(14)
 	if w.SafeOn.Given && w.SafeOn.Value > until {
 		until = w.SafeOn.Value
@@ -53,39 +64,42 @@ func (a *Advice) Season(s *Shopping) []SeasonStep {
 	if f.Seeded {
 		verb = "Sow"
 	}
-	add("plant", plant, until.Minus(plant)+1, StepPlant, unit.Say(verb+" {}. The window closes about {}.", f.Crop.Name, until), unit.Say("Plant in the evening if it is hot; keep stems off the film."))
-	add("first-water", plant, 1, StepWater, unit.Say("Water in, then {} a day and zone.", a.Water.StartMinutes), unit.Say("Rain does not pass the film."))
+	list.add("plant", plant, until.Minus(plant)+1, StepPlant, unit.Say(verb+" {}. The window closes about {}.", f.Crop.Name, until), unit.Say("Plant in the evening if it is hot; keep stems off the film."))
+	list.add("first-water", plant, 1, StepWater, unit.Say("Water in, then {} a day and zone.", a.Water.StartMinutes), unit.Say("Rain does not pass the film."))
 	harvest := plant.Plus(f.CropDays)
 	if weeks := int(f.CropDays-1) / 7; weeks > 0 {
-		add("weekly-check", plant.Plus(7), 1, StepSeason, unit.Say("Check probe, weeds in the holes, edges, pressure at the far end."), unit.Say("Ten minutes a week save the film."))
-		list[len(list)-1].Weeks = weeks
+		list.add("weekly-check", plant.Plus(7), 1, StepSeason, unit.Say("Check probe, weeds in the holes, edges, pressure at the far end."), unit.Say("Ten minutes a week save the film."))
+		for i := range list {
+			if list[i].ID == "weekly-check" {
+				list[i].Weeks = weeks
+			}
+		}
 	}
 	if turn, ok := a.whitening(); ok {
-		add("paint", turn, 3, StepSeason, unit.Say("If the bed is still open to the sun, paint the film white from here on."), unit.Say("The root zone passes {} under it.", f.Ceiling))
+		list.add("paint", turn, 3, StepSeason, unit.Say("If the bed is still open to the sun, paint the film white from here on."), unit.Say("The root zone passes {} under it.", f.Ceiling))
 	}
-	add("harvest", harvest, unit.Days(f.Crop.DaysToHarvest.High-f.Crop.DaysToHarvest.Low)+1, StepSeason, unit.Say("First harvest of {} may come.", f.Crop.Name), unit.Say("{} from planting, by published lists.", f.CropDays))
+	list.add("harvest", harvest, unit.Days(f.Crop.DaysToHarvest.High-f.Crop.DaysToHarvest.Low)+1, StepSeason, unit.Say("First harvest of {} may come.", f.Crop.Name), unit.Say("{} from planting, by published lists.", f.CropDays))
 	end := plant.Plus(unit.Days(f.Crop.DaysToHarvest.High) + 21)
 	if a.Case.Practice.CropsOnFilm.Or(1) > 1 {
 		why := unit.Say("No trial told how much of this film is left after two crops.")
 		if left := filmRow(f).CoverLeft; left.Given() {
 			why = unit.Say("In a trial {} of this film's cover was left after two crops.", left.Value)
 		}
-		add("second-crop", end, 7, StepSeason, unit.Say("Second crop on the same film: count the cover that is left, test the tape, feed anew, and plant another family than {}.", f.Crop.Family), why)
+		list.add("second-crop", end, 7, StepSeason, unit.Say("Second crop on the same film: count the cover that is left, test the tape, feed anew, and plant another family than {}.", f.Crop.Family), why)
 		end = end.Plus(90)
 	}
-	add("stop", end, 1, StepSeason, unit.Say("Stop the water and let the bed dry."), unit.Say("Dry film lifts clean and light."))
+	list.add("stop", end, 1, StepSeason, unit.Say("Stop the water and let the bed dry."), unit.Say("Dry film lifts clean and light."))
 	switch filmRow(f).Removal {
 	case table.LiftAndHaul:
 		weight := unit.Say("Never burn it, never bury it.")
 		if e := a.EndOfFilm(s); e.Least > 0 {
 			weight = unit.Say("Never burn it, never bury it. With soil on it, it weighs {} to {}.", e.Least, e.Most)
 		}
-		add("lift", end.Plus(7), 2, StepLifting, unit.Say("Mow, pull the tape apart from the film, undercut the edges, lift the film dry."), unit.Say("About {} of one person.", a.WorkOf().Lifting))
-		add("haul", end.Plus(9), 1, StepLifting, unit.Say("Haul the film to the collector."), weight)
+		list.add("lift", end.Plus(7), 2, StepLifting, unit.Say("Mow, pull the tape apart from the film, undercut the edges, lift the film dry."), unit.Say("About {} of one person.", a.WorkOf().Lifting))
+		list.add("haul", end.Plus(9), 1, StepLifting, unit.Say("Haul the film to the collector."), weight)
 	default:
-		add("till-in", end.Plus(7), 2, StepLifting, unit.Say("Mow and till the film in; pull the tape out first."), unit.Say("Only film that is made for it."))
+		list.add("till-in", end.Plus(7), 2, StepLifting, unit.Say("Mow and till the film in; pull the tape out first."), unit.Say("Only film that is made for it."))
 	}
-	slices.SortStableFunc(list, func(x, y SeasonStep) int { return int(x.On - y.On) })
 	return list
 }
 

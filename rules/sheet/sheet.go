@@ -1,13 +1,10 @@
 // Package sheet holds the laying-day sheet in the languages of the people who
-// lay: one text file for each language, the same keys in each, the same places
-// for quantities in each sentence, so that numbers and units are identical.
-// Another language is one more file, named by its tag: fr.txt.
+// lay: one file for each language, the same keys in each, the same places for
+// quantities in each sentence, so that numbers and units are identical. Another
+// language is one more file that calls language; nothing else names it.
 package sheet
 
-import (
-	"embed"
-	"strings"
-)
+import "strings"
 
 // Language is a language of the sheet, by its tag (BCP 47).
 type Language string
@@ -18,35 +15,28 @@ const English Language = "en"
 // Key names a sentence of the sheet.
 type Key string
 
-//go:embed *.txt
-var files embed.FS
+// tables are the languages' sentences, order their tags. The languages' own files
+// fill them before anything runs; they never change after.
+var (
+	tables = map[Language]map[Key]string{}
+	order  = []Language{English}
+)
 
-// tables are the languages' sentences; order lists the tags. Both are set once.
-var tables, order = read()
-
-func read() (map[Language]map[Key]string, []Language) {
-	all, list := map[Language]map[Key]string{}, []Language{English}
-	entries, _ := files.ReadDir(".") // embedded: it cannot fail
-	for _, e := range entries {
-		text, _ := files.ReadFile(e.Name())
-		l := Language(strings.TrimSuffix(e.Name(), ".txt"))
-		all[l] = parse(string(text))
-		if l != English {
-			list = append(list, l)
-		}
-	}
-	return all, list
-}
-
-// parse reads "key = sentence" lines. Lines with "#" before them are remarks.
-func parse(text string) map[Key]string {
+// language takes a table of "key = sentence" lines.
+func language(l Language, text string) bool {
 	table := map[Key]string{}
-	for line := range strings.SplitSeq(text, "\n") {
-		if key, sentence, found := strings.Cut(line, " = "); found && line[0] != '#' {
-			table[Key(key)] = strings.TrimSpace(sentence)
+	for len(text) > 0 {
+		line, rest, _ := strings.Cut(text, "\n")
+		text = rest
+		if key, sentence, found := strings.Cut(line, " = "); found {
+			table[Key(key)] = sentence
 		}
 	}
-	return table
+	tables[l] = table
+	if l != English {
+		order = append(order, l)
+	}
+	return true
 }
 
 // Languages lists the languages in the order of the page's choice. It must not

@@ -1,4 +1,7 @@
-# Hoja del día de tender. The terms are those of testdata/glossary-es.csv.
+package sheet
+
+// The sheet in Spanish, by the terms of testdata/glossary-es.csv.
+var _ = language("es", `
 language = Español
 title = Día de tender el plástico
 ready = LISTO
@@ -112,3 +115,4 @@ care-lift-loader = Un rollo pesa {}: demasiado para tres personas. Use un cargad
 care-heat = Agua, sombra y un compañero. Confusión o piel caliente: pare y pida ayuda.
 care-flame = El soplete puede prender el plástico y el pasto: agua a la mano.
 care-treated = Suelo tratado: solo lo que permiten la etiqueta y el aplicador con licencia.
+`)
