@@ -5,7 +5,6 @@ import (
 	"strconv"
 
 	"filmfurrow/rules"
-	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
 
@@ -30,13 +29,3 @@ const exampleName = "Otter Bend, an invented farm"
 func round2(v float64) float64 { return math.Round(v*100) / 100 }
 
 func monthKey(kind string, month int) string { return "normals-" + kind + "-" + strconv.Itoa(month+1) }
-
-func filmSet(list []any) (set rules.Films) {
-	for _, item := range list {
-		name, _ := item.(string)
-		if film, ok := table.FilmByID(name); ok {
-			set |= 1 << film
-		}
-	}
-	return set
-}

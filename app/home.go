@@ -1,17 +1,14 @@
 package app
 
 import (
-	"encoding/json"
 	"time"
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
 	"filmfurrow/rules"
+	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/table/normals"
 )
-
-// storageKey is where the device keeps the field that is being worked on.
-const storageKey = "film-furrow/field"
 
 // home is the page: first the field, then the bed we would make, the six
 // answers, and what stands behind them.
@@ -33,15 +30,7 @@ func keptState() *saved {
 	if !app.IsClient {
 		return nil
 	}
-	text := app.Window().Get("localStorage").Call("getItem", storageKey)
-	if !text.Truthy() {
-		return nil
-	}
-	var kept saved
-	if json.Unmarshal([]byte(text.String()), &kept) != nil || kept.Schema != schema {
-		return nil
-	}
-	return &kept
+	return readSaved(deviceText(storageKey))
 }
 
 // OnNav sets the title anew, since another page may have changed it.
@@ -53,7 +42,7 @@ func (h *home) OnNav(ctx app.Context) {
 
 func (h *home) OnMount(ctx app.Context) {
 	s := h.store()
-	s.keep = func(state saved) bool { return ctx.LocalStorage().Set(storageKey, state) == nil }
+	s.keep = func(state saved) bool { return keepOnDevice(storageKey, state.text()) }
 	s.follow(h, onForm, h.Update)
 	s.slices = func(step func() bool, done func()) {
 		ctx.Async(func() {
@@ -115,6 +104,10 @@ func loadNormals(ctx app.Context, s *store) {
 		ctx.Dispatch(func(app.Context) {
 			table, err := normals.Parse(text)
 			s.places, s.noPlace = table, err != nil
+			if !s.c.Place.HasNormals { // what the device kept had no station's row
+				casefile.Locate(&s.c, table)
+				s.work()
+			}
 			s.tell(onPlaces)
 			s.openLink(s.waiting)
 		})

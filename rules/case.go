@@ -48,6 +48,7 @@ type Place struct {
 	StationFlag string // weakest completeness flag of the normals
 	StationAway unit.Metres
 	StationAt   unit.Metres // height of the station
+	StationRow  string      // its row of the table, for a device to keep
 	Latitude    Optional[unit.Degrees]
 	Longitude   Optional[unit.Degrees]
 	Elevation   Optional[unit.Metres] // height of the field

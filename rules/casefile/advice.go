@@ -1,3 +1,7 @@
+// The page writes no advice files, so its program is built without this.
+
+//go:build !page
+
 package casefile
 
 import (

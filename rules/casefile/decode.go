@@ -1,7 +1,6 @@
 package casefile
 
 import (
-	"encoding/json"
 	"errors"
 	"math"
 	"slices"
@@ -9,6 +8,7 @@ import (
 	"strings"
 
 	"filmfurrow/rules"
+	"filmfurrow/rules/jsontext"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/unit"
@@ -44,6 +44,19 @@ func Decode(data []byte, places *normals.Table) (rules.Case, error) {
 	return d.c, nil
 }
 
+// Salvage reads the fields of a case file that are right by themselves, for what
+// a device kept of a half-filled form. It is false where the text is no case file.
+func Salvage(data []byte, places *normals.Table) (rules.Case, bool) {
+	root, _ := parse(data)
+	if root == nil {
+		return rules.Case{}, false
+	}
+	d := decoder{}
+	d.object(root, "")
+	Locate(&d.c, places)
+	return d.c, true
+}
+
 // covers tells whether an error on one field explains another.
 func covers(have, field string) bool {
 	return have == field || strings.HasPrefix(field, have+".") || strings.HasPrefix(have, field+".") ||
@@ -73,7 +86,7 @@ func Locate(c *rules.Case, places *normals.Table) {
 		return
 	}
 	p.StationAway = unit.Metres(math.Round(float64(away)))
-	p.StationName, p.StationFlag, p.StationAt = s.Label(), string(s.Flag), s.Elevation
+	p.StationName, p.StationFlag, p.StationAt, p.StationRow = s.Label(), string(s.Flag), s.Elevation, s.Row
 	if !p.Own { // a grower's own climate takes the place of the normals
 		p.HasNormals, p.TMin, p.TMax = true, s.TMin, s.TMax
 	}
@@ -99,14 +112,14 @@ func (d *decoder) fail(field, value, allowed, mend string) {
 // groups are the objects of a case file.
 var groups = []string{"place", "climate", "soil", "weeds", "field", "practice", "practice.reuse", "water", "feed", "prices", "shopping", "day"}
 
-func (d *decoder) object(o *object, path string) {
-	for i, name := range o.names {
-		at, v := join(path, name), o.values[i]
+func (d *decoder) object(o *jsontext.Object, path string) {
+	for i, name := range o.Names {
+		at, v := join(path, name), o.Values[i]
 		switch {
 		case at == "version":
 			d.version(v)
 		case isGroup(at):
-			if child, ok := v.(*object); ok {
+			if child, ok := v.(*jsontext.Object); ok {
 				d.object(child, at)
 			} else {
 				d.fail(at, kindOf(v), "an object", "Write its fields between braces.")
@@ -146,13 +159,13 @@ func nearest(at string) string {
 }
 
 func (d *decoder) version(v any) {
-	n, ok := v.(json.Number)
-	version, err := strconv.Atoi(n.String())
+	n, ok := v.(jsontext.Number)
+	version, err := strconv.Atoi(string(n))
 	switch {
 	case !ok || err != nil || version < 1:
 		d.fail("version", kindOf(v), "1", "Write \"version\": 1.")
 	case version > Version:
-		d.fail("version", n.String(), "1", "A newer Film & Furrow wrote this. Update the page, then open the file again.")
+		d.fail("version", string(n), "1", "A newer Film & Furrow wrote this. Update the page, then open the file again.")
 	}
 }
 
@@ -233,11 +246,11 @@ func readFilms(v any, wrong func(want, mend string) (rules.Value, *rules.FieldEr
 }
 
 func finite(v any) (float64, error) {
-	n, ok := v.(json.Number)
+	n, ok := v.(jsontext.Number)
 	if !ok {
 		return 0, errType
 	}
-	x, err := n.Float64()
+	x, err := strconv.ParseFloat(string(n), 64)
 	if err != nil || math.IsInf(x, 0) || math.IsNaN(x) {
 		return 0, errType
 	}

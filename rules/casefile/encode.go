@@ -2,11 +2,11 @@ package casefile
 
 import (
 	"bytes"
-	"encoding/json"
 	"strconv"
 	"strings"
 
 	"filmfurrow/rules"
+	"filmfurrow/rules/jsontext"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -82,18 +82,18 @@ func written(c *rules.Case, name string) (string, bool) {
 func valueText(in *rules.Input, v rules.Value) string {
 	switch in.Form {
 	case rules.FormChoice, rules.FormText:
-		return quoted(v.Word)
+		return jsontext.Quote(v.Word)
 	case rules.FormDate:
-		return quoted(unit.Date(v.Number).String())
+		return jsontext.Quote(unit.Date(v.Number).String())
 	case rules.FormDay:
-		return quoted(DayText(int(v.Number)))
+		return jsontext.Quote(DayText(int(v.Number)))
 	case rules.FormYesNo:
 		return strconv.FormatBool(v.Number == 1)
 	case rules.FormFilms:
 		var ids []string
 		for i := range table.Films {
 			if rules.Films(v.Number)&(1<<i) != 0 {
-				ids = append(ids, quoted(table.Films[i].ID))
+				ids = append(ids, jsontext.Quote(table.Films[i].ID))
 			}
 		}
 		return "[" + strings.Join(ids, ", ") + "]"
@@ -105,11 +105,6 @@ func valueText(in *rules.Input, v rules.Value) string {
 func DayText(monthDay int) string { return rules.MonthDay(monthDay).String() }
 
 func figure(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
-
-func quoted(s string) string {
-	b, _ := json.Marshal(s) // a string always marshals
-	return string(b)
-}
 
 // writer indents by two spaces and sets the commas.
 type writer struct {
@@ -139,7 +134,7 @@ func (w *writer) name(name string) {
 	}
 	w.first = false
 	w.line()
-	w.b.WriteString(quoted(name) + ": ")
+	w.b.WriteString(jsontext.Quote(name) + ": ")
 }
 
 func (w *writer) field(name, text string) {

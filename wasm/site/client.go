@@ -12,6 +12,9 @@ import (
 // clientEnv makes a go command speak about the browser's build.
 var clientEnv = []string{"GOOS=js", "GOARCH=wasm"}
 
+// pageTag leaves out of the engine what only the command line needs.
+const pageTag = "-tags=page"
+
 // workName begins the name of the folder that a client is built in; it must
 // not be found in what is shipped.
 const workName = "film-furrow-client-"
@@ -29,11 +32,20 @@ func moduleRoot() (string, error) {
 	return filepath.Dir(file), nil
 }
 
+// cold are the packages whose functions are not copied into their callers: the
+// page's parts, the tables and the rules, which run once for each key, and the
+// framework. Models of soil and water, whose loops run a million times, are not
+// among them, nor is the standard library.
+var cold = []string{
+	"filmfurrow/app", "filmfurrow/rules", "filmfurrow/rules/casefile", "filmfurrow/rules/jsontext", "filmfurrow/rules/pack",
+	"filmfurrow/rules/sheet", "filmfurrow/rules/table", "filmfurrow/rules/unit", frameworkModule + "/...",
+}
+
 // modfileFlags are the flags that make a go command build the trimmed client;
 // work is a folder for the module file.
 func modfileFlags(root, work string, untrimmed bool) ([]string, error) {
 	if untrimmed {
-		return nil, nil
+		return []string{pageTag}, nil
 	}
 	modfile, err := makeTrimmed(root)
 	if err != nil {
@@ -47,7 +59,11 @@ func modfileFlags(root, work string, untrimmed bool) ([]string, error) {
 	if err := write(client, modfile); err != nil {
 		return nil, err
 	}
-	return []string{"-modfile=" + client}, write(filepath.Join(work, "client.sum"), sums)
+	flags := []string{"-modfile=" + client, pageTag}
+	for _, name := range cold {
+		flags = append(flags, "-gcflags="+name+"=-l")
+	}
+	return flags, write(filepath.Join(work, "client.sum"), sums)
 }
 
 // clientWork makes the folder in which the client is built, and the flags that

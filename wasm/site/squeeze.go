@@ -12,12 +12,12 @@ import (
 	"strings"
 )
 
-// Two things in a Go program for the browser cost much to download and serve
+// Three things in a Go program for the browser cost much to download and serve
 // no reader. Measured on this program (bytes after brotli 11): the linker's
 // tens of thousands of data segments of two bytes each, 83 kB; the tables that
-// map instructions to source lines, 109 kB. Squeezing joins the former and
-// blanks the latter. A stack trace keeps its function names and says "?" for
-// file and line.
+// map instructions to source lines, 109 kB; the tables that tell inlined calls and
+// arguments apart in a stack trace, 50 kB. Squeezing joins the first and blanks the
+// rest. A stack trace keeps its function names and says "?" for file and line.
 
 // mergeGap is the longest run of zeros, in bytes, that is written out to join
 // two data segments. Memory is zero to begin with, so the result is the same.
@@ -134,12 +134,13 @@ func writeSegments(list []segment) []byte {
 func blankLines(segments []segment) error {
 	magic := []byte{0xf1, 0xff, 0xff, 0xff, 0, 0, 1, 8}
 	var table []byte
+	var address int64
 	for _, s := range segments {
 		if at := bytes.Index(s.data, magic); at >= 0 {
 			if table != nil {
 				return errors.New("squeeze: two function tables")
 			}
-			table = s.data[at:]
+			table, address = s.data[at:], s.at+int64(at)
 		}
 	}
 	const headSize = 8 + 8*8
@@ -151,7 +152,13 @@ func blankLines(segments []segment) error {
 	if count <= 0 || pctab < headSize || functab <= pctab || functab+8*count > len(table) {
 		return errors.New("squeeze: the function table is not as expected")
 	}
+	about, err := functionData(segments, address, int64(word(3)))
+	if err != nil {
+		return err
+	}
 	inUse := make([]bool, functab-pctab)
+	kept := map[uint32]bool{}
+	var trees []tree
 	mark := func(offset uint32) error {
 		if offset == 0 {
 			return nil
@@ -172,7 +179,8 @@ func blankLines(segments []segment) error {
 		return nil
 	}
 	// Fields of runtime._func, in bytes from its start.
-	const pcsp, pcfile, pcln, npcdata, nfuncdata, size = 16, 20, 24, 28, 43, 44
+	const pcsp, pcfile, pcln, npcdata, cuOffset, startLine, funcID, nfuncdata, size = 16, 20, 24, 28, 32, 36, 40, 43, 44
+	const wrapper = 23 // abi.FuncIDWrapper
 	for i := range count {
 		at := functab + int(binary.LittleEndian.Uint32(table[functab+8*i+4:]))
 		if at+size > len(table) {
@@ -186,6 +194,12 @@ func blankLines(segments []segment) error {
 		if err := mark(binary.LittleEndian.Uint32(f[pcsp:])); err != nil {
 			return err
 		}
+		if f[funcID] != wrapper {
+			trees = append(trees, blankTrace(f[size:], table[pctab:functab], data, int(f[nfuncdata])))
+		}
+		for d := range int(f[nfuncdata]) {
+			kept[binary.LittleEndian.Uint32(f[size+4*(data+d):])] = true
+		}
 		for d := range data {
 			if err := mark(binary.LittleEndian.Uint32(f[size+4*d:])); err != nil {
 				return err
@@ -193,13 +207,90 @@ func blankLines(segments []segment) error {
 		}
 		binary.LittleEndian.PutUint32(f[pcfile:], 0)
 		binary.LittleEndian.PutUint32(f[pcln:], 0)
+		binary.LittleEndian.PutUint32(f[cuOffset:], 0)
+		binary.LittleEndian.PutUint32(f[startLine:], 0)
 	}
 	for i, used := range inUse {
 		if !used {
 			table[pctab+i] = 0
 		}
 	}
+	for _, t := range trees {
+		if room := len(about) - int(t.at); !kept[t.at] && t.bytes > 0 && t.bytes <= room {
+			clear(about[t.at:][:t.bytes])
+		}
+	}
 	return nil
+}
+
+// functionData is where the functions' own tables lie (runtime.moduledata.gofunc).
+// The module's description begins with the address of the function table and that
+// of the names in it.
+func functionData(segments []segment, table, names int64) ([]byte, error) {
+	const wordOfGofunc = 40
+	head := binary.LittleEndian.AppendUint64(binary.LittleEndian.AppendUint64(nil, uint64(table)), uint64(table+names))
+	for _, s := range segments {
+		at := bytes.Index(s.data, head)
+		if at < 0 || at+8*(wordOfGofunc+1) > len(s.data) {
+			continue
+		}
+		base := int64(binary.LittleEndian.Uint64(s.data[at+8*wordOfGofunc:]))
+		for _, in := range segments {
+			if base >= in.at && base < in.at+int64(len(in.data)) {
+				return in.data[base-in.at:], nil
+			}
+		}
+	}
+	return nil, errors.New("squeeze: the module's description is not as expected")
+}
+
+// tree is the table of one function's inlined calls.
+type tree struct {
+	at    uint32
+	bytes int
+}
+
+// blankTrace takes away what only stack traces read: which instruction came from
+// which inlined function, and which arguments to print. Points at which a thread
+// may be stopped are of no use in a browser, which has one thread. Wrappers are not
+// given here, since recover counts frames through their inlined functions.
+func blankTrace(f, pctab []byte, pcdata, funcdata int) (t tree) {
+	const unsafePoint, inlineIndex, argumentLive = 0, 2, 3
+	const inlineTree, argumentInfo, argumentLiveInfo, wrapInfo = 3, 5, 6, 7
+	const inlinedCall = 16 // bytes of runtime.inlinedCall
+	if inlineIndex < pcdata && inlineTree < funcdata {
+		if offset := binary.LittleEndian.Uint32(f[4*inlineIndex:]); offset != 0 {
+			t = tree{binary.LittleEndian.Uint32(f[4*(pcdata+inlineTree):]), inlinedCall * (highest(pctab, int(offset)) + 1)}
+		}
+	}
+	for _, i := range []int{unsafePoint, inlineIndex, argumentLive} {
+		if i < pcdata {
+			binary.LittleEndian.PutUint32(f[4*i:], 0)
+		}
+	}
+	for _, i := range []int{inlineTree, argumentInfo, argumentLiveInfo, wrapInfo} {
+		if i < funcdata {
+			binary.LittleEndian.PutUint32(f[4*(pcdata+i):], ^uint32(0))
+		}
+	}
+	return t
+}
+
+// highest is the largest value of a table of instructions (runtime.step), which
+// counts from -1.
+func highest(pctab []byte, offset int) int {
+	in := reader{b: pctab, at: offset}
+	value, most := -1, -1
+	for first := true; in.err == nil; first = false {
+		change := in.unsigned()
+		if change == 0 && !first {
+			break
+		}
+		in.unsigned()
+		value += int(change>>1) ^ -int(change&1)
+		most = max(most, value)
+	}
+	return most
 }
 
 // reader reads WebAssembly's and the runtime's variable-length numbers

@@ -68,7 +68,8 @@ func TestSqueezeChangesOnlyWhatItSays(t *testing.T) {
 	require.NoError(t, err)
 	assert.Less(t, len(segments), 2000)
 
-	// Ours: only the line tables and the references to them are blanked.
+	// Ours: only the tables of lines and inlined calls, and the references to them,
+	// are blanked; 255 is the mark for "no table" of the functions' own tables.
 	squeezed, err := squeeze(raw, squeezedGo+".8")
 	require.NoError(t, err)
 	after := memoryOf(t, squeezed)
@@ -79,7 +80,7 @@ func TestSqueezeChangesOnlyWhatItSays(t *testing.T) {
 	blanked := 0
 	for i := range before {
 		if before[i] != after[i] {
-			require.Zero(t, after[i], "a byte is blanked or left, never altered")
+			require.True(t, after[i] == 0 || after[i] == 0xff && i > end, "a byte is blanked or left, never altered")
 			require.GreaterOrEqual(t, i, table)
 			if i < end {
 				blanked++
@@ -87,6 +88,7 @@ func TestSqueezeChangesOnlyWhatItSays(t *testing.T) {
 		}
 	}
 	assert.Greater(t, blanked, 50_000)
+	assertStacksCanBeRead(t, before[table:], after[table:])
 	for id, list := range sections(t, raw) {
 		if id != 11 {
 			assert.Equal(t, list, sections(t, squeezed)[id], "section %d", id)
@@ -95,6 +97,40 @@ func TestSqueezeChangesOnlyWhatItSays(t *testing.T) {
 	again, err := squeeze(squeezed, squeezedGo)
 	require.NoError(t, err)
 	assert.True(t, bytes.Equal(squeezed, again), "squeezing twice is squeezing once")
+}
+
+// The collector of garbage needs each function's frame sizes, maps of pointers
+// and deferred calls; they are as the linker left them.
+func assertStacksCanBeRead(t *testing.T, before, after []byte) {
+	t.Helper()
+	word := func(b []byte, at int) uint32 { return binary.LittleEndian.Uint32(b[at:]) }
+	functab := int(binary.LittleEndian.Uint64(before[64:]))
+	pctab := int(binary.LittleEndian.Uint64(before[56:]))
+	for i := range int(binary.LittleEndian.Uint64(before[8:])) {
+		f := functab + int(word(before, functab+8*i+4))
+		data, own := int(word(before, f+28)), int(before[f+43])
+		require.Equal(t, before[f:f+20], after[f:f+20], "entry, name, arguments, deferred return, frame sizes")
+		if data > 1 {
+			require.Equal(t, word(before, f+48), word(after, f+48), "map of pointers by instruction")
+		}
+		for _, table := range []int{0, 1, 2, 4} { // arguments, locals, objects, open defers
+			if table < own {
+				at := f + 44 + 4*(data+table)
+				require.Equal(t, word(before, at), word(after, at))
+			}
+		}
+		for _, at := range []int{f + 16, f + 48} {
+			offset := int(word(before, at))
+			if at == f+48 && data < 2 || offset == 0 {
+				continue
+			}
+			in := reader{b: before[pctab:functab], at: offset}
+			for first := true; in.unsigned() != 0 || first; first = false {
+				in.unsigned()
+			}
+			require.Equal(t, before[pctab+offset:pctab+in.at], after[pctab+offset:pctab+in.at])
+		}
+	}
 }
 
 func TestSqueezeRefusesWhatItDoesNotKnow(t *testing.T) {

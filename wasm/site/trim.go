@@ -135,8 +135,13 @@ func trimmedFiles(source string) (map[string][]byte, error) {
 	if bytes.Equal(before, files[texts]) {
 		return nil, errors.New("the framework's text.go no longer imports html")
 	}
+	// JSON by reflection is 100 kB of the download; the client has a reader of its own.
+	for name, body := range files {
+		files[name] = bytes.Replace(body, []byte("\t\"encoding/json\"\n"), []byte("\t\""+frameworkModule+"/pkg/json\"\n"), 1)
+	}
 	for from, to := range map[string]string{
 		"escape.go.txt": "go-app/pkg/escape/escape.go",
+		"json.go.txt":   "go-app/pkg/json/json.go",
 		"route.go.txt":  "go-app/pkg/app/route.go",
 		"client.go.txt": "go-app/pkg/app/client.go",
 		"uuid.go.txt":   "uuid/uuid.go",

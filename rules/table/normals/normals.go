@@ -23,6 +23,7 @@ type Station struct {
 	Elevation                        unit.Metres
 	Flag                             byte // weakest completeness flag: C, S, R, P or Q
 	TMin, TMax                       [12]unit.Celsius
+	Row                              string // as it stands in the table
 }
 
 // Label names the station as the page shows it.
@@ -68,7 +69,7 @@ func parseLine(line string) (Station, error) {
 		}
 		cell[i], rest = before, after
 	}
-	s := Station{ID: cell[0], Name: cell[1], State: cell[2], Zip: cell[3], PostOffice: cell[4]}
+	s := Station{ID: cell[0], Name: cell[1], State: cell[2], Zip: cell[3], PostOffice: cell[4], Row: line}
 	if cell[8] == "" {
 		return Station{}, ErrTable
 	}

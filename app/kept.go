@@ -1,0 +1,158 @@
+package app
+
+import (
+	"strconv"
+	"strings"
+
+	"github.com/maxence-charriere/go-app/v9/pkg/app"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/jsontext"
+	"filmfurrow/rules/table/normals"
+	"filmfurrow/rules/unit"
+)
+
+// storageKey is where the device keeps the field that is being worked on.
+const storageKey = "film-furrow/field"
+
+// saved is what the device keeps: the case file, the station's row (so that the
+// page works before the table of stations has come), and every text that stands
+// in a field.
+type saved struct {
+	Case    string
+	Station string
+	Ticks   map[string]bool
+	Typed   map[string]string
+	System  unit.System
+	Example bool // the case is the worked example still
+}
+
+const schema = "2"
+
+// text is what is kept, as JSON.
+func (k *saved) text() string {
+	var b strings.Builder
+	b.WriteString(`{"schema":` + schema + `,"case":` + jsontext.Quote(k.Case) + `,"station":` + jsontext.Quote(k.Station) +
+		`,"system":` + strconv.Itoa(int(k.System)) + `,"example":` + strconv.FormatBool(k.Example) + `,"typed":{`)
+	comma := ""
+	for name, text := range k.Typed {
+		b.WriteString(comma + jsontext.Quote(name) + ":" + jsontext.Quote(text))
+		comma = ","
+	}
+	b.WriteString(`},"ticks":{`)
+	comma = ""
+	for name, on := range k.Ticks {
+		b.WriteString(comma + jsontext.Quote(name) + ":" + strconv.FormatBool(on))
+		comma = ","
+	}
+	b.WriteString("}}")
+	return b.String()
+}
+
+// readSaved reads what an older visit kept. What is not as we write it is left
+// out, since storage is anybody's.
+func readSaved(text string) *saved {
+	v, err := jsontext.Parse([]byte(text), 4)
+	o, ok := v.(*jsontext.Object)
+	if err != nil || !ok {
+		return nil
+	}
+	k := &saved{Typed: map[string]string{}, Ticks: map[string]bool{}}
+	k.Case, _ = o.Get("case").(string)
+	k.Station, _ = o.Get("station").(string)
+	k.Example, _ = o.Get("example").(bool)
+	if o.Get("system") == jsontext.Number(strconv.Itoa(int(unit.US))) {
+		k.System = unit.US
+	}
+	if typed, ok := o.Get("typed").(*jsontext.Object); ok {
+		for i, name := range typed.Names {
+			if text, ok := typed.Values[i].(string); ok {
+				k.Typed[name] = text
+			}
+		}
+	}
+	if ticks, ok := o.Get("ticks").(*jsontext.Object); ok {
+		for i, name := range ticks.Names {
+			if ticks.Values[i] == true {
+				k.Ticks[name] = true
+			}
+		}
+	}
+	return k
+}
+
+// deviceText reads one text that the device keeps.
+func deviceText(key string) string {
+	if text := app.Window().Get("localStorage").Call("getItem", key); text.Truthy() {
+		return text.String()
+	}
+	return ""
+}
+
+// keepOnDevice is false where the storage is full or shut.
+func keepOnDevice(key, text string) (ok bool) {
+	defer func() {
+		if recover() != nil {
+			ok = false
+		}
+	}()
+	app.Window().Get("localStorage").Call("setItem", key, text)
+	return true
+}
+
+func (s *store) save() {
+	if s.keep == nil {
+		return
+	}
+	ok := s.keep(saved{Case: string(casefile.Encode(&s.c)), Station: s.c.Place.StationRow, Typed: s.typed, Ticks: s.ticks, System: s.system, Example: s.example})
+	if ok == s.unsaved {
+		s.unsaved = !ok
+		s.tell(onForm)
+	}
+}
+
+// take brings back what the device kept. Fields that cannot be read stay as
+// they were typed, with their error.
+func (s *store) take(kept *saved) bool {
+	var place *normals.Table
+	if kept.Station != "" {
+		place, _ = normals.Parse(kept.Station) // a damaged row: found again when the table comes
+	}
+	c, ok := casefile.Salvage([]byte(kept.Case), place)
+	if !ok {
+		return false
+	}
+	s.c, s.example, s.system = c, kept.Example, min(kept.System, unit.US)
+	s.typed = map[string]string{}
+	s.wrong = map[string]rules.FieldError{}
+	for key, on := range kept.Ticks {
+		if on {
+			s.ticks[key] = true
+		}
+	}
+	for name, text := range kept.Typed {
+		in := rules.InputByName(name)
+		if in == nil {
+			if isBox(name) {
+				s.typed[name] = text
+			}
+			continue
+		}
+		s.typed[name] = text
+		if strings.TrimSpace(text) == "" {
+			continue
+		}
+		if _, e := s.read(in, text); e != nil {
+			s.wrong[name] = *e
+		}
+	}
+	s.work()
+	if s.advice == nil { // half a form: the example's answers stand until it is whole
+		whole := *s
+		whole.c, whole.wrong = exampleCase(), map[string]rules.FieldError{}
+		whole.work()
+		s.advice, s.ground, s.stale = whole.advice, whole.ground, true
+	}
+	return true
+}
