@@ -258,8 +258,8 @@ var Inputs = []Input{
 	own(ItemFilter), own(ItemGauge), own(ItemBackflow), own(ItemInjector), own(ItemPins), own(ItemPlants),
 
 	choice("day.ball", "A ball of soil, squeezed and poked", "Take it from as deep as the bed will be.", func(c *Case) *string { return &c.Day.Ball },
-		Choosable{"crumbles", "crumbles to dust"}, Choosable{"breaks", "holds, and breaks when poked"}, Choosable{"ribbons", "ribbons and shines"}),
-	choice("day.hand", "The hand that squeezed it", "At field capacity the ball leaves its wet outline, and no water runs.", func(c *Case) *string { return &c.Day.Hand },
+		Choosable{"crumbles", "crumbles to dust"}, Choosable{"breaks", "holds, then breaks"}, Choosable{"ribbons", "ribbons and shines"}),
+	choice("day.hand", "The hand that squeezed it", "At field capacity the ball leaves its wet outline, and no water runs. On clay the ball decides: at field capacity clay still ribbons.", func(c *Case) *string { return &c.Day.Hand },
 		Choosable{"dry", "is dry"}, Choosable{"outline", "shows a wet outline"}, Choosable{"water", "drips"}),
 	mended(number("day.wind_m_s", "Wind now", "By a gauge, or from the nearest station.", unit.KindSpeed, 0, 60, 0.5, func(c *Case) *Optional[unit.MetresPerSecond] { return &c.Day.Wind }),
 		"Check the unit: 1 m/s is 3.6 km/h or 2.2 mph."),

@@ -104,7 +104,11 @@ const (
 	walkBehind = unit.Metres(10 * unit.MetresPerFoot) // from memory
 	tapeTail   = unit.Metres(3 * unit.MetresPerFoot)  // 3–5 ft left at each end: from memory
 	checkEvery = unit.Metres(30)                      // our judgement
-	leastHands = 2                                    // a driver and one at the row start, or two by hand: common practice
+	// ribboning is the share of clay from which soil at field capacity still ribbons
+	// (University of Minnesota Extension, feel and appearance: clay loam), so that
+	// the ball alone tells when it can be worked: our judgement.
+	ribboning  = 0.27
+	leastHands = 2 // a driver and one at the row start, or two by hand: common practice
 )
 
 // pick answers a condition that was chosen from a list with one good word.
@@ -137,7 +141,11 @@ func (a *Advice) goOrNoGo(s *Shopping) []Condition {
 		list = append(list, Condition{line("verdict-no"), No})
 	}
 	people, rolls, needed := int(d.People.Value), int(d.Rolls.Value), int(s.Lines[ItemFilm].Taken())
-	list = append(list, pick("ball-", d.Ball, "breaks"), pick("hand-", d.Hand, "outline"),
+	hand := pick("hand-", d.Hand, "outline")
+	if d.Ball == "breaks" && d.Hand == "dry" && a.Facts.Soil.Clay >= ribboning {
+		hand = Condition{line("hand-clay"), Yes}
+	}
+	list = append(list, pick("ball-", d.Ball, "breaks"), hand,
 		measured("wind-", d.Wind.Given, d.Wind.Value <= windLimit, d.Wind.Value, windLimit),
 		measured("people-", d.People.Given, people >= leastHands, people, leastHands))
 	if needed > 0 {

@@ -62,6 +62,8 @@ func TestGoOrNoGo(t *testing.T) {
 		{"ribbon", func(c *rules.Case) { c.Day.Ball = "ribbons" }, "ball-ribbons", rules.No, "too wet", "muy mojado", unit.US},
 		{"no ball", func(c *rules.Case) { c.Day.Ball = "" }, "ball-open", rules.Unasked, "Squeeze", "Apriete", unit.US},
 		{"dry hand", func(c *rules.Case) { c.Day.Hand = "dry" }, "hand-dry", rules.No, "below field capacity", "menos que capacidad de campo", unit.US},
+		{"dry hand on clay", func(c *rules.Case) { c.Day.Hand, c.Soil.Texture = "dry", "clay-loam" }, "hand-clay", rules.Yes, "on clay that is moist enough", "en arcilla", unit.US},
+		{"dry hand and dust on clay", func(c *rules.Case) { c.Day.Ball, c.Day.Hand, c.Soil.Texture = "crumbles", "dry", "clay-loam" }, "hand-dry", rules.No, "below field capacity", "menos que", unit.US},
 		{"dripping", func(c *rules.Case) { c.Day.Hand = "water" }, "hand-water", rules.No, "above field capacity", "más que capacidad de campo", unit.US},
 		{"no hand", func(c *rules.Case) { c.Day.Hand = "" }, "hand-open", rules.Unasked, "wet outline", "huella húmeda", unit.US},
 		{"wind at the limit", func(c *rules.Case) { c.Day.Wind.Value = 5 }, "wind-yes", rules.Yes, "Wind 11 mph; the limit is about 11 mph.", "Viento 11 mph", unit.US},

@@ -22,6 +22,20 @@ import (
 	"filmfurrow/wasm/browsertest"
 )
 
+// Whether to lay at all stands before any colour, with the gate that decides, and
+// a field where film must not be laid never prints ready.
+func TestTheVerdictComesFirst(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/#f="+linkOf(t, "carrot-drill"))
+	p.WaitText("#verdict", "Do not lay film here.")
+	p.WaitText("#verdict .gates", "holes")
+	assert.True(t, browsertest.Eval[bool](p, `[...document.querySelectorAll(".answer, .sheet, .water-plan")].every((e) => document.querySelector("#verdict").compareDocumentPosition(e) & Node.DOCUMENT_POSITION_FOLLOWING)`))
+	p.WaitText("#shopping", "if you laid it all the same")
+	p.WaitText("#laying-day .stop-no", "do not lay film here")
+	p.Do(`document.querySelectorAll("#laying-day input[type=checkbox]").forEach((c) => { if (!c.checked) c.click() })`)
+	p.WaitText("#laying-day .state", "NOT READY. No: 1.")
+}
+
 func TestTheListKeepsOursAndTheGrowers(t *testing.T) {
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")

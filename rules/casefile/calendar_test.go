@@ -2,6 +2,7 @@ package casefile_test
 
 import (
 	"bytes"
+	"os"
 	"strconv"
 	"strings"
 	"testing"
@@ -18,7 +19,16 @@ import (
 
 // RFC 5545, read back by a general-purpose parser.
 func TestTheCalendarIsReadByAnother(t *testing.T) {
-	for id, c := range packCases(t) {
+	all := packCases(t)
+	// Beside the pack: a leap year, and a season south of the equator that crosses
+	// the year's end.
+	for _, id := range []string{"alder-bend", "quarry-lane", "terrace-south"} {
+		data, err := os.ReadFile("../../testdata/sheets/" + id + ".json")
+		require.NoError(t, err)
+		all[id], err = casefile.Decode(data, places(t))
+		require.NoError(t, err)
+	}
+	for id, c := range all {
 		a, err := rules.Advise(c)
 		require.NoError(t, err)
 		plan := a.WaterPlan()

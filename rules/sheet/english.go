@@ -29,6 +29,7 @@ ball-ribbons = The ball ribbons and shines: too wet. Wait.
 hand-open = Look at the hand that squeezed: field capacity leaves a wet outline.
 hand-yes = The hand shows a wet outline: field capacity.
 hand-dry = The hand is dry: below field capacity. Water through to the depth of the bed; tape hardly wets a dry bed.
+hand-clay = The hand is dry, but the ball holds: on clay that is moist enough to work.
 hand-water = Water drips: above field capacity. Let it drain.
 wind-open = Measure the wind. Above about {} the film sails.
 wind-yes = Wind {}; the limit is about {}.

@@ -29,6 +29,7 @@ ball-ribbons = La bola se alarga y brilla: muy mojado. Espere.
 hand-open = Mire la mano que apretó: la capacidad de campo deja una huella húmeda.
 hand-yes = La mano muestra una huella húmeda: capacidad de campo.
 hand-dry = La mano está seca: menos que capacidad de campo. Riegue hasta la profundidad de la cama; la cinta casi no moja una cama seca.
+hand-clay = La mano está seca, pero la bola se sostiene: en arcilla basta esa humedad para trabajar.
 hand-water = Gotea agua: más que capacidad de campo. Deje drenar.
 wind-open = Mida el viento. Con más de {} el plástico vuela.
 wind-yes = Viento {}; el límite es de unos {}.
