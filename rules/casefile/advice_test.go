@@ -13,10 +13,19 @@ import (
 	"filmfurrow/rules/unit"
 )
 
+// dug keeps each ground, since many farms of the pack share one.
+var dug = map[rules.GroundKey]*rules.Ground{}
+
 // parsed gives the advice file of a case as plain JSON.
 func parsed(t *testing.T, c rules.Case) (map[string]any, rules.Advice) {
 	t.Helper()
-	a, err := rules.Advise(c)
+	key := rules.KeyOf(c)
+	if dug[key] == nil {
+		g, err := rules.Dig(c)
+		require.NoError(t, err)
+		dug[key] = g
+	}
+	a, err := rules.AdviseOn(dug[key], c)
 	require.NoError(t, err)
 	text, err := casefile.EncodeAdvice(&a, nil)
 	require.NoError(t, err)
