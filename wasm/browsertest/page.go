@@ -388,7 +388,7 @@ func (p *Page) Click(selector string) {
 	p.t.Helper()
 	// A page that still scrolls, or draws what a key changed, moves between the
 	// press and the release, and a line of text that moves loses the click. So the
-	// target must stand still for five frames.
+	// target must stand still for a tenth of a second.
 	p.do(chromedp.WaitVisible(chromedp.CSS(selector)))
 	p.Wait(selector+" to stand still", fmt.Sprintf(`new Promise((rest) => {
 		let last = "", still = 0;
@@ -398,7 +398,7 @@ func (p *Page) Click(selector string) {
 			const box = el?.getBoundingClientRect(), now = el ? box.x + " " + box.y + " " + scrollY : "";
 			still = now && now === last ? still + 1 : 0;
 			last = now;
-			if (still === 5) rest(true); else requestAnimationFrame(look);
+			if (still === 5) rest(true); else setTimeout(look, 20); // a tab behind another draws no frames
 		};
 		look();
 	})`, quote(selector)))

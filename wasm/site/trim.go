@@ -41,7 +41,7 @@ var leftOut = []string{
 	"route.go",        // replaced: routes by regular expression, unused
 }
 
-//go:embed trim/*.go.txt
+//go:embed trim/*.go.txt trim/url/url.go
 var standIns embed.FS
 
 // makeTrimmed writes the trimmed copy, unless it is there already, and returns
@@ -135,13 +135,15 @@ func trimmedFiles(source string) (map[string][]byte, error) {
 	if bytes.Equal(before, files[texts]) {
 		return nil, errors.New("the framework's text.go no longer imports html")
 	}
-	// JSON by reflection is 100 kB of the download; the client has a reader of its own.
+	// JSON by reflection is 80 kB of the download; the client has a reader of its own.
 	for name, body := range files {
-		files[name] = bytes.Replace(body, []byte("\t\"encoding/json\"\n"), []byte("\t\""+frameworkModule+"/pkg/json\"\n"), 1)
+		body = bytes.Replace(body, []byte("\t\"encoding/json\"\n"), []byte("\t\""+frameworkModule+"/pkg/json\"\n"), 1)
+		files[name] = bytes.Replace(body, []byte("\t\"net/url\"\n"), []byte("\t\""+frameworkModule+"/pkg/url\"\n"), 1)
 	}
 	for from, to := range map[string]string{
 		"escape.go.txt": "go-app/pkg/escape/escape.go",
 		"json.go.txt":   "go-app/pkg/json/json.go",
+		"url/url.go":    "go-app/pkg/url/url.go",
 		"route.go.txt":  "go-app/pkg/app/route.go",
 		"client.go.txt": "go-app/pkg/app/client.go",
 		"uuid.go.txt":   "uuid/uuid.go",
