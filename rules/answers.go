@@ -1,6 +1,9 @@
 package rules
 
-import "filmfurrow/rules/table"
+import (
+	"filmfurrow/rules/model/drip"
+	"filmfurrow/rules/table"
+)
 
 // NoOption stands for a question in which every option is ruled out.
 const NoOption Option = 255
@@ -10,31 +13,39 @@ const NoOption Option = 255
 type Answers [questionCount]Option
 
 // answer settles every question in order; each answer becomes a fact of the
-// later ones. The choices are handed to keep, where it is not nil.
+// later ones. The choices are handed to keep; where it is nil only the answers
+// themselves are worked out.
 func (f *Facts) answer(keep func(Choice)) (a Answers) {
-	settle := func(q Question) (Option, bool) {
+	settle := func(q Question) Option {
+		if keep == nil {
+			a[q], f.leads[q] = best(f, q)
+			return a[q]
+		}
 		c := weigh(f, q)
-		o, ok := c.Best()
-		a[q] = o
-		if !ok {
-			a[q] = NoOption
+		a[q] = NoOption
+		if o, ok := c.Best(); ok {
+			a[q] = o
 		}
-		if keep != nil {
-			keep(c)
+		keep(c)
+		return a[q]
+	}
+	// Where nothing fits, the later questions go by the first option, as they do
+	// where it wins.
+	first := func(o Option) Option {
+		if o == NoOption {
+			return 0
 		}
-		return o, ok
+		return o
 	}
 	f.Film = table.NoFilm
-	if o, ok := settle(FilmQuestion); ok {
+	if o := settle(FilmQuestion); o != NoOption {
 		f.Film = table.FilmID(o)
 	}
-	bed, _ := settle(BedQuestion)
-	f.Height = heights[bed]
+	f.Height = heights[first(settle(BedQuestion))]
 	f.Bed = shapeOf(f.Height, f.Top, f.Centres, f.Case.Practice.FilmWidth)
-	f.Surfacing, _ = settle(SurfaceQuestion)
-	f.Thickness, _ = settle(ThicknessQuestion)
-	tape, _ := settle(TapeQuestion)
-	f.Tape = table.TapeID(tape)
+	f.Surfacing = first(settle(SurfaceQuestion))
+	f.Thickness = first(settle(ThicknessQuestion))
+	f.Tape = table.TapeID(first(settle(TapeQuestion)))
 	settle(WaitQuestion)
 	settle(Verdict)
 	return a
@@ -44,7 +55,11 @@ func (f *Facts) answer(keep func(Choice)) (a Answers) {
 // facts of the first to save work.
 type asking struct {
 	before *Facts
+	leads  leads // of the last case
 }
+
+// leads are how far each answer is ahead of the second.
+type leads [questionCount]float64
 
 // prepared is a case that was found right, with its defaults, and the key of
 // the ground it needs.
@@ -70,7 +85,10 @@ func (k *asking) on(g *Ground, p prepared) (Answers, bool) {
 	}
 	if k.before == nil {
 		first := *f
+		first.lines = &drip.Known{}
 		k.before = &first
 	}
-	return f.answer(nil), true
+	a := f.answer(nil)
+	k.leads = f.leads
+	return a, true
 }

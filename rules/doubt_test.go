@@ -1,6 +1,9 @@
 package rules_test
 
 import (
+	"fmt"
+	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -64,7 +67,7 @@ func TestTheMapAgreesWithTheAdvice(t *testing.T) {
 	}
 	assert.GreaterOrEqual(t, len(films), 2, "a year of planting days should not have one answer")
 	assert.Equal(t, c.PlantOn.Value, m.Days[m.Day])
-	assert.GreaterOrEqual(t, m.Value, 0)
+	assert.Equal(t, rules.Value{Word: "moderate"}, m.Values[m.Value])
 }
 
 func TestWhyNotTheOthers(t *testing.T) {
@@ -97,5 +100,114 @@ func BenchmarkDoubts(b *testing.B) {
 	require.NoError(b, err)
 	for b.Loop() {
 		rules.Doubts(ground, c)
+	}
+}
+
+// The nearest pairs against a plain search that asks for whole advice: neither
+// of the two changes the film alone, both together do, and no nearer day does;
+// and no pair of options is missed.
+func TestPairsAgainstBruteForce(t *testing.T) {
+	bases, list := fewGrounds()
+	r := rand.New(rand.NewPCG(11, 3))
+	found := 0
+	for range 12 {
+		c, i := anyCase(r, bases)
+		work, ok := rules.NewPairs(list[i], c)
+		if !ok {
+			continue
+		}
+		for !work.Step(50) {
+		}
+		films, asker := map[rules.Case]rules.Option{}, rules.AskFilm(list[i])
+		film := func(moves ...rules.Move) rules.Option {
+			at := c
+			for _, m := range moves {
+				m.Input.Set(&at, m.At)
+			}
+			if _, have := films[at]; !have {
+				films[at], _ = asker.Of(at)
+			}
+			return films[at]
+		}
+		old := film()
+		want := map[string]rules.Option{}
+		note := func(a, b rules.Move, days int) bool {
+			now := film(a, b)
+			if now == old || now == rules.NoOption || film(a) != old || film(b) != old {
+				return false
+			}
+			want[fmt.Sprint(a.Input.Name, a.At, b.Input.Name, b.At, days)] = now
+			return true
+		}
+		moves := rules.FilmMoves(c)
+		for x, a := range moves {
+			for _, b := range moves[x+1:] {
+				if a.Input != b.Input {
+					note(a, b, 0)
+				}
+			}
+			for _, side := range []int{-1, 1} {
+				for d := 1; d <= 120; d++ {
+					day := rules.Move{Input: rules.InputByName("plant_on"), At: rules.Value{Number: float64(c.PlantOn.Value) + float64(side*d)}}
+					if film(day) != old || note(day, a, side*d) {
+						break
+					}
+				}
+			}
+		}
+		got := map[string]rules.Option{}
+		for _, p := range work.Points() {
+			got[fmt.Sprint(p.First.Name, p.FirstAt, p.Second.Name, p.SecondAt, int(p.Days))] = p.Film
+			says := p.Says()
+			assert.True(t, says.Complete(), says.Text)
+		}
+		require.Equal(t, want, got, "%+v", c)
+		found += len(got)
+	}
+	t.Logf("%d pairs", found)
+	assert.Greater(t, found, 10)
+}
+
+// No other input that keeps the ground moves the film, so no pair is missed.
+func TestWhatMovesTheFilm(t *testing.T) {
+	bases, list := fewGrounds()
+	r := rand.New(rand.NewPCG(12, 3))
+	moves := map[string]bool{"plant_on": true, "practice.film_options": true, "crop": true}
+	for _, m := range rules.FilmMoves(bases[0]) {
+		moves[m.Input.Name] = true
+	}
+	for range 60 {
+		c, i := anyCase(r, bases)
+		asker := rules.AskFilm(list[i])
+		old, ok := asker.Of(c)
+		if !ok {
+			continue
+		}
+		for k := range rules.Inputs {
+			in := &rules.Inputs[k]
+			above, below, options, _ := rules.Steps(c, in)
+			values := slices.Concat(above, below, options)
+			if moves[in.Name] || len(values) == 0 {
+				continue
+			}
+			for range 6 {
+				at := c
+				in.Set(&at, values[r.IntN(len(values))])
+				if now, ok := asker.Of(at); ok {
+					assert.Equal(t, old, now, in.Name)
+				}
+			}
+		}
+	}
+}
+
+func BenchmarkPairs(b *testing.B) {
+	c := pack(b)["pepper-cool-spring"]
+	ground, err := rules.Dig(c)
+	require.NoError(b, err)
+	for b.Loop() {
+		work, _ := rules.NewPairs(ground, c)
+		for !work.Step(100) {
+		}
 	}
 }

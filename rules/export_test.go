@@ -1,30 +1,60 @@
 package rules
 
-// Side is one direction of a plain search, for the brute-force test.
-type Side struct {
-	Values     []Value
-	Above, All bool
-}
-
-// BruteSides lists the values that a plain search of an input must try. A walk
-// from an end of an open field's range reports nothing where its very first
-// value differs, since the other walk finds where that begins.
-func BruteSides(c Case, in *Input) (sides []Side) {
+// Steps lists the values around a case's own that a plain search must try, at
+// the input's own step: those above in rising order, those below in falling
+// order. An input that is not to be turned has none.
+func Steps(c Case, in *Input) (above, below, options []Value, open bool) {
 	filled, _ := fill(c)
-	for _, w := range walksOf(&c, &filled, in) {
-		s := Side{w.values, w.above, w.all}
-		if w.unknown && !w.all && len(w.values) > 0 {
-			turner, _ := NewTurner(mustDig(c), c, false)
-			first := c
-			in.Set(&first, w.values[0])
-			if a, ok := turner.ask(first); ok && a != turner.old {
-				continue
+	sweeps := sweepsOf(&c, &filled, in)
+	for _, s := range sweeps {
+		switch s.kind {
+		case each:
+			for _, t := range s.tries {
+				options = append(options, in.at(t))
+			}
+			return nil, nil, options, s.unknown
+		case through:
+			for k := s.tries[len(s.tries)-1].step; k <= s.tries[0].step; k++ {
+				above = append(above, in.at(try{step: k}))
+			}
+			return above, nil, nil, true
+		}
+		if len(s.tries) == 0 {
+			continue
+		}
+		if s.above {
+			for k := s.last.step + 1; k <= s.tries[0].step; k++ {
+				above = append(above, in.at(try{step: k}))
+			}
+		} else {
+			for k := s.last.step - 1; k >= s.tries[0].step; k-- {
+				below = append(below, in.at(try{step: k}))
 			}
 		}
-		sides = append(sides, s)
 	}
-	return sides
+	return above, below, nil, false
 }
+
+// Asker keeps what two like cases share.
+type Asker struct{ asking }
+
+// On answers without reasons.
+func (a *Asker) On(g *Ground, c Case) (Answers, bool) {
+	p, ok := prepare(c)
+	if !ok || p.key != g.Key {
+		return refused, false
+	}
+	return a.on(g, p)
+}
+
+// Refused stands for a case that is not right.
+var Refused = refused
+
+// Fill puts the defaults in.
+func Fill(c Case) Case { filled, _ := fill(c); return filled }
+
+// Inert tells whether an input changes no answer.
+var Inert = inert
 
 // ShapeOf is the cross-section of a bed of one height.
 var ShapeOf = shapeOf
@@ -32,15 +62,49 @@ var ShapeOf = shapeOf
 // LeastPower is the least power for each height of bed.
 var LeastPower = leastPower
 
-var digs = map[GroundKey]*Ground{}
-
-func mustDig(c Case) *Ground {
-	key := KeyOf(c)
-	if digs[key] == nil {
-		digs[key], _ = Dig(c)
-	}
-	return digs[key]
-}
-
 // OptionsOf counts the options of a question.
 var OptionsOf = Question.options
+
+// FilmAsker keeps what two like cases share.
+type FilmAsker struct{ filmAsking }
+
+// AskFilm asks for films on a ground.
+func AskFilm(g *Ground) *FilmAsker { return &FilmAsker{filmAsking{ground: g}} }
+
+// Of is the film of a case, if the ground is its own and the case is right.
+func (a *FilmAsker) Of(c Case) (Option, bool) {
+	p, ok := prepare(c)
+	if !ok || p.key != a.ground.Key {
+		return NoOption, false
+	}
+	film, _ := a.film(c)
+	return film, true
+}
+
+// Move is one input set to one value.
+type Move struct {
+	Input *Input
+	At    Value
+}
+
+// FilmMoves lists every other value of the choices that bear on the film.
+func FilmMoves(c Case) (moves []Move) {
+	filled := Fill(c)
+	for _, name := range filmInputs {
+		in := InputByName(name)
+		now, _ := in.Get(&filled)
+		values := []Value{{Number: 0}, {Number: 1}, {Number: 2}, {Number: 3}, {Number: 4}}
+		if in.Form == FormChoice {
+			values = nil
+			for _, o := range in.Options {
+				values = append(values, Value{Word: o.ID})
+			}
+		}
+		for _, v := range values {
+			if v != now && in.CheckValue(v) == nil {
+				moves = append(moves, Move{in, v})
+			}
+		}
+	}
+	return moves
+}

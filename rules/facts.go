@@ -3,6 +3,7 @@ package rules
 import (
 	"math"
 
+	"filmfurrow/rules/model/drip"
 	"filmfurrow/rules/model/heat"
 	"filmfurrow/rules/model/water"
 	"filmfurrow/rules/model/weather"
@@ -37,12 +38,13 @@ type Facts struct {
 
 	// Frost.
 	FrostKind    weather.FrostKind
-	FrostLimit   unit.Celsius // that harms this crop
-	FrostRisk    float64      // share of years with such a frost after planting, 0–1
-	FrostSafe    unit.Days    // days from planting until the date that suits the crop's class; 0 where none is needed
-	FreeDays     unit.Days    // days from planting to the usual first autumn frost; Never where none comes
-	CropDays     unit.Days    // from planting to first harvest
-	SpringFrost  unit.Date    // date after which one year in two has no more frost
+	FrostLimit   unit.Celsius   // that harms this crop
+	FrostRisk    float64        // share of years with such a frost after planting, 0–1
+	FrostSafe    unit.Days      // days from planting until the date that suits the crop's class; 0 where none is needed
+	FreeDays     unit.Days      // days from planting to the usual first autumn frost; Never where none comes
+	CropDays     unit.Days      // from planting to first harvest
+	frosts       *weather.Frost // of the year, for the limit; shared with cases before
+	SpringFrost  unit.Date      // date after which one year in two has no more frost
 	HasFrostDate bool
 
 	// Soil warmth at the depth of roots or seed.
@@ -76,6 +78,8 @@ type Facts struct {
 	PeakLitres  unit.Litres      // for 100 m of bed a day, gross
 	Usable      unit.LitresPerHour
 	Lines       int
+	years       [3]water.Optional[water.Year] // usual, cool, dry; the same for every case of one place and risk
+	lines       *drip.Known                   // tape lines solved for cases before; nil keeps none
 	asked       water.Input
 	Sketch      [len(table.Tapes)]water.Sketch // what each tape would make of the water plan
 	YieldLost   unit.Percent                   // to salt in the water
@@ -89,6 +93,7 @@ type Facts struct {
 	Surfacing Option
 	Thickness Option
 	Tape      table.TapeID
+	leads     leads
 }
 
 // hotDay is 90 °F: above it, with a clear sky, black film passes 60 °C.
@@ -101,23 +106,33 @@ const stemBurn unit.Celsius = 60
 // have passed [Check] and have its defaults filled. Facts of a case that was
 // asked before (or nil) lend what cannot differ: the result is the same.
 func factsOf(c Case, g *Ground, before *Facts) (*Facts, error) {
+	f, err := dryFactsOf(c, g, before)
+	if err == nil {
+		f.water()
+	}
+	return f, err
+}
+
+// dryFactsOf leaves out what the tape and the gates alone read of the water.
+func dryFactsOf(c Case, g *Ground, before *Facts) (*Facts, error) {
 	if before != nil && before.ground == g && sameWeather(&before.Case, &c) {
 		f := *before
 		f.Case = c
-		if f.Case.Field == before.Case.Field && f.Case.Soil == before.Case.Soil && f.Case.Water == before.Case.Water && f.Case.Feed == before.Case.Feed {
-			return &f, nil
+		if c.Place != before.Case.Place {
+			f.frost()
 		}
-		f.Soil = table.SoilByID(c.Soil.Texture)
-		f.layout()
-		f.rough()
-		f.water()
+		if c.Field != before.Case.Field || c.Soil != before.Case.Soil {
+			f.Soil = table.SoilByID(c.Soil.Texture)
+			f.layout()
+			f.rough()
+		}
 		return &f, nil
 	}
 	f := &Facts{Case: c, Crop: table.CropByID(c.Crop), Soil: table.SoilByID(c.Soil.Texture), Plant: c.PlantOn.Value, ground: g}
 	f.Seeded = c.Method == string(table.Seed)
 	f.index = weather.Index(f.Plant)
-	if before != nil && before.Case.Place == c.Place && before.Case.Risk == c.Risk {
-		f.year = before.year
+	if before != nil && sameYear(&before.Case, &c) {
+		f.year, f.frosts, f.years, f.lines = before.year, before.frosts, before.years, before.lines
 	} else {
 		year, err := weather.NewYear(normalsOf(&c.Place))
 		if err != nil {
@@ -136,13 +151,20 @@ func factsOf(c Case, g *Ground, before *Facts) (*Facts, error) {
 	f.frost()
 	f.layout()
 	f.warm(g)
-	f.water()
 	return f, nil
 }
 
-// sameWeather tells whether air, frost and soil warmth must be the same.
+// sameWeather tells whether air and soil warmth must be the same.
 func sameWeather(a, b *Case) bool {
-	return a.Crop == b.Crop && a.PlantOn == b.PlantOn && a.Method == b.Method && a.Place == b.Place && a.Risk == b.Risk
+	return a.Crop == b.Crop && a.PlantOn == b.PlantOn && a.Method == b.Method && sameYear(a, b)
+}
+
+// sameYear tells whether the weather of the year must be the same, whatever was
+// said of the usual frosts.
+func sameYear(a, b *Case) bool {
+	p := a.Place
+	p.LastFrost, p.FirstFrost = b.Place.LastFrost, b.Place.FirstFrost
+	return p == b.Place && a.Risk == b.Risk
 }
 
 // rough tells whether something holds the film off the bed.
@@ -179,11 +201,16 @@ func after(from, to int) int { return (to - from + weather.YearDays) % weather.Y
 // year in ten passes, half-hardy for the even chance, hardy for the even
 // chance of a hard freeze: a reasoned rule, not a citation.
 func (f *Facts) frost() {
+	f.FrostRisk, f.FrostSafe, f.SpringFrost, f.HasFrostDate = 0, 0, 0, false
 	f.FrostLimit = weather.Freezing
 	if f.Crop.Hardiness == table.Hardy {
 		f.FrostLimit = weather.HardFreeze
 	}
-	frost := f.year.Frost(f.FrostLimit)
+	if f.frosts == nil || f.frosts.Limit != f.FrostLimit {
+		frosts := f.year.Frost(f.FrostLimit)
+		f.frosts = &frosts
+	}
+	frost := f.frosts
 	f.FrostKind = frost.Kind
 	f.FreeDays = Never
 	if frost.Autumn.Fifty >= 0 {

@@ -18,7 +18,7 @@ func (f *Facts) water() {
 	f.Lines = linesFor(f.Top, f.Soil, f.Rows)
 	f.salt()
 	f.clogging()
-	in := f.waterInput()
+	in := water.Compared(f.waterInput())
 	if in == f.asked { // the facts of another case that the water model cannot tell apart
 		return
 	}
@@ -27,7 +27,7 @@ func (f *Facts) water() {
 	for i := range table.Tapes {
 		candidates[i] = water.Candidate{Spacing: table.Tapes[i].Spacing, Flow: table.Tapes[i].Flow}
 	}
-	need, sketches, _ := water.Compare(in, candidates) // a case that passes Check has no problems: a test holds it so
+	need, sketches, _ := water.CompareKnowing(f.lines, in, candidates) // a case that passes Check has no problems: a test holds it so
 	copy(f.Sketch[:], sketches)
 	f.Start, f.Peak = need.FirstUse, need.PeakUse
 	f.PeakLitres = unit.Litres(need.PeakDay)
@@ -85,7 +85,10 @@ func (f *Facts) waterInput() water.Input {
 	if o := c.Water.Hours; o.Given {
 		in.Hours = water.Known(unit.Hours(o.Value))
 	}
-	in.Usual, in.Cool, in.Dry = f.years()
+	if !f.years[0].Given {
+		f.demands()
+	}
+	in.Usual, in.Cool, in.Dry = f.years[0], f.years[1], f.years[2]
 	fd := &c.Feed
 	if fd.Rate.Given {
 		in.FeedRate = water.Known(float64(fd.Rate.Value))
@@ -107,22 +110,22 @@ func optional[T comparable](o Optional[T]) water.Optional[T] {
 	return water.Optional[T]{Value: o.Value, Given: o.Given}
 }
 
-// years gives the reference evapotranspiration of each month, from the middle
-// of the month, in a usual, a cool and a dry year. Cool and warm are those met
-// once in ten years; the dry one is a warm one whose air is drier too. They do
-// not depend on the spring that the grower plans for.
-func (f *Facts) years() (usual, cool, dry water.Optional[water.Year]) {
+// demands works out the reference evapotranspiration of each month, from the
+// middle of the month, in a usual, a cool and a dry year. Cool and warm are those
+// met once in ten years; the dry one is a warm one whose air is drier too. They
+// do not depend on the spring that the grower plans for.
+func (f *Facts) demands() {
 	for m := range 12 {
 		date := unit.On(2001, m+1, 15)
 		step := f.year.SeasonMargin(weather.Index(date))
 		shift := f.usualAgain(step)
-		usual.Value[m] = f.demand(date, shift, 0)
-		cool.Value[m] = f.demand(date, shift-step, 0)
-		dry.Value[m] = f.demand(date, shift+step, driest)
+		f.years[0].Value[m] = f.demand(date, shift, 0)
+		f.years[1].Value[m] = f.demand(date, shift-step, 0)
+		f.years[2].Value[m] = f.demand(date, shift+step, driest)
 	}
-	usual.Given = usual.Value != water.Year{}
-	cool.Given, dry.Given = cool.Value != water.Year{}, dry.Value != water.Year{}
-	return usual, cool, dry
+	for i := range f.years {
+		f.years[i].Given = f.years[i].Value != water.Year{}
+	}
 }
 
 // usualAgain is the way back from the spring that the grower plans for to the

@@ -12,22 +12,47 @@ type FilmMap struct {
 	Input  *Input
 	Values []Value
 	Cells  [][]Option // [value][day]; NoOption where nothing fits or the case is not right
-	Tied   [][]bool
-	Day    int // the case's own cell
-	Value  int // −1 where the case's own value is not among the values
+	Tied   [][]bool   // the second film is within the margin
+	Day    int        // the case's own cell
+	Value  int        // the value nearest to the case's own
 }
 
 // MapWork fills a map in slices.
 type MapWork struct {
-	base   Case
-	ground *Ground
-	m      FilmMap
-	at     int
-	facts  *Facts
+	filmAsking
+	base Case
+	m    FilmMap
+	at   int
 }
 
-// mapWeeks is a year of weeks.
-const mapWeeks = 52
+// filmAsking asks of many cases the film alone, which is answered first and
+// needs no water.
+type filmAsking struct {
+	ground *Ground
+	before *Facts
+}
+
+func (k *filmAsking) film(c Case) (film Option, ahead float64) {
+	p, ok := prepare(c)
+	if !ok || p.key != k.ground.Key {
+		return NoOption, 0
+	}
+	f, err := dryFactsOf(p.filled, k.ground, k.before)
+	if err != nil {
+		return NoOption, 0
+	}
+	k.before = f
+	return best(f, FilmQuestion)
+}
+
+const (
+	mapWeeks = 52 // a year of weeks across
+	mapRows  = 10
+)
+
+// MapInputs are the second inputs that a map offers: those that bear on the film
+// and keep the ground.
+var MapInputs = [...]string{"weeds.pressure", "weeds.nutsedge", "weeds.insect_pressure", "practice.crops_on_film", "practice.organic", "method", "soil.slope_percent", "field.bed_length_m"}
 
 // NewMap sets out a map over a year around the case's own planting day. The
 // second input must not change the ground.
@@ -36,37 +61,36 @@ func NewMap(g *Ground, c Case, second string) (*MapWork, bool) {
 	if in == nil || g.Key != KeyOf(c) {
 		return nil, false
 	}
-	w := &MapWork{base: c, ground: g, m: FilmMap{Input: in, Value: -1}}
+	w := &MapWork{filmAsking: filmAsking{ground: g}, base: c, m: FilmMap{Input: in, Day: mapWeeks / 2}}
 	filled, _ := fill(c)
 	now, _ := in.Get(&filled)
 	switch in.Form {
 	case FormChoice, FormYesNo:
-		w.m.Values = choicesOf(in)
+		w.m.Values = optionsOf(in, Value{})
 	default:
-		grid := gridOf(in)
-		const most = 10
-		for i := range min(most, len(grid)) {
-			w.m.Values = append(w.m.Values, grid[i*(len(grid)-1)/max(1, min(most, len(grid))-1)])
+		steps := stepsOf(in)
+		rows := min(mapRows, len(steps))
+		for i := range rows {
+			w.m.Values = append(w.m.Values, in.at(try{step: steps[i*(len(steps)-1)/max(1, rows-1)]}))
 		}
 	}
 	for i, v := range w.m.Values {
-		if v == now {
+		if v == now || in.Form != FormChoice && gap(v, now) < gap(w.m.Values[w.m.Value], now) {
 			w.m.Value = i
 		}
 	}
-	first := c.PlantOn.Value.Plus(-7 * (mapWeeks / 2))
-	w.m.Day = mapWeeks / 2
-	for k := range mapWeeks {
-		w.m.Days = append(w.m.Days, first.Plus(unit.Days(7*k)))
+	rows := len(w.m.Values)
+	w.m.Cells, w.m.Tied = make([][]Option, rows), make([][]bool, rows)
+	for i := range rows {
+		w.m.Cells[i], w.m.Tied[i] = make([]Option, mapWeeks), make([]bool, mapWeeks)
 	}
-	w.m.Cells = make([][]Option, len(w.m.Values))
-	w.m.Tied = make([][]bool, len(w.m.Values))
-	for i := range w.m.Cells {
-		w.m.Cells[i] = make([]Option, mapWeeks)
-		w.m.Tied[i] = make([]bool, mapWeeks)
+	for k := range mapWeeks {
+		w.m.Days = append(w.m.Days, c.PlantOn.Value.Plus(unit.Days(7*(k-mapWeeks/2))))
 	}
 	return w, true
 }
+
+func gap(a, b Value) float64 { return max(a.Number-b.Number, b.Number-a.Number) }
 
 // Step fills at most so many cells and tells whether the map is whole. The
 // cells of one day follow each other, since they share the day's facts.
@@ -75,33 +99,13 @@ func (w *MapWork) Step(cells int) bool {
 	for ; cells > 0 && w.at < rows*mapWeeks; cells-- {
 		day, row := w.at/rows, w.at%rows
 		w.at++
-		if row == 0 {
-			w.facts = nil
-		}
 		c := w.base
 		c.PlantOn = Known(w.m.Days[day])
 		w.m.Input.Set(&c, w.m.Values[row])
-		w.m.Cells[row][day], w.m.Tied[row][day] = w.film(c)
+		film, ahead := w.film(c)
+		w.m.Cells[row][day], w.m.Tied[row][day] = film, film != NoOption && ahead < tieMargin
 	}
 	return w.at == rows*mapWeeks
-}
-
-func (w *MapWork) film(c Case) (Option, bool) {
-	p, ok := prepare(c)
-	if !ok || p.key != w.ground.Key {
-		return NoOption, false
-	}
-	f, err := factsOf(p.filled, w.ground, w.facts)
-	if err != nil {
-		return NoOption, false
-	}
-	w.facts = f
-	choice := weigh(f, FilmQuestion)
-	o, ok := choice.Best()
-	if !ok {
-		return NoOption, false
-	}
-	return o, choice.Tied
 }
 
 // Map is the result so far.

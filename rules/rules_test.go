@@ -1,6 +1,7 @@
 package rules_test
 
 import (
+	"fmt"
 	"maps"
 	"math"
 	"os"
@@ -23,20 +24,29 @@ import (
 // pack reads the invented farms of testdata/cases by name.
 func pack(t testing.TB) map[string]rules.Case {
 	t.Helper()
+	all, err := readPack()
+	require.NoError(t, err)
+	require.NotEmpty(t, all)
+	return all
+}
+
+func readPack() (map[string]rules.Case, error) {
 	places, err := normals.Embedded()
-	require.NoError(t, err)
-	files, err := filepath.Glob("../testdata/cases/*.json")
-	require.NoError(t, err)
-	require.NotEmpty(t, files)
+	if err != nil {
+		return nil, err
+	}
+	files, _ := filepath.Glob("../testdata/cases/*.json")
 	all := map[string]rules.Case{}
 	for _, file := range files {
 		data, err := os.ReadFile(file)
-		require.NoError(t, err)
-		c, err := casefile.Decode(data, places)
-		require.NoError(t, err, file)
-		all[strings.TrimSuffix(filepath.Base(file), ".json")] = c
+		if err != nil {
+			return nil, err
+		}
+		if all[strings.TrimSuffix(filepath.Base(file), ".json")], err = casefile.Decode(data, places); err != nil {
+			return nil, fmt.Errorf("%s: %w", file, err)
+		}
 	}
-	return all
+	return all, nil
 }
 
 func advise(t testing.TB, c rules.Case) rules.Advice {

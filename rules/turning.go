@@ -1,20 +1,23 @@
 package rules
 
 import (
+	"math"
 	"slices"
+	"strconv"
 	"strings"
 
+	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
 
 // TurningPoint is the nearest value of one input at which an answer changes,
-// and to what.
+// and to what. It is exact to a day, or to the input's step.
 type TurningPoint struct {
 	Input   *Input
 	At      Value // the first value with the new answer
 	Before  Value // the last value with the old one; the case's own where it is a choice
 	Above   bool  // the point lies above the case's value
-	Unknown bool  // the input was left open, and a default stands in
+	Unknown bool  // the input was left open
 	Old     Answers
 	New     Answers
 }
@@ -29,196 +32,370 @@ func (p *TurningPoint) Changes() (list []Question) {
 	return list
 }
 
-// Turner finds the turning points of one case by asking the pure engine again:
-// it tries every option of a choice, and walks a number or a date outwards from
-// the case, step by step, until an answer changes on each side. It works in
-// slices. What changes the ground (texture, moisture, a probe) needs a new
-// ground for each value; that is left to [NewTurner]'s caller, who says with
-// dig whether to.
+// Turner finds the turning points of one case by asking the pure engine again.
+// It tries every option of a choice and every day around the planting day. It
+// goes through a number in strides, and halves the stride in which the answers
+// change until the point is exact to the input's step. A number that was left
+// open is gone through from end to end.
+//
+// It works in slices. Inputs that keep the ground come first; those that change
+// it need a year of soil warmth for each value, and are searched only with dig.
 type Turner struct {
 	asking
 	base   Case
 	ground *Ground
 	filled Case
 	old    Answers
+	own    leads
 	dig    bool
-	dug    map[GroundKey]*Ground
-	input  int
 	only   string
-	walks  []walk
+	input  int
+	deep   bool // the inputs that change the ground are being searched
+	sweeps []sweep
 	points []TurningPoint
+	opens  []Open
 	asked  int
+	other  *Ground     // the last other ground
+	work   *GroundWork // another ground, being dug
 }
 
-// walk is one search in one input.
-type walk struct {
+// sweep is one search in one input.
+type sweep struct {
 	input   *Input
-	values  []Value // in the order of asking
-	at      int
-	last    Value // the last value with the old answer
+	tries   []try // to ask; the last comes first
+	last    try   // the step before, with its answers
 	above   bool
 	unknown bool
-	all     bool // a choice: every option is asked, and each that differs is a point
+	begun   bool
+	kind    sweepKind
+	parts   []part
 }
 
+type sweepKind uint8
+
+const (
+	outward sweepKind = iota // from the case's value to the first change
+	through                  // an open number, from end to end
+	each                     // every option of a choice
+)
+
+// try is one value, as its number of steps, and what the engine said of it.
+type try struct {
+	step    int
+	value   Value // of a choice
+	asked   bool
+	answers Answers
+	leads   leads
+}
+
+// part is a stretch of steps with the same answers.
+type part struct {
+	from, to try
+}
+
+// refused stands for a case that is not right.
+var refused = func() (a Answers) {
+	for q := range a {
+		a[q] = NoOption - 1
+	}
+	return a
+}()
+
 // NewTurner begins the search. The ground must be the case's own. With dig,
-// inputs that change the ground are searched too, at a tenth of a second for
-// each value.
+// inputs that change the ground are searched too.
 func NewTurner(g *Ground, c Case, dig bool) (*Turner, bool) {
-	t := &Turner{base: c, ground: g, dig: dig, dug: map[GroundKey]*Ground{}}
+	t := &Turner{base: c, ground: g, dig: dig}
 	p, ok := prepare(c)
 	if !ok || p.key != g.Key {
 		return t, false
 	}
 	t.filled = p.filled
 	t.old, ok = t.on(g, p)
+	t.own = t.leads
 	return t, ok
 }
-
-// Step asks the engine at most so many times and tells whether all is done.
-func (t *Turner) Step(times int) bool {
-	for times > 0 {
-		if len(t.walks) == 0 {
-			if t.input == len(Inputs) {
-				return true
-			}
-			if in := &Inputs[t.input]; t.only == "" || t.only == in.Name {
-				t.walks = t.walksOf(in)
-			}
-			t.input++
-			continue
-		}
-		w := &t.walks[len(t.walks)-1]
-		if w.at == len(w.values) {
-			t.walks = t.walks[:len(t.walks)-1]
-			continue
-		}
-		v := w.values[w.at]
-		w.at++
-		times--
-		t.asked++
-		c := t.base
-		w.input.Set(&c, v)
-		answers, ok := t.ask(c)
-		switch {
-		case !ok:
-			continue
-		case answers == t.old:
-			w.last = v
-			continue
-		}
-		if w.unknown && !w.all && w.at == 1 {
-			t.walks = t.walks[:len(t.walks)-1] // it differs from this end on; the other walk finds where
-			continue
-		}
-		t.points = append(t.points, TurningPoint{Input: w.input, At: v, Before: w.last, Above: w.above, Unknown: w.unknown, Old: t.old, New: answers})
-		if !w.all {
-			t.walks = t.walks[:len(t.walks)-1]
-		}
-	}
-	return t.input == len(Inputs) && len(t.walks) == 0
-}
-
-// ask answers a case on the ground it needs.
-func (t *Turner) ask(c Case) (Answers, bool) {
-	p, ok := prepare(c)
-	if !ok {
-		return Answers{}, false
-	}
-	g := t.ground
-	if g.Key != p.key {
-		if !t.dig {
-			return Answers{}, false
-		}
-		if g = t.dug[p.key]; g == nil {
-			var err error
-			if g, err = Dig(c); err != nil {
-				return Answers{}, false
-			}
-			t.dug[p.key] = g
-		}
-	}
-	return t.on(g, p)
-}
-
-// Points gives what was found so far, in the order of the inputs.
-func (t *Turner) Points() []TurningPoint { return t.points }
 
 // Only narrows the search to one input, by its name.
 func (t *Turner) Only(name string) { t.only = name }
 
+// Points gives what was found so far.
+func (t *Turner) Points() []TurningPoint { return t.points }
+
 // Asked counts how often the engine was asked.
 func (t *Turner) Asked() int { return t.asked }
 
-// farthestDay is how far a planting day is moved in search of a turn.
+// Near tells whether all inputs that keep the ground are done.
+func (t *Turner) Near() bool { return t.deep || t.input == len(Inputs) && len(t.sweeps) == 0 }
+
+// digDays of another ground count as one question.
+const digDays = 4
+
+// Step asks the engine at most so many times and tells whether all is done.
+func (t *Turner) Step(times int) bool {
+	for ; times > 0; times-- {
+		if t.work != nil {
+			if t.work.Step(digDays) {
+				t.other, t.work = t.work.Ground(), nil
+			}
+			continue
+		}
+		for len(t.sweeps) == 0 {
+			if t.input == len(Inputs) {
+				if t.deep || !t.dig {
+					return true
+				}
+				t.input, t.deep = 0, true
+			}
+			t.begin(&Inputs[t.input])
+			t.input++
+		}
+		if s := &t.sweeps[len(t.sweeps)-1]; t.step(s) {
+			t.finish(s)
+			t.sweeps = t.sweeps[:len(t.sweeps)-1]
+		}
+	}
+	return false
+}
+
+// begin sets out the sweeps of an input, where its turn has come.
+func (t *Turner) begin(in *Input) {
+	if t.only != "" && t.only != in.Name {
+		return
+	}
+	sweeps := sweepsOf(&t.base, &t.filled, in)
+	deep := false
+	for i := range sweeps {
+		tries := sweeps[i].tries
+		for k := range tries {
+			if sweeps[i].kind == each || k == 0 || k == len(tries)/2 || k == len(tries)-1 {
+				deep = deep || KeyOf(t.with(in, in.at(tries[k]))) != t.ground.Key
+			}
+		}
+	}
+	if deep != t.deep {
+		return
+	}
+	t.sweeps = sweeps
+	for i := range sweeps {
+		sweeps[i].last.answers, sweeps[i].last.leads = t.old, t.own
+		if deep {
+			sweeps[i].thin()
+		}
+	}
+}
+
+func (t *Turner) with(in *Input, v Value) Case {
+	c := t.base
+	in.Set(&c, v)
+	return c
+}
+
+// step asks for one value and tells whether the sweep is done.
+func (t *Turner) step(s *sweep) bool {
+	if len(s.tries) == 0 {
+		return true
+	}
+	now := &s.tries[len(s.tries)-1]
+	if !now.asked {
+		waits := false
+		if now.answers, waits = t.ask(t.with(s.input, s.input.at(*now))); waits {
+			return false
+		}
+		now.asked, now.leads = true, t.leads
+		t.asked++
+	}
+	switch gap := now.step - s.last.step; {
+	case s.kind == each, s.kind == through && !s.begun:
+		s.parts = append(s.parts, part{*now, *now})
+	case now.answers == s.last.answers && (gap == 1 || gap == -1 || !close(&now.leads, &s.last.leads)):
+		if s.kind == through {
+			s.parts[len(s.parts)-1].to = *now
+		}
+	case gap > 1 || gap < -1: // halve the stride in which an answer changes, or may change and change back
+		s.tries = append(s.tries, try{step: s.last.step + gap/2})
+		return false
+	default:
+		s.parts = append(s.parts, part{*now, *now})
+		if s.kind == outward {
+			return true
+		}
+	}
+	s.begun, s.last = true, *now
+	s.tries = s.tries[:len(s.tries)-1]
+	return len(s.tries) == 0
+}
+
+// narrow is a lead within which a second answer may come up in the middle of a
+// stride. The property test found it wide enough.
+const narrow = 0.35
+
+// close tells whether some lead moves within a stride and is small.
+func close(a, b *leads) bool {
+	for q := range a {
+		if a[q] != b[q] && min(a[q], b[q]) < narrow {
+			return true
+		}
+	}
+	return false
+}
+
+// ask answers a case on the ground it needs, or waits for that ground.
+func (t *Turner) ask(c Case) (answers Answers, waits bool) {
+	p, ok := prepare(c)
+	if !ok {
+		return refused, false
+	}
+	g := t.ground
+	if g.Key != p.key {
+		if g = t.other; g == nil || g.Key != p.key {
+			work, err := NewGroundWork(c)
+			if err != nil {
+				return refused, false
+			}
+			t.work = work
+			return answers, true
+		}
+	}
+	if answers, ok = t.on(g, p); !ok {
+		return refused, false
+	}
+	return answers, false
+}
+
+// finish turns what a sweep found into points, and into the spread of an open
+// input.
+func (t *Turner) finish(s *sweep) {
+	now, known := s.input.Get(&t.filled)
+	note := func(at, before try, above bool) {
+		p := TurningPoint{Input: s.input, At: s.input.at(at), Before: now, Above: above, Unknown: s.unknown, Old: t.old, New: at.answers}
+		if s.kind == through || before.asked {
+			p.Before = s.input.at(before)
+		}
+		if at.answers != refused {
+			t.points = append(t.points, p)
+		}
+	}
+	for i, p := range s.parts {
+		switch {
+		case s.kind == outward:
+			note(p.from, s.last, s.above)
+		case s.kind == each:
+			if p.from.answers != t.old {
+				note(p.from, try{}, false)
+			}
+		case p.from.answers == t.old && (!known || now.Number >= s.input.at(p.from).Number && now.Number <= s.input.at(p.to).Number):
+			if i > 0 {
+				note(s.parts[i-1].to, p.from, false)
+			}
+			if i+1 < len(s.parts) {
+				note(s.parts[i+1].from, p.to, true)
+			}
+		}
+	}
+	if s.unknown {
+		t.open(s)
+	}
+}
+
+// farthestDay is how far a day is moved in search of a turn.
 const farthestDay = 120
 
-// walksOf sets out the searches of one input; the last is walked first.
-func (t *Turner) walksOf(in *Input) []walk { return walksOf(&t.base, &t.filled, in) }
-
-func walksOf(base, filled *Case, in *Input) []walk {
-	if !turns(in) {
+// sweepsOf sets out the searches of one input; the last is done first.
+func sweepsOf(base, filled *Case, in *Input) []sweep {
+	if !turns(base, in) {
 		return nil
 	}
 	_, given := in.Get(base)
 	now, known := in.Get(filled)
+	one := sweep{input: in, unknown: !given && in.Form != FormFilms}
 	switch in.Form {
-	case FormChoice, FormYesNo:
-		values := make([]Value, 0, len(in.Options))
-		for _, v := range choicesOf(in) {
+	case FormChoice, FormYesNo, FormFilms:
+		one.kind = each
+		for _, v := range optionsOf(in, now) {
 			if v != now || !known {
-				values = append(values, v)
+				one.tries = append(one.tries, try{value: v})
 			}
 		}
-		return []walk{{input: in, values: values, last: now, all: true, unknown: !given}}
-	case FormDate:
-		if in.Name != "plant_on" {
-			return nil
-		}
-		var down, up []Value
-		for d := 1; d <= farthestDay; d++ {
-			down = append(down, Value{Number: now.Number - float64(d)})
-			up = append(up, Value{Number: now.Number + float64(d)})
-		}
-		return []walk{{input: in, values: up, last: now, above: true}, {input: in, values: down, last: now}}
+		slices.Reverse(one.tries)
+		return []sweep{one}
 	}
-	grid := gridOf(in)
-	if !known {
-		// Left open, with no default: walk in from both ends of its range.
-		down := slices.Clone(grid)
-		slices.Reverse(down)
-		return []walk{{input: in, values: grid, above: true, unknown: true}, {input: in, values: down, unknown: true}}
-	}
-	var down, up []Value
-	for i := range grid {
-		if v := grid[len(grid)-1-i]; v.Number < now.Number {
-			down = append(down, v)
-		}
-		if v := grid[i]; v.Number > now.Number {
-			up = append(up, v)
+	steps := stepsOf(in)
+	if in.Form == FormDate {
+		steps = nil
+		for d := -farthestDay; d <= farthestDay; d++ {
+			steps = append(steps, int(now.Number)+d)
 		}
 	}
-	return []walk{{input: in, values: up, last: now, above: true, unknown: !given}, {input: in, values: down, last: now, unknown: !given}}
+	if !given {
+		one.kind = through
+		for _, k := range steps {
+			one.tries = append(one.tries, try{step: k})
+		}
+		slices.Reverse(one.tries)
+		return []sweep{one}
+	}
+	up, down := one, one
+	up.above = true
+	place := in.place(now)
+	up.last.step, down.last.step = int(math.Floor(place+1e-9)), int(math.Ceil(place-1e-9))
+	for i := range steps {
+		if k := steps[len(steps)-1-i]; k > up.last.step {
+			up.tries = append(up.tries, try{step: k})
+		}
+		if k := steps[i]; k < down.last.step {
+			down.tries = append(down.tries, try{step: k})
+		}
+	}
+	return []sweep{up, down}
 }
 
-// turns leaves out what is not a choice of the grower's: the place, its
-// weather, readings, prices, and fields that only count with another.
-func turns(in *Input) bool {
-	switch in.Form {
-	case FormText, FormDay, FormFilms:
-		return false
-	}
+// turns leaves out what is the farm's own and is not to be turned, what changes
+// no answer (a test tries that), and what only counts with another field.
+func turns(c *Case, in *Input) bool {
 	switch in.Name {
-	case "crop", "place.lat", "place.lon", "place.elevation_m", "soil.temperature_c", "soil.measured_on", "soil.measured_depth_m", "soil.measured_hour",
-		"practice.label_interval_days", "practice.fumigated_on", "practice.reuse.film", "practice.reuse.laid_on", "practice.reuse.cover_percent":
+	case "crop", "place.station", "place.lat":
 		return false
+	case "practice.fumigated_on", "practice.label_interval_days":
+		return c.Practice.FumigatedOn.Given
+	case "feed.injector_ratio":
+		return c.Feed.Injector.Given
+	case "practice.reuse.film", "practice.reuse.cover_percent":
+		return c.Practice.ReuseFilm != ""
+	case "soil.temperature_c", "soil.measured_on", "soil.measured_depth_m", "soil.measured_hour":
+		return c.Soil.Temperature.Given
 	}
-	return !strings.HasPrefix(in.Name, "prices.") && !strings.HasPrefix(in.Name, "shopping.") && !strings.HasPrefix(in.Name, "day.") && in.Name != "practice.roll_length_m"
+	return !inert(in)
 }
 
-func choicesOf(in *Input) []Value {
-	if in.Form == FormYesNo {
+// inert inputs change plans, sheets and costs, but no answer.
+func inert(in *Input) bool {
+	switch in.Name {
+	case "place.lon", "practice.roll_length_m", "practice.reuse.laid_on", "water.lift_m", "water.sodium_ratio", "water.nitrate_mg_l":
+		return true
+	}
+	head, _, _ := strings.Cut(in.Name, ".")
+	return head == "prices" || head == "shopping" || head == "day" || head == "feed" && in.Name != "feed.injector_ratio"
+}
+
+// optionsOf lists what a choice may hold. Of films that can be bought, each is
+// taken away or added.
+func optionsOf(in *Input, now Value) []Value {
+	switch in.Form {
+	case FormYesNo:
 		return []Value{{Number: 0}, {Number: 1}}
+	case FormFilms:
+		const all = 1<<table.FilmCount - 1
+		set := uint(now.Number)
+		if set == 0 {
+			set = all
+		}
+		var values []Value
+		for film := range table.FilmCount {
+			if other := set ^ 1<<film; other != 0 {
+				values = append(values, Value{Number: float64(other)})
+			}
+		}
+		return values
 	}
 	values := make([]Value, len(in.Options))
 	for i, o := range in.Options {
@@ -227,42 +404,89 @@ func choicesOf(in *Input) []Value {
 	return values
 }
 
-// gridOf lists the values of a number that are worth trying: every step where
-// there are few, and round numbers (1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8 and their tens)
-// where there are many. A turning point is exact to this grid.
-func gridOf(in *Input) []Value {
-	const few = 48
-	if n := (in.High - in.Low) / in.Step; n <= few {
-		values := make([]Value, 0, few+1)
-		for i := 0; i <= int(n+1e-9); i++ {
-			values = append(values, Value{Number: rounded(in.Low + float64(i)*in.Step)})
+// few is how many steps a number may have to be gone through step by step.
+const few = 48
+
+// stepsOf lists the steps of a number, lowest first: all where there are few,
+// else those near round figures (1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8 and their
+// tens), since what counts is the ratio. Days of the year go by fortnights.
+func stepsOf(in *Input) (steps []int) {
+	if in.Form == FormDay {
+		for k := 0; k < 366; k += 14 {
+			steps = append(steps, k)
 		}
-		return values
+		return append(steps, 365)
 	}
-	var values []Value
-	for tens := 0.001; tens <= in.High; tens *= 10 {
+	n := int((in.High-in.Low)/in.Step + 1e-9)
+	if n <= few {
+		for k := range n + 1 {
+			steps = append(steps, k)
+		}
+		return steps
+	}
+	steps = append(steps, 0, n)
+	if in.Low <= 0 {
+		steps = append(steps, int(math.Round(in.place(Value{}))))
+	}
+	for tens := in.Step; tens <= max(in.High, -in.Low); tens *= 10 {
 		for _, m := range [...]float64{1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8} {
-			v := rounded(m * tens)
-			if v >= in.Low && v <= in.High && (in.Form != FormWhole || v == float64(int64(v))) {
-				values = append(values, Value{Number: v})
+			for _, v := range [2]float64{m * tens, -m * tens} {
+				if k := int(math.Round(in.place(Value{Number: v}))); k > 0 && k < n {
+					steps = append(steps, k)
+				}
 			}
 		}
 	}
-	return values
+	if in.Kind == unit.KindPressure {
+		// The header's bore steps down as pressure grows, and takes part of it back:
+		// answers may change and change back within a round stride.
+		for k := 4; k < min(n, 400); k += 4 {
+			steps = append(steps, k)
+		}
+	}
+	slices.Sort(steps)
+	return slices.Compact(steps)
+}
+
+// thin leaves about ten strides, where each value needs a ground of its own.
+func (s *sweep) thin() {
+	const most = 10
+	if n := len(s.tries); s.kind != each && n > most {
+		kept := s.tries[:0]
+		for i := range most {
+			kept = append(kept, s.tries[i*(n-1)/(most-1)])
+		}
+		s.tries = kept
+	}
+}
+
+// at is the value of a try.
+func (in *Input) at(t try) Value {
+	switch in.Form {
+	case FormNumber, FormWhole:
+		return Value{Number: rounded(in.Low + float64(float64(t.step)*in.Step))}
+	case FormDate:
+		return Value{Number: float64(t.step)}
+	case FormDay:
+		_, month, day := unit.On(2000, 1, 1).Plus(unit.Days(t.step)).Civil()
+		return Value{Number: float64(100*month + day)}
+	}
+	return t.value
+}
+
+// place counts the steps up to a value.
+func (in *Input) place(v Value) float64 {
+	switch in.Form {
+	case FormDate:
+		return v.Number
+	case FormDay:
+		return float64(unit.On(2000, int(v.Number)/100, int(v.Number)%100).Minus(unit.On(2000, 1, 1)))
+	}
+	return (v.Number - in.Low) / in.Step
 }
 
 // rounded takes the dust off a decimal.
-func rounded(v float64) float64 {
-	const fine = 1e6
-	return float64(int64(v*fine+0.5*sign(v))) / fine
-}
-
-func sign(v float64) float64 {
-	if v < 0 {
-		return -1
-	}
-	return 1
-}
+func rounded(v float64) float64 { return math.Round(v*1e6) / 1e6 }
 
 // Says puts the point in one sentence for one question.
 func (p *TurningPoint) Says(q Question) unit.Phrase {
@@ -274,33 +498,67 @@ func (p *TurningPoint) Says(q Question) unit.Phrase {
 		what.Text = lower(what.Text)
 	}
 	head, values := p.condition()
-	return unit.Phrase{Text: head + what.Text + ".", Quantities: append(values, what.Quantities...)}
+	return unit.Phrase{Text: head + ": " + what.Text + ".", Quantities: append(values, what.Quantities...)}
 }
 
 func (p *TurningPoint) condition() (string, []unit.Quantity) {
 	in := p.Input
 	switch in.Form {
-	case FormChoice:
-		for _, o := range in.Options {
-			if o.ID == p.At.Word {
-				return in.Label + " “" + o.Label + "”: ", nil
+	case FormFilms:
+		film := uint(p.At.Number) ^ uint(p.Before.Number)
+		if p.Before.Number == 0 {
+			film = ^uint(p.At.Number) & (1<<table.FilmCount - 1)
+		}
+		for id := range table.FilmCount {
+			if film == 1<<id && uint(p.At.Number)&film != 0 {
+				return "With " + table.FilmID(id).Name() + " in the shop", nil
+			} else if film == 1<<id {
+				return "Without " + table.FilmID(id).Name() + " in the shop", nil
 			}
 		}
-	case FormYesNo:
-		if p.At.Number == 1 {
-			return in.Label + ": ", nil
-		}
-		return "Not " + lower(in.Label) + ": ", nil
 	case FormDate:
 		q := []unit.Quantity{unit.Of(unit.Date(p.At.Number))}
-		if p.Above {
-			return "From {} on: ", q
+		switch {
+		case in.Name != "plant_on" && p.Above:
+			return in.Label + " {} or later", q
+		case in.Name != "plant_on":
+			return in.Label + " {} or sooner", q
+		case p.Above:
+			return "From {} on", q
 		}
-		return "Until {}: ", q
+		return "Until {}", q
+	case FormYesNo:
+		if p.At.Number == 1 {
+			return in.Label, nil
+		}
+		return "Not " + lower(in.Label), nil
 	}
-	q := []unit.Quantity{{Kind: in.Kind, SI: p.At.Number}}
-	if p.Above {
-		return in.Label + " from {}: ", q
+	text, values := in.Says(p.At)
+	switch {
+	case in.Form == FormChoice:
+		return in.Label + " “" + text + "”", nil
+	case p.Above:
+		return in.Label + " from " + text, values
 	}
-	return in.Label + " down to {}: ", q
+	return in.Label + " down to " + text, values
+}
+
+// Says gives a value of the input in words.
+func (in *Input) Says(v Value) (string, []unit.Quantity) {
+	switch in.Form {
+	case FormChoice, FormText:
+		for _, o := range in.Options {
+			if o.ID == v.Word {
+				return o.Label, nil
+			}
+		}
+		return v.Word, nil
+	case FormYesNo:
+		return [...]string{"no", "yes"}[int(v.Number)], nil
+	case FormDay:
+		return strconv.Itoa(int(v.Number)%100) + " " + unit.MonthName(int(v.Number)/100), nil
+	case FormDate:
+		return "{}", []unit.Quantity{unit.Of(unit.Date(v.Number))}
+	}
+	return "{}", []unit.Quantity{{Kind: in.Kind, SI: v.Number}}
 }

@@ -38,6 +38,7 @@ type Header struct {
 	Slope    unit.Percent // along the part with laterals
 	Lateral  Emitter      // a whole lateral as one outlet: its flow at a pressure and the tape's exponent
 	Friction Friction
+	Known    *Known // lines solved before; nil where there are none
 }
 
 // HeaderLimits are what a bore must meet.
@@ -66,7 +67,7 @@ func SizeHeader(h Header, inlet unit.Kilopascals, limits HeaderLimits, bores []B
 	var trials []HeaderTrial
 	for _, bore := range bores {
 		line := Line{Outlets: h.Laterals, Spacing: h.Spacing, Bore: bore.Inside, Slope: h.Slope, Outlet: h.Lateral, Friction: h.Friction}
-		p, err := line.Solve(inlet)
+		p, err := h.Known.Solve(line, inlet)
 		if err != nil {
 			return trials, err
 		}

@@ -1,6 +1,7 @@
 package water
 
 import (
+	"filmfurrow/rules/model/drip"
 	"filmfurrow/rules/model/soilwater"
 	"filmfurrow/rules/unit"
 )
@@ -39,11 +40,17 @@ type Sketch struct {
 // Compare sketches a plan for each of some tapes. The crop's need is worked out
 // once. It has the problems of [Make]; the tape of the input is ignored.
 func Compare(in Input, tapes []Candidate) (Need, []Sketch, []Problem) {
+	return CompareKnowing(nil, in, tapes)
+}
+
+// CompareKnowing is [Compare] for a search that asks of many inputs that differ
+// little: the lines that were solved stay known.
+func CompareKnowing(known *drip.Known, in Input, tapes []Candidate) (Need, []Sketch, []Problem) {
 	if len(tapes) == 0 {
 		return Need{}, nil, nil
 	}
 	in.Cool, in.Dry = Optional[Year]{}, Optional[Year]{}
-	first := &work{light: true}
+	first := &work{light: true, known: known}
 	sketches := make([]Sketch, len(tapes))
 	for i, tape := range tapes {
 		in.Spacing, in.TapeFlow = tape.Spacing, tape.Flow
@@ -52,10 +59,10 @@ func Compare(in Input, tapes []Candidate) (Need, []Sketch, []Problem) {
 		}
 		w := first
 		if i > 0 {
-			w = &work{light: true, peakNet: first.peakNet, peakGross: first.peakGross, firstGross: first.firstGross}
+			w = &work{light: true, known: known, peakNet: first.peakNet, peakGross: first.peakGross, firstGross: first.firstGross}
 			w.plan.Demand = first.plan.Demand
 		}
-		w.in, _ = fill(in)
+		w.in = fill(in)
 		if i == 0 {
 			w.demand()
 		}
@@ -70,6 +77,14 @@ func Compare(in Input, tapes []Candidate) (Need, []Sketch, []Problem) {
 	}
 	need.Usable = round(first.usable(), stepFlow)
 	return need, sketches, nil
+}
+
+// Compared leaves out of an input what [Compare] does not read, so that a caller
+// can tell that two inputs compare alike.
+func Compared(in Input) Input {
+	in.Lift, in.SodiumRatio, in.Nitrate, in.Acidity, in.Iron, in.Hardness = Optional[unit.Metres]{}, Optional[float64]{}, Optional[unit.MilligramsPerLitre]{}, Optional[float64]{}, Optional[unit.MilligramsPerLitre]{}, Optional[unit.MilligramsPerLitre]{}
+	in.FeedRate, in.FeedGrade, in.Stock, in.Bleach, in.Chlorine = Optional[float64]{}, Optional[unit.Percent]{}, Optional[float64]{}, Optional[unit.Percent]{}, Optional[unit.MilligramsPerLitre]{}
+	return in
 }
 
 func (w *work) sketch() Sketch {

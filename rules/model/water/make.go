@@ -3,6 +3,7 @@ package water
 import (
 	"slices"
 
+	"filmfurrow/rules/model/drip"
 	"filmfurrow/rules/model/feed"
 	"filmfurrow/rules/model/waterquality"
 	"filmfurrow/rules/unit"
@@ -16,7 +17,8 @@ func Make(in Input) (Plan, []Problem) {
 		return Plan{}, problems
 	}
 	w := &work{}
-	w.in, w.plan.Assumed = fill(in)
+	w.in = fill(in)
+	w.plan.Assumed = w.in.assumed()
 	w.listMissing()
 	w.quality() // before demand: salt sets the leaching
 	w.demand()
@@ -47,7 +49,8 @@ type work struct {
 	firstGross float64
 	longest    unit.Minutes
 	bedFlow    float64 // L/h for a metre of bed, as it runs
-	light      bool    // a way out being tried: no steps, no longest lines, no ways out of its own
+	known      *drip.Known
+	light      bool // a way out being tried: no steps, no longest lines, no ways out of its own
 	stops      []unit.Phrase
 	troubles   trouble
 	cares      []unit.Phrase

@@ -140,6 +140,7 @@ func (w *work) bore(s *Supply, sizes []int) {
 		Laterals: sizes[0],
 		Spacing:  in.BedCentres.Value,
 		Lateral:  w.lateral(),
+		Known:    w.known,
 	}
 	trials, err := drip.SizeHeader(header, in.pressure, limits, drip.NominalBores[:])
 	if err != nil || len(trials) == 0 {
@@ -189,7 +190,7 @@ func (w *work) alongLoss(bore drip.Bore, beds int) unit.Kilopascals {
 		return 0
 	}
 	line := drip.Line{Outlets: beds, Spacing: w.in.BedCentres.Value, Bore: bore.Inside, Outlet: w.lateral()}
-	p, err := line.Solve(w.in.pressure)
+	p, err := w.known.Solve(line, w.in.pressure)
 	if err != nil {
 		return w.in.pressure
 	}

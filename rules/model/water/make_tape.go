@@ -74,7 +74,7 @@ func (w *work) tapeAt(pressure unit.Kilopascals) Tape {
 		return t
 	}
 	length := in.BedLength.Value
-	p, err := w.line(in.tapeBore, length).Solve(pressure)
+	p, err := w.known.Solve(w.line(in.tapeBore, length), pressure)
 	if err != nil {
 		w.collapses()
 		return t

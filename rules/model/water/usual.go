@@ -46,7 +46,7 @@ type filled struct {
 	ground               demand.Ground
 }
 
-func fill(in Input) (filled, []Assumption) {
+func fill(in Input) filled {
 	f := filled{
 		Input:        in,
 		tapeBore:     in.TapeBore.or(drip.CommonTapeBore),
@@ -62,13 +62,23 @@ func fill(in Input) (filled, []Assumption) {
 		filmCut:      in.FilmCut.or(Range{demand.UsualFilmCut.Low, demand.UsualFilmCut.High}),
 		bedFlow:      in.TapeFlow * unit.LitresPerHourPer100Metres(in.Lines),
 	}
-	driven := in.Injector.Given && (in.Supply != waterquality.Tank || in.Pressure.Given) // height alone drives none
-	if driven {
+	if f.drivesInjector() {
 		f.injectorLoss = in.InjectorLoss.or(usualInjectorLoss)
 	}
 	full := in.Canopy.or(in.BedCentres.Value)
 	f.ground = demand.Ground{BedTop: in.BedTop.Value, Full: max(full, in.BedTop.Value)}
-	var a []Assumption
+	return f
+}
+
+// drivesInjector tells whether the water drives an injector; height alone drives none.
+func (f *filled) drivesInjector() bool {
+	return f.Injector.Given && (f.Supply != waterquality.Tank || f.Pressure.Given)
+}
+
+// assumed lists the usual values that stand in for what was not given.
+func (f *filled) assumed() (a []Assumption) {
+	in := &f.Input
+	driven := f.drivesInjector()
 	note := func(given bool, field string, value any, source string) {
 		if !given {
 			a = append(a, Assumption{field, unit.Of(value), source})
@@ -93,5 +103,5 @@ func fill(in Input) (filled, []Assumption) {
 	if in.Texture != "" {
 		note(in.OrganicMatter.Given, "organic_percent", unit.Percent(2.5), "Saxton and Rawls 2006, class table")
 	}
-	return f, a
+	return a
 }

@@ -55,7 +55,7 @@ func (w *work) try(c change) WayOut {
 	var stop unit.Phrase
 	for _, input := range c.inputs {
 		again := &work{light: true, peakNet: w.peakNet, peakGross: w.peakGross, longest: w.longest}
-		again.in, _ = fill(input)
+		again.in = fill(input)
 		again.plan.Demand = w.plan.Demand
 		again.hydraulics()
 		again.schedule()
