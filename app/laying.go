@@ -143,6 +143,10 @@ func (p *seasonPart) Render() app.UI {
 	if end.Least > 0 {
 		weight = "Clean it weighs " + unit.Of(end.Clean).In(p.S.system) + "; with soil on it from " + unit.Of(end.Least).In(p.S.system) + " to " + unit.Of(end.Most).In(p.S.system) + " (half soil in a US paper, up to nine tenths in the European standard)."
 	}
+	biodegradable := end.TilledIn.Text
+	if biodegradable != "" {
+		biodegradable = "Biodegradable film: " + biodegradable
+	}
 	return app.Section().ID("season").Class("sheet").Body(
 		app.H2().Text("The season’s dates"),
 		paragraph("Worked back and forth from planting on "+p.S.advice.WaitPlan.PlantOn.Words()+"."),
@@ -154,5 +158,6 @@ func (p *seasonPart) Render() app.UI {
 		paragraph(end.Duty.In(p.S.system)),
 		paragraph(weight),
 		app.P().Class("help").Text("Organic, by the US rule: "+end.Organic.In(p.S.system)),
+		app.P().Class("help").Text(biodegradable),
 	)
 }

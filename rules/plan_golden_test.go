@@ -142,7 +142,7 @@ func sheetText(t testing.TB, c rules.Case, system unit.System) string {
 		say(when, in(step.What), in(step.Why))
 	}
 	e := a.EndOfFilm(&s)
-	say("# end of the film", in(e.Duty), in(e.Organic))
+	say("# end of the film", in(e.Duty), in(e.Organic), in(e.TilledIn))
 	if e.Least > 0 {
 		say(unit.Of(e.Clean).In(system), unit.Of(e.Least).In(system)+" to "+unit.Of(e.Most).In(system))
 	}

@@ -203,6 +203,12 @@ func (a *Advice) Sheet(s *Shopping) Sheet {
 	} else {
 		to(&out.Settings, "set-film-by", unit.Short(b.FilmWidth))
 	}
+	switch a.Facts.Film {
+	case table.WhiteOnBlack:
+		to(&out.Settings, "set-white-up")
+	case table.SilverOnBlack:
+		to(&out.Settings, "set-silver-up")
+	}
 	to(&out.Settings, "set-tuck", unit.Short(b.Tuck), unit.Short(LeastTuck))
 	if t := a.TapePlan.Tape; t != nil {
 		to(&out.Settings, "set-tape", a.TapePlan.Lines, unit.Short(a.TapePlan.Depth), unit.Short(t.Spacing))
@@ -386,6 +392,7 @@ type EndOfFilm struct {
 	Clean, Least, Most unit.Kilograms // clean, and with soil at both ends of what was published; no soil where nothing is hauled
 	Duty               unit.Phrase
 	Organic            unit.Phrase
+	TilledIn           unit.Phrase // the same rule on biodegradable film, beside another
 }
 
 // EndOfFilm says what must leave the field.
@@ -404,6 +411,9 @@ func (a *Advice) EndOfFilm(s *Shopping) EndOfFilm {
 		e.Duty = unit.Say("Mow, then till it in. It rots like straw.")
 	}
 	e.Organic = unit.Say(r.OrganicNote)
+	if a.Facts.Film != table.BiodegradableBlack {
+		e.TilledIn = unit.Say(table.Films[table.BiodegradableBlack].OrganicNote)
+	}
 	return e
 }
 

@@ -10,6 +10,7 @@ import (
 
 	"filmfurrow/rules"
 	"filmfurrow/rules/sheet"
+	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
 
@@ -238,6 +239,8 @@ func TestTheSheetIsWhole(t *testing.T) {
 		"care-tractor", "care-knife", "care-lift", "care-heat", "care-flame", "care-treated", "go-label", "go-backflow", "go-lines", "go-read", "set-speed"} {
 		assert.Contains(t, tractor, " "+want+" ")
 	}
+	c.Practice.FilmOptions = 1 << table.WhiteOnBlack
+	assert.Contains(t, keys(c), " set-white-up ", "the black side down")
 	c.Practice.Laying = "hand"
 	hand := keys(c)
 	for _, unwanted := range []string{"tractor", "people-never", "fault-edge "} {

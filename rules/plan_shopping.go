@@ -3,6 +3,7 @@ package rules
 import (
 	"math"
 
+	"filmfurrow/rules/model/drip"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -72,6 +73,7 @@ const (
 	plantSpare   = 0.05                   // for the first mends: common practice
 	filmDensity  = 920                    // kg/m³ of polyethylene: a film maker's 30,000 in² for a pound at 1 mil
 	rollDefault  = 2400 * unit.MetresPerFoot
+	gaugeTop     = unit.Kilopascals(30 * unit.KilopascalsPerPSI) // fine enough to read 8–12 psi: from memory
 )
 
 // FilmMass is the mass of film of one width, length and thickness.
@@ -126,7 +128,10 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 	set(ItemEnds, float64(beds*f.Lines), unit.KindCount, unit.Say("One for each line of tape."), &table.Practice)
 	set(ItemFilter, 1, unit.KindCount, unit.Say("One, ahead of the regulator; the mesh follows from the source."), &table.ClogFlorida)
 	s.pipes(a, w, set, missing, beds)
+	s.Lines[ItemTakeOffs].Spec = unit.Say("for tape of {}", unit.Bore(drip.CommonTapeBore))
+	s.Lines[ItemEnds].Spec = s.Lines[ItemTakeOffs].Spec
 	set(ItemGauge, 1, unit.KindCount, unit.Say("One, behind the filter, and one more to carry to the far ends."), &table.Practice)
+	s.Lines[ItemGauge].Spec = unit.Say("up to {}", gaugeTop)
 	set(ItemBackflow, 1, unit.KindCount, unit.Say("One approved device at the source. The plumbing code names the kind; a regulator is not one."), &table.Practice)
 	if c.Feed.Rate.Given || c.Feed.Injector.Given {
 		set(ItemInjector, 1, unit.KindCount, unit.Say("One, since you feed through the tape. Feeding makes the line a high hazard to drinking water."), &table.Practice)
@@ -250,6 +255,7 @@ func (s *Shopping) pipes(a *Advice, w *WaterPlan, set setLine, missing missLine,
 	}
 	set(ItemValves, float64(zones), unit.KindCount, unit.Say("One for each zone."), &table.Practice)
 	set(ItemRegulators, float64(zones), unit.KindCount, unit.Say("One for each zone, behind its valve."), &table.Practice)
+	s.Lines[ItemValves].Spec = s.Lines[ItemHeader].Spec
 	s.Lines[ItemRegulators].Spec = unit.Say("{} at the tape", w.Tape.Pressure)
 }
 

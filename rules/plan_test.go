@@ -206,7 +206,7 @@ func TestTheListSaysHowItWasWorkedOut(t *testing.T) {
 		assert.True(t, l.Spec.Complete(), l.Spec.Text)
 		assert.NotEmpty(t, l.Sources, l.Name)
 	}
-	for _, item := range []rules.Item{rules.ItemFilm, rules.ItemTape, rules.ItemFilter, rules.ItemRegulators, rules.ItemPlants} {
+	for _, item := range []rules.Item{rules.ItemFilm, rules.ItemTape, rules.ItemHeader, rules.ItemTakeOffs, rules.ItemEnds, rules.ItemValves, rules.ItemGauge, rules.ItemFilter, rules.ItemRegulators, rules.ItemPlants} {
 		assert.NotEmpty(t, s.Lines[item].Spec.Text, "what to ask the seller for: %s", rules.ItemKeys[item])
 	}
 	assert.Contains(t, s.Lines[rules.ItemFilm].Spec.In(unit.US), "60 in wide, rolls of 2,400 ft")
@@ -483,6 +483,7 @@ func TestTheEndOfTheFilm(t *testing.T) {
 		assert.Contains(t, e.Duty.Text, want)
 	}
 	assert.Contains(t, e.Organic.Text, "7 CFR 205.206")
+	assert.Contains(t, e.TilledIn.Text, "In September 2023")
 	assert.Contains(t, table.Films[table.BiodegradableBlack].OrganicNote, "In September 2023")
 	assert.Contains(t, table.Films[table.BiodegradableBlack].OrganicNote, "7 CFR 205.601")
 	assert.Equal(t, &table.CFR205, table.Films[a.Facts.Film].OrganicFrom)

@@ -46,6 +46,7 @@ func TestTheListKeepsOursAndTheGrowers(t *testing.T) {
 	p.WaitText("#costs", "USD 1050.00")
 	p.WaitText("#costs", "in part: what has no price is left out")
 	assert.Contains(t, p.Text("#shopping table"), "Rounded up once", "ours stays")
+	assert.Contains(t, p.Text("#costs"), "For scale only: a farm magazine of 2013", "dated context, no default")
 	p.Type("#f-prices-tape-m", "0.02")
 	p.WaitText("#costs", "no price given")
 	assert.Contains(t, p.Text(`label[for="f-prices-tape-m"]`), "per ft", "US growers buy tape by the foot")
