@@ -67,16 +67,21 @@ func (a *Advice) WorkOf() Work {
 	if own := a.Case.Prices.LayHours; own.Given {
 		w.Laying, w.LayingClock = unit.Hours(own.Value), halfHours(own.Value/float64(w.People))
 	}
-	if own := a.Case.Prices.LiftHours; own.Given {
-		w.Lifting = unit.Hours(own.Value)
+	if filmRow(a.Facts).Removal == table.LiftAndHaul {
+		w.Lifting = a.liftHours()
 	}
 	return w
+}
+
+// liftHours is the work of lifting film that must be lifted.
+func (a *Advice) liftHours() unit.Hours {
+	return unit.Hours(a.Case.Prices.LiftHours.Or(float64(halfHours(float64(a.Facts.BedMetres) * liftHoursPerMetre))))
 }
 
 func (a *Advice) usualWork() Work {
 	f, c := a.Facts, &a.Case
 	metres, beds := float64(f.BedMetres), c.Field.Beds.Or(0)
-	w := Work{Lifting: halfHours(metres * liftHoursPerMetre)}
+	var w Work
 	if c.Practice.Laying == "hand" {
 		w.People = max(leastHands, int(c.Practice.People.Or(leastHands)))
 		w.Laying = halfHours(metres * handHoursPerMetre)
@@ -165,7 +170,7 @@ func (a *Advice) liftAndHaul(s *Shopping, film table.FilmID) (hours, tonnes floa
 	if film == table.NoFilm || table.Films[film].Removal != table.LiftAndHaul {
 		return 0, 0
 	}
-	return float64(a.WorkOf().Lifting), float64(s.FilmMass) * 4 / 1000
+	return float64(a.liftHours()), float64(s.FilmMass) * 4 / 1000
 }
 
 // films sets the film of the advice beside the same film kept for another crop,

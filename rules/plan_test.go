@@ -329,6 +329,8 @@ func TestFilmsStandSideBySide(t *testing.T) {
 	films = a.CostOf(&s).Films
 	assert.Equal(t, table.Black.Name(), films[1].Name, "beside film that is tilled in stands film that is lifted")
 	assert.False(t, films[1].UpTo.Given, "hauling it has no price")
+	assert.Positive(t, films[1].Lifting.Value)
+	assert.Zero(t, a.WorkOf().Lifting, "film that is tilled in is not lifted")
 }
 
 // The grower's own hours stand over ours.
