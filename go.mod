@@ -9,6 +9,7 @@ require (
 	github.com/chromedp/chromedp v0.23.0
 	github.com/maxence-charriere/go-app/v9 v9.8.0
 	github.com/stretchr/testify v1.12.1
+	github.com/tdewolff/minify/v2 v2.21.3
 	golang.org/x/net v0.62.0
 	pgregory.net/rapid v1.3.0
 )
@@ -16,5 +17,6 @@ require (
 require (
 	github.com/go-json-experiment/json v0.0.0-20260213210345-44df1a37e875 // indirect
 	github.com/google/uuid v1.3.0 // indirect
+	github.com/tdewolff/parse/v2 v2.7.19 // indirect
 	go.yaml.in/yaml/v3 v3.0.5 // indirect
 )

@@ -210,6 +210,10 @@ func balance(c *rules.Choice, system unit.System) app.UI {
 			phrase, _ := c.WhyNot(i)
 			why = "Why not: " + phrase.In(system)
 		}
+		if i > 0 && app.IsServer { // the prerendered page has the winner's balance whole
+			list = append(list, app.P().Class("option").Body(app.Strong().Text(head+". "), app.Text(why)))
+			continue
+		}
 		list = append(list, app.Details().Class("option").ID(c.Question.String()+"-"+c.Question.Key(r.Option)).Open(i == 0).Body(
 			app.Summary().Text(head), app.P().Class("whynot").Text(why), app.Ul().Class("factors").Body(rows...)))
 	}

@@ -233,13 +233,23 @@ func moreFields(s *store) app.UI {
 }
 
 // doing lists the sections that follow the answers, in the order of the work:
-// each is a part with an address of its own that prints on its own sheet.
+// each is a part with an address of its own that prints on its own sheet. The
+// prerendered page names them and leaves their tables to the program: they would
+// be half of what must come before anything can be read.
 func doing(s *store) []app.UI {
 	return []app.UI{
-		&stripPart{S: s},
-		&shoppingPart{S: s},
-		&layingPart{S: s},
-		&waterPlanPart{S: s},
-		&seasonPart{S: s},
+		later("season-strip", "Soil warmth through the season", &stripPart{S: s}),
+		later("shopping", "What to buy", &shoppingPart{S: s}),
+		later("laying-day", "Laying day", &layingPart{S: s}),
+		later("water-plan", "Water plan", &waterPlanPart{S: s}),
+		later("season", "The season’s dates", &seasonPart{S: s}),
 	}
+}
+
+// later is a section that the prerendered page only names.
+func later(id, title string, part app.UI) app.UI {
+	if app.IsClient {
+		return part
+	}
+	return app.Section().ID(id).Body(app.H2().Text(title), app.P().Class("help").Text("Worked out as soon as the calculator runs."))
 }

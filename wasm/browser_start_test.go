@@ -38,6 +38,12 @@ func TestTextIsReadableWithoutScript(t *testing.T) {
 	assert.NotEmpty(t, p.Text("h1"))
 	assert.True(t, p.Visible("h1"))
 	assert.Contains(t, p.Text("body"), "switch JavaScript on")
+	for _, answer := range []string{"film", "thickness", "bed", "tape", "wait", "water"} {
+		assert.NotEmpty(t, p.Text("#"+answer+" .number"), answer)
+		assert.NotZero(t, browsertest.Eval[int](p, fmt.Sprintf(`document.querySelectorAll("#%s cite a").length`, answer)), "sources of %s", answer)
+	}
+	assert.Greater(t, browsertest.Eval[int](p, `document.querySelectorAll("#film .option[open] .factors .weight").length`), 4, "the winner's whole balance")
+	assert.Greater(t, browsertest.Eval[int](p, `document.querySelectorAll("#film p.option").length`), 6, "and why not the others")
 	assert.False(t, browsertest.Eval[bool](p, `document.querySelector("#strip").checkVisibility()`))
 	p.Screenshot("without-script")
 }

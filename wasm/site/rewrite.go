@@ -25,7 +25,7 @@ var booleans = map[string]bool{
 
 const viewport = "width=device-width, initial-scale=1, viewport-fit=cover"
 
-const withoutScript = "This page shows a worked example in full. To work out your own field, switch JavaScript on and load the page again."
+const withoutScript = "This page shows a worked example: the verdict, the bed and the six answers with their reasons. To work out your own field, switch JavaScript on and load the page again."
 
 // rewrite turns the framework's HTML into the page that is published: zoom
 // allowed, true booleans, a strict policy, our own scripts, and attributes in

@@ -119,6 +119,11 @@ func Make(options Options) (*Site, error) {
 		files[name] = body
 		return base + "/" + name
 	}
+	addText := func(stem, ext, kind string, body []byte) (string, error) {
+		body, err := shorter(kind, body)
+		return add(stem, ext, body), err
+	}
+	const script, style = "text/javascript", "text/css"
 	var links assets
 	links.program = add("app", ".wasm", program)
 
@@ -126,13 +131,17 @@ func Make(options Options) (*Site, error) {
 	if err != nil {
 		return nil, err
 	}
-	links.glue = add("wasm_exec", ".js", glue)
+	if links.glue, err = addText("wasm_exec", ".js", script, glue); err != nil {
+		return nil, err
+	}
 
 	boot, err := static("boot.js")
 	if err != nil {
 		return nil, err
 	}
-	links.boot = add("boot", ".js", boot)
+	if links.boot, err = addText("boot", ".js", script, boot); err != nil {
+		return nil, err
+	}
 
 	env := map[string]string{
 		"GOAPP_ROOT_PREFIX":          base,
@@ -162,7 +171,9 @@ func Make(options Options) (*Site, error) {
 	if err != nil {
 		return nil, err
 	}
-	links.start = add("start", ".js", start)
+	if links.start, err = addText("start", ".js", script, start); err != nil {
+		return nil, err
+	}
 
 	var css []byte
 	for _, name := range []string{"shell.css", "page.css"} {
@@ -172,7 +183,9 @@ func Make(options Options) (*Site, error) {
 		}
 		css = append(css, part...)
 	}
-	links.style = add("page", ".css", css)
+	if links.style, err = addText("page", ".css", style, css); err != nil {
+		return nil, err
+	}
 
 	for name, body := range icons() {
 		files["icons/"+name] = body
@@ -202,7 +215,10 @@ func Make(options Options) (*Site, error) {
 	if err != nil {
 		return nil, err
 	}
-	if files["worker.js"], err = fillWorker(worker, base, version, files, options.Pages); err != nil {
+	if worker, err = fillWorker(worker, base, version, files, options.Pages); err != nil {
+		return nil, err
+	}
+	if files["worker.js"], err = shorter(script, worker); err != nil {
 		return nil, err
 	}
 	if err := clean(files, root); err != nil {
