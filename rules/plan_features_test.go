@@ -13,9 +13,9 @@ import (
 	"filmfurrow/rules/unit"
 )
 
-// The feature table of the whole job (section 3), the rows that belong to list,
-// laying day and season, each by its own check by hand. Sources: common practice
-// of the trade, no source, where no other is named.
+// The features of list, laying day and season, by their numbers in our own table
+// of features, each by the check that a grower can do by hand. Common practice, no
+// source, where no other is named.
 func TestFeaturesByTheirOwnCheck(t *testing.T) {
 	base := planCase(t)
 	a, s := list(t, base)

@@ -23,8 +23,7 @@ const (
 )
 
 // badDoings are bad inputs of list, costs and laying day, each with exactly
-// these errors. A row that answers one of the whole job's own list of bad inputs
-// names its number there.
+// these errors. A number before a name is that of our own list of bad inputs.
 var badDoings = []struct{ name, part, errors string }{
 	// Prices (48, 49: a blank price is no error, see TestCostsAreTheGrowersOwn).
 	{"48: a price below nought", `"prices": {"film_roll": -20}`, `prices.film_roll: -20 is not allowed. Allowed: 0 to 1000000.` + aPrice},
