@@ -174,6 +174,7 @@ func (h *home) Render() app.UI {
 		),
 		app.Footer().Class("foot").Body(
 			app.P().Text("Film & Furrow works without a network after the first visit. Demo farms and their weather are invented."),
+			app.A().Href(app.Getenv("GOAPP_ROOT_PREFIX")+"/about").Text("About this site and its licences"),
 		),
 	)
 }

@@ -261,7 +261,6 @@ func (p *plainSearch) walk(values []rules.Value, first bool) (list []stretch) {
 			list = append(list, stretch{v, v, a})
 		}
 	}
-	before := p.old
 	for k := 0; k < len(values); {
 		now := p.ask(values[k])
 		stride := 1
@@ -269,11 +268,10 @@ func (p *plainSearch) walk(values []rules.Value, first bool) (list []stretch) {
 			stride = max(1, int(0.01*math.Abs(values[k].Number)/p.in.Step))
 		}
 		take(values[k], now)
-		before = now
 		if first && now != p.old {
 			return list
 		}
-		if next := min(k+stride, len(values)-1); next > k+1 && p.ask(values[next]) != before {
+		if next := min(k+stride, len(values)-1); next > k+1 && p.ask(values[next]) != now {
 			stride = 1 // a change lies ahead: every step up to it
 		}
 		k += stride

@@ -84,7 +84,7 @@ func TestQuantitiesInBothSystems(t *testing.T) {
 		assert.Equal(t, row.metric, unit.Of(row.value).In(unit.Metric), "%T %v", row.value, row.value)
 		assert.Equal(t, row.us, unit.Of(row.value).In(unit.US), "%T %v", row.value, row.value)
 	}
-	assert.Equal(t, "0 L", unit.Of(unit.Litres(-0.0)).In(unit.Metric))
+	assert.Equal(t, "0 L", unit.Of(unit.Litres(math.Copysign(0, -1))).In(unit.Metric))
 	assert.Equal(t, unit.Quantity{Kind: unit.KindWord}, unit.Of(struct{}{}), "a type it does not know")
 }
 

@@ -110,13 +110,18 @@ func ClientPackages(untrimmed bool) ([]string, error) {
 	if err != nil {
 		return nil, err
 	}
-	work, flags, err := clientWork(root, untrimmed)
+	return clientList(root, untrimmed)
+}
+
+// clientList asks go list about the packages linked into the page's program.
+func clientList(root string, untrimmed bool, flags ...string) ([]string, error) {
+	work, build, err := clientWork(root, untrimmed)
 	if err != nil {
 		return nil, err
 	}
 	defer os.RemoveAll(work)
-	args := append([]string{"list", "-deps"}, append(flags, "./wasm")...)
-	out, err := goCommand(root, clientEnv, args...).Output()
+	args := append(append([]string{"list", "-deps"}, build...), flags...)
+	out, err := goCommand(root, clientEnv, append(args, "./wasm")...).Output()
 	if err != nil {
 		return nil, withStderr(err)
 	}

@@ -45,7 +45,10 @@ func headers(base string, pages []Page) []byte {
 		if Framed(p.Path) {
 			frames = "*"
 		}
-		fmt.Fprintf(&b, "%s%s\n  Content-Security-Policy: %s; frame-ancestors %s\n", base, p.Path, policy, frames)
+		// A host also serves the page under its file's name.
+		for _, address := range []string{p.Path, "/" + fileOf(p.Path)} {
+			fmt.Fprintf(&b, "%s%s\n  Content-Security-Policy: %s; frame-ancestors %s\n", base, address, policy, frames)
+		}
 	}
 	fmt.Fprintf(&b, "%s/assets/*\n  Cache-Control: public, max-age=31536000, immutable\n", base)
 	return []byte(b.String())

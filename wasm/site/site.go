@@ -208,14 +208,18 @@ func Make(options Options) (*Site, error) {
 	if files["404.html"], err = notFound(base, links); err != nil {
 		return nil, err
 	}
-	files["_headers"] = headers(base, options.Pages)
+	if files[fileOf(about.Path)], err = aboutPage(root, base, strings.TrimSuffix(options.Site, "/"), links); err != nil {
+		return nil, err
+	}
+	listed := append(slices.Clone(options.Pages), about)
+	files["_headers"] = headers(base, listed)
 
 	version := versionOf(files)
 	worker, err := static("worker.js")
 	if err != nil {
 		return nil, err
 	}
-	if worker, err = fillWorker(worker, base, version, files, options.Pages); err != nil {
+	if worker, err = fillWorker(worker, base, version, files, listed); err != nil {
 		return nil, err
 	}
 	if files["worker.js"], err = shorter(script, worker); err != nil {
