@@ -30,7 +30,12 @@ func keptState() *saved {
 	if !app.IsClient {
 		return nil
 	}
-	return readSaved(deviceText(storageKey))
+	text := deviceText(storageKey)
+	kept := readSaved(text)
+	if kept == nil && text != "" {
+		keepOnDevice(unreadKey, text) // what the page keeps next would lie over it
+	}
+	return kept
 }
 
 // OnNav sets the title anew, since another page may have changed it.
@@ -169,6 +174,7 @@ func (h *home) Render() app.UI {
 			),
 			&openPart{S: s},
 			app.Div().Class("doing").Body(doing(s)...),
+			&fieldsPart{S: s},
 			&sharePart{S: s},
 			&endPart{S: s},
 		),

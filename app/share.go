@@ -25,11 +25,8 @@ func (s *store) openLink(fragment string) {
 	switch {
 	case err == nil:
 		s.waiting = ""
-		s.c, s.example = c, false
-		if s.c.Method == "" {
-			s.usualStart()
-		}
-		s.typed, s.wrong = map[string]string{}, map[string]rules.FieldError{}
+		s.show(c)
+		s.linked = true
 		s.note, s.noteBad = "This field came with a link. Change anything and it is kept on this device.", false
 		s.work()
 	case s.places == nil && !s.noPlace:
@@ -41,6 +38,26 @@ func (s *store) openLink(fragment string) {
 		s.note, s.noteBad = why+" Nothing was loaded.", true
 	}
 	s.tell(onAdvice | onForm | onPlaces | onUnits)
+}
+
+// show puts another field in place of the one in the form.
+func (s *store) show(c rules.Case) {
+	s.c, s.example = c, false
+	s.typed, s.wrong = map[string]string{}, map[string]rules.FieldError{}
+	if s.c.Method == "" {
+		s.usualStart()
+	}
+}
+
+// leaveLink takes a link's field out of the address once somebody changes it: a
+// reload must bring back what the device keeps, not the link again.
+func (s *store) leaveLink() {
+	if !s.linked {
+		return
+	}
+	s.linked = false
+	at := app.Window().Get("location")
+	app.Window().Get("history").Call("replaceState", nil, "", at.Get("pathname").String()+at.Get("search").String())
 }
 
 // link is the address of this page with the field inside.

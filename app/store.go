@@ -38,6 +38,7 @@ type store struct {
 	note    string // what the page has to tell, such as where the field came from
 	noteBad bool
 	waiting string // the address of a link whose station has not come yet
+	linked  bool   // the field came with the address and is as it came
 	unsaved bool   // the device refused to keep what was typed
 	watched map[app.Composer]watch
 	keep    func(saved) bool
@@ -195,6 +196,7 @@ func (s *store) usualStart() {
 }
 
 func (s *store) changed() {
+	s.leaveLink()
 	s.work()
 	s.save()
 	s.tell(onAdvice)

@@ -50,3 +50,15 @@ func TestADamagedLinkLoadsNothing(t *testing.T) {
 		p.Close()
 	}
 }
+
+// What is typed after a link came in is what a reload brings back, not the link.
+func TestWhatIsTypedAfterALinkIsKept(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/#f="+linkOf(t, "broccoli-late-summer"))
+	p.WaitText("#film .number", "Silver")
+	p.Choose("#f-soil-texture", "clay")
+	p.Wait("the link to leave the address", `location.hash === ""`)
+	p.Reload()
+	p.WaitStarted()
+	p.Wait("the field as it was changed", `document.querySelector("#f-crop").value === "broccoli" && document.querySelector("#f-soil-texture").value === "clay"`)
+}

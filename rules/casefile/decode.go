@@ -27,6 +27,11 @@ func Decode(data []byte, places *normals.Table) (rules.Case, error) {
 	if root == nil {
 		return rules.Case{}, errs
 	}
+	return decodeTree(root, errs, places)
+}
+
+// decodeTree reads a case from its object; errs are those found so far.
+func decodeTree(root *jsontext.Object, errs rules.FieldErrors, places *normals.Table) (rules.Case, error) {
 	d := decoder{errs: errs}
 	d.object(root, "")
 	d.climate()

@@ -21,16 +21,21 @@ const (
 // parse reads one JSON object and nothing behind it. It refuses doubled names,
 // which most readers of JSON take silently.
 func parse(data []byte) (*jsontext.Object, rules.FieldErrors) {
-	if len(data) > MaxBytes {
-		return nil, one("file", strconv.Itoa(len(data))+" bytes", "at most "+strconv.Itoa(MaxBytes)+" bytes", "This is not a case file of ours.")
+	return parseWithin(data, MaxBytes, maxDepth)
+}
+
+// parseWithin does so within a size in bytes and a depth.
+func parseWithin(data []byte, size, depth int) (*jsontext.Object, rules.FieldErrors) {
+	if len(data) > size {
+		return nil, one("file", strconv.Itoa(len(data))+" bytes", "at most "+strconv.Itoa(size)+" bytes", "This is not a case file of ours.")
 	}
-	v, err := jsontext.Parse(data, maxDepth)
+	v, err := jsontext.Parse(data, depth)
 	switch err {
 	case nil:
 	case jsontext.ErrMore:
 		return nil, one("file", "more text behind the case", "one JSON object", "Remove what follows the last brace.")
 	case jsontext.ErrDepth:
-		return nil, one("file", "nested deeper than "+strconv.Itoa(maxDepth), "the layout of a case file", "This is not a case file of ours.")
+		return nil, one("file", "nested deeper than "+strconv.Itoa(depth), "the layout of a case file", "This is not a case file of ours.")
 	default:
 		return nil, one("file", err.Error(), "one JSON object", "Check quotes, commas and braces there.")
 	}
