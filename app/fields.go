@@ -31,9 +31,7 @@ type fieldsPart struct {
 func (p *fieldsPart) OnMount(app.Context) {
 	p.read()
 	p.S.follow(p, onForm|onPlaces|onUnits, func() {
-		if p.state != listGood {
-			p.read()
-		}
+		p.read()
 		p.Update()
 	})
 }
@@ -79,8 +77,10 @@ func (p *fieldsPart) write(fields []casefile.Field) bool {
 	return true
 }
 
-// ready says why the list cannot be changed, where it cannot.
+// ready reads the list anew, which another tab may have changed, and says why it
+// cannot be changed, where it cannot.
 func (p *fieldsPart) ready() bool {
+	p.read()
 	switch p.state {
 	case listLoading:
 		p.say("The fields on this device are still being read. Try again in a moment.")

@@ -77,6 +77,12 @@ func (h *home) OnMount(ctx app.Context) {
 		}, done)
 	}
 	s.begin()
+	app.Window().Call("addEventListener", "storage", app.FuncOf(func(_ app.Value, args []app.Value) any {
+		if args[0].Get("key").String() == storageKey {
+			ctx.Dispatch(func(app.Context) { s.followOtherTab() })
+		}
+		return nil
+	}))
 	loadNormals(ctx, s)
 }
 

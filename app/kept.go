@@ -30,6 +30,10 @@ type saved struct {
 
 const schema = "2"
 
+// keptMost is the longest text that is read back: far above any form's, and short
+// of what a browser's storage could be stuffed with.
+const keptMost = 256 << 10
+
 // text is what is kept, as JSON.
 func (k *saved) text() string {
 	var b strings.Builder
@@ -53,6 +57,9 @@ func (k *saved) text() string {
 // readSaved reads what an older visit kept. What is not as we write it is left
 // out, since storage is anybody's.
 func readSaved(text string) *saved {
+	if len(text) > keptMost {
+		return nil
+	}
 	v, err := jsontext.Parse([]byte(text), 4)
 	o, ok := v.(*jsontext.Object)
 	if err != nil || !ok {
@@ -126,6 +133,7 @@ func (s *store) take(kept *saved) bool {
 	s.c, s.example, s.system = c, kept.Example, min(kept.System, unit.US)
 	s.typed = map[string]string{}
 	s.wrong = map[string]rules.FieldError{}
+	s.ticks = map[string]bool{}
 	for key, on := range kept.Ticks {
 		if on {
 			s.ticks[key] = true
@@ -155,4 +163,35 @@ func (s *store) take(kept *saved) bool {
 		s.advice, s.ground, s.stale = whole.advice, whole.ground, true
 	}
 	return true
+}
+
+// followOtherTab shows what was typed in another tab, so that the last of two tabs
+// to write loses nothing of the other's. A link's field stays until it is changed.
+func (s *store) followOtherTab() {
+	if kept := readSaved(deviceText(storageKey)); kept != nil && !s.linked && s.take(kept) {
+		s.note, s.noteBad = "This field was changed in another tab; here it is.", false
+		s.tell(onAdvice | onForm | onPlaces | onUnits)
+	}
+}
+
+// setAside puts the field that the device keeps among the named ones, before a
+// link's field takes its place.
+func (s *store) setAside() {
+	old := readSaved(deviceText(storageKey))
+	if old == nil || old.Example {
+		return
+	}
+	c, err := casefile.Decode([]byte(old.Case), s.places)
+	if err != nil {
+		return
+	}
+	var fields []casefile.Field
+	if text := deviceText(fieldsKey); text != "" {
+		if fields, err = casefile.DecodeFields([]byte(text), s.places); err != nil {
+			return
+		}
+	}
+	const name = "Before the link"
+	keepOnDevice(fieldsKey, string(casefile.EncodeFields(append(without(fields, name), casefile.Field{Name: name, Case: c}))))
+	s.tell(onForm)
 }

@@ -56,6 +56,7 @@ func (s *store) leaveLink() {
 		return
 	}
 	s.linked = false
+	s.setAside()
 	at := app.Window().Get("location")
 	app.Window().Get("history").Call("replaceState", nil, "", at.Get("pathname").String()+at.Get("search").String())
 }

@@ -41,17 +41,22 @@
       await installPrompt.userChoice;
       installPrompt = null;
       window.goappOnAppInstallChange();
+      quiet();
     },
     goappKeepBodyClean: () => () => {},
   });
+  // The browser's own banner would come at a time of its choosing, so the offer
+  // stands in the strip instead, once the site is kept on the device.
   addEventListener("beforeinstallprompt", (event) => {
     event.preventDefault();
     installPrompt = event;
     window.goappOnAppInstallChange();
+    quiet();
   });
   addEventListener("appinstalled", () => {
     installPrompt = null;
     window.goappOnAppInstallChange();
+    quiet();
   });
 
   // The framework takes every click on a link of this site for a change of page.
@@ -74,7 +79,10 @@
   };
   const save = () => {
     const link = document.createElement("a");
-    link.href = URL.createObjectURL(new Blob([JSON.stringify({ address: location.href, kept: mine() }, null, 1)], { type: "application/json" }));
+    // What was typed after the stop stands in the boxes alone.
+    const typed = {};
+    for (const el of document.querySelectorAll("input[id], select[id], textarea[id]")) typed[el.id] = el.type === "checkbox" ? el.checked : el.value;
+    link.href = URL.createObjectURL(new Blob([JSON.stringify({ address: location.href, kept: mine(), typed }, null, 1)], { type: "application/json" }));
     link.download = "film-and-furrow-kept.json";
     link.click();
     setTimeout(() => URL.revokeObjectURL(link.href), 60000);
@@ -167,7 +175,8 @@
     else if (page.status.offline === "partly") lines.push("Not ready for the field yet: part of the site is missing on this device. Open it once more with a network.");
     else if (page.status.offline === "failed") lines.push("This device could not keep the site: there is no room for it, or the connection broke off. It is tried again the next time you open it.");
     else if (page.status.offline === "no") lines.push("This browser cannot keep the site: it needs a network each time.");
-    if (lines.length) show(lines.join(" "));
+    const actions = window.goappIsAppInstallable() && page.status.offline === "ready" ? [["Put it among this device’s programs", window.goappShowInstallPrompt]] : [];
+    if (lines.length) show(lines.join(" "), { actions });
     else strip.hidden = true;
   };
   document.addEventListener("filmfurrow", quiet);

@@ -59,6 +59,12 @@ func Parse(text string) (*Table, error) {
 	return t, nil
 }
 
+// farthest and hottest bound what a row may hold, since the row that a device
+// keeps is anybody's: degrees, degrees, metres; tenths of °F.
+var farthest = [3]float64{90, 180, 9000}
+
+const hottest = 1500
+
 func parseLine(line string) (Station, error) {
 	var cell [columns]string
 	rest := line
@@ -77,7 +83,7 @@ func parseLine(line string) (Station, error) {
 	var where [3]float64
 	for i := range where {
 		v, err := strconv.ParseFloat(cell[5+i], 64)
-		if err != nil {
+		if err != nil || !(math.Abs(v) <= farthest[i]) {
 			return Station{}, ErrTable
 		}
 		where[i] = v
@@ -86,7 +92,7 @@ func parseLine(line string) (Station, error) {
 	for m := range 12 {
 		low, err1 := strconv.Atoi(cell[9+m])
 		high, err2 := strconv.Atoi(cell[21+m])
-		if err1 != nil || err2 != nil {
+		if err1 != nil || err2 != nil || max(low, high) > hottest || min(low, high) < -hottest {
 			return Station{}, ErrTable
 		}
 		s.TMin[m] = tenths(low)

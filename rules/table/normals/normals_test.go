@@ -90,3 +90,32 @@ func BenchmarkParse(b *testing.B) {
 		}
 	}
 }
+
+// FuzzParse: no text makes the reader panic, and what it accepts lies on the
+// earth and is as warm as it can be: a device keeps one row, and storage is
+// anybody's.
+func FuzzParse(f *testing.F) {
+	lines := strings.Split(Text, "\n")
+	for _, i := range []int{len(lines) / 3, len(lines) / 2, len(lines) - 2} {
+		f.Add(lines[i])
+		f.Add(strings.Replace(lines[i], ",4", ",NaN", 1))
+	}
+	f.Add("")
+	f.Add("#,,,")
+	f.Fuzz(func(t *testing.T, text string) {
+		table, err := Parse(text)
+		if err != nil {
+			return
+		}
+		for _, s := range table.All() {
+			if !(s.Latitude >= -90 && s.Latitude <= 90 && s.Longitude >= -180 && s.Longitude <= 180 && s.Elevation >= -9000 && s.Elevation <= 9000) {
+				t.Fatalf("not on the earth: %v %v %v", s.Latitude, s.Longitude, s.Elevation)
+			}
+			for m := range 12 {
+				if !(s.TMin[m] > -130 && s.TMax[m] < 100) {
+					t.Fatalf("no such weather: %v to %v", s.TMin[m], s.TMax[m])
+				}
+			}
+		}
+	})
+}
