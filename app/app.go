@@ -23,6 +23,11 @@ func Pages() []Page {
 		Title:       "Film & Furrow: plastic mulch, bed and drip worked out for your field",
 		Description: "Film colour, thickness, bed, drip tape, waiting time and water for one crop, field and date, with every reason and source.",
 		New:         func() app.Composer { return &home{} },
+	}, {
+		Path:        "/workshop",
+		Title:       "Film & Furrow in a workshop: eight invented farms, one question at a time",
+		Description: "Large type for a projector: the room guesses, the answer opens, and one thing is turned live.",
+		New:         func() app.Composer { return &workshop{} },
 	}}
 }
 

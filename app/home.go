@@ -49,33 +49,7 @@ func (h *home) OnMount(ctx app.Context) {
 	s := h.store()
 	s.keep = func(state saved) bool { return keepOnDevice(storageKey, state.text()) }
 	s.follow(h, onForm, h.Update)
-	s.slices = func(step func() bool, done func()) {
-		ctx.Async(func() {
-			// Only the browser's own clock gives way to it: two works that sleep in
-			// turn would keep the program awake, and nothing would be drawn.
-			rested := make(chan struct{}, 1)
-			wake := app.FuncOf(func(app.Value, []app.Value) any {
-				rested <- struct{}{}
-				return nil
-			})
-			for !step() {
-				app.Window().Call("setTimeout", wake, 1)
-				<-rested
-			}
-			wake.Release()
-			ctx.Dispatch(func(app.Context) { done() })
-		})
-	}
-	s.dig = func(work *rules.GroundWork, done func()) {
-		s.slices(func() bool {
-			for slice := time.Now(); time.Since(slice) < sliceTime; {
-				if work.Step(daysAStep) {
-					return true
-				}
-			}
-			return false
-		}, done)
-	}
+	s.beside(ctx)
 	s.begin()
 	app.Window().Call("addEventListener", "storage", app.FuncOf(func(_ app.Value, args []app.Value) any {
 		if args[0].Get("key").String() == storageKey {
@@ -169,6 +143,7 @@ func (h *home) Render() app.UI {
 			),
 			app.Div().ID("answers").TabIndex(-1).Body(
 				&verdictPart{S: s},
+				&changePart{S: s, Q: rules.Verdict},
 				app.Div().Class("answers").Body(
 					&answerPart{S: s, Q: rules.FilmQuestion},
 					&answerPart{S: s, Q: rules.ThicknessQuestion},
@@ -185,6 +160,7 @@ func (h *home) Render() app.UI {
 			&endPart{S: s},
 		),
 		app.Footer().Class("foot").Body(
+			app.P().Body(app.A().ID("to-workshop").Href("workshop").Text("In front of a room: the workshop, in large type")),
 			app.P().Text("Film & Furrow works without a network after the first visit. Demo farms and their weather are invented."),
 			app.A().Href(app.Getenv("GOAPP_ROOT_PREFIX")+"/about").Text("About this site and its licences"),
 		),
@@ -252,6 +228,8 @@ func moreFields(s *store) app.UI {
 func doing(s *store) []app.UI {
 	return []app.UI{
 		later("season-strip", "Soil warmth through the season", &stripPart{S: s}),
+		later("map", "A map of the decision", &mapPart{S: s}),
+		later("compare", "Side by side", &comparePart{S: s}),
 		later("shopping", "What to buy", &shoppingPart{S: s}),
 		later("laying-day", "Laying day", &layingPart{S: s}),
 		later("water-plan", "Water plan", &waterPlanPart{S: s}),

@@ -1,7 +1,7 @@
 package app
 
 import (
-	"sort"
+	"time"
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
@@ -9,48 +9,93 @@ import (
 )
 
 // study is what the page works out after the answers are shown, in slices and
-// off the typing path: how far each answer holds, and how it fares in doubt. It
-// is dropped when the case changes.
+// off the typing path: how far each answer holds, what is worth finding out, and
+// how the answers fare in doubt. It is dropped when the case changes.
 type study struct {
 	turner *rules.Turner
-	doubts *rules.DoubtWork
 	points []rules.TurningPoint
+	opens  []rules.Open
+	pairs  []rules.PairPoint
 	fares  []rules.Doubt
-	done   bool
+	done   bool // all that keeps the soil's warmth
+	deep   bool // what changes it, too
 }
 
-// asksASlice keeps a slice to a few milliseconds on a slow tablet.
-const asksASlice = 2
+// beside lets long work go on in slices beside the typing.
+func (s *store) beside(ctx app.Context) {
+	s.slices = func(step func() bool, done func()) {
+		ctx.Async(func() {
+			// Only the browser's own clock gives way to it: two works that sleep in
+			// turn would keep the program awake, and nothing would be drawn.
+			rested := make(chan struct{}, 1)
+			wake := app.FuncOf(func(app.Value, []app.Value) any {
+				rested <- struct{}{}
+				return nil
+			})
+			for !step() {
+				app.Window().Call("setTimeout", wake, 1)
+				<-rested
+			}
+			wake.Release()
+			ctx.Dispatch(func(app.Context) { done() })
+		})
+	}
+	s.dig = func(work *rules.GroundWork, done func()) {
+		s.slices(func() bool {
+			return slice(func() bool { return work.Step(daysAStep) })
+		}, done)
+	}
+}
+
+// slice works for about half a frame.
+func slice(step func() bool) bool {
+	for began := time.Now(); time.Since(began) < sliceTime; {
+		if step() {
+			return true
+		}
+	}
+	return false
+}
 
 // begin starts the study of the advice that is shown. An older one ends by
 // itself, since it is no longer the store's.
 func (s *store) begin() {
-	if s.slices == nil || s.advice == nil || s.stale {
+	if s.slices == nil || s.keep == nil || s.advice == nil || s.stale {
 		return
 	}
 	st := &study{}
 	s.study = st
-	var ok bool
-	if st.turner, ok = rules.NewTurner(s.ground, s.c, false); !ok {
+	var ok, both bool
+	if st.turner, ok = rules.NewTurner(s.ground, s.c, true); !ok {
 		return
 	}
-	st.doubts = rules.NewDoubts(s.ground, s.c)
-	turned := false
+	pairs, _ := rules.NewPairs(s.ground, s.c)
+	doubts := rules.NewDoubts(s.ground, s.c)
+	show := func() {
+		st.points, st.opens, st.pairs, st.fares = st.turner.Points(), st.turner.Opens(), pairs.Points(), doubts.Doubts()
+		s.tell(onStudy)
+	}
 	s.slices(func() bool {
-		switch {
-		case s.study != st:
+		if s.study != st {
 			return true
-		case !turned:
-			turned = st.turner.Step(asksASlice)
+		}
+		if !both {
+			both = slice(func() bool { return (st.turner.Near() || st.turner.Step(1)) && pairs.Step(1) })
 			return false
 		}
-		return st.doubts.Step()
+		return doubts.Step()
 	}, func() {
 		if s.study != st {
 			return
 		}
-		st.points, st.fares, st.done = st.turner.Points(), st.doubts.Doubts(), true
-		s.tell(onStudy)
+		st.done = true
+		show()
+		s.slices(func() bool { return s.study != st || slice(func() bool { return st.turner.Step(1) }) }, func() {
+			if s.study == st {
+				st.deep = true
+				show()
+			}
+		})
 	})
 }
 
@@ -73,31 +118,35 @@ func (p *changePart) Render() app.UI {
 		return app.Div().Class("change").Body(app.P().Class("help").Text("Looking for what would change it …"))
 	}
 	points := p.mine(st.points)
+	body := []app.UI{app.P().Class("change-head").Text("What would change it")}
 	if len(points) == 0 {
-		return app.Div().Class("change").Body(
-			app.P().Text("Nothing you could change alone would change this answer."),
-			app.P().Class("help").Text(p.fares(st)))
+		body[0] = app.P().Text("Nothing you could change alone would change this answer.")
+	} else {
+		body = append(body, app.Ul().Class("turns").Body(p.rows(points[:min(nearFew, len(points))])...))
 	}
-	first, rest := points, []*rules.TurningPoint(nil)
 	if len(points) > nearFew {
-		first, rest = points[:nearFew], points[nearFew:]
-	}
-	body := []app.UI{app.P().Class("change-head").Text("What would change it"), app.Ul().Class("turns").Body(p.rows(first)...)}
-	if len(rest) > 0 {
 		body = append(body, app.Details().ID(p.Q.String()+"-turns").Body(
-			app.Summary().Text("All that would change it"), app.Ul().Class("turns").Body(p.rows(rest)...)))
+			app.Summary().Text("All that would change it"), app.Ul().Class("turns").Body(p.rows(points[nearFew:])...)))
 	}
-	body = append(body, app.P().Class("help").Text(p.fares(st)))
-	return app.Div().Class("change").Body(body...)
-}
-
-func (p *changePart) fares(st *study) string {
+	if p.Q == rules.FilmQuestion && len(st.pairs) > 0 {
+		rows := make([]app.UI, len(st.pairs))
+		for i := range st.pairs {
+			rows[i] = app.Li().Text(st.pairs[i].Says().In(p.S.system))
+		}
+		body = append(body, app.Details().ID("film-pairs").Body(
+			app.Summary().Text("Two together that would change it"), app.Ul().Body(rows...)))
+	}
+	waits := ""
+	if !st.deep {
+		waits = "Still trying other soils, springs and bed tops: each needs a year of soil warmth."
+	}
+	body = append(body, app.P().Class("help").Text(waits))
 	for i := range st.fares {
-		if st.fares[i].Question == p.Q {
-			return st.fares[i].Says().In(p.S.system)
+		if d := &st.fares[i]; d.Question == p.Q {
+			body = append(body, app.P().Class("fares").Text(d.Says().In(p.S.system)))
 		}
 	}
-	return ""
+	return app.Div().Class("change").Body(body...)
 }
 
 // mine keeps the points of this answer: the planting day first, then what the
@@ -110,7 +159,11 @@ func (p *changePart) mine(all []rules.TurningPoint) (list []*rules.TurningPoint)
 			}
 		}
 	}
-	sort.SliceStable(list, func(a, b int) bool { return rankOf(list[a]) < rankOf(list[b]) })
+	for i := range list { // a few dozen at most
+		for k := i; k > 0 && rankOf(list[k-1]) > rankOf(list[k]); k-- {
+			list[k-1], list[k] = list[k], list[k-1]
+		}
+	}
 	return list
 }
 
@@ -148,93 +201,4 @@ func (s *store) goTo(t *rules.TurningPoint) {
 	s.example = false
 	s.changed()
 	s.tell(onForm | onPlaces)
-}
-
-// openPart lists what is worth finding out, and how.
-type openPart struct {
-	app.Compo
-	S *store
-}
-
-func (p *openPart) OnMount(app.Context) { p.S.follow(p, onStudy|onUnits|onAdvice, p.Update) }
-func (p *openPart) OnDismount()         { p.S.leave(p) }
-
-func (p *openPart) Render() app.UI {
-	st := p.S.study
-	var rows []app.UI
-	if st != nil && st.done {
-		for _, found := range worthKnowing(st.points) {
-			said := ""
-			for i, t := range found {
-				if i > 0 {
-					said += "; "
-				}
-				for j, q := range t.Changes() {
-					if j > 0 {
-						said += ", "
-					}
-					said += shorten(t.Says(q).In(p.S.system))
-				}
-			}
-			in := found[0].Input
-			rows = append(rows, app.Li().Body(
-				app.Strong().Text(in.Label+". "), app.Text(said+". "), app.Em().Text(in.Help)))
-		}
-	}
-	return app.Section().ID("worth-knowing").Class("worth").Hidden(len(rows) == 0).Body(
-		app.H2().Text("Worth finding out first"),
-		app.P().Text("You left these open, and they could change the answers. The first matters most."),
-		app.Ol().Body(rows...))
-}
-
-// worthKnowing groups the points of open inputs, those that change the most
-// answers first.
-func worthKnowing(points []rules.TurningPoint) [][]*rules.TurningPoint {
-	var groups [][]*rules.TurningPoint
-	at := map[string]int{}
-	for i := range points {
-		t := &points[i]
-		if !t.Unknown {
-			continue
-		}
-		k, have := at[t.Input.Name]
-		if !have {
-			k = len(groups)
-			at[t.Input.Name] = k
-			groups = append(groups, nil)
-		}
-		groups[k] = append(groups[k], t)
-	}
-	sort.SliceStable(groups, func(a, b int) bool { return weightOf(groups[a]) > weightOf(groups[b]) })
-	if len(groups) > 5 {
-		groups = groups[:5]
-	}
-	return groups
-}
-
-// weightOf counts the answers that an open input can change; the verdict and
-// the film count most.
-func weightOf(list []*rules.TurningPoint) int {
-	sum := 0
-	for _, t := range list {
-		for _, q := range t.Changes() {
-			switch q {
-			case rules.Verdict:
-				sum += 4
-			case rules.FilmQuestion:
-				sum += 3
-			default:
-				sum++
-			}
-		}
-	}
-	return sum
-}
-
-// shorten drops the full stop of a sentence that joins others.
-func shorten(s string) string {
-	if n := len(s); n > 0 && s[n-1] == '.' {
-		return s[:n-1]
-	}
-	return s
 }

@@ -1,8 +1,6 @@
 package rules
 
 import (
-	"slices"
-
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -74,27 +72,21 @@ func tenth(v float64) float64 { return float64(int64(v*10+10000.5)-10000) / 10 }
 
 // Compare sets two or more advices side by side: what differs comes first. The
 // cells are in the order of the advices.
-func Compare(list []*Advice) []CompareRow {
-	rows := make([]CompareRow, len(compared))
+func Compare(list []*Advice) (rows []CompareRow) {
+	var alike []CompareRow
 	for i := range compared {
 		row := CompareRow{What: compared[i].what}
 		for _, a := range list {
 			row.Cells = append(row.Cells, compared[i].of(a))
-			first, last := row.Cells[0], row.Cells[len(row.Cells)-1]
-			row.Differs = row.Differs || first.Text != last.Text || !slices.Equal(first.Quantities, last.Quantities)
+			row.Differs = row.Differs || row.Cells[0].In(unit.Metric) != row.Cells[len(row.Cells)-1].In(unit.Metric)
 		}
-		rows[i] = row
+		if row.Differs {
+			rows = append(rows, row)
+		} else {
+			alike = append(alike, row)
+		}
 	}
-	slices.SortStableFunc(rows, func(a, b CompareRow) int {
-		switch {
-		case a.Differs == b.Differs:
-			return 0
-		case a.Differs:
-			return -1
-		}
-		return 1
-	})
-	return rows
+	return append(rows, alike...)
 }
 
 // WithFilm is the case as if one film alone could be bought.

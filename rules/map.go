@@ -51,8 +51,8 @@ const (
 )
 
 // MapInputs are the second inputs that a map offers: those that bear on the film
-// and keep the ground.
-var MapInputs = [...]string{"weeds.pressure", "weeds.nutsedge", "weeds.insect_pressure", "practice.crops_on_film", "practice.organic", "method", "soil.slope_percent", "field.bed_length_m"}
+// and keep the ground, and two that bear on other answers alone.
+var MapInputs = append(append([]string(nil), filmInputs[1:]...), "method", "soil.slope_percent", "field.bed_length_m")
 
 // NewMap sets out a map over a year around the case's own planting day. The
 // second input must not change the ground.

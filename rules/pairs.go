@@ -1,8 +1,6 @@
 package rules
 
 import (
-	"slices"
-
 	"filmfurrow/rules/unit"
 )
 
@@ -40,7 +38,7 @@ type PairWork struct {
 
 // filmInputs are the choices that the film's rules read and that keep the
 // ground; a test tries that no other does.
-var filmInputs = [...]string{"method", "weeds.pressure", "weeds.nutsedge", "weeds.insect_pressure", "field.exposure", "practice.organic", "practice.crops_on_film", "practice.laying"}
+var filmInputs = []string{"method", "weeds.pressure", "weeds.nutsedge", "weeds.insect_pressure", "field.exposure", "practice.organic", "practice.crops_on_film", "practice.laying"}
 
 // NewPairs begins the search. The ground must be the case's own.
 func NewPairs(g *Ground, c Case) (*PairWork, bool) {
@@ -67,11 +65,7 @@ func NewPairs(g *Ground, c Case) (*PairWork, bool) {
 }
 
 // Points gives what was found so far; the nearest days first.
-func (w *PairWork) Points() []PairPoint {
-	list := slices.Clone(w.points)
-	slices.SortStableFunc(list, func(a, b PairPoint) int { return int(abs(a.Days) - abs(b.Days)) })
-	return list
-}
+func (w *PairWork) Points() []PairPoint { return append([]PairPoint(nil), w.points...) }
 
 func (w *PairWork) with(moves ...move) Case {
 	c := w.base
@@ -123,14 +117,14 @@ func (w *PairWork) days() {
 	day := move{InputByName("plant_on"), Value{Number: float64(w.base.PlantOn.Value + unit.Date(w.side*w.day))}}
 	if w.day > 0 && w.asked < len(w.left) {
 		if w.note(day, w.left[w.asked], w.side*w.day) {
-			w.left = slices.Delete(w.left, w.asked, w.asked+1)
+			w.left = append(w.left[:w.asked], w.left[w.asked+1:]...)
 		} else {
 			w.asked++
 		}
 		return
 	}
 	if w.day == 0 {
-		w.left = slices.Clone(w.moves)
+		w.left = append([]move(nil), w.moves...)
 	}
 	w.day, w.asked = w.day+1, 0
 	day.at.Number += float64(w.side)
@@ -145,7 +139,11 @@ func (w *PairWork) note(first, second move, days unit.Days) bool {
 	if film == w.old || film == NoOption {
 		return false
 	}
-	w.points = append(w.points, PairPoint{first.in, second.in, first.at, second.at, film, days})
+	p := PairPoint{first.in, second.in, first.at, second.at, film, days}
+	w.points = append(w.points, p)
+	for i := len(w.points) - 1; i > 0 && abs(w.points[i-1].Days) > abs(days); i-- {
+		w.points[i-1], w.points[i] = p, w.points[i-1]
+	}
 	return true
 }
 

@@ -63,6 +63,9 @@ const byWeight = Option(len(thicknesses))
 // heights are the bed heights that are compared; 0 is flat ground.
 var heights = [...]unit.Metres{0, unit.FromInches(4), unit.FromInches(6), unit.FromInches(8), unit.FromInches(10)}
 
+// Options gives the number of options of a question.
+func (q Question) Options() int { return q.options() }
+
 // options gives the number of options of a question.
 func (q Question) options() int {
 	switch q {

@@ -1,7 +1,5 @@
 package rules
 
-import "slices"
-
 // Open is an input that was left open, and what each possibility would bring.
 type Open struct {
 	Input    *Input
@@ -42,16 +40,15 @@ func (t *Turner) open(s *sweep) {
 	}
 	if o.Weight > 0 {
 		t.opens = append(t.opens, o)
+		for i := len(t.opens) - 1; i > 0 && t.opens[i-1].Weight < o.Weight; i-- {
+			t.opens[i-1], t.opens[i] = o, t.opens[i-1]
+		}
 	}
 }
 
 // Opens lists the open inputs that could change an answer, the one most worth
 // finding out first.
-func (t *Turner) Opens() []Open {
-	list := slices.Clone(t.opens)
-	slices.SortStableFunc(list, func(a, b Open) int { return b.Weight - a.Weight })
-	return list
-}
+func (t *Turner) Opens() []Open { return append([]Open(nil), t.opens...) }
 
 // Differs tells whether the answer to a question depends on the input.
 func (o *Open) Differs(q Question) bool {

@@ -229,9 +229,15 @@ func blankLines(segments []segment) error {
 func functionData(segments []segment, table, names int64) ([]byte, error) {
 	const wordOfGofunc = 40
 	head := binary.LittleEndian.AppendUint64(binary.LittleEndian.AppendUint64(nil, uint64(table)), uint64(table+names))
+	// The linker leaves zeros out at the start of a segment, and an address may begin with one.
+	seen := bytes.TrimLeft(head, "\x00")
 	for _, s := range segments {
-		at := bytes.Index(s.data, head)
-		if at < 0 || at+8*(wordOfGofunc+1) > len(s.data) {
+		at := bytes.Index(s.data, seen)
+		if at < 0 {
+			continue
+		}
+		at -= len(head) - len(seen)
+		if at+8*(wordOfGofunc+1) > len(s.data) {
 			continue
 		}
 		base := int64(binary.LittleEndian.Uint64(s.data[at+8*wordOfGofunc:]))

@@ -1,0 +1,209 @@
+package app
+
+import (
+	"strconv"
+
+	"github.com/maxence-charriere/go-app/v9/pkg/app"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/pack"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// comparePart sets two to four films, planting days or fields side by side, what
+// differs first.
+type comparePart struct {
+	app.Compo
+	S     *store
+	kind  int
+	films [mostSides]int // in the film table; the last two may be open (−1)
+	days  [mostSides]string
+	farms [mostSides]int // in the pack; the first side is the grower's own
+	set   bool
+	heads []string
+	rows  []rules.CompareRow
+	turn  int
+}
+
+const (
+	mostSides  = 4
+	ofFilms    = 0
+	ofDays     = 1
+	ofFields   = 2
+	laterByDay = 30
+)
+
+var compareKinds = [...]string{"films", "planting days", "fields"}
+
+func (p *comparePart) OnMount(ctx app.Context) {
+	p.S.follow(p, onAdvice|onUnits, func() { p.work(); p.Update() })
+	ctx.Defer(func(app.Context) { p.work(); p.Update() }) // the page itself is mounted after its parts
+}
+func (p *comparePart) OnDismount() { p.S.leave(p) }
+
+// usual chooses what is compared before anybody chose: the film that won and the
+// next, the wanted day and a month later, the field and the first of the pack.
+func (p *comparePart) usual() {
+	a := p.S.advice
+	p.films = [mostSides]int{int(a.Film.Ranked[0].Option), int(a.Film.Ranked[1].Option), -1, -1}
+	p.days = [mostSides]string{a.Facts.Plant.String(), a.Facts.Plant.Plus(laterByDay).String()}
+	p.farms = [mostSides]int{-1, 0, -1, -1}
+}
+
+// sides lists the cases to set side by side.
+func (p *comparePart) sides() (heads []string, cases []rules.Case) {
+	add := func(head string, c rules.Case) { heads, cases = append(heads, head), append(cases, c) }
+	c := p.S.c
+	if p.kind == ofFields {
+		add("Your field", c)
+	}
+	for i := range mostSides {
+		switch {
+		case p.kind == ofFilms && p.films[i] >= 0:
+			film := table.FilmID(p.films[i])
+			add(sentence(film.Name()), rules.WithFilm(c, film))
+		case p.kind == ofDays && p.days[i] != "":
+			if day, err := unit.ParseDate(p.days[i]); err == nil {
+				at := c
+				at.PlantOn = rules.Known(day)
+				add(day.Words(), at)
+			}
+		case p.kind == ofFields && p.farms[i] >= 0:
+			f := &pack.Farms[p.farms[i]]
+			add(f.Title, f.Case())
+		}
+	}
+	return heads, cases
+}
+
+// work asks for each side; a field elsewhere needs its own year of soil warmth,
+// which is worked out in slices.
+func (p *comparePart) work() {
+	s := p.S
+	if s.slices == nil || s.advice == nil || s.stale || s.digging {
+		return
+	}
+	if !p.set {
+		p.usual()
+	}
+	p.turn++
+	turn := p.turn
+	heads, cases := p.sides()
+	var list []*rules.Advice
+	var dig *rules.GroundWork
+	s.slices(func() bool {
+		switch {
+		case p.turn != turn || len(list) == len(cases):
+			return true
+		case dig != nil && !slice(func() bool { return dig.Step(daysAStep) }):
+			return false
+		}
+		ground := s.ground
+		if c := cases[len(list)]; dig != nil {
+			ground, dig = dig.Ground(), nil
+		} else if rules.KeyOf(c) != s.ground.Key {
+			dig, _ = rules.NewGroundWork(c)
+			return dig == nil
+		}
+		a, err := rules.AdviseOn(ground, cases[len(list)])
+		if err != nil {
+			return true
+		}
+		list = append(list, &a)
+		return false
+	}, func() {
+		if p.turn == turn && len(list) == len(cases) {
+			p.heads, p.rows = heads, rules.Compare(list)
+			p.Update()
+		}
+	})
+}
+
+func (p *comparePart) Render() app.UI {
+	kinds := make([]app.UI, len(compareKinds))
+	for i, name := range compareKinds {
+		kinds[i] = app.Button().Type("button").Class("unit").ID("compare-"+strconv.Itoa(i)).Text(name).Aria("pressed", strconv.FormatBool(p.kind == i)).
+			OnClick(func(app.Context, app.Event) { p.kind = i; p.work() }, i)
+	}
+	choices := make([]app.UI, 0, mostSides)
+	if p.S.advice != nil && p.S.slices != nil {
+		for i := range mostSides {
+			choices = append(choices, p.choice(i))
+		}
+	}
+	return app.Section().Class("sheet compare").ID("compare").Body(
+		app.H2().Text("Side by side"),
+		app.FieldSet().Class("units").Body(append([]app.UI{app.Legend().Text("Compare")}, kinds...)...),
+		app.Div().Class("fields").Body(choices...),
+		app.Raw(p.table()))
+}
+
+// choice is the control of one side.
+func (p *comparePart) choice(i int) app.UI {
+	id := "side-" + strconv.Itoa(i)
+	label := app.Label().For(id).Text("Side " + strconv.Itoa(i+1))
+	if p.kind == ofDays {
+		return app.Div().Class("field").Body(label, app.Input().ID(id).Type("date").Value(p.days[i]).OnChange(func(ctx app.Context, _ app.Event) {
+			p.days[i], p.set = ctx.JSSrc().Get("value").String(), true
+			p.work()
+		}, p.kind, i))
+	}
+	at, names := &p.films, make([]string, table.FilmCount)
+	for k := range names {
+		names[k] = table.FilmID(k).Name()
+	}
+	none := "none"
+	if p.kind == ofFields {
+		at, names = &p.farms, nil
+		for k := range pack.Farms {
+			names = append(names, pack.Farms[k].Title)
+		}
+		if i == 0 {
+			none, names = "your field", nil
+		}
+	}
+	options := make([]app.UI, 0, len(names)+1)
+	if i > 1 || len(names) == 0 {
+		options = append(options, app.Option().Value("-1").Text(none).Selected(at[i] < 0))
+	}
+	for k, name := range names {
+		options = append(options, app.Option().Value(strconv.Itoa(k)).Text(name).Selected(at[i] == k))
+	}
+	return app.Div().Class("field").Body(label, app.Select().ID(id).Body(options...).OnChange(func(ctx app.Context, _ app.Event) {
+		at[i], _ = strconv.Atoi(ctx.JSSrc().Get("value").String())
+		p.set = true
+		p.work()
+	}, p.kind, i))
+}
+
+// table shows the rows; a line parts what differs from what is alike.
+func (p *comparePart) table() string {
+	if len(p.rows) == 0 {
+		return `<p class="waiting">Working it out …</p>`
+	}
+	t := &svg{}
+	t.raw(`<div class="scroll" tabindex="0" role="region" aria-label="Side by side"><table id="compare-table"><thead><tr><td></td>`)
+	for _, head := range p.heads {
+		t.raw(`<th scope="col">`, escape(head), `</th>`)
+	}
+	t.raw(`</tr></thead>`)
+	group := ""
+	for _, row := range p.rows {
+		now := "Alike"
+		if row.Differs {
+			now = "Different"
+		}
+		if now != group {
+			t.raw(`<tbody><tr><th scope="rowgroup" colspan="`, strconv.Itoa(len(p.heads)+1), `" class="group">`, now, `</th></tr>`)
+			group = now
+		}
+		t.raw(`<tr><th scope="row">`, row.What, `</th>`)
+		for _, cell := range row.Cells {
+			t.raw(`<td>`, escape(cell.In(p.S.system)), `</td>`)
+		}
+		t.raw(`</tr>`)
+	}
+	t.raw(`</table></div>`)
+	return t.b.String()
+}

@@ -1,0 +1,246 @@
+package app
+
+import (
+	"strconv"
+	"time"
+
+	"github.com/maxence-charriere/go-app/v9/pkg/app"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// mapPart is the map of the decision: a year of planting days across, a second
+// input up, and in each cell the film. Arrow keys or a finger move over it.
+type mapPart struct {
+	app.Compo
+	S      *store
+	second int // of rules.MapInputs
+	of     *rules.Advice
+	m      *rules.FilmMap
+	took   time.Duration // the engine's share
+	row    int
+	day    int
+}
+
+func (p *mapPart) OnMount(ctx app.Context) {
+	p.S.follow(p, onAdvice|onUnits, func() { p.work(); p.Update() })
+	ctx.Defer(func(app.Context) { p.work(); p.Update() }) // the page itself is mounted after its parts
+}
+func (p *mapPart) OnDismount() { p.S.leave(p) }
+
+// work fills the map anew in slices, where the advice is another one.
+func (p *mapPart) work() {
+	s := p.S
+	if s.slices == nil || s.advice == nil || s.stale || s.digging || p.of == s.advice {
+		return
+	}
+	of := s.advice
+	p.of, p.took = of, 0
+	work, ok := rules.NewMap(s.ground, s.c, rules.MapInputs[p.second])
+	if !ok {
+		return
+	}
+	s.slices(func() bool {
+		if p.of != of {
+			return true
+		}
+		began := time.Now()
+		done := slice(func() bool { return work.Step(4) })
+		p.took += time.Since(began)
+		return done
+	}, func() {
+		if p.of == of {
+			p.m = work.Map()
+			p.row, p.day = p.m.Value, p.m.Day
+			p.Update()
+		}
+	})
+}
+
+// filmLetters stand in the cells, in the order of the film table.
+const filmLetters = "BCWSIRUDP"
+
+func filmLetter(film table.FilmID) string {
+	if film == table.NoFilm {
+		return "–"
+	}
+	return filmLetters[film : film+1]
+}
+
+func filmWord(film table.FilmID) string {
+	if film == table.NoFilm {
+		return "none fits"
+	}
+	return film.Name()
+}
+
+func (p *mapPart) Render() app.UI {
+	options := make([]app.UI, len(rules.MapInputs))
+	for i, name := range rules.MapInputs {
+		options[i] = app.Option().Value(strconv.Itoa(i)).Text(rules.InputByName(name).Label).Selected(i == p.second)
+	}
+	body := []app.UI{
+		app.H2().Text("A map of the decision"),
+		app.Div().Class("field map-second").Body(app.Label().For("map-second").Text("Planting day across, and up:"), app.Select().ID("map-second").Body(options...).OnChange(p.choose)),
+	}
+	if p.m == nil {
+		return app.Section().Class("sheet map").ID("map").Body(append(body, app.P().Class("waiting").Text("Trying a year of planting days …"))...)
+	}
+	body = append(body,
+		app.Div().Class("map-plot").ID("map-plot").TabIndex(0).Attr("role", "application").Aria("label", "Map of the film by planting day and "+lower(p.m.Input.Label)+". Arrow keys move, Enter goes there.").Aria("describedby", "map-says").
+			DataSet("ms", strconv.FormatInt(p.took.Milliseconds(), 10)).OnKeyDown(p.key).OnClick(p.click).Body(app.Raw(p.svg())),
+		app.P().ID("map-says").Aria("live", "polite").Text(p.says()),
+		app.Div().Class("buttons").Body(app.Button().Type("button").Class("plain").ID("map-go").Text("Go there").OnClick(func(app.Context, app.Event) { p.goThere() })),
+		app.P().Class("help").Text(p.letters()),
+		app.Details().ID("map-table").Body(app.Summary().Text("The map as a table"), app.Raw(p.table())),
+	)
+	return app.Section().Class("sheet map").ID("map").Body(body...)
+}
+
+func (p *mapPart) choose(ctx app.Context, _ app.Event) {
+	p.second, _ = strconv.Atoi(ctx.JSSrc().Get("value").String())
+	p.of, p.m = nil, nil
+	p.work()
+}
+
+func (p *mapPart) value(row int) string { return said(p.m.Input, p.m.Values[row], p.S.system) }
+
+// says tells the cell that the cursor is on.
+func (p *mapPart) says() string {
+	text := dayWords(p.m.Days[p.day]) + ", " + lower(p.m.Input.Label) + " " + p.value(p.row) + ": " + filmWord(p.m.FilmAt(p.row, p.day))
+	if p.m.Tied[p.row][p.day] {
+		text += ", a close call"
+	}
+	if p.row == p.m.Value && p.day == p.m.Day {
+		text += ". This is your field"
+	}
+	return text + "."
+}
+
+// letters names the letters that stand on the map.
+func (p *mapPart) letters() string {
+	seen := map[table.FilmID]bool{}
+	text := "Outlined: your field. "
+	for row := range p.m.Cells {
+		for day := range p.m.Days {
+			if film := p.m.FilmAt(row, day); !seen[film] {
+				seen[film] = true
+				text += filmLetter(film) + ": " + filmWord(film) + ". "
+			}
+		}
+	}
+	return text + "Each row stands for the value above it; a week a cell."
+}
+
+func (p *mapPart) key(ctx app.Context, e app.Event) {
+	right, down := 0, 0
+	switch e.Get("key").String() {
+	case "ArrowLeft":
+		right = -1
+	case "ArrowRight":
+		right = 1
+	case "ArrowUp":
+		down = -1
+	case "ArrowDown":
+		down = 1
+	case "Home":
+		right = -p.day
+	case "End":
+		right = len(p.m.Days)
+	case "Enter":
+		p.goThere()
+		return
+	default:
+		ctx.PreventUpdate()
+		return
+	}
+	e.PreventDefault()
+	p.day = min(max(p.day+right, 0), len(p.m.Days)-1)
+	p.row = min(max(p.row+down, 0), len(p.m.Values)-1)
+}
+
+func (p *mapPart) click(ctx app.Context, e app.Event) {
+	box := ctx.JSSrc().Call("getBoundingClientRect")
+	x := (e.Get("clientX").Float() - box.Get("left").Float()) / box.Get("width").Float()
+	y := e.Get("clientY").Float() - box.Get("top").Float() - mapHead
+	p.day = min(max(int(x*float64(len(p.m.Days))), 0), len(p.m.Days)-1)
+	p.row = min(max(int(y/mapRow), 0), len(p.m.Values)-1)
+}
+
+// goThere sets the case to the cell.
+func (p *mapPart) goThere() {
+	p.m.Input.Set(&p.S.c, p.m.Values[p.row])
+	delete(p.S.typed, p.m.Input.Name)
+	delete(p.S.wrong, p.m.Input.Name)
+	p.S.goTo(&rules.TurningPoint{Input: rules.InputByName("plant_on"), At: rules.Value{Number: float64(p.m.Days[p.day])}})
+}
+
+// The plot is as wide as the page and its rows have a fixed height, so that its
+// words keep their size.
+const (
+	mapHead = 28
+	mapRow  = 56
+	mapWord = 24 // of a row, for its value
+)
+
+func (p *mapPart) svg() string {
+	w := &svg{}
+	m := p.m
+	across := func(day int) string { return percent(float64(day) / float64(len(m.Days))) }
+	w.open("svg", "class", "map-svg", "height", strconv.Itoa(mapHead+mapRow*len(m.Values)+4), "aria-hidden", "true", "focusable", "false")
+	_, last, _ := m.Days[0].Civil()
+	for day, d := range m.Days {
+		if _, month, _ := d.Civil(); month != last {
+			w.raw(`<text class="m-month" x="`, across(day), `" y="20">`, unit.MonthName(month)[:1], `</text><line class="m-tick" x1="`, across(day), `" x2="`, across(day), `" y1="24" y2="100%"/>`)
+			last = month
+		}
+	}
+	box := func(class string, row, from, to int) {
+		w.el("rect", "class", class, "x", across(from), "y", strconv.Itoa(mapHead+mapRow*row+mapWord), "width", across(to-from), "height", strconv.Itoa(mapRow-mapWord-4))
+	}
+	for row := range m.Values {
+		w.raw(`<text class="m-value" x="0" y="`, strconv.Itoa(mapHead+mapRow*row+mapWord-6), `">`, escape(p.value(row)), `</text>`)
+		for from := 0; from < len(m.Days); {
+			to := from + 1
+			for to < len(m.Days) && m.Cells[row][to] == m.Cells[row][from] {
+				to++
+			}
+			film := m.FilmAt(row, from)
+			key := "none"
+			if film != table.NoFilm {
+				key = film.Key()
+			}
+			box("m-film m-"+key, row, from, to)
+			if to-from > 2 {
+				w.raw(`<text class="m-letter m-on-`, key, `" x="`, percent(float64(from+to)/2/float64(len(m.Days))), `" y="`, strconv.Itoa(mapHead+mapRow*row+mapRow-10), `">`, filmLetter(film), `</text>`)
+			}
+			from = to
+		}
+	}
+	box("m-halo", m.Value, m.Day, m.Day+1)
+	box("m-own", m.Value, m.Day, m.Day+1)
+	box("m-cursor", p.row, p.day, p.day+1)
+	w.close("svg")
+	return w.b.String()
+}
+
+// table is the same in words: a week a line.
+func (p *mapPart) table() string {
+	t := &svg{}
+	t.raw(`<div class="scroll" tabindex="0" role="region" aria-label="The map as a table"><table><caption>Film by planting day and `, escape(lower(p.m.Input.Label)), `</caption><thead><tr><th scope="col">Week of</th>`)
+	for row := range p.m.Values {
+		t.raw(`<th scope="col">`, escape(p.value(row)), `</th>`)
+	}
+	t.raw(`</tr></thead><tbody>`)
+	for day, d := range p.m.Days {
+		t.raw(`<tr><th scope="row">`, dayWords(d), `</th>`)
+		for row := range p.m.Values {
+			t.raw(`<td>`, escape(filmWord(p.m.FilmAt(row, day))), `</td>`)
+		}
+		t.raw(`</tr>`)
+	}
+	t.raw(`</tbody></table></div>`)
+	return t.b.String()
+}

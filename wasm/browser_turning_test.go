@@ -1,0 +1,215 @@
+//go:build !js
+
+package main
+
+import (
+	"fmt"
+	"strconv"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"filmfurrow/rules/pack"
+	"filmfurrow/wasm/browsertest"
+)
+
+// The map of the decision: the grower's own case is marked, the arrow keys move
+// over it and are told to a screen reader, Enter goes there, and the table says
+// the same. A second input may be chosen; the work of 52 weeks by up to ten
+// values takes less than 200 ms of the page's time, in slices.
+func TestTheMapByKeyboard(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.Wait("the map", `document.querySelector("#map-plot") !== null`)
+	own := p.Text("#map-says")
+	assert.Contains(t, own, "This is your field")
+	assert.Contains(t, own, "20 May")
+	p.Do(`document.querySelector("#map-plot").focus()`)
+	p.Press("ArrowRight")
+	p.WaitText("#map-says", "27 May")
+	for range 8 {
+		p.Press("ArrowRight")
+	}
+	p.WaitText("#map-says", "22 July")
+	p.Press("ArrowUp")
+	p.WaitText("#map-says", "moderate")
+	says := p.Text("#map-says")
+	p.Press("ArrowLeft")
+	p.Press("ArrowRight")
+	p.WaitText("#map-says", says)
+	// The table underneath says the same as the cell.
+	cell := browsertest.Eval[string](p, `(() => {
+		const row = [...document.querySelectorAll("#map-table tbody tr")].find((r) => r.cells[0].textContent.startsWith("22 July"));
+		const column = [...document.querySelectorAll("#map-table thead th")].findIndex((h) => h.textContent === "moderate");
+		return row.cells[column].textContent;
+	})()`)
+	assert.Contains(t, says, cell)
+	p.Press("Enter")
+	p.Wait("the day in the sentence", `document.querySelector("#f-plant-on").value === "2027-07-22"`)
+	assert.Equal(t, "moderate", browsertest.Eval[string](p, `document.querySelector("#f-weeds-pressure").value`))
+	p.WaitText("#map-says", "This is your field")
+
+	p.Choose("#map-second", "8")
+	p.Wait("the map of ten values", `document.querySelectorAll("#map-plot .m-value").length === 10`)
+	took := browsertest.Eval[string](p, `document.querySelector("#map-plot").dataset.ms`)
+	ms, err := strconv.Atoi(took)
+	require.NoError(t, err)
+	t.Logf("a map of 52 × 10 took %d ms of the page's time", ms)
+	assert.Less(t, ms, 1000, "200 ms is the aim on a machine that does nothing else")
+	assert.Empty(t, p.Axe())
+	p.Wait("the end of the search", `document.querySelector("#film .change") !== null && !document.body.textContent.includes("Still trying other soils")`)
+	for _, width := range []int{820, 390, 1920} {
+		p.Resize(width, 900)
+		p.Choose("#map-second", "2") // insects: three films
+		p.Wait("the map of insects", `document.querySelectorAll("#map-plot .m-value").length === 4`)
+		onlySection(p, "#map")
+		p.Screenshot(fmt.Sprintf("map-%d", width))
+	}
+}
+
+// Films, days and fields side by side, what differs first.
+func TestSideBySideInThePage(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.Wait("two films", `document.querySelectorAll("#compare-table thead th").length === 2`)
+	first := func() string { return p.Text("#compare-table tbody") }
+	assert.Contains(t, first(), "Different")
+	assert.Contains(t, first(), "Film")
+	p.Choose("#side-2", "2")
+	p.Wait("three films", `document.querySelectorAll("#compare-table thead th").length === 3`)
+	p.Click("#compare-1")
+	p.Wait("two days", `[...document.querySelectorAll("#compare-table thead th")].map((h) => h.textContent).join().includes("June")`)
+	assert.Contains(t, first(), "Planting day wanted")
+	p.Click("#compare-2")
+	p.WaitText("#compare-table", pack.Farms[0].Title)
+	p.Choose("#side-2", "1")
+	p.WaitText("#compare-table", pack.Farms[1].Title)
+	assert.Contains(t, first(), "Crop")
+	assert.Empty(t, p.Axe())
+	onlySection(p, "#compare")
+	p.Screenshot("compare")
+}
+
+// The workshop by keyboard, clicker and touch: a whole farm from its sentence to
+// its lesson, forward and back; counts that were typed come back as bars; turning
+// the farm's input changes the answer live; Escape leaves. It needs no network,
+// and everything is large: no letter on the screen is smaller than 2.2 % of its
+// width, and nothing has to be scrolled.
+func TestTheWorkshop(t *testing.T) {
+	for _, size := range [][2]int{{1920, 1080}, {1024, 768}} {
+		t.Run(fmt.Sprint(size[0]), func(t *testing.T) {
+			b := browsertest.Open(t)
+			p := b.Tab(browsertest.Tab{Path: "/workshop", Width: size[0], Height: size[1]})
+			p.WaitOffline()
+			b.Stop()
+			heading := func(text string) { t.Helper(); p.WaitText("#main h2", text) }
+			for i := range pack.Farms {
+				f := &pack.Farms[i]
+				heading(f.Title)
+				fits(t, p, f.ID+" meet")
+				if i == 0 {
+					p.Screenshot(fmt.Sprintf("workshop-%d-meet", size[0]))
+				}
+				p.Press([]string{"Space", "PageDown", "ArrowRight"}[i%3])
+				p.Wait("the ballots", `document.querySelectorAll(".room-votes input").length > 1`)
+				fits(t, p, f.ID+" guess")
+				if i == 1 {
+					p.Type("#vote-0", "7")
+					p.Type("#vote-2", "12")
+					p.Screenshot(fmt.Sprintf("workshop-%d-guess", size[0]))
+				}
+				p.Press("PageDown")
+				p.Wait("the answer", `document.querySelector("#room-answer") !== null`)
+				fits(t, p, f.ID+" answer")
+				if i == 1 {
+					assert.Equal(t, 2, browsertest.Eval[int](p, `document.querySelectorAll(".room-bars progress").length`))
+					p.Screenshot(fmt.Sprintf("workshop-%d-answer", size[0]))
+				}
+				answer := p.Text("#room-answer")
+				for n := 0; ; n++ {
+					require.Less(t, n, 20)
+					p.Press("PageDown")
+					p.Wait("the next step", fmt.Sprintf(`document.querySelector("#room-step").textContent.startsWith("%d ")`, 4+n))
+					fits(t, p, fmt.Sprintf("%s step %d", f.ID, 4+n))
+					if i == 1 && n == 0 {
+						p.Screenshot(fmt.Sprintf("workshop-%d-factor", size[0]))
+					}
+					if p.Text("#main h2") == "Turn one thing" {
+						break
+					}
+				}
+				if i == 0 { // back and forth
+					step := p.Text("#room-step")
+					p.Press("PageUp")
+					p.Wait("a step back", fmt.Sprintf(`document.querySelector("#room-step").textContent !== %q`, step))
+					p.Press("Shift+Space")
+					p.Press("ArrowRight")
+					p.Press("Space")
+					p.WaitText("#room-step", step)
+				}
+				assert.Contains(t, p.Text("#room-now"), "Still: "+answer)
+				p.Click("#room-turn")
+				p.WaitText("#room-now", "Now: ")
+				fits(t, p, f.ID+" turn")
+				if i == 1 {
+					p.Screenshot(fmt.Sprintf("workshop-%d-turn", size[0]))
+				}
+				p.Click("#room-next")
+				p.WaitText(".room-lesson", f.Lesson)
+				fits(t, p, f.ID+" lesson")
+				if i == 1 {
+					p.Screenshot(fmt.Sprintf("workshop-%d-lesson", size[0]))
+				}
+				if i+1 < len(pack.Farms) {
+					p.Do(`document.activeElement.blur()`)
+					p.Press("Space")
+				}
+			}
+			for q := range 7 { // every question of a farm may be asked
+				p.Choose("#room-question", strconv.Itoa(q))
+				p.Wait("the ballots", `document.querySelectorAll(".room-votes input").length > 1`)
+				fits(t, p, fmt.Sprintf("question %d", q))
+			}
+			p.Screenshot(fmt.Sprintf("workshop-%d-question", size[0]))
+			assert.Empty(t, p.Axe())
+			p.Press("Escape")
+			p.Wait("the page", `document.querySelector("#f-crop") !== null`)
+		})
+	}
+}
+
+// onlySection leaves one section of the page to be looked at.
+func onlySection(p *browsertest.Page, section string) {
+	p.Do(fmt.Sprintf(`(() => {
+		const kept = document.querySelector(%q);
+		for (const el of document.querySelectorAll("main > *, .doing > *")) if (!el.contains(kept)) el.hidden = true;
+	})()`, section))
+}
+
+// fits holds that letters are large and nothing is cut off or to be scrolled.
+func fits(t *testing.T, p *browsertest.Page, what string) {
+	t.Helper()
+	small := browsertest.Eval[[]string](p, `[...document.querySelectorAll(".room *")].filter((el) => el.checkVisibility() && !el.closest(".for-readers") && [...el.childNodes].some((n) => n.nodeType === 3 && n.textContent.trim()))
+		.filter((el) => parseFloat(getComputedStyle(el).fontSize) < innerWidth * 0.0219).map((el) => el.tagName + "." + el.className + " " + getComputedStyle(el).fontSize)`)
+	assert.Empty(t, small, what)
+	over := browsertest.Eval[int](p, `Math.max(document.scrollingElement.scrollHeight - innerHeight, document.scrollingElement.scrollWidth - innerWidth)`)
+	assert.LessOrEqual(t, over, 0, "%s has to be scrolled", what)
+}
+
+// What is open is spread out, with a way to find it out.
+func TestWhatIsOpenIsSpreadOut(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.Do(`document.querySelectorAll("details").forEach((d) => d.open = true)`)
+	p.Choose("#f-weeds-nutsedge", "")
+	p.Wait("the spread", `document.querySelector("#worth-knowing:not([hidden])")?.textContent.includes("Nutsedge")`)
+	text := p.Text("#worth-knowing")
+	assert.Contains(t, text, "purple: do not lay film here")
+	assert.Contains(t, text, "How to find out")
+	assert.Equal(t, 1, browsertest.Eval[int](p, `document.querySelectorAll("#worth-knowing .weed-key svg").length`))
+	p.Do(`document.querySelectorAll("#worth-knowing details").forEach((d) => d.open = true)`)
+	assert.Empty(t, p.Axe())
+	onlySection(p, "#worth-knowing")
+	p.Screenshot("open")
+}
