@@ -1,8 +1,6 @@
 package rules
 
 import (
-	"strings"
-
 	"filmfurrow/rules/model/heat"
 	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
@@ -155,24 +153,38 @@ func (w *DoubtWork) Doubts() []Doubt {
 	return list
 }
 
+// yearTrials are the trials of years, the first three; the rest are bands.
+const yearTrials = 3
+
+// Years counts of ten years those with the answer: a cool and a warm one each
+// come about one year in ten.
+func (d *Doubt) Years() (years int) {
+	for i, share := range [yearTrials]int{1, 8, 1} {
+		if i < len(d.Trials) && d.Trials[i].Option == d.Own {
+			years += share
+		}
+	}
+	return years
+}
+
 // Says puts the doubt in one sentence.
 func (d *Doubt) Says() unit.Phrase {
+	says := func(o Option) unit.Phrase {
+		if o == NoOption {
+			return unit.Say("nothing fits")
+		}
+		return d.Question.Says(o)
+	}
+	own := says(d.Own)
+	text, values := capital(own.Text)+" in about {} of 10 years", append(own.Quantities, unit.Of(d.Years()))
 	if d.Holds == len(d.Trials) {
-		return unit.Say("The same in a cool, a usual and a warm year, and at both ends of what was published on films and floors.")
+		text += ", and at both ends of what was published on films and soil temperatures"
 	}
-	var parts []string
-	var values []unit.Quantity
 	for _, t := range d.Trials {
-		if t.Option == d.Own {
-			continue
+		if t.Option != d.Own {
+			other := says(t.Option)
+			text, values = text+"; "+t.What+", "+lower(other.Text), append(values, other.Quantities...)
 		}
-		says := unit.Say("nothing fits")
-		if t.Option != NoOption {
-			says = d.Question.Says(t.Option)
-		}
-		parts = append(parts, t.What+", "+says.Text)
-		values = append(values, says.Quantities...)
 	}
-	counts := []unit.Quantity{unit.Of(d.Holds), unit.Of(len(d.Trials))}
-	return unit.Phrase{Text: "It holds in {} of {} trials; " + strings.Join(parts, "; ") + ".", Quantities: append(counts, values...)}
+	return unit.Phrase{Text: text + ".", Quantities: values}
 }

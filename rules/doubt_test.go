@@ -32,6 +32,14 @@ func TestDoubtTriesYearsFilmsAndFloors(t *testing.T) {
 				}
 			}
 			assert.Equal(t, holds, d.Holds)
+			years := map[string]int{"in a cool year": 1, "in a usual year": 8, "in a warm year": 1}
+			want := 0
+			for _, trial := range d.Trials {
+				if trial.Option == d.Own {
+					want += years[trial.What]
+				}
+			}
+			assert.Equal(t, want, d.Years())
 			phrase := d.Says()
 			assert.True(t, phrase.Complete(), phrase.Text)
 			t.Logf("%s %s: %s", id, d.Question, phrase.In(unit.US))
