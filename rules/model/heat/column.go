@@ -3,72 +3,71 @@ package heat
 // column is the state of one strip of ground under one cover.
 type column struct {
 	temperature [maxNodes]float64 // °C
-	beta        [maxNodes]float64
-	ice         [maxNodes]float64 // latent heat already given off, W/m² over a step
-	frozen      bool              // any ice at all
+	// The elimination of one step: T[i] = alpha·T[i−1] + beta[i]. Only frozen
+	// ground has an alpha of its own.
+	alpha, beta [maxNodes]float64
+	next        [maxNodes]float64 // the step's new temperatures; of frozen ground, its last guess
+	frozen      bool              // any node below 0 °C
 	flux        float64           // heat into the ground at the end of the last step, W/m²
 	film        float64           // film temperature, °C
 	stored      float64           // sum of the fluxes that entered, J/m² (for the books)
 }
 
-// below eliminates the nodes under the surface from the bottom up, so that the
-// surface node alone remains: surface·T0 − rest = θ·G(T0).
-func (c *column) below(g *grid) (rest float64) {
-	t, explicit := &c.temperature, 1-g.theta
-	last := g.nodes - 1
-	// Heat that flows into node i from above, at the old temperatures.
-	up := g.link[last-1] * (t[last-1] - t[last])
-	c.beta[last] = (g.storage[last]*t[last] + explicit*up) * g.pivot[last]
-	for i := last - 1; i > 0; i-- {
-		above := g.link[i-1] * (t[i-1] - t[i])
-		known := g.storage[i]*t[i] + explicit*(above-up) + g.theta*g.link[i]*c.beta[i+1]
-		c.beta[i] = known * g.pivot[i]
-		up = above
-	}
-	return g.storage[0]*t[0] + explicit*(c.flux-up) + g.theta*g.link[0]*c.beta[1]
-}
+// surface closes a step: from surface·T0 − rest = θ·G(T0), whose coefficient
+// and rest it is given, it finds the surface temperature T0 and the flux G.
+type surface func(coefficient, rest float64) (t, flux float64)
 
-// settle takes the new surface temperature and flux and fills in the nodes
-// below.
-func (c *column) settle(g *grid, surface, flux float64) {
+// advance takes the column one step on.
+func (c *column) advance(g *grid, top surface) {
+	flux, done := 0.0, false
+	if !c.frozen {
+		var t float64
+		t, flux = top(g.surface, c.below(g))
+		done = c.settle(g, t)
+	}
+	if !done {
+		flux = c.advanceFrozen(g, top)
+	}
 	c.stored += g.step * (g.theta*flux + (1-g.theta)*c.flux)
 	c.flux = flux
-	t := &c.temperature
-	t[0] = surface
-	coldest := surface
-	for i := 1; i < g.nodes; i++ {
-		t[i] = g.alpha[i]*t[i-1] + c.beta[i]
-		coldest = min(coldest, t[i])
-	}
-	if coldest < 0 || c.frozen {
-		c.freeze(g)
-	}
 }
 
-// freeze holds a node at 0 °C while its water freezes or thaws: what would cool
-// it below (or warm it above) 0 °C goes into ice first.
-func (c *column) freeze(g *grid) {
-	c.frozen = false
-	for i := range g.nodes {
-		excess := g.storage[i] * c.temperature[i] // against 0 °C; negative freezes
-		switch {
-		case excess < 0 && c.ice[i] < g.latent[i]:
-			turn := min(-excess, g.latent[i]-c.ice[i])
-			c.ice[i] += turn
-			c.temperature[i] += turn / g.storage[i]
-		case excess > 0 && c.ice[i] > 0:
-			turn := min(excess, c.ice[i])
-			c.ice[i] -= turn
-			c.temperature[i] -= turn / g.storage[i]
-		}
-		c.frozen = c.frozen || c.ice[i] > 0
+// below eliminates the nodes under the surface from the bottom up, so that the
+// surface node alone remains.
+func (c *column) below(g *grid) (rest float64) {
+	t, b := &c.temperature, &c.beta
+	last := g.nodes - 1
+	b[last] = g.fromAbove[last]*t[last-1] + g.own[last]*t[last]
+	for i := last - 1; i > 0; i-- {
+		b[i] = g.fromAbove[i]*t[i-1] + g.own[i]*t[i] + g.fromBelow[i]*t[i+1] + g.rises[i]*b[i+1]
 	}
+	explicit := 1 - g.theta
+	return g.storage[0]*t[0] + explicit*(c.flux-g.link[0]*(t[0]-t[1])) + g.theta*g.link[0]*b[1]
+}
+
+// settle takes the new surface temperature and fills in the nodes below. If any
+// falls below 0 °C it takes nothing and reports false: the step freezes.
+func (c *column) settle(g *grid, surface float64) bool {
+	n := &c.next
+	n[0] = surface
+	coldest := surface
+	for i := 1; i < g.nodes; i++ {
+		n[i] = g.alpha[i]*n[i-1] + c.beta[i]
+		if n[i] < coldest {
+			coldest = n[i]
+		}
+	}
+	if coldest < 0 {
+		return false
+	}
+	copy(c.temperature[:g.nodes], n[:g.nodes])
+	return true
 }
 
 // content gives the heat held above 0 °C liquid, J/m².
 func (c *column) content(g *grid) (sum float64) {
 	for i := range g.nodes {
-		sum += g.step * (g.storage[i]*c.temperature[i] - c.ice[i])
+		sum += g.step * g.heat(i, c.temperature[i])
 	}
 	return sum
 }

@@ -9,9 +9,9 @@
 //   - The smooth year of package weather and the sun of package sky drive the
 //     hours of each day (forcing.go).
 //   - Heat flows down through a bed and the ground below by an implicit scheme
-//     on fifteen uneven nodes with half-hour steps, with freezing and thawing
-//     (soil.go, grid.go, column.go; numerics_test.go sets it against exact
-//     solutions).
+//     on two dozen uneven nodes with half-hour steps, with freezing and thawing
+//     (soil.go, grid.go, column.go, freeze.go; numerics_test.go sets it against
+//     exact solutions).
 //   - At the top the energy balance of bare ground, or of ground, still air and
 //     film together, is solved by Newton at each step (surface.go, film.go).
 //   - Bare ground is the physics. A film's effect is the published one at its

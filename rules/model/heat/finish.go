@@ -88,10 +88,10 @@ func (r *Runner) effect(f Film, depth, first, last int) (e [3]float64) {
 
 // A probe's gap to the curve is part the place, which stays, and part the
 // weather, which fades. At the fitting stations of the soil test the lasting
-// part is 0.46 of the errors' variance, and a daily error keeps half of itself
+// part is 0.47 of the errors' variance, and a daily error keeps half of itself
 // after a week.
 const (
-	placeShare  = 0.46
+	placeShare  = 0.47
 	fadeDays    = 10.0
 	doubtBeyond = 8.0 // K: some three and a half times the model's error
 )

@@ -1,12 +1,15 @@
 package heat
 
 // maxNodes bounds the grid so that a column is a plain value without slices.
-const maxNodes = 48
+const maxNodes = 52
 
 // nodeDepths are the standard depths in m. The two depths that growers measure,
 // 5 and 10 cm, are nodes; spacing widens downwards with the damping of the
-// daily wave, and the last node lies below the reach of the seasons.
-var nodeDepths = [...]float64{0, 0.0125, 0.025, 0.05, 0.075, 0.10, 0.14, 0.20, 0.28, 0.40, 0.60, 0.90, 1.4, 2.2, 3.4}
+// daily wave, but stays near a fifth of the depth as far as the ground may
+// freeze, since a freezing front is only as sharp as the nodes are close. The
+// last node lies below the reach of the seasons.
+var nodeDepths = [...]float64{0, 0.0125, 0.025, 0.05, 0.075, 0.10, 0.13, 0.17, 0.22, 0.27, 0.33, 0.40, 0.48,
+	0.57, 0.68, 0.80, 0.94, 1.10, 1.28, 1.5, 1.8, 2.2, 2.8, 3.6}
 
 // layer is a stretch of ground with one conductivity (W/m/K), heat capacity
 // (J/m³/K) and water share.
@@ -21,45 +24,45 @@ type layer struct {
 // spacing. The step is the θ-method: θ = ½ is Crank-Nicolson, θ = 1 backward
 // Euler.
 type grid struct {
-	nodes     int
-	step      float64 // s
-	theta     float64
-	depth     [maxNodes]float64
-	storage   [maxNodes]float64 // C·V/dt, W/m²/K
-	link      [maxNodes]float64 // conductance to the next node below, W/m²/K
-	pivot     [maxNodes]float64 // 1 / (diagonal after elimination from below)
-	alpha     [maxNodes]float64 // T[i] = alpha·T[i−1] + beta[i]
-	surface   float64           // coefficient of the surface node after elimination
-	latent    [maxNodes]float64 // heat to freeze the node's water, over dt, W/m²
-	five, ten int               // nodes at 5 and 10 cm
-	loose     layer
+	nodes   int
+	step    float64 // s
+	theta   float64
+	depth   [maxNodes]float64
+	storage [maxNodes]float64 // C·V/dt, W/m²/K
+	link    [maxNodes]float64 // conductance to the next node below, W/m²/K
+	// The elimination from below of thawed ground, T[i] = alpha·T[i−1] + beta[i].
+	// Old temperatures above, at and below a node, and the beta below it, enter
+	// its beta by four coefficients.
+	alpha                            [maxNodes]float64
+	fromAbove, own, fromBelow, rises [maxNodes]float64
+	surface                          float64           // coefficient of the surface node after elimination
+	latent                           [maxNodes]float64 // heat to freeze what can freeze in the node, over dt, W/m²
+	half                             float64           // K below 0 °C at which half of that is frozen
+	five, ten                        int               // nodes at 5 and 10 cm
+	loose                            layer
 }
 
 // newGrid lays the depths over two layers that meet at a boundary: the bed and
 // the ground below it.
 func newGrid(depths []float64, top, below layer, boundary, step, theta float64) grid {
-	g := grid{nodes: len(depths), step: step, theta: theta, loose: top}
+	g := grid{nodes: len(depths), step: step, theta: theta, half: halfFrozen, loose: top}
 	copy(g.depth[:], depths)
-	at := func(z float64) layer {
-		if z < boundary {
-			return top
-		}
-		return below
+	// over adds up a property over a stretch that may lie in both layers.
+	over := func(from, to float64, property func(layer) float64) float64 {
+		split := min(max(boundary, from), to)
+		return property(top)*(split-from) + property(below)*(to-split)
 	}
 	for i, z := range depths {
-		var thickness float64
+		from, to := z, z
 		if i > 0 {
-			thickness += (z - depths[i-1]) / 2
+			from = (depths[i-1] + z) / 2
 		}
 		if i < len(depths)-1 {
-			gap := depths[i+1] - z
-			thickness += gap / 2
-			g.link[i] = at(z+gap/2).conductivity / gap
+			to = (z + depths[i+1]) / 2
+			g.link[i] = 1 / over(z, depths[i+1], func(l layer) float64 { return 1 / l.conductivity })
 		}
-		g.storage[i] = at(z).capacity * thickness / step
-		// Part of the water stays liquid in fine pores well below 0 °C.
-		const freezing, freezable = 3.34e8, 0.7
-		g.latent[i] = at(z).water * freezable * freezing * thickness / step
+		g.storage[i] = over(from, to, func(l layer) float64 { return l.capacity }) / step
+		g.latent[i] = over(from, to, func(l layer) float64 { return l.water * freezable * heatOfFusion }) / step
 		if z == 0.05 {
 			g.five = i
 		}
@@ -67,14 +70,14 @@ func newGrid(depths []float64, top, below layer, boundary, step, theta float64) 
 			g.ten = i
 		}
 	}
-	last := g.nodes - 1
-	for i := last; i > 0; i-- {
-		diagonal := g.storage[i] + theta*g.link[i-1]
-		if i < last {
-			diagonal += theta * g.link[i] * (1 - g.alpha[i+1])
-		}
-		g.pivot[i] = 1 / diagonal
-		g.alpha[i] = theta * g.link[i-1] * g.pivot[i]
+	explicit := 1 - theta
+	for i := g.nodes - 1; i > 0; i-- {
+		up, down := g.link[i-1], g.link[i] // the last node has no link down
+		pivot := 1 / (g.storage[i] + theta*up + theta*down*(1-g.alpha[i+1]))
+		g.alpha[i] = theta * up * pivot
+		g.fromAbove[i], g.fromBelow[i] = explicit*up*pivot, explicit*down*pivot
+		g.own[i] = (g.storage[i] - explicit*(up+down)) * pivot
+		g.rises[i] = theta * down * pivot
 	}
 	g.surface = g.storage[0] + theta*g.link[0]*(1-g.alpha[1])
 	return g

@@ -58,8 +58,8 @@ func (r *Runner) between(f, other Film, depth int, pick func(*Track) *[MaxDays]u
 // that bare ground evaporates what its supply allows, and only where no leaf
 // covers it, was settled after a fixed resistance had missed rows 1.10, 1.11 and
 // 1.32, and the climate's dryness was halved after the first New Hampshire row. A row outside its range
-// is named in disagrees with what we make of it: the test fails when a row moves
-// in or out unnoticed. Rows from memory are printed and never asserted.
+// is named in disagrees with what we make of it, and by how much: the test fails
+// when a row moves unnoticed, since the page tells its reader the same figures. Rows from memory are printed and never asserted.
 func TestPublishedWarming(t *testing.T) {
 	crop := func(in Input, planted unit.Date, full unit.Days, most float64) Input {
 		in.Canopy = Canopy{planted, full, most}
@@ -85,30 +85,31 @@ func TestPublishedWarming(t *testing.T) {
 		low, high  float64 // K
 		calibrated bool
 		memory     bool
+		by         float64 // K outside, as the page's limits say
 		disagrees  string
 	}{
-		{"1.1", "black, New England spring: +3 to +5 °F", reference, Black, 0, mean, day(4, 15), day(6, 1), 1.67, 2.78, true, false, ""},
-		{"1.2", "clear, same: +8 to +14 °F", reference, Clear, 0, mean, day(4, 15), day(6, 1), 4.44, 7.78, true, false, ""},
-		{"1.3", "white-on-black, same: −2 °F (printed without a range; half a degree F each way)", reference, WhiteOnBlack, 0, mean, day(4, 15), day(6, 1), -1.39, -0.83, true, false, ""},
-		{"1.5", "infrared-transmitting, same: +4 to +6 °F", reference, InfraredTransmitting, 0, mean, day(4, 15), day(6, 1), 2.22, 3.33, true, false, ""},
-		{"1.1", "black, another New England place", hampshire, Black, 0, mean, day(4, 15), day(6, 1), 1.67, 2.78, false, false, "a valley with wide temperature ranges, which we take for a drier climate"},
-		{"1.2", "clear, another New England place", hampshire, Clear, 0, mean, day(4, 15), day(6, 1), 4.44, 7.78, false, false, ""},
-		{"1.3", "white-on-black, another New England place", hampshire, WhiteOnBlack, 0, mean, day(4, 15), day(6, 1), -1.39, -0.83, false, false, "as above"},
-		{"1.5", "infrared-transmitting, another New England place", hampshire, InfraredTransmitting, 0, mean, day(4, 15), day(6, 1), 2.22, 3.33, false, false, ""},
-		{"1.4", "silver-on-black, New England: −2 °F", reference, SilverOnBlack, 0, mean, day(4, 15), day(6, 1), -1.39, -0.83, false, false, "sources disagree on silver (1.14 and 1.17 find it warm); we show the middle and the whole range"},
-		{"1.6", "black, Pennsylvania: up to +5 °F at 2 in", pennsylvania, Black, 0, high, day(5, 1), day(6, 1), 0, 2.78, false, false, "we compare daily highests; the text does not say the hour"},
-		{"1.6", "black, same: up to +3 °F at 4 in", pennsylvania, Black, 1, high, day(5, 1), day(6, 1), 0, 1.67, false, false, "as above"},
-		{"1.7", "clear, daytime, 2 in: +8 to +14 °F", pennsylvania, Clear, 0, high, day(5, 1), day(6, 1), 4.44, 7.78, false, true, ""},
-		{"1.7", "clear, daytime, 4 in: +6 to +9 °F", pennsylvania, Clear, 1, high, day(5, 1), day(6, 1), 3.33, 5, false, true, ""},
-		{"1.8", "white, daytime, 4 in: −0.7 °F", pennsylvania, WhiteOnBlack, 1, high, day(5, 1), day(6, 1), -0.7, -0.1, false, true, ""},
-		{"1.10", "black, Puerto Rico, February planting, 2 in: +1 °F", puertoRico, Black, 0, mean, day(2, 5), day(4, 30), 0.28, 0.83, false, false, "we run the default 2 m/s of wind in a trade-wind climate, and the trial's crop and bed are not known"},
-		{"1.10", "black, same, 4 in: +1 °F", puertoRico, Black, 1, mean, day(2, 5), day(4, 30), 0.28, 0.83, false, false, "as above"},
-		{"1.11", "black, Virginia farms, tomato: +1 to +2 °C", virginia, Black, 0, mean, day(5, 5), day(8, 1), 1, 2, false, false, ""},
-		{"1.11", "black, same, at 4 in (the abstract gives no depth)", virginia, Black, 1, mean, day(5, 5), day(8, 1), 1, 2, false, false, "short if the trial read at 4 in"},
-		{"1.12", "paper, same, afternoon: slightly below bare", virginia, Paper, 0, high, day(5, 5), day(8, 1), -2, 0, false, false, ""},
-		{"1.14", "black, tomato, 2010, site not seen: +3 to +6 °C", virginia, Black, 0, mean, day(5, 5), day(6, 1), 3, 6, false, false, "site not seen; warmer than rows 1.1 and 1.11 allow"},
-		{"1.14", "clear, same", virginia, Clear, 0, mean, day(5, 5), day(6, 1), 3, 6, false, false, ""},
-		{"1.18", "black, Georgia, midday: up to +4 °C over bare", georgia, Black, 0, high, day(3, 20), day(6, 10), 0, 4, false, false, ""},
+		{"1.1", "black, New England spring: +3 to +5 °F", reference, Black, 0, mean, day(4, 15), day(6, 1), 1.67, 2.78, true, false, 0, ""},
+		{"1.2", "clear, same: +8 to +14 °F", reference, Clear, 0, mean, day(4, 15), day(6, 1), 4.44, 7.78, true, false, 0, ""},
+		{"1.3", "white-on-black, same: −2 °F (printed without a range; half a degree F each way)", reference, WhiteOnBlack, 0, mean, day(4, 15), day(6, 1), -1.39, -0.83, true, false, 0, ""},
+		{"1.5", "infrared-transmitting, same: +4 to +6 °F", reference, InfraredTransmitting, 0, mean, day(4, 15), day(6, 1), 2.22, 3.33, true, false, 0, ""},
+		{"1.1", "black, another New England place", hampshire, Black, 0, mean, day(4, 15), day(6, 1), 1.67, 2.78, false, false, 0.05, "a valley with wide temperature ranges, which we take for a drier climate"},
+		{"1.2", "clear, another New England place", hampshire, Clear, 0, mean, day(4, 15), day(6, 1), 4.44, 7.78, false, false, 0, ""},
+		{"1.3", "white-on-black, another New England place", hampshire, WhiteOnBlack, 0, mean, day(4, 15), day(6, 1), -1.39, -0.83, false, false, 0.49, "as above"},
+		{"1.5", "infrared-transmitting, another New England place", hampshire, InfraredTransmitting, 0, mean, day(4, 15), day(6, 1), 2.22, 3.33, false, false, 0, ""},
+		{"1.4", "silver-on-black, New England: −2 °F", reference, SilverOnBlack, 0, mean, day(4, 15), day(6, 1), -1.39, -0.83, false, false, 0.83, "sources disagree on silver (1.14 and 1.17 find it warm); we show the middle and the whole range"},
+		{"1.6", "black, Pennsylvania: up to +5 °F at 2 in", pennsylvania, Black, 0, high, day(5, 1), day(6, 1), 0, 2.78, false, false, 0.36, "we compare daily highests; the text does not say the hour"},
+		{"1.6", "black, same: up to +3 °F at 4 in", pennsylvania, Black, 1, high, day(5, 1), day(6, 1), 0, 1.67, false, false, 0.16, "as above"},
+		{"1.7", "clear, daytime, 2 in: +8 to +14 °F", pennsylvania, Clear, 0, high, day(5, 1), day(6, 1), 4.44, 7.78, false, true, 0, ""},
+		{"1.7", "clear, daytime, 4 in: +6 to +9 °F", pennsylvania, Clear, 1, high, day(5, 1), day(6, 1), 3.33, 5, false, true, 0, ""},
+		{"1.8", "white, daytime, 4 in: −0.7 °F", pennsylvania, WhiteOnBlack, 1, high, day(5, 1), day(6, 1), -0.7, -0.1, false, true, 0, ""},
+		{"1.10", "black, Puerto Rico, February planting, 2 in: +1 °F", puertoRico, Black, 0, mean, day(2, 5), day(4, 30), 0.28, 0.83, false, false, 1.27, "we run the default 2 m/s of wind in a trade-wind climate, and the trial's crop and bed are not known"},
+		{"1.10", "black, same, 4 in: +1 °F", puertoRico, Black, 1, mean, day(2, 5), day(4, 30), 0.28, 0.83, false, false, 0.44, "as above"},
+		{"1.11", "black, Virginia farms, tomato: +1 to +2 °C", virginia, Black, 0, mean, day(5, 5), day(8, 1), 1, 2, false, false, 0, ""},
+		{"1.11", "black, same, at 4 in (the abstract gives no depth)", virginia, Black, 1, mean, day(5, 5), day(8, 1), 1, 2, false, false, 0.11, "short if the trial read at 4 in"},
+		{"1.12", "paper, same, afternoon: slightly below bare", virginia, Paper, 0, high, day(5, 5), day(8, 1), -2, 0, false, false, 0, ""},
+		{"1.14", "black, tomato, 2010, site not seen: +3 to +6 °C", virginia, Black, 0, mean, day(5, 5), day(6, 1), 3, 6, false, false, 0.33, "site not seen; warmer than rows 1.1 and 1.11 allow"},
+		{"1.14", "clear, same", virginia, Clear, 0, mean, day(5, 5), day(6, 1), 3, 6, false, false, 0, ""},
+		{"1.18", "black, Georgia, midday: up to +4 °C over bare", georgia, Black, 0, high, day(3, 20), day(6, 10), 0, 4, false, false, 0, ""},
 	} {
 		carried, pure := row.run.between(row.film, Bare, row.depth, row.pick, row.from, row.to)
 		miss := math.Max(0, math.Max(row.low-carried, carried-row.high))
@@ -127,6 +128,7 @@ func TestPublishedWarming(t *testing.T) {
 		t.Logf("%-4s %-62s theirs %+.2f to %+.2f, ours %+.2f (pure physics %+.2f) K: %s. %s", row.id, row.what, row.low, row.high, carried, pure, verdict, note)
 		if !row.memory {
 			assert.Equal(t, row.disagrees == "", inside, "%s %s: ours %.2f", row.id, row.what, carried)
+			assert.InDelta(t, row.by, miss, 0.01, "%s %s: say so in warmthLimits of package rules too", row.id, row.what)
 		}
 	}
 }
@@ -195,14 +197,16 @@ func TestGeorgiaRootZone(t *testing.T) {
 	assert.InDelta(t, 29, at(r, Black, day(6, 10)), 4)
 	assert.InDelta(t, 32, at(a, Black, day(8, 10)), 4)
 	assert.InDelta(t, 24, at(a, Black, day(10, 20)), 4)
-	assert.GreaterOrEqual(t, inside, all/2)
+	assert.Equal(t, 30, all)
+	assert.Equal(t, 20, inside, "say so in warmthLimits of package rules too")
 }
 
 // Warmer bare ground, smaller effect (row 1.32; HortTechnology 25(2):162, 2015,
 // Ontario, four months: negative correlation for clear, black and
 // white-on-black). On open ground ours is negative for black and white; for
-// clear it is not, and a growing crop cools bare ground and film together, so
-// that it turns positive for black: two disagreements, printed.
+// clear it is not, and a growing crop, which cools bare ground and film together,
+// leaves nothing of it under black: two disagreements, printed. The next test
+// looks for their cause.
 func TestEffectFallsAsBareGroundWarms(t *testing.T) {
 	in := Usual(places["Ontario"], unit.On(2027, 5, 25), 125)
 	open := run(t, in)
@@ -217,11 +221,43 @@ func TestEffectFallsAsBareGroundWarms(t *testing.T) {
 	}
 }
 
-func correlation(r *Runner, f Film) float64 {
+// What a usual year lacks is rain: open ground dries and warms between two
+// rains, and film then gains less on it. Here the skin of the same Ontario ground
+// goes from wet to crusted (27 to 1,480 s/m) every eight days, and the physics
+// gives all three films the published sign; with the skin held still it does not.
+// So the disagreement is of a smooth year, not of the film. The carried effect
+// smooths a week and so keeps its sign under clear film even then.
+func TestRainTurnsTheSign(t *testing.T) {
+	in := Usual(places["Ontario"], unit.On(2027, 5, 25), 125)
+	season := func(swing float64) *Runner {
+		r, err := NewRunner(in)
+		assert.NoError(t, err)
+		for !r.done {
+			if r.day >= 0 {
+				since := float64(r.day%8) - 3.5 // days about the middle between two rains
+				r.resistance = 200 * math.Exp(swing*since/3.5)
+			}
+			r.Step(1)
+		}
+		return r
+	}
+	still, rainy := season(0), season(2)
+	for _, f := range []Film{Clear, Black, WhiteOnBlack} {
+		before, after := correlate(&still.pure, f), correlate(&rainy.pure, f)
+		t.Logf("1.32 %s, physics alone: correlation %+.2f with a still skin, %+.2f with one that dries between rains (theirs negative)", f, before, after)
+		assert.Less(t, after, -0.1, "%s", f)
+		assert.Less(t, after, before, "%s", f)
+	}
+	assert.Positive(t, correlate(&still.pure, Clear))
+}
+
+func correlation(r *Runner, f Film) float64 { return correlate(&r.season.Soil, f) }
+
+func correlate(soil *[Films][Depths]Track, f Film) float64 {
 	var n, x, y, xx, yy, xy float64
-	for d := 7; d < r.season.Days; d++ {
-		b := float64(r.season.Soil[Bare][0].Mean[d])
-		e := float64(r.season.Soil[f][0].Mean[d]) - b
+	for d := 7; d < 125; d++ {
+		b := float64(soil[Bare][0].Mean[d])
+		e := float64(soil[f][0].Mean[d]) - b
 		n++
 		x, y, xx, yy, xy = x+b, y+e, xx+b*b, yy+e*e, xy+b*e
 	}
@@ -249,15 +285,13 @@ func TestHourOfExtremes(t *testing.T) {
 		var hour [2][2]float64
 		extreme := [2][2]float64{{99, -99}, {99, -99}}
 		for k := range hours {
-			rest := c.below(&r.ground)
-			if f == Bare {
-				s, flux := r.open.balance(&hours[k], r.ground.surface, rest, r.ground.theta, c.temperature[0])
-				c.settle(&r.ground, s, flux)
-			} else {
-				film, s, flux := v.balance(&hours[k], r.ground.surface, rest, r.ground.theta, c.film, c.temperature[0])
-				c.film = film
-				c.settle(&r.ground, s, flux)
-			}
+			c.advance(&r.ground, func(coefficient, rest float64) (t, flux float64) {
+				if f == Bare {
+					return r.open.balance(&hours[k], coefficient, rest, r.ground.theta, c.temperature[0])
+				}
+				c.film, t, flux = v.balance(&hours[k], coefficient, rest, r.ground.theta, c.film, c.temperature[0])
+				return t, flux
+			})
 			now := float64(k+1) * 24 / float64(r.steps)
 			for i, node := range []int{r.ground.ten, 6} {
 				v := c.temperature[node]

@@ -252,9 +252,9 @@ func (r *Runner) runOpen(hours []hour) {
 	tally.reset()
 	r.evaporated = 0
 	for k := range hours {
-		rest := c.below(g)
-		t, flux := r.open.balance(&hours[k], g.surface, rest, g.theta, c.temperature[0])
-		c.settle(g, t, flux)
+		c.advance(g, func(coefficient, rest float64) (t, flux float64) {
+			return r.open.balance(&hours[k], coefficient, rest, g.theta, c.temperature[0])
+		})
 		tally.add(c, g)
 		r.evaporated += r.open.latent * g.step / latentHeat
 	}
@@ -268,10 +268,10 @@ func (r *Runner) runCovered(f Film, v *cover, hours []hour) {
 	var tally dayTally
 	tally.reset()
 	for k := range hours {
-		rest := c.below(g)
-		film, soil, flux := v.balance(&hours[k], g.surface, rest, g.theta, c.film, c.temperature[0])
-		c.film = film
-		c.settle(g, soil, flux)
+		c.advance(g, func(coefficient, rest float64) (t, flux float64) {
+			c.film, t, flux = v.balance(&hours[k], coefficient, rest, g.theta, c.film, c.temperature[0])
+			return t, flux
+		})
 		tally.add(c, g)
 	}
 	tally.write(r, f)

@@ -156,9 +156,9 @@ func (s *sward) run(p *plot, out *[Depths][366]float64) {
 			b := bare{albedo: s.albedo, resistance: math.Exp(clip(s.resistance+dry+s.closing*green, 2, 8.5))}
 			out[0][d], out[1][d] = 0, 0
 			for k := range hours {
-				rest := c.below(&g)
-				t, flux := b.balance(&hours[k], g.surface, rest, g.theta, c.temperature[0])
-				c.settle(&g, t, flux)
+				c.advance(&g, func(coefficient, rest float64) (t, flux float64) {
+					return b.balance(&hours[k], coefficient, rest, g.theta, c.temperature[0])
+				})
 				out[0][d] += c.temperature[g.five] / steps
 				out[1][d] += c.temperature[g.ten] / steps
 			}

@@ -66,7 +66,7 @@ type bare struct {
 
 const (
 	mostTurns = 12
-	closeness = 1e-7 // K; Newton's next error is its square
+	closeness = 1e-4 // K: what Newton's method leaves after such a step is a hundred-thousandth of it
 )
 
 // balance finds the surface temperature that closes the energy balance of bare
