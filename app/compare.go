@@ -141,69 +141,54 @@ func (p *comparePart) Render() app.UI {
 
 // choice is the control of one side.
 func (p *comparePart) choice(i int) app.UI {
-	id := "side-" + strconv.Itoa(i)
-	label := app.Label().For(id).Text("Side " + strconv.Itoa(i+1))
+	id, label := "side-"+strconv.Itoa(i), "Side "+strconv.Itoa(i+1)
 	if p.kind == ofDays {
-		return app.Div().Class("field").Body(label, app.Input().ID(id).Type("date").Value(p.days[i]).OnChange(func(ctx app.Context, _ app.Event) {
+		return app.Div().Class("field").Body(app.Label().For(id).Text(label), app.Input().ID(id).Type("date").Value(p.days[i]).OnChange(func(ctx app.Context, _ app.Event) {
 			p.days[i], p.set = ctx.JSSrc().Get("value").String(), true
 			p.work()
-		}, p.kind, i))
+		}, id))
 	}
-	at, names := &p.films, make([]string, table.FilmCount)
-	for k := range names {
-		names[k] = table.FilmID(k).Name()
-	}
-	none := "none"
+	at, names := &p.films, []string{"none"}
 	if p.kind == ofFields {
-		at, names = &p.farms, nil
-		for k := range pack.Farms {
-			names = append(names, pack.Farms[k].Title)
-		}
+		at = &p.farms
 		if i == 0 {
-			none, names = "your field", nil
+			names[0] = "your field"
+		} else {
+			for k := range pack.Farms {
+				names = append(names, pack.Farms[k].Title)
+			}
+		}
+	} else {
+		for k := range table.FilmCount {
+			names = append(names, table.FilmID(k).Name())
 		}
 	}
-	options := make([]app.UI, 0, len(names)+1)
-	if i > 1 || len(names) == 0 {
-		options = append(options, app.Option().Value("-1").Text(none).Selected(at[i] < 0))
-	}
-	for k, name := range names {
-		options = append(options, app.Option().Value(strconv.Itoa(k)).Text(name).Selected(at[i] == k))
-	}
-	return app.Div().Class("field").Body(label, app.Select().ID(id).Body(options...).OnChange(func(ctx app.Context, _ app.Event) {
-		at[i], _ = strconv.Atoi(ctx.JSSrc().Get("value").String())
-		p.set = true
+	return picker(id, label, names, at[i]+1, func(n int) {
+		at[i], p.set = n-1, true
 		p.work()
-	}, p.kind, i))
+	}, p.kind)
 }
 
-// table shows the rows; a line parts what differs from what is alike.
+// table shows the rows: first what differs, then what is alike.
 func (p *comparePart) table() string {
 	if len(p.rows) == 0 {
 		return `<p class="waiting">Working it out …</p>`
 	}
-	t := &svg{}
-	t.raw(`<div class="scroll" tabindex="0" role="region" aria-label="Side by side"><table id="compare-table"><thead><tr><td></td>`)
-	for _, head := range p.heads {
-		t.raw(`<th scope="col">`, escape(head), `</th>`)
-	}
-	t.raw(`</tr></thead>`)
-	group := ""
-	for _, row := range p.rows {
-		now := "Alike"
-		if row.Differs {
-			now = "Different"
+	var rows [][]string
+	for i := range p.rows {
+		row := &p.rows[i]
+		if i == 0 || row.Differs != p.rows[i-1].Differs {
+			group := "Alike"
+			if row.Differs {
+				group = "Different"
+			}
+			rows = append(rows, []string{group})
 		}
-		if now != group {
-			t.raw(`<tbody><tr><th scope="rowgroup" colspan="`, strconv.Itoa(len(p.heads)+1), `" class="group">`, now, `</th></tr>`)
-			group = now
-		}
-		t.raw(`<tr><th scope="row">`, row.What, `</th>`)
+		line := []string{row.What}
 		for _, cell := range row.Cells {
-			t.raw(`<td>`, escape(cell.In(p.S.system)), `</td>`)
+			line = append(line, cell.In(p.S.system))
 		}
-		t.raw(`</tr>`)
+		rows = append(rows, line)
 	}
-	t.raw(`</table></div>`)
-	return t.b.String()
+	return tableText("compare-table", "Side by side", append([]string{"Of"}, p.heads...), rows)
 }

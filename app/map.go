@@ -77,31 +77,27 @@ func filmWord(film table.FilmID) string {
 }
 
 func (p *mapPart) Render() app.UI {
-	options := make([]app.UI, len(rules.MapInputs))
+	names := make([]string, len(rules.MapInputs))
 	for i, name := range rules.MapInputs {
-		options[i] = app.Option().Value(strconv.Itoa(i)).Text(rules.InputByName(name).Label).Selected(i == p.second)
+		names[i] = rules.InputByName(name).Label
 	}
-	body := []app.UI{
-		app.H2().Text("A map of the decision"),
-		app.Div().Class("field map-second").Body(app.Label().For("map-second").Text("Planting day across, and up:"), app.Select().ID("map-second").Body(options...).OnChange(p.choose)),
-	}
+	section := app.Section().Class("sheet map").ID("map")
+	head, second := app.H2().Text("A map of the decision"), picker("map-second", "Planting day across, and up:", names, p.second, p.choose)
 	if p.m == nil {
-		return app.Section().Class("sheet map").ID("map").Body(append(body, app.P().Class("waiting").Text("Trying a year of planting days …"))...)
+		return section.Body(head, second, para("waiting", "Trying a year of planting days …"))
 	}
-	body = append(body,
+	return section.Body(head, second,
 		app.Div().Class("map-plot").ID("map-plot").TabIndex(0).Attr("role", "application").Aria("label", "Map of the film by planting day and "+lower(p.m.Input.Label)+". Arrow keys move, Enter goes there.").Aria("describedby", "map-says").
 			DataSet("ms", strconv.FormatInt(p.took.Milliseconds(), 10)).OnKeyDown(p.key).OnClick(p.click).Body(app.Raw(p.svg())),
 		app.P().ID("map-says").Aria("live", "polite").Text(p.says()),
-		app.Div().Class("buttons").Body(app.Button().Type("button").Class("plain").ID("map-go").Text("Go there").OnClick(func(app.Context, app.Event) { p.goThere() })),
-		app.P().Class("help").Text(p.letters()),
+		app.Div().Class("buttons").Body(press("map-go", "Go there", p.goThere)),
+		para("help", p.letters()),
 		app.Details().ID("map-table").Body(app.Summary().Text("The map as a table"), app.Raw(p.table())),
 	)
-	return app.Section().Class("sheet map").ID("map").Body(body...)
 }
 
-func (p *mapPart) choose(ctx app.Context, _ app.Event) {
-	p.second, _ = strconv.Atoi(ctx.JSSrc().Get("value").String())
-	p.of, p.m = nil, nil
+func (p *mapPart) choose(second int) {
+	p.second, p.of, p.m = second, nil, nil
 	p.work()
 }
 
@@ -228,19 +224,15 @@ func (p *mapPart) svg() string {
 
 // table is the same in words: a week a line.
 func (p *mapPart) table() string {
-	t := &svg{}
-	t.raw(`<div class="scroll" tabindex="0" role="region" aria-label="The map as a table"><table><caption>Film by planting day and `, escape(lower(p.m.Input.Label)), `</caption><thead><tr><th scope="col">Week of</th>`)
+	heads, rows := []string{"Week of"}, make([][]string, len(p.m.Days))
 	for row := range p.m.Values {
-		t.raw(`<th scope="col">`, escape(p.value(row)), `</th>`)
+		heads = append(heads, p.value(row))
 	}
-	t.raw(`</tr></thead><tbody>`)
 	for day, d := range p.m.Days {
-		t.raw(`<tr><th scope="row">`, dayWords(d), `</th>`)
+		rows[day] = []string{dayWords(d)}
 		for row := range p.m.Values {
-			t.raw(`<td>`, escape(filmWord(p.m.FilmAt(row, day))), `</td>`)
+			rows[day] = append(rows[day], filmWord(p.m.FilmAt(row, day)))
 		}
-		t.raw(`</tr>`)
 	}
-	t.raw(`</tbody></table></div>`)
-	return t.b.String()
+	return tableText("map-cells", "Film by planting day and "+lower(p.m.Input.Label), heads, rows)
 }

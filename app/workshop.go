@@ -164,129 +164,98 @@ func (w *workshop) says(o rules.Option) string {
 func (w *workshop) Render() app.UI {
 	w.store()
 	w.open()
-	f := &pack.Farms[w.farm]
-	farms := make([]app.UI, len(pack.Farms))
+	farms := make([]string, len(pack.Farms))
 	for i := range pack.Farms {
-		farms[i] = app.Option().Value(strconv.Itoa(i)).Text(strconv.Itoa(i+1) + ". " + pack.Farms[i].Title).Selected(i == w.farm)
-	}
-	questions := make([]app.UI, len(roomQuestions))
-	for i, text := range roomQuestions {
-		questions[i] = app.Option().Value(strconv.Itoa(i)).Text(text).Selected(rules.Question(i) == w.q)
+		farms[i] = strconv.Itoa(i+1) + ". " + pack.Farms[i].Title
 	}
 	return app.Div().Class("room").Body(
 		app.Header().Class("room-top").Body(
 			app.H1().Class("for-readers").Text("Film & Furrow in a workshop"),
-			app.Label().Class("for-readers").For("room-farm").Text("Farm"),
-			app.Select().ID("room-farm").Body(farms...).OnChange(func(ctx app.Context, _ app.Event) {
-				w.meet(selected(ctx))
-			}),
-			app.Label().Class("for-readers").For("room-question").Text("Question"),
-			app.Select().ID("room-question").Body(questions...).OnChange(func(ctx app.Context, _ app.Event) {
-				w.q = rules.Question(selected(ctx))
+			picker("room-farm", "Farm", farms, w.farm, w.meet),
+			picker("room-question", "Question", roomQuestions[:], int(w.q), func(q int) {
+				w.q = rules.Question(q)
 				w.again(stepGuess)
 			}),
 		),
-		app.Main().ID("main").TabIndex(-1).Class("room-main").Aria("live", "polite").Body(w.scene(f)...),
+		app.Main().ID("main").TabIndex(-1).Class("room-main").Aria("live", "polite").Body(w.scene(&pack.Farms[w.farm])...),
 		app.Footer().Class("room-foot").Body(
-			app.Button().Type("button").Class("plain").ID("room-back").Text("Back").OnClick(func(app.Context, app.Event) { w.move(-1) }),
+			press("room-back", "Back", func() { w.move(-1) }),
 			app.Span().ID("room-step").Text(strconv.Itoa(w.step+1)+" of "+strconv.Itoa(w.turning()+2)),
 			app.A().Class("room-leave").ID("room-leave").Href(".").Text("Leave"),
-			app.Button().Type("button").Class("plain").ID("room-next").Text("Next").OnClick(func(app.Context, app.Event) { w.move(1) }),
+			press("room-next", "Next", func() { w.move(1) }),
 		),
 	)
 }
 
-func selected(ctx app.Context) int {
-	n, _ := strconv.Atoi(ctx.JSSrc().Get("value").String())
-	return n
-}
-
-// scene is what the room sees.
+// scene is what the room sees: up to five lines, and what is to be done between.
 func (w *workshop) scene(f *pack.Farm) []app.UI {
 	a := w.s.advice
+	var head, big, text, sum, help string
+	var doing []app.UI
+	class := "room-answer"
 	switch {
 	case w.s.digging:
-		return []app.UI{app.P().Class("waiting").Role("status").Text("Working out the soil’s warmth of this farm …")}
+		text = "Working out the soil’s warmth of this farm …"
 	case w.step == stepMeet:
-		return []app.UI{app.H2().Text(f.Title), app.P().Text(w.field()), app.P().Class("help").Text("An invented farm with invented weather.")}
+		head, text, help = f.Title, w.field(), "An invented farm with invented weather."
 	case w.step == stepGuess:
-		return []app.UI{app.H2().Text(roomQuestions[w.q]), app.P().Text("Show of hands. Type the counts, or go on."), app.Div().Class("room-votes").Body(w.ballots()...)}
+		head, text, doing = roomQuestions[w.q], "Show of hands. Type the counts, or go on.", w.ballots()
 	case w.step == stepAnswer:
-		c := a.Choice(w.q)
-		why := mainReason(c, w.s.system)
-		if w.q == rules.Verdict && len(a.Gates) > 0 {
-			why = a.Gates[0].Reason.In(w.s.system)
-		} else if w.q == rules.Verdict {
-			why = "Nothing speaks against it."
+		head, big, text, doing = roomQuestions[w.q], w.says(w.told)+".", mainReason(a.Choice(w.q), w.s.system), w.bars()
+		if w.q == rules.Verdict {
+			text = "Nothing speaks against it."
+			if len(a.Gates) > 0 {
+				text = a.Gates[0].Reason.In(w.s.system)
+			}
 		}
-		return []app.UI{app.H2().Text(roomQuestions[w.q]), app.P().Class("room-answer").ID("room-answer").Text(w.says(w.told) + "."), app.P().Text(why), app.Ul().Class("room-bars").Body(w.bars()...)}
 	case w.step < w.turning():
 		i := w.step - stepFactors
 		factor := &w.factors[i]
-		sum := 0.0
+		together := 0.0
 		for k := range i + 1 {
-			sum += w.factors[k].Points()
+			together += w.factors[k].Points()
 		}
-		side := "For " + lower(w.says(w.told))
-		switch {
-		case factor.RulesOut:
-			side = "What decides it"
-		case w.q == rules.WaitQuestion:
-			side = "What asks for the wait"
-		case factor.Points() < 0:
-			side = "Against " + lower(w.says(w.told))
+		sum = points(factor.Points()) + " points; together so far " + points(together) + " (" + strconv.Itoa(i+1) + " of " + strconv.Itoa(len(w.factors)) + ")"
+		head = "For "
+		if factor.Points() < 0 {
+			head = "Against "
 		}
-		line := ""
-		if !factor.RulesOut && w.q != rules.WaitQuestion {
-			line = points(factor.Points()) + " points; together so far " + points(sum) + " (" + strconv.Itoa(i+1) + " of " + strconv.Itoa(len(w.factors)) + ")"
+		head += lower(w.says(w.told))
+		if factor.RulesOut || w.q == rules.WaitQuestion {
+			head, sum = "What decides it", ""
 		}
-		source := ""
-		for _, s := range factor.Rule.Sources[:1] {
-			source = sourceName(s)
-		}
-		return []app.UI{app.H2().Text(side), app.P().Class("room-answer").Text(factor.Rule.Title), app.P().Text(factor.Reason.In(w.s.system)), app.P().Class("room-sum").Text(line), app.P().Class("help").Text(source)}
+		big, text, help = factor.Rule.Title, factor.Reason.In(w.s.system), sourceName(factor.Rule.Sources[0])
 	case w.step == w.turning():
 		now := a.Answers()[w.q]
 		in := rules.InputByName(f.Turn)
-		was := "Still: "
+		head, text, big = "Turn one thing", "At first: "+w.says(w.told)+".", "Still: "
 		if now != w.told {
-			was = "Now: "
+			big = "Now: "
 		}
-		return []app.UI{app.H2().Text("Turn one thing"),
-			&field{S: w.s, Name: f.Turn},
-			app.Div().Class("buttons").Body(app.Button().Type("button").Class("plain").ID("room-turn").Text("Set it to " + said(in, f.To, w.s.system)).OnClick(func(app.Context, app.Event) {
-				in.Set(&w.s.c, f.To)
-				delete(w.s.typed, f.Turn)
-				w.s.work()
-				w.s.tell(onForm | onAdvice)
-			})),
-			app.P().Text("At first: " + w.says(w.told) + "."),
-			app.P().Class("room-answer").ID("room-now").Text(was + w.says(now) + ".")}
+		big += w.says(now) + "."
+		doing = []app.UI{&field{S: w.s, Name: f.Turn}, press("room-turn", "Set it to "+said(in, f.To, w.s.system), func() {
+			in.Set(&w.s.c, f.To)
+			delete(w.s.typed, f.Turn)
+			w.s.work()
+			w.s.tell(onForm | onAdvice)
+		})}
+	default:
+		head, big, class = "The lesson of "+f.Title, f.Lesson, "room-lesson"
 	}
-	return []app.UI{app.H2().Text("What " + f.Title[:cut(f.Title)] + " teaches"), app.P().Class("room-lesson").Text(f.Lesson)}
+	return []app.UI{app.H2().Text(head), app.P().Class(class).ID("room-answer").Text(big), para("room-text", text), para("room-sum", sum),
+		app.Div().Class("room-doing room-step-" + strconv.Itoa(min(w.step, stepFactors))).Body(doing...), para("help", help)}
 }
 
-// cut is the length of a farm's name before the comma.
-func cut(title string) int {
-	for i := range title {
-		if title[i] == ',' {
-			return i
-		}
-	}
-	return len(title)
-}
-
-// field says the farm in one sentence, as the page asks it.
+// field says the farm in a few sentences, as the page asks it.
 func (w *workshop) field() string {
-	c := &w.s.c
-	word := func(name string) string {
-		in := rules.InputByName(name)
-		v, _ := in.Get(c)
-		return said(in, v, w.s.system)
+	text := ""
+	for _, part := range [...][2]string{{"They want to ", "method"}, {" ", "crop"}, {" on ", "plant_on"}, {", in ", "soil.texture"}, {" that drains ", "soil.drainage"},
+		{". Weeds: ", "weeds.pressure"}, {"; nutsedge: ", "weeds.nutsedge"}, {"; virus-carrying insects: ", "weeds.insect_pressure"}, {"; stones: ", "soil.stones"}, {"; water: ", "water.source"}, {", ", "water.flow_l_h"}} {
+		in := rules.InputByName(part[1])
+		v, _ := in.Get(&w.s.c)
+		text += part[0] + said(in, v, w.s.system)
 	}
-	return "They want to " + word("method") + " " + word("crop") + " on " + dayWords(c.PlantOn.Value) + ", in " + word("soil.texture") + " that drains " + word("soil.drainage") +
-		". Weeds are " + word("weeds.pressure") + ", nutsedge: " + word("weeds.nutsedge") + ", stones: " + word("soil.stones") + ", virus-carrying insects: " + word("weeds.insect_pressure") +
-		". " + sentence(word("water.source")) + ", " + word("water.flow_l_h") + "."
+	return text + "."
 }
 
 // ballots are the counts of hands, one for each answer.
@@ -299,29 +268,30 @@ func (w *workshop) ballots() []app.UI {
 			shown = strconv.Itoa(n)
 		}
 		list[i] = app.Label().For(id).Body(
-			app.Input().ID(id).Type("text").Attr("inputmode", "numeric").AutoComplete(false).Value(shown).OnInput(func(ctx app.Context, _ app.Event) {
+			app.Input().ID(id).Type("text").Attr("inputmode", "numeric").Value(shown).OnInput(func(ctx app.Context, _ app.Event) {
 				n, _ := strconv.Atoi(ctx.JSSrc().Get("value").String())
 				w.votes[o] = max(0, n)
-			}, int(w.q), w.farm, i),
-			app.Span().Text(w.says(o)))
+			}, w.q, w.farm, i),
+			app.Text(w.says(o)))
 	}
 	return list
 }
 
 // bars show how the room guessed, where anybody did.
-func (w *workshop) bars() (list []app.UI) {
+func (w *workshop) bars() []app.UI {
 	all := 0
 	for _, n := range w.votes {
 		all += n
 	}
+	t := &svg{}
 	for o := range rules.Option(w.q.Options()) {
 		if n := w.votes[o]; n > 0 {
-			text := w.says(o) + ": " + strconv.Itoa(n)
+			text := escape(w.says(o) + ": " + strconv.Itoa(n))
 			if o == w.told {
 				text += " ✓"
 			}
-			list = append(list, app.Li().Body(app.Span().Text(text), app.Raw(`<progress max="`+strconv.Itoa(all)+`" value="`+strconv.Itoa(n)+`" aria-label="`+escape(text)+`"></progress>`)))
+			t.raw(`<p>`, text, `<progress max="`, strconv.Itoa(all), `" value="`, strconv.Itoa(n), `" aria-label="`, text, `"></progress></p>`)
 		}
 	}
-	return list
+	return []app.UI{app.Raw(`<div>` + t.b.String() + `</div>`)}
 }

@@ -72,18 +72,18 @@ func TestTheMapByKeyboard(t *testing.T) {
 func TestSideBySideInThePage(t *testing.T) {
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
-	p.Wait("two films", `document.querySelectorAll("#compare-table thead th").length === 2`)
+	p.Wait("two films", `document.querySelectorAll("#compare-table thead th").length === 3`)
 	first := func() string { return p.Text("#compare-table tbody") }
 	assert.Contains(t, first(), "Different")
 	assert.Contains(t, first(), "Film")
-	p.Choose("#side-2", "2")
-	p.Wait("three films", `document.querySelectorAll("#compare-table thead th").length === 3`)
+	p.Choose("#side-2", "3")
+	p.Wait("three films", `document.querySelectorAll("#compare-table thead th").length === 4`)
 	p.Click("#compare-1")
 	p.Wait("two days", `[...document.querySelectorAll("#compare-table thead th")].map((h) => h.textContent).join().includes("June")`)
 	assert.Contains(t, first(), "Planting day wanted")
 	p.Click("#compare-2")
 	p.WaitText("#compare-table", pack.Farms[0].Title)
-	p.Choose("#side-2", "1")
+	p.Choose("#side-2", "2")
 	p.WaitText("#compare-table", pack.Farms[1].Title)
 	assert.Contains(t, first(), "Crop")
 	assert.Empty(t, p.Axe())
@@ -112,7 +112,7 @@ func TestTheWorkshop(t *testing.T) {
 					p.Screenshot(fmt.Sprintf("workshop-%d-meet", size[0]))
 				}
 				p.Press([]string{"Space", "PageDown", "ArrowRight"}[i%3])
-				p.Wait("the ballots", `document.querySelectorAll(".room-votes input").length > 1`)
+				p.Wait("the ballots", `document.querySelectorAll(".room-step-1 input").length > 1`)
 				fits(t, p, f.ID+" guess")
 				if i == 1 {
 					p.Type("#vote-0", "7")
@@ -120,10 +120,10 @@ func TestTheWorkshop(t *testing.T) {
 					p.Screenshot(fmt.Sprintf("workshop-%d-guess", size[0]))
 				}
 				p.Press("PageDown")
-				p.Wait("the answer", `document.querySelector("#room-answer") !== null`)
+				p.Wait("the answer", `document.querySelector("#room-answer")?.textContent > ""`)
 				fits(t, p, f.ID+" answer")
 				if i == 1 {
-					assert.Equal(t, 2, browsertest.Eval[int](p, `document.querySelectorAll(".room-bars progress").length`))
+					assert.Equal(t, 2, browsertest.Eval[int](p, `document.querySelectorAll(".room-doing progress").length`))
 					p.Screenshot(fmt.Sprintf("workshop-%d-answer", size[0]))
 				}
 				answer := p.Text("#room-answer")
@@ -148,9 +148,9 @@ func TestTheWorkshop(t *testing.T) {
 					p.Press("Space")
 					p.WaitText("#room-step", step)
 				}
-				assert.Contains(t, p.Text("#room-now"), "Still: "+answer)
+				assert.Contains(t, p.Text("#room-answer"), "Still: "+answer)
 				p.Click("#room-turn")
-				p.WaitText("#room-now", "Now: ")
+				p.WaitText("#room-answer", "Now: ")
 				fits(t, p, f.ID+" turn")
 				if i == 1 {
 					p.Screenshot(fmt.Sprintf("workshop-%d-turn", size[0]))
@@ -168,7 +168,7 @@ func TestTheWorkshop(t *testing.T) {
 			}
 			for q := range 7 { // every question of a farm may be asked
 				p.Choose("#room-question", strconv.Itoa(q))
-				p.Wait("the ballots", `document.querySelectorAll(".room-votes input").length > 1`)
+				p.Wait("the ballots", `document.querySelectorAll(".room-step-1 input").length > 1`)
 				fits(t, p, fmt.Sprintf("question %d", q))
 			}
 			p.Screenshot(fmt.Sprintf("workshop-%d-question", size[0]))
