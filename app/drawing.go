@@ -229,8 +229,14 @@ func bedWords(a *rules.Advice, system unit.System) string {
 		} else {
 			w.WriteString(strconv.Itoa(a.TapePlan.Lines) + " lines of tape, ")
 		}
-		w.WriteString(short(a.TapePlan.Depth) + " deep with the emitters up and " + short(t.Spacing) + " apart.")
+		w.WriteString(short(a.TapePlan.Depth) + " deep with the emitters up and " + short(t.Spacing) + " apart. ")
 	}
+	if a.Facts.Rows == 1 {
+		w.WriteString("One row of plants")
+	} else {
+		w.WriteString(strconv.Itoa(a.Facts.Rows) + " rows of plants")
+	}
+	w.WriteString(", with roots and wet zone " + short(rootDepth(a.Facts)) + " deep.")
 	return w.String()
 }
 

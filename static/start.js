@@ -65,7 +65,9 @@
     const link = event.target.closest?.("a[href]");
     if (!link) return;
     const elsewhere = link.target && link.target !== "_self";
-    if (elsewhere || event.shiftKey || event.altKey || !site.pages.includes(link.pathname)) event.stopPropagation();
+    // A place on this very page is the browser's too: it moves the focus there.
+    const within = link.hash && link.pathname === location.pathname && link.search === location.search;
+    if (within || elsewhere || event.shiftKey || event.altKey || !site.pages.includes(link.pathname)) event.stopPropagation();
   });
 
   // --- When the program stops --------------------------------------------------

@@ -286,6 +286,14 @@ func (p *Page) Resize(width, height int) {
 	p.do(chromedp.EmulateViewport(int64(width), int64(height)))
 }
 
+// Zoom gives the page the window of a reader who has zoomed in: fewer CSS pixels,
+// each as many times larger.
+func (p *Page) Zoom(width, height int, factor float64) {
+	p.t.Helper()
+	call(p, emulation.SetDeviceMetricsOverride, emulation.SetDeviceMetricsOverrideParams{
+		Width: int64(float64(width) / factor), Height: int64(float64(height) / factor), DeviceScaleFactor: factor})
+}
+
 // Media emulates a media type ("print", "" for the screen) and features, as
 // "prefers-color-scheme", "dark", "prefers-reduced-motion", "reduce".
 func (p *Page) Media(kind string, features ...string) {
