@@ -6,6 +6,7 @@ import (
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
 	"filmfurrow/rules"
+	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/pack"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
@@ -19,7 +20,8 @@ type comparePart struct {
 	kind  int
 	films [mostSides]int // in the film table; the last two may be open (−1)
 	days  [mostSides]string
-	farms [mostSides]int // in the pack; the first side is the grower's own
+	farms [mostSides]int   // in what others gives; the first side is the field in the form
+	other []casefile.Field // the fields on this device, then the pack
 	set   bool
 	heads []string
 	rows  []rules.CompareRow
@@ -51,6 +53,18 @@ func (p *comparePart) usual() {
 	p.farms = [mostSides]int{-1, 0, -1, -1}
 }
 
+// others lists the fields that can stand beside the one in the form: those kept
+// on this device, and the pack.
+func (p *comparePart) others() {
+	p.other = nil
+	if text := deviceText(fieldsKey); text != "" {
+		p.other, _ = casefile.DecodeFields([]byte(text), p.S.places)
+	}
+	for i := range pack.Farms {
+		p.other = append(p.other, casefile.Field{Name: pack.Farms[i].Title, Case: pack.Farms[i].Case()})
+	}
+}
+
 // sides lists the cases to set side by side.
 func (p *comparePart) sides() (heads []string, cases []rules.Case) {
 	add := func(head string, c rules.Case) { heads, cases = append(heads, head), append(cases, c) }
@@ -69,9 +83,8 @@ func (p *comparePart) sides() (heads []string, cases []rules.Case) {
 				at.PlantOn = rules.Known(day)
 				add(day.Words(), at)
 			}
-		case p.kind == ofFields && p.farms[i] >= 0:
-			f := &pack.Farms[p.farms[i]]
-			add(f.Title, f.Case())
+		case p.kind == ofFields && p.farms[i] >= 0 && p.farms[i] < len(p.other):
+			add(p.other[p.farms[i]].Name, p.other[p.farms[i]].Case)
 		}
 	}
 	return heads, cases
@@ -86,6 +99,9 @@ func (p *comparePart) work() {
 	}
 	if !p.set {
 		p.usual()
+	}
+	if p.kind == ofFields {
+		p.others()
 	}
 	p.turn++
 	turn := p.turn
@@ -154,8 +170,8 @@ func (p *comparePart) choice(i int) app.UI {
 		if i == 0 {
 			names[0] = "your field"
 		} else {
-			for k := range pack.Farms {
-				names = append(names, pack.Farms[k].Title)
+			for k := range p.other {
+				names = append(names, p.other[k].Name)
 			}
 		}
 	} else {

@@ -246,10 +246,10 @@ type stretch struct {
 	answers  rules.Answers
 }
 
-// fine is the number of values up to which each is asked; of more, every 1 % are,
+// fine is the number of values up to which each is asked; of more, every 1.5 % are,
 // and every one of a stride in which an answer changes. FF_PLAIN=all asks every
 // value up to five thousand: it takes some ten minutes.
-var fine = map[bool]int{false: 400, true: 5000}[os.Getenv("FF_PLAIN") == "all"]
+var fine = map[bool]int{false: 250, true: 5000}[os.Getenv("FF_PLAIN") == "all"]
 
 // walk asks value after value and gathers the stretches; with first, up to the
 // first that differs from the case's own answers.
@@ -265,7 +265,7 @@ func (p *plainSearch) walk(values []rules.Value, first bool) (list []stretch) {
 		now := p.ask(values[k])
 		stride := 1
 		if len(values) > fine {
-			stride = max(1, int(0.01*math.Abs(values[k].Number)/p.in.Step))
+			stride = max(1, int(0.015*math.Abs(values[k].Number)/p.in.Step))
 		}
 		take(values[k], now)
 		if first && now != p.old {

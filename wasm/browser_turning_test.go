@@ -85,6 +85,13 @@ func TestSideBySideInThePage(t *testing.T) {
 	p.WaitText("#compare-table", pack.Farms[0].Title)
 	p.Choose("#side-2", "2")
 	p.WaitText("#compare-table", pack.Farms[1].Title)
+	// A field that was kept on the device by its name stands first in the list.
+	p.Type("#field-name", "Long Acre")
+	p.Click("#field-keep")
+	p.Click("#compare-2")
+	p.Wait("the kept field", `document.querySelector("#side-1 option:nth-child(2)")?.textContent === "Long Acre"`)
+	p.Choose("#side-2", "1")
+	p.WaitText("#compare-table", "Long Acre")
 	assert.Contains(t, first(), "Crop")
 	assert.Empty(t, p.Axe())
 	onlySection(p, "#compare")
