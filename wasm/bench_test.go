@@ -5,11 +5,16 @@ package main
 import (
 	"fmt"
 	"maps"
+	"os"
+	"os/exec"
 	"path"
+	"path/filepath"
 	"slices"
+	"strings"
 	"testing"
 	"time"
 
+	"filmfurrow/app"
 	"filmfurrow/wasm/browsertest"
 	"filmfurrow/wasm/site"
 )
@@ -18,8 +23,7 @@ import (
 // A shared machine makes single times worthless, so each benchmark compares two
 // things turn by turn, in alternating order, and prints every round:
 //
-//	go test ./wasm -run '^$' -bench Start -benchtime 5x -timeout 30m
-//	go test ./wasm -run '^$' -bench Typing -benchtime 3x
+//	go test ./wasm -run '^$' -bench 'Start|Typing|Gaps|Memory' -benchtime 5x -timeout 60m
 
 // packed is a site with a brotli copy of every text and of the program, as a
 // public host sends them.
@@ -59,27 +63,115 @@ func startOnce(b *testing.B, files map[string][]byte) startTimes {
 	return times
 }
 
-// BenchmarkStart compares the first visit with the trimmed client to that with
-// the framework linked whole: 1.6 Mbit/s, 150 ms, main thread four times slower.
+// hello is the untouched framework's smallest program: it shows one word. It is
+// served with the very pages, scripts and styles of ours, so that only the program
+// differs.
+const hello = `package main
+
+import "github.com/maxence-charriere/go-app/v9/pkg/app"
+
+type hello struct{ app.Compo }
+
+func (h *hello) Render() app.UI { return app.Div().Text("Hello") }
+
+func main() {
+	for _, path := range []string{%s} {
+		app.Route(path, &hello{})
+	}
+	app.RunWhenOnBrowser()
+}
+`
+
+// helloProgram compiles it as ours is compiled, but with the framework whole.
+func helloProgram(b *testing.B) []byte {
+	b.Helper()
+	var paths []string
+	for _, p := range app.Pages() {
+		paths = append(paths, fmt.Sprintf("%q", p.Path))
+	}
+	// Below the module's folder, so that it finds the framework of go.mod.
+	if err := os.MkdirAll("../.build", 0o755); err != nil {
+		b.Fatal(err)
+	}
+	dir, err := os.MkdirTemp("../.build", "hello-")
+	if err != nil {
+		b.Fatal(err)
+	}
+	defer os.RemoveAll(dir)
+	if err := os.WriteFile(filepath.Join(dir, "main.go"), fmt.Appendf(nil, hello, strings.Join(paths, ", ")), 0o600); err != nil {
+		b.Fatal(err)
+	}
+	cmd := exec.Command("go", "build", "-trimpath", "-buildvcs=false", "-ldflags=-s -w -buildid=", "-o", "hello.wasm", ".")
+	cmd.Dir, cmd.Env = dir, append(os.Environ(), "GOOS=js", "GOARCH=wasm", "GOFLAGS=")
+	if out, err := cmd.CombinedOutput(); err != nil {
+		b.Fatalf("%v: %s", err, out)
+	}
+	program, err := os.ReadFile(filepath.Join(dir, "hello.wasm"))
+	if err != nil {
+		b.Fatal(err)
+	}
+	return program
+}
+
+// BenchmarkStart compares the first visit to the whole product with that to the
+// untouched framework's hello in the same pages: 1.6 Mbit/s, 150 ms, main thread
+// four times slower.
 func BenchmarkStart(b *testing.B) {
-	trimmed := packed(b, browsertest.Make(b, nil))
-	whole := packed(b, browsertest.Make(b, func(o *site.Options) { o.Program, o.Untrimmed = nil, true }))
+	ours := packed(b, browsertest.Make(b, nil))
+	theirs := helloProgram(b)
+	bare := packed(b, browsertest.Make(b, func(o *site.Options) { o.Program = theirs }))
 	var painted, mounted, ratios []float64
 	b.ResetTimer()
 	for i := range b.N {
 		var t, w startTimes
 		if i%2 == 0 {
-			t, w = startOnce(b, trimmed), startOnce(b, whole)
+			t, w = startOnce(b, ours), startOnce(b, bare)
 		} else {
-			w, t = startOnce(b, whole), startOnce(b, trimmed)
+			w, t = startOnce(b, bare), startOnce(b, ours)
 		}
 		painted, mounted, ratios = append(painted, t.Painted), append(mounted, t.Mounted), append(ratios, t.Mounted/w.Mounted)
-		b.Logf("round %d: trimmed painted %.0f, arrived %.0f, mounted %.0f ms; whole %.0f, %.0f, %.0f ms; ratio %.2f",
+		b.Logf("round %d: ours painted %.0f, arrived %.0f, mounted %.0f ms; the framework's hello %.0f, %.0f, %.0f ms; ratio %.2f",
 			i+1, t.Painted, t.Arrived, t.Mounted, w.Painted, w.Arrived, w.Mounted, t.Mounted/w.Mounted)
 	}
 	b.ReportMetric(median(painted), "ms-painted")
 	b.ReportMetric(median(mounted), "ms-mounted")
-	b.ReportMetric(median(ratios), "mounted/whole")
+	b.ReportMetric(median(ratios), "mounted/hello")
+	b.ReportMetric(0, "ns/op")
+}
+
+// BenchmarkGaps measures the longest time between two frames while the page works
+// out what takes longest: the soil's warmth of another place, and the decision's
+// turning points after it; main thread four times slower. Beside it stands the
+// longest gap of the same page at rest in the same round, the yardstick for what
+// the machine itself adds.
+func BenchmarkGaps(b *testing.B) {
+	reader := browsertest.Open(b)
+	p := reader.Page(820, "/")
+	p.WaitOffline()
+	p.Slow(4)
+	gap := func(act, until string) float64 {
+		return browsertest.Eval[float64](p, fmt.Sprintf(`new Promise((done) => {
+			let last = performance.now(), longest = 0, over = false, began = last;
+			const frame = (now) => {
+				longest = Math.max(longest, now - last);
+				last = now;
+				if ((%s) && now - began > 3000 || now - began > 25000) done(longest); else requestAnimationFrame(frame);
+			};
+			requestAnimationFrame((now) => { last = began = now; %s; requestAnimationFrame(frame); });
+		})`, until, act))
+	}
+	var worked, rests []float64
+	b.ResetTimer()
+	for i := range b.N {
+		rest := gap("", "true")
+		// The event itself is one key's work, measured by BenchmarkTyping; the slices follow it.
+		place := []string{"clay", "sand"}[i%2]
+		soil := gap(fmt.Sprintf(`setTimeout(() => { const el = document.querySelector("#f-soil-texture"); el.value = %q; el.dispatchEvent(new Event("change", { bubbles: true })); })`, place), `!document.querySelector("#verdict .waiting")`)
+		b.Logf("round %d: longest gap %.0f ms while the soil is worked out, %.0f ms at rest", i+1, soil, rest)
+		worked, rests = append(worked, soil), append(rests, rest)
+	}
+	b.ReportMetric(median(worked), "ms-gap")
+	b.ReportMetric(median(rests), "ms-rest")
 	b.ReportMetric(0, "ns/op")
 }
 
