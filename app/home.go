@@ -160,7 +160,7 @@ func (h *home) Render() app.UI {
 			&endPart{S: s},
 		),
 		app.Footer().Class("foot").Body(
-			app.P().Body(app.A().ID("to-workshop").Href("workshop").Text("In front of a room: the workshop, in large type")),
+			app.P().Body(app.A().ID("to-workshop").Href(app.Getenv("GOAPP_ROOT_PREFIX")+"/workshop").Text("In front of a room: the workshop, in large type")),
 			app.P().Text("Film & Furrow works without a network after the first visit. Demo farms and their weather are invented."),
 			app.A().Href(app.Getenv("GOAPP_ROOT_PREFIX")+"/about").Text("About this site and its licences"),
 		),

@@ -181,7 +181,7 @@ func (w *workshop) Render() app.UI {
 		app.Footer().Class("room-foot").Body(
 			press("room-back", "Back", func() { w.move(-1) }),
 			app.Span().ID("room-step").Text(strconv.Itoa(w.step+1)+" of "+strconv.Itoa(w.turning()+2)),
-			app.A().Class("room-leave").ID("room-leave").Href(".").Text("Leave"),
+			app.A().Class("room-leave").ID("room-leave").Href(app.Getenv("GOAPP_ROOT_PREFIX")+"/").Text("Leave"),
 			press("room-next", "Next", func() { w.move(1) }),
 		),
 	)
