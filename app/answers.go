@@ -27,8 +27,8 @@ func (v *verdictPart) Render() app.UI {
 	for i := range a.Gates {
 		g := &a.Gates[i]
 		list[i] = app.Li().Body(
-			app.Strong().Text(g.Rule.Title+": "),
-			app.Text(g.Reason.In(v.S.system)+" "),
+			strong(g.Rule.Title+": "),
+			plain(g.Reason.In(v.S.system)+" "),
 			sourceLinks(g.Rule.Sources),
 		)
 	}
@@ -37,9 +37,9 @@ func (v *verdictPart) Render() app.UI {
 			return app.P().Class("waiting").Role("status").Text("Working out the soil’s warmth for this place …")
 		}),
 		only(v.S.stale, func() app.UI {
-			return app.P().Class("stale").Text("These answers are for the last field that could be read. Mend what is marked above.")
+			return para("stale", "These answers are for the last field that could be read. Mend what is marked above.")
 		}),
-		app.H2().Text(verdictWords[best]),
+		heading2(verdictWords[best]),
 		only(len(list) > 0, func() app.UI { return app.Ul().Class("gates").Body(list...) }),
 	)
 }
@@ -73,21 +73,21 @@ func (p *answerPart) Render() app.UI {
 		class += " answer-if"
 	}
 	return app.Section().Class(class).ID(p.Q.String()).Body(
-		app.H3().Text(answerTitles[p.Q]),
-		app.P().Class("number").Text(lead),
-		only(more != "", func() app.UI { return app.P().Text(more) }),
-		app.P().Class("why").Text(mainReason(c, p.S.system)),
-		app.P().Class("firm").Text(firmness(c, p.S.system)),
+		heading3(answerTitles[p.Q]),
+		para("number", lead),
+		only(more != "", func() app.UI { return paragraph(more) }),
+		para("why", mainReason(c, p.S.system)),
+		para("firm", firmness(c, p.S.system)),
 		&changePart{S: p.S, Q: p.Q},
 		app.Details().ID(p.Q.String()+"-balance").Body(
-			app.Summary().Text("The whole balance"),
+			summary("The whole balance"),
 			balance(c, p.S.system),
 		),
 		only(p.Q == rules.FilmQuestion, func() app.UI {
 			s := &a.Surface
 			return app.Details().ID("surface-balance").Body(
-				app.Summary().Text("Surface: "+rules.SurfaceQuestion.Says(s.Ranked[0].Option).In(p.S.system)),
-				app.P().Class("firm").Text(firmness(s, p.S.system)),
+				summary("Surface: "+rules.SurfaceQuestion.Says(s.Ranked[0].Option).In(p.S.system)),
+				para("firm", firmness(s, p.S.system)),
 				balance(s, p.S.system))
 		}),
 	)
@@ -203,7 +203,7 @@ func balance(c *rules.Choice, system unit.System) app.UI {
 			rows = append(rows, factorRow(&r.Factors[j], c.Question, system))
 		}
 		if len(rows) == 0 {
-			rows = append(rows, app.Li().Text("Nothing speaks for or against it."))
+			rows = append(rows, item("Nothing speaks for or against it."))
 		}
 		why := ""
 		if i > 0 && c.Question != rules.WaitQuestion {
@@ -211,13 +211,13 @@ func balance(c *rules.Choice, system unit.System) app.UI {
 			why = "Why not: " + phrase.In(system)
 		}
 		if i > 0 && app.IsServer { // the prerendered page has the winner's balance whole
-			list = append(list, app.P().Class("option").Body(app.Strong().Text(head+". "), app.Text(why)))
+			list = append(list, app.P().Class("option").Body(strong(head+". "), plain(why)))
 			continue
 		}
 		list = append(list, app.Details().Class("option").ID(c.Question.String()+"-"+c.Question.Key(r.Option)).Open(i == 0).Body(
-			app.Summary().Text(head), app.P().Class("whynot").Text(why), app.Ul().Class("factors").Body(rows...)))
+			summary(head), para("whynot", why), app.Ul().Class("factors").Body(rows...)))
 	}
-	return app.Div().Class("balance").Body(list...)
+	return box("balance", list...)
 }
 
 func factorRow(f *rules.Factor, q rules.Question, system unit.System) app.UI {
@@ -237,10 +237,10 @@ func factorRow(f *rules.Factor, q rules.Question, system unit.System) app.UI {
 	return app.Li().Class(class).Body(
 		app.Span().Class("side").Text(side),
 		app.Span().Body(
-			app.Strong().Text(f.Rule.Title+". "),
-			app.Text(f.Reason.In(system)),
+			strong(f.Rule.Title+". "),
+			plain(f.Reason.In(system)),
 			app.Span().Class("weight").Text(weight),
-			app.Text(" "),
+			plain(" "),
 			sourceLinks(f.Rule.Sources),
 		),
 	)
@@ -262,7 +262,7 @@ func sourceLinks(list []*table.Source) app.UI {
 	links := make([]app.UI, 0, len(list)*2)
 	for i, s := range list {
 		if i > 0 {
-			links = append(links, app.Text(", "))
+			links = append(links, plain(", "))
 		}
 		links = append(links, app.A().Href("#source-"+s.ID).Text(sourceName(s)))
 	}

@@ -24,6 +24,11 @@ func Pages() []Page {
 		Description: "Film colour, thickness, bed, drip tape, waiting time and water for one crop, field and date, with every reason and source.",
 		New:         func() app.Composer { return &home{} },
 	}, {
+		Path:        "/card",
+		Title:       "Film & Furrow: the answers for one field, on a card",
+		Description: "Film, bed, tape, wait and water for one field, small enough for a newsletter.",
+		New:         func() app.Composer { return &card{} },
+	}, {
 		Path:        "/workshop",
 		Title:       "Film & Furrow in a workshop: eight invented farms, one question at a time",
 		Description: "Large type for a projector: the room guesses, the answer opens, and one thing is turned live.",

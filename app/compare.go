@@ -149,9 +149,9 @@ func (p *comparePart) Render() app.UI {
 		}
 	}
 	return app.Section().Class("sheet compare").ID("compare").Body(
-		app.H2().Text("Side by side"),
+		heading2("Side by side"),
 		app.FieldSet().Class("units").Body(append([]app.UI{app.Legend().Text("Compare")}, kinds...)...),
-		app.Div().Class("fields").Body(choices...),
+		box("fields", choices...),
 		app.Raw(p.table()))
 }
 
@@ -159,7 +159,7 @@ func (p *comparePart) Render() app.UI {
 func (p *comparePart) choice(i int) app.UI {
 	id, label := "side-"+strconv.Itoa(i), "Side "+strconv.Itoa(i+1)
 	if p.kind == ofDays {
-		return app.Div().Class("field").Body(app.Label().For(id).Text(label), app.Input().ID(id).Type("date").Value(p.days[i]).OnChange(func(ctx app.Context, _ app.Event) {
+		return box("field", app.Label().For(id).Text(label), app.Input().ID(id).Type("date").Value(p.days[i]).OnChange(func(ctx app.Context, _ app.Event) {
 			p.days[i], p.set = ctx.JSSrc().Get("value").String(), true
 			p.work()
 		}, id))

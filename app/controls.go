@@ -60,3 +60,19 @@ func tableText(id, label string, heads []string, rows [][]string) string {
 	t.raw(`</table></div>`)
 	return t.b.String()
 }
+
+// The plainest elements, each of which would else be built anew at every place.
+
+func plain(text string) app.UI    { return app.Text(text) }
+func span(text string) app.UI     { return app.Span().Text(text) }
+func strong(text string) app.UI   { return app.Strong().Text(text) }
+func summary(text string) app.UI  { return app.Summary().Text(text) }
+func heading2(text string) app.UI { return app.H2().Text(text) }
+func heading3(text string) app.UI { return app.H3().Text(text) }
+func helpText(text string) app.UI { return para("help", text) }
+
+func box(class string, inside ...app.UI) app.UI { return app.Div().Class(class).Body(inside...) }
+
+func button(id, text string) app.HTMLButton {
+	return app.Button().Type("button").Class("plain").ID(id).Text(text)
+}

@@ -27,7 +27,7 @@ func (d *bedDrawing) Render() app.UI {
 	}
 	return app.Figure().Class("bed").ID("bed-drawing").Body(
 		app.Raw(bedSVG(d.S.advice, d.S.system)),
-		app.FigCaption().Body(app.Text(bedWords(d.S.advice, d.S.system))),
+		app.FigCaption().Body(plain(bedWords(d.S.advice, d.S.system))),
 	)
 }
 
@@ -107,6 +107,25 @@ type measures struct {
 	lines                                                                   []float64
 }
 
+// labelRoom is how many letters of a label fit beside the plants.
+const labelRoom = 15
+
+// wrapped breaks a label behind spaces and hyphens.
+func wrapped(label string) (lines []string) {
+	line := ""
+	for label != "" {
+		i := strings.IndexAny(label, " -") + 1
+		if i == 0 {
+			i = len(label)
+		}
+		if line != "" && len(line)+len(strings.TrimSpace(label[:i])) > labelRoom {
+			lines, line = append(lines, strings.TrimSpace(line)), ""
+		}
+		line, label = line+label[:i], label[i:]
+	}
+	return append(lines, strings.TrimSpace(line))
+}
+
 func drawMeasures(s *svg, a *rules.Advice, system unit.System, m measures) {
 	b := a.Shape
 	short := func(v unit.Metres) string { return unit.Of(unit.Short(v)).In(system) }
@@ -126,7 +145,10 @@ func drawMeasures(s *svg, a *rules.Advice, system unit.System, m measures) {
 	// Film at the left shoulder, its buried edge below.
 	low := bedTall - 66
 	if filmOf(a) != table.NoFilm {
-		words := strings.Split(filmWords(a, system), ", ")
+		var words []string
+		for _, w := range strings.Split(filmWords(a, system), ", ") {
+			words = append(words, wrapped(w)...)
+		}
 		for i, w := range words {
 			s.text(8, m.top-12+float64(i-len(words)+1)*24, "d-label", "start", w)
 		}

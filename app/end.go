@@ -17,7 +17,7 @@ func (p *endPart) OnDismount()         { p.S.leave(p) }
 
 func (p *endPart) Render() app.UI {
 	a := p.S.advice
-	return app.Div().Class("end").Body(
+	return box("end",
 		p.cautions(a),
 		p.defaults(a),
 		p.limits(a),
@@ -32,13 +32,13 @@ func (p *endPart) cautions(a *rules.Advice) app.UI {
 		var list []app.UI
 		for ; i < len(a.Cautions) && a.Cautions[i].Step == step; i++ {
 			c := &a.Cautions[i]
-			list = append(list, app.Li().Body(app.Text(c.Text+" "), app.Em().Text("Last word: "+c.Defers+".")))
+			list = append(list, app.Li().Body(plain(c.Text+" "), app.Em().Text("Last word: "+c.Defers+".")))
 		}
-		groups = append(groups, app.H3().Text(sentence(string(step))), app.Ul().Body(list...))
+		groups = append(groups, heading3(sentence(string(step))), app.Ul().Body(list...))
 	}
 	return app.Section().ID("cautions").Class("cautions").Body(append([]app.UI{
-		app.H2().Text("Take care"),
-		app.P().Text("Labels, local codes and licensed people overrule this page."),
+		heading2("Take care"),
+		paragraph("Labels, local codes and licensed people overrule this page."),
 	}, groups...)...)
 }
 
@@ -52,11 +52,11 @@ func (p *endPart) defaults(a *rules.Advice) app.UI {
 		if in := rules.InputByName(d.Field); in != nil {
 			label = in.Label
 		}
-		list[i] = app.Li().Text(label + ": " + d.Used.In(p.S.system) + " (" + d.Reason + ")")
+		list[i] = item(label + ": " + d.Used.In(p.S.system) + " (" + d.Reason + ")")
 	}
 	return app.Section().ID("defaults").Body(
-		app.H2().Text("What we took for granted"),
-		app.P().Text("You left these open, so this stood in. Fill them in to be surer."),
+		heading2("What we took for granted"),
+		paragraph("You left these open, so this stood in. Fill them in to be surer."),
 		app.Ul().Body(list...),
 	)
 }
@@ -64,9 +64,9 @@ func (p *endPart) defaults(a *rules.Advice) app.UI {
 func (p *endPart) limits(a *rules.Advice) app.UI {
 	list := make([]app.UI, len(a.Limits))
 	for i, l := range a.Limits {
-		list[i] = app.Li().Text(l.Text.In(p.S.system))
+		list[i] = item(l.Text.In(p.S.system))
 	}
-	return app.Section().ID("limits").Body(app.H2().Text("What we do not know"), app.Ul().Body(list...))
+	return app.Section().ID("limits").Body(heading2("What we do not know"), app.Ul().Body(list...))
 }
 
 func (p *endPart) sources(a *rules.Advice) app.UI {
@@ -79,6 +79,6 @@ func (p *endPart) sources(a *rules.Advice) app.UI {
 		list[i] = app.Li().ID("source-" + s.ID).TabIndex(-1).Text(text + ". " + sentence(s.Where) + ". " + sentence(s.Mark.String()) + ".")
 	}
 	return app.Section().ID("sources").Body(
-		app.Details().ID("sources-list").Open(true).Body(app.Summary().Body(app.H2().Text("Who says so")), app.Ul().Class("sources").Body(list...)),
+		app.Details().ID("sources-list").Open(true).Body(app.Summary().Body(heading2("Who says so")), app.Ul().Class("sources").Body(list...)),
 	)
 }

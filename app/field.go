@@ -64,7 +64,7 @@ func (f *field) Render() app.UI {
 	if f.Inline {
 		return app.Span().Class("blank").Body(label.Class("for-readers"), f.control(in, bad), fault)
 	}
-	return app.Div().Class("field").Body(label, f.control(in, bad),
+	return box("field", label, f.control(in, bad),
 		app.P().Class("help").ID(f.id()+"-help").Text(in.Help), fault)
 }
 

@@ -107,13 +107,13 @@ func (p *fieldsPart) Render() app.UI {
 	for i := range p.fields {
 		f := &p.fields[i]
 		rows[i] = app.Li().Body(
-			app.Span().Text(f.Name),
+			span(f.Name),
 			app.Button().Type("button").Class("go").Text("Open").Aria("label", "Open "+f.Name).OnClick(func(app.Context, app.Event) { p.open(f.Name) }, f.Name),
 			app.Button().Type("button").Class("go").Text("Remove").Aria("label", "Remove "+f.Name).OnClick(func(app.Context, app.Event) { p.remove(f.Name) }, f.Name))
 	}
 	faults := make([]app.UI, len(p.wrong))
 	for i, w := range p.wrong {
-		faults[i] = app.Li().Text(w)
+		faults[i] = item(w)
 	}
 	unread := p.unread()
 	state := ""
@@ -121,19 +121,19 @@ func (p *fieldsPart) Render() app.UI {
 		state = "Something that this device keeps for the page cannot be read. It is left as it is; save it as a file before you go on."
 	}
 	return app.Section().ID("fields").Class("share").Body(
-		app.H2().Text("Your fields"),
+		heading2("Your fields"),
 		app.P().Class("error").Role("alert").Text(state),
 		app.Button().Type("button").Class("plain").ID("fields-unread").Hidden(unread == "").Text("Save what cannot be read").OnClick(func(app.Context, app.Event) {
 			saveFile("film-and-furrow-unread.txt", "text/plain", p.unread())
 		}),
 		app.Ul().Class("turns").Body(rows...),
-		app.Div().Class("field").Body(
+		box("field",
 			app.Label().For(nameBox).Text("Name of the field above"),
 			&textBox{S: p.S, ID: nameBox, Type: "search", Describe: "fields-told"}),
-		app.Div().Class("buttons").Body(
-			app.Button().Type("button").Class("plain").ID("field-keep").Text("Keep it under this name").OnClick(p.keep),
-			app.Button().Type("button").Class("plain").ID("fields-save").Text("Save all fields as a file").OnClick(p.save)),
-		app.Div().Class("field").Body(
+		box("buttons",
+			button("field-keep", "Keep it under this name").OnClick(p.keep),
+			button("fields-save", "Save all fields as a file").OnClick(p.save)),
+		box("field",
 			app.Label().For("fields-file").Text("Open a file of fields"),
 			app.Input().ID("fields-file").Type("file").Accept(".json,application/json").OnChange(p.load)),
 		app.P().Class("help").Role("status").ID("fields-told").Text(p.told),

@@ -24,7 +24,7 @@ func (p *filmsPart) Render() app.UI {
 		list = append(list, app.Label().Class("tick").For(id).Body(
 			app.Input().ID(id).Name(id).Type("checkbox").Checked(p.S.c.Practice.FilmOptions&bit != 0).
 				OnChange(func(ctx app.Context, _ app.Event) { p.toggle(bit, ctx.JSSrc().Get("checked").Bool()) }, id),
-			app.Text(" "+table.Films[i].Name)))
+			plain(" "+table.Films[i].Name)))
 	}
 	return app.FieldSet().Class("ticks").Body(list...)
 }

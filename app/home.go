@@ -113,23 +113,23 @@ func loadNormals(ctx app.Context, s *store) {
 
 func (h *home) Render() app.UI {
 	s := h.store()
-	return app.Div().Class("page").Body(
+	return box("page",
 		app.A().Class("skip").Href("#answers").Text("Skip to the answers"),
 		app.Header().Class("masthead").Body(
 			app.H1().Text("Film & Furrow"),
-			app.P().Class("lead").Text("Plastic mulch, bed and drip, worked out for your field, with every reason."),
+			para("lead", "Plastic mulch, bed and drip, worked out for your field, with every reason."),
 			&unitSwitch{S: s},
 		),
 		app.Main().ID("main").TabIndex(-1).Body(
-			app.Div().Class("two").Body(
+			box("two",
 				// The drawing comes first, as narrow screens show it: a browser that
 				// paints before all has come would push the form down under it.
 				app.Section().Class("bed-side").ID("bed-we-make").Body(
-					app.H2().Text("The bed we would make"),
+					heading2("The bed we would make"),
 					&bedDrawing{S: s},
 				),
 				app.Section().Class("ask").ID("field").Body(
-					app.H2().Text("Your field"),
+					heading2("Your field"),
 					// These two are always there, shown or not: the framework matches
 					// elements by their place, and a missing one would renew the form.
 					app.P().Class("example").Hidden(!s.example).Text("This is a worked example: "+exampleName+". Change anything and it becomes yours."),
@@ -138,13 +138,13 @@ func (h *home) Render() app.UI {
 					sentencePart(s),
 					&placePart{S: s},
 					moreFields(s),
-					app.P().Class("private").Text("Nothing you type is sent anywhere. It stays on this device."),
+					para("private", "Nothing you type is sent anywhere. It stays on this device."),
 				),
 			),
 			app.Div().ID("answers").TabIndex(-1).Body(
 				&verdictPart{S: s},
 				&changePart{S: s, Q: rules.Verdict},
-				app.Div().Class("answers").Body(
+				box("answers",
 					&answerPart{S: s, Q: rules.FilmQuestion},
 					&answerPart{S: s, Q: rules.ThicknessQuestion},
 					&answerPart{S: s, Q: rules.BedQuestion},
@@ -154,7 +154,7 @@ func (h *home) Render() app.UI {
 				),
 			),
 			&openPart{S: s},
-			app.Div().Class("doing").Body(doing(s)...),
+			box("doing", doing(s)...),
 			&fieldsPart{S: s},
 			&sharePart{S: s},
 			&endPart{S: s},
@@ -177,9 +177,9 @@ func noteClass(bad bool) string {
 // sentencePart is the sentence that the grower completes.
 func sentencePart(s *store) app.UI {
 	blank := func(name string) app.UI { return &field{S: s, Name: name, Inline: true} }
-	return app.Div().Class("sentence").Body(
-		app.Text("I want to "), blank("method"), app.Text(" "), blank("crop"), app.Text(" on "), blank("plant_on"),
-		app.Text(", in "), blank("soil.texture"), app.Text(" where weeds are "), blank("weeds.pressure"), app.Text("."),
+	return box("sentence",
+		plain("I want to "), blank("method"), plain(" "), blank("crop"), plain(" on "), blank("plant_on"),
+		plain(", in "), blank("soil.texture"), plain(" where weeds are "), blank("weeds.pressure"), plain("."),
 	)
 }
 
@@ -200,13 +200,13 @@ var groups = []struct {
 
 func moreFields(s *store) app.UI {
 	list := make([]app.UI, 0, len(groups)+1)
-	list = append(list, app.P().Class("help").Text("Leave open what you do not know. Each thing you add makes the answers surer."))
+	list = append(list, helpText("Leave open what you do not know. Each thing you add makes the answers surer."))
 	for _, g := range groups {
 		fields := make([]app.UI, len(g.names))
 		for i, name := range g.names {
 			fields[i] = &field{S: s, Name: name}
 		}
-		body := []app.UI{app.Summary().Text(g.title), app.Div().Class("fields").Body(fields...)}
+		body := []app.UI{summary(g.title), box("fields", fields...)}
 		if g.id == "more-work" {
 			body = append(body, &filmsPart{S: s})
 		}
@@ -218,7 +218,7 @@ func moreFields(s *store) app.UI {
 		}
 		list = append(list, app.Details().Class("more").ID(g.id).Body(body...))
 	}
-	return app.Div().Class("more-all").Body(list...)
+	return box("more-all", list...)
 }
 
 // doing lists the sections that follow the answers, in the order of the work:
@@ -242,5 +242,5 @@ func later(id, title string, part app.UI) app.UI {
 	if app.IsClient {
 		return part
 	}
-	return app.Section().ID(id).Body(app.H2().Text(title), app.P().Class("help").Text("Worked out as soon as the calculator runs."))
+	return app.Section().ID(id).Body(heading2(title), helpText("Worked out as soon as the calculator runs."))
 }

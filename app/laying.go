@@ -32,7 +32,7 @@ func (p *layingPart) Render() app.UI {
 	found := make([]app.UI, len(s.Go))
 	for i := range s.Go {
 		c := &s.Go[i]
-		found[i] = app.Li().Class(string(c.Reply.Key())).Body(app.B().Text(p.say(l, c.Reply.Key())), app.Text(" "+c.In(l, p.S.system)))
+		found[i] = app.Li().Class(string(c.Reply.Key())).Body(app.B().Text(p.say(l, c.Reply.Key())), plain(" "+c.In(l, p.S.system)))
 	}
 	boxes := make([]app.UI, len(s.Boxes))
 	for i := range s.Boxes {
@@ -42,7 +42,7 @@ func (p *layingPart) Render() app.UI {
 			app.Input().ID(id).Name(id).Type("checkbox").Checked(p.S.ticks[key]).OnChange(func(ctx app.Context, _ app.Event) {
 				p.S.tick(key, ctx.JSSrc().Get("checked").Bool())
 			}, key),
-			app.Span().Text(s.Boxes[i].In(l, p.S.system))))
+			span(s.Boxes[i].In(l, p.S.system))))
 	}
 	state, class := p.say(l, "ready"), "state ready"
 	if ready, no, open := s.Ready(func(k sheet.Key) bool { return p.S.ticks[string(k)] }); !ready {
@@ -60,7 +60,7 @@ func (p *layingPart) Render() app.UI {
 		order[i] = item(s.Order[i].In(l, p.S.system))
 	}
 	return app.Section().ID("laying-day").Class("sheet").Lang(string(l)).Body(
-		app.H2().Text(p.say(l, "title")),
+		heading2(p.say(l, "title")),
 		app.P().Class(class).Role("status").Text(state),
 		p.languages(l),
 		app.Div().Class("fields").Lang("en").Body(fieldsOf(p.S, dayNames)...),
@@ -68,14 +68,14 @@ func (p *layingPart) Render() app.UI {
 		app.Ul().Class("boxes").Body(found...),
 		heading(p.say(l, "head-boxes")),
 		app.Ul().Class("boxes").Body(boxes...),
-		app.Div().Class("sheet-parts").Body(
+		box("sheet-parts",
 			part(p.say(l, "head-settings"), s.Settings),
 			app.Div().Body(heading(p.say(l, "head-order")), app.Ol().Body(order...)),
 			part(p.say(l, "head-people"), s.People),
 			part(s.CheckHow.In(l, p.S.system), s.Checks),
 			part(p.say(l, "head-faults"), s.Faults),
 			part(p.say(l, "head-caution"), s.Care)),
-		app.P().Class("help").Text(p.say(l, "last-word")),
+		helpText(p.say(l, "last-word")),
 	)
 }
 
@@ -131,7 +131,7 @@ func (p *seasonPart) Render() app.UI {
 		} else if s.Days > 1 {
 			when += " to " + s.On.Plus(s.Days-1).Words()
 		}
-		what := []app.UI{app.Text(s.What.In(p.S.system))}
+		what := []app.UI{plain(s.What.In(p.S.system))}
 		if !told[s.Step] { // a step's cautions stand where it first bites
 			told[s.Step] = true
 			what = append(what, careOf(a, s.Step, ""))
@@ -148,16 +148,16 @@ func (p *seasonPart) Render() app.UI {
 		biodegradable = "Biodegradable film: " + biodegradable
 	}
 	return app.Section().ID("season").Class("sheet").Body(
-		app.H2().Text("The season’s dates"),
+		heading2("The season’s dates"),
 		paragraph("Worked back and forth from planting on "+p.S.advice.WaitPlan.PlantOn.Words()+"."),
 		listed("scroll stack", "The season’s dates", rows, "When", "What", "Why"),
-		app.Div().Class("buttons").Body(app.Button().Type("button").Class("plain").ID("season-ics").Text("Save for a calendar (iCalendar)").OnClick(func(app.Context, app.Event) {
+		box("buttons", button("season-ics", "Save for a calendar (iCalendar)").OnClick(func(app.Context, app.Event) {
 			saveFile("film-and-furrow-season.ics", "text/calendar", p.S.calendar())
 		})),
 		app.H3().ID("end-of-film").Text("The end of the film"),
 		paragraph(end.Duty.In(p.S.system)),
 		paragraph(weight),
-		app.P().Class("help").Text("Organic, by the US rule: "+end.Organic.In(p.S.system)),
-		app.P().Class("help").Text(biodegradable),
+		helpText("Organic, by the US rule: "+end.Organic.In(p.S.system)),
+		helpText(biodegradable),
 	)
 }

@@ -82,7 +82,7 @@ func (p *mapPart) Render() app.UI {
 		names[i] = rules.InputByName(name).Label
 	}
 	section := app.Section().Class("sheet map").ID("map")
-	head, second := app.H2().Text("A map of the decision"), picker("map-second", "Planting day across, and up:", names, p.second, p.choose)
+	head, second := heading2("A map of the decision"), picker("map-second", "Planting day across, and up:", names, p.second, p.choose)
 	if p.m == nil {
 		return section.Body(head, second, para("waiting", "Trying a year of planting days …"))
 	}
@@ -90,9 +90,9 @@ func (p *mapPart) Render() app.UI {
 		app.Div().Class("map-plot").ID("map-plot").TabIndex(0).Attr("role", "application").Aria("label", "Map of the film by planting day and "+lower(p.m.Input.Label)+". Arrow keys move, Enter goes there.").Aria("describedby", "map-says").
 			DataSet("ms", strconv.FormatInt(p.took.Milliseconds(), 10)).OnKeyDown(p.key).OnClick(p.click).Body(app.Raw(p.svg())),
 		app.P().ID("map-says").Aria("live", "polite").Text(p.says()),
-		app.Div().Class("buttons").Body(press("map-go", "Go there", p.goThere)),
+		box("buttons", press("map-go", "Go there", p.goThere)),
 		para("help", p.letters()),
-		app.Details().ID("map-table").Body(app.Summary().Text("The map as a table"), app.Raw(p.table())),
+		app.Details().ID("map-table").Body(summary("The map as a table"), app.Raw(p.table())),
 	)
 }
 

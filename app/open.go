@@ -29,7 +29,7 @@ func (p *openPart) Render() app.UI {
 	if st := p.S.study; st != nil && st.done {
 		for i := range st.opens[:min(fewOpen, len(st.opens))] {
 			o := &st.opens[i]
-			row := []app.UI{app.Strong().Text(o.Input.Label + ". "), app.Text(o.Input.Help + " "),
+			row := []app.UI{strong(o.Input.Label + ". "), plain(o.Input.Help + " "),
 				app.Button().Type("button").Class("go").Aria("label", "Fill it in: "+o.Input.Label).Text("Fill it in").OnClick(func(app.Context, app.Event) { toField(fieldID(o.Input.Name)) }, o.Input.Name)}
 			row = append(row, spread(o, p.S.system))
 			for _, how := range findOut {
@@ -43,8 +43,8 @@ func (p *openPart) Render() app.UI {
 		}
 	}
 	return app.Section().ID("worth-knowing").Class("worth").Hidden(len(rows) == 0).Body(
-		app.H2().Text("Worth finding out first"),
-		app.P().Text("You left these open, and they could change the answers. The first matters most. Each possibility was worked out:"),
+		heading2("Worth finding out first"),
+		paragraph("You left these open, and they could change the answers. The first matters most. Each possibility was worked out:"),
 		app.Ol().Body(rows...))
 }
 
@@ -84,7 +84,7 @@ func spread(o *rules.Open, system unit.System) app.UI {
 			text += ": " + lower(answer)
 			i = k + 1
 		}
-		rows = append(rows, app.Li().Text(text+"."))
+		rows = append(rows, item(text+"."))
 	}
 	return app.Ul().Class("spread").Body(rows...)
 }

@@ -26,24 +26,24 @@ func (p *placePart) OnDismount()         { p.S.leave(p) }
 const placeBox = "f-place"
 
 func (p *placePart) Render() app.UI {
-	return app.Div().Class("place").Body(
-		app.Div().Class("field").Body(
+	return box("place",
+		box("field",
 			app.Label().For(placeBox).Text("Find your place: town, station or zip code"),
 			&textBox{S: p.S, ID: placeBox, Type: "search", Describe: "place-now"},
 			p.results(),
 			app.P().Class("help").ID("place-now").Text(p.now()),
 		),
-		app.Button().Type("button").Class("plain").ID("place-here").Text("Use this device’s position").OnClick(p.askPosition),
+		button("place-here", "Use this device’s position").OnClick(p.askPosition),
 		app.P().Class("error").Role("alert").Text(p.told),
 		app.Details().Class("more").ID("own-normals").Body(
-			app.Summary().Text("Type your own monthly temperatures"),
-			app.P().Class("help").Text("Mean daily minimum and maximum of each month, in "+unit.KindTemperature.Symbol(p.S.system)+". From your weather service, or a neighbour’s long record."),
-			app.Div().Class("field").Body(
+			summary("Type your own monthly temperatures"),
+			helpText("Mean daily minimum and maximum of each month, in "+unit.KindTemperature.Symbol(p.S.system)+". From your weather service, or a neighbour’s long record."),
+			box("field",
 				app.Label().For(normalsLatitude).Text("Latitude, degrees north (south is minus)"),
 				p.cell(normalsLatitude, ""),
 			),
-			app.Div().Class("months").Body(p.rows()...),
-			app.Button().Type("button").Class("plain").ID("normals-use").Text("Use these temperatures").OnClick(p.useOwn),
+			box("months", p.rows()...),
+			button("normals-use", "Use these temperatures").OnClick(p.useOwn),
 		),
 	)
 }
@@ -73,15 +73,15 @@ func (p *placePart) results() app.UI {
 		return app.Ul().Class("results").Hidden(true)
 	}
 	if p.S.places == nil {
-		return app.Ul().Class("results").Body(app.Li().Text("The table of stations is still loading."))
+		return app.Ul().Class("results").Body(item("The table of stations is still loading."))
 	}
 	found := p.S.places.Find(query, 8)
 	if len(found) == 0 {
-		return app.Ul().Class("results").Body(app.Li().Text("No station by that name. Try a town nearby, or only its first letters."))
+		return app.Ul().Class("results").Body(item("No station by that name. Try a town nearby, or only its first letters."))
 	}
 	list := make([]app.UI, 0, len(found)+1)
 	if zip := strings.TrimSpace(query); len(zip) == 5 && zip[0] <= '9' && zip != found[0].Zip {
-		list = append(list, app.Li().Text("No station has this zip code. These have the nearest ones:"))
+		list = append(list, item("No station has this zip code. These have the nearest ones:"))
 	}
 	for _, st := range found {
 		list = append(list, app.Li().Body(app.Button().Type("button").Class("result").Text(stationWords(st, p.S.system)).
@@ -105,10 +105,10 @@ func stationWords(st *normals.Station, system unit.System) string {
 }
 
 func (p *placePart) rows() []app.UI {
-	rows := []app.UI{app.Span().Text("Month"), app.Span().Text("Minimum"), app.Span().Text("Maximum")}
+	rows := []app.UI{span("Month"), span("Minimum"), span("Maximum")}
 	for m := range 12 {
 		name := unit.MonthName(m + 1)
-		rows = append(rows, app.Span().Text(name),
+		rows = append(rows, span(name),
 			p.cell(monthKey("min", m), name+" minimum"),
 			p.cell(monthKey("max", m), name+" maximum"))
 	}

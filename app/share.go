@@ -65,14 +65,24 @@ func (s *store) leaveLink() {
 func (s *store) link() string {
 	at := app.Window().URL()
 	at.Fragment, at.RawQuery = "", ""
-	return at.String() + "#" + linkMark + casefile.Link(&s.c)
+	return at.String() + "#" + linkMark + linkText(s)
 }
+
+func linkText(s *store) string { return casefile.Link(&s.c) }
+
+// pageLink is the address of the whole page with the field inside.
+func (s *store) pageLink() string {
+	return app.Getenv("GOAPP_ROOT_PREFIX") + "/#" + linkMark + linkText(s)
+}
+
+const mendFirst = "Mend what is marked first: a link carries only what is right."
 
 // sharePart offers the field as a link and as a file.
 type sharePart struct {
 	app.Compo
 	S    *store
 	told string
+	code bool // the QR code is shown
 }
 
 func (p *sharePart) OnMount(app.Context) { p.S.follow(p, onAdvice|onForm, p.Update) }
@@ -80,21 +90,75 @@ func (p *sharePart) OnDismount()         { p.S.leave(p) }
 
 func (p *sharePart) Render() app.UI {
 	return app.Section().ID("share").Class("share").Body(
-		app.H2().Text("Take it along"),
-		app.P().Text("The whole field fits into one link. It is read on the device that opens it; no server sees it."),
-		app.Div().Class("buttons").Body(
-			app.Button().Type("button").Class("plain").ID("share-copy").Text("Copy the link").OnClick(p.copy),
-			app.Button().Type("button").Class("plain").ID("share-print").Text("Print").OnClick(func(app.Context, app.Event) { app.Window().Call("print") }),
+		heading2("Take it along"),
+		paragraph("The whole field fits into one link. It is read on the device that opens it; no server sees it."),
+		box("buttons",
+			button("share-copy", "Copy the link").OnClick(p.copy),
+			button("share-code", "Show it as a QR code").OnClick(func(app.Context, app.Event) { p.code = !p.code }),
+			button("share-card", "Copy the card for a web page").OnClick(p.copyCard),
+			button("share-bed-words", "Copy the bed in words").OnClick(func(ctx app.Context, _ app.Event) {
+				copyText(ctx, bedWords(p.S.advice, p.S.system), "Copied.", copyByHand, func(words string) { p.told = words })
+			}),
+			button("share-bed-svg", "Save the bed as a picture (SVG)").OnClick(func(app.Context, app.Event) {
+				saveFile("film-and-furrow-bed.svg", "image/svg+xml", drawnAlone("#bed-drawing svg"))
+			}),
+			button("share-print", "Print").OnClick(func(app.Context, app.Event) { app.Window().Call("print") }),
 		),
 		app.P().Class("help").Role("status").ID("share-told").Text(p.told),
+		p.qr(),
 	)
+}
+
+// copyCard gives the frame that shows the answers on somebody's page.
+func (p *sharePart) copyCard(ctx app.Context, _ app.Event) {
+	if len(p.S.wrong) > 0 {
+		p.told = mendFirst
+		return
+	}
+	at := app.Window().URL()
+	frame := `<iframe title="Film &amp; Furrow: the answers for one field" width="360" height="900" loading="lazy" src="` + at.Scheme + "://" + at.Host + app.Getenv("GOAPP_ROOT_PREFIX") + "/card#" + linkMark + linkText(p.S) + `"></iframe>`
+	copyText(ctx, frame, "The card is copied. Paste it into the page’s HTML.", "Copy this by hand: "+frame, func(words string) { p.told = words })
 }
 
 func (p *sharePart) copy(ctx app.Context, _ app.Event) {
 	if len(p.S.wrong) > 0 {
-		p.told = "Mend what is marked first: a link carries only what is right."
+		p.told = mendFirst
 		return
 	}
 	link := p.S.link()
 	copyText(ctx, link, "The link is copied. Paste it into a message.", "Copy this by hand: "+link, func(words string) { p.told = words })
+}
+
+// qr draws the link as a QR code, once it is asked for.
+func (p *sharePart) qr() app.UI {
+	if !p.code {
+		return app.Div().ID("share-qr").Hidden(true)
+	}
+	if len(p.S.wrong) > 0 {
+		return app.Div().ID("share-qr").Body(para("error", mendFirst))
+	}
+	drawing, ok := qrSVG(p.S.link(), "QR code of the link to this field")
+	if !ok {
+		return app.Div().ID("share-qr").Body(para("error", "The link is too long for a QR code. Copy it instead."))
+	}
+	return app.Div().ID("share-qr").Body(app.Raw(drawing),
+		button("share-qr-save", "Save the QR code (SVG)").OnClick(func(app.Context, app.Event) {
+			saveFile("film-and-furrow-link.svg", "image/svg+xml", drawing)
+		}))
+}
+
+// drawnAlone is a drawing of the page with the look that the style sheet gives
+// it written into it, so that it can stand in a file of its own.
+func drawnAlone(selector string) string {
+	document := app.Window().Get("document")
+	drawing := document.Call("querySelector", selector)
+	copied := drawing.Call("cloneNode", true)
+	from, to := drawing.Call("querySelectorAll", "*"), copied.Call("querySelectorAll", "*")
+	for i := range from.Length() {
+		look := app.Window().Call("getComputedStyle", from.Index(i))
+		for _, name := range []string{"fill", "fill-opacity", "stroke", "stroke-width", "stroke-dasharray", "opacity", "font-family", "font-size", "font-weight"} {
+			to.Index(i).Call("setAttribute", name, look.Call("getPropertyValue", name))
+		}
+	}
+	return app.Window().Get("XMLSerializer").New().Call("serializeToString", copied).String()
 }

@@ -41,13 +41,13 @@ func (p *shoppingPart) Render() app.UI {
 		title = "What to buy, if you laid it all the same"
 	}
 	return app.Section().ID("shopping").Class("sheet").Body(
-		app.H2().Text(title),
+		heading2(title),
 		listed("scroll stack", "Shopping list", rows, "Item", "Quantity", "Your own", "How it was worked out"),
 		paragraph(list.Layout.In(system)+" "+mass),
 		careOf(a, rules.StepOrder, "backflow"),
-		app.Div().Class("buttons").Body(
-			app.Button().Type("button").Class("plain").ID("shopping-copy").Text("Copy as text").OnClick(p.copy),
-			app.Button().Type("button").Class("plain").ID("shopping-csv").Text("Save as a table (CSV)").OnClick(func(app.Context, app.Event) {
+		box("buttons",
+			button("shopping-copy", "Copy as text").OnClick(p.copy),
+			button("shopping-csv", "Save as a table (CSV)").OnClick(func(app.Context, app.Event) {
 				saveFile("film-and-furrow-shopping.csv", "text/csv", p.table())
 			})),
 		app.P().Class("help").Role("status").Text(p.told),
@@ -61,7 +61,7 @@ func careOf(a *rules.Advice, step rules.Step, also string) app.UI {
 	var list []app.UI
 	for i := range a.Cautions {
 		if c := &a.Cautions[i]; c.Step == step || c.ID == also {
-			list = append(list, app.P().Text("Take care: "+c.Text+" Last word: "+c.Defers+"."))
+			list = append(list, paragraph("Take care: "+c.Text+" Last word: "+c.Defers+"."))
 		}
 	}
 	return app.Div().Class("water-care").Hidden(len(list) == 0).Body(list...)
@@ -84,7 +84,7 @@ func (p *shoppingPart) machine() app.UI {
 			rows[i] = rowOf(bed, [...]string{"?", "Yes", "No"}[b.Can], unit.Of(b.Least).In(p.S.system))
 		}
 		body = append(body, listed("scroll", "Power", rows, "Bed", "Least power", "Yours can"),
-			app.P().Class("help").Text("Common practice for formed beds of 6 to 8 in; the rest from memory of the trade. Heavy soil wants more."))
+			helpText("Common practice for formed beds of 6 to 8 in; the rest from memory of the trade. Heavy soil wants more."))
 	}
 	return app.Div().ID("tractor").Body(body...)
 }
@@ -98,7 +98,7 @@ func (p *shoppingPart) row(l *rules.Line) app.UI {
 		how += " Yours is less than this."
 	}
 	return app.Tr().Body(
-		app.Th().Scope("row").Body(app.Text(sentence(l.Name)), app.Span().Text(l.Spec.In(p.S.system))),
+		app.Th().Scope("row").Body(plain(sentence(l.Name)), span(l.Spec.In(p.S.system))),
 		app.Td().Class("figure").Text(quantity),
 		app.Td().Body(&field{S: p.S, Name: "shopping." + rules.ItemKeys[l.Item], Inline: true}),
 		app.Td().Text(how))
@@ -140,8 +140,10 @@ func (p *shoppingPart) copy(ctx app.Context, _ app.Event) {
 		}
 		b.WriteString(sentence(list.Lines[i].Name) + ": " + words + "\n")
 	}
-	copyText(ctx, b.String(), "Copied.", "This browser does not let the page copy. Select the text by hand.", func(words string) { p.told = words })
+	copyText(ctx, b.String(), "Copied.", copyByHand, func(words string) { p.told = words })
 }
+
+const copyByHand = "This browser does not let the page copy. Select the text by hand."
 
 // copyText puts a text on the clipboard and tells whether it is there.
 func copyText(ctx app.Context, text, done, failed string, tell func(string)) {
@@ -206,10 +208,10 @@ func (p *shoppingPart) costs(c *rules.Cost) app.UI {
 	w := c.Hours
 	return app.Div().ID("costs").Body(
 		heading("What it costs, by your own prices"),
-		app.P().Class("help").Text("We give no prices. What has none is left out, and the total says so. For scale only: a farm magazine of 2013 told of about $180 of film and $125 of tape for an acre in Michigan."),
-		app.Div().Class("fields").Body(fieldsOf(p.S, priceNames)...),
+		helpText("We give no prices. What has none is left out, and the total says so. For scale only: a farm magazine of 2013 told of about $180 of film and $125 of tape for an acre in Michigan."),
+		box("fields", fieldsOf(p.S, priceNames)...),
 		listed("scroll stack", "Costs", rows, "For", "Amount", "How"),
-		app.P().Body(app.Strong().Text(total+". "), app.Text(sentence(per)+"; "+money(c.PerPlant, c.Currency)+" for each plant."+even)),
+		app.P().Body(strong(total+". "), plain(sentence(per)+"; "+money(c.PerPlant, c.Currency)+" for each plant."+even)),
 		paragraph("Work: laying "+unit.Of(w.Laying).In(p.S.system)+" of one person ("+unit.Of(w.LayingClock).In(p.S.system)+" by the clock with "+strconv.Itoa(w.People)+" people), lifting "+unit.Of(w.Lifting).In(p.S.system)+". "+w.How.In(p.S.system)),
 		heading("Films side by side"),
 		listed("scroll", "Films side by side", films, "Kind", "Film", "Laying", "Lifting", "Hauling", "Together", "Note"),

@@ -106,9 +106,9 @@ func (p *stripPart) Render() app.UI {
 	}
 	day := p.day()
 	return app.Section().Class(class).ID("season-strip").Aria("busy", strconv.FormatBool(p.S.digging)).Body(
-		app.H2().Text("Soil warmth through the season"),
-		app.Div().Class("strip-top").Body(
-			app.Div().Class("field").Body(
+		heading2("Soil warmth through the season"),
+		box("strip-top",
+			box("field",
 				app.Label().For("strip-plant-on").Text("Planting day"),
 				app.Input().ID("strip-plant-on").Name("strip-plant-on").Type("date").Value(day.String()).OnChange(p.typed),
 			),
@@ -117,9 +117,9 @@ func (p *stripPart) Render() app.UI {
 				p.depthButton(rules.AtFive), p.depthButton(rules.AtTen),
 			),
 		),
-		app.P().Class("waiting").Text(waiting),
+		para("waiting", waiting),
 		app.Figure().Class("strip-figure").Body(
-			app.Div().Class("strip-plot").Body(
+			box("strip-plot",
 				app.Raw(p.svg),
 				app.Label().Class("for-readers").For("strip-day").Text("Planting day on the strip"),
 				app.Input().ID("strip-day").Name("strip-day").Type("range").Attr("role", "slider").
@@ -130,10 +130,10 @@ func (p *stripPart) Render() app.UI {
 			app.P().Class("help").ID("strip-help").Text("Drag the handle, or use the arrow keys (a day) and Page Up and Page Down (a week). The answers follow."),
 			app.FigCaption().Body(app.Raw(stripList(p.words))),
 		),
-		app.H3().Text("What each film brings"),
+		heading3("What each film brings"),
 		app.Raw(p.table),
 		app.Details().ID("strip-twin").Body(
-			app.Summary().Text("The strip as a table, every seventh day"),
+			summary("The strip as a table, every seventh day"),
 			app.Raw(p.twin),
 		),
 	)

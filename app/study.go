@@ -115,38 +115,38 @@ const nearFew = 2
 func (p *changePart) Render() app.UI {
 	st := p.S.study
 	if st == nil || !st.done {
-		return app.Div().Class("change").Body(app.P().Class("help").Text("Looking for what would change it …"))
+		return box("change", helpText("Looking for what would change it …"))
 	}
 	points := p.mine(st.points)
-	body := []app.UI{app.P().Class("change-head").Text("What would change it")}
+	body := []app.UI{para("change-head", "What would change it")}
 	if len(points) == 0 {
-		body[0] = app.P().Text("Nothing you could change alone would change this answer.")
+		body[0] = paragraph("Nothing you could change alone would change this answer.")
 	} else {
 		body = append(body, app.Ul().Class("turns").Body(p.rows(points[:min(nearFew, len(points))])...))
 	}
 	if len(points) > nearFew {
 		body = append(body, app.Details().ID(p.Q.String()+"-turns").Body(
-			app.Summary().Text("All that would change it"), app.Ul().Class("turns").Body(p.rows(points[nearFew:])...)))
+			summary("All that would change it"), app.Ul().Class("turns").Body(p.rows(points[nearFew:])...)))
 	}
 	if p.Q == rules.FilmQuestion && len(st.pairs) > 0 {
 		rows := make([]app.UI, len(st.pairs))
 		for i := range st.pairs {
-			rows[i] = app.Li().Text(st.pairs[i].Says().In(p.S.system))
+			rows[i] = item(st.pairs[i].Says().In(p.S.system))
 		}
 		body = append(body, app.Details().ID("film-pairs").Body(
-			app.Summary().Text("Two together that would change it"), app.Ul().Body(rows...)))
+			summary("Two together that would change it"), app.Ul().Body(rows...)))
 	}
 	waits := ""
 	if !st.deep {
 		waits = "Still trying other soils, springs and bed tops: each needs a year of soil warmth."
 	}
-	body = append(body, app.P().Class("help").Text(waits))
+	body = append(body, helpText(waits))
 	for i := range st.fares {
 		if d := &st.fares[i]; d.Question == p.Q {
-			body = append(body, app.P().Class("fares").Text(d.Says().In(p.S.system)))
+			body = append(body, para("fares", d.Says().In(p.S.system)))
 		}
 	}
-	return app.Div().Class("change").Body(body...)
+	return box("change", body...)
 }
 
 // mine keeps the points of this answer: the planting day first, then what the
@@ -186,7 +186,7 @@ func (p *changePart) rows(list []*rules.TurningPoint) []app.UI {
 			open = " You left this open: worth finding out. "
 		}
 		rows[i] = app.Li().Body(
-			app.Span().Text(text+open),
+			span(text+open),
 			app.Button().Type("button").Class("go").Aria("label", "Go there: "+text).Text("Go there").
 				OnClick(func(app.Context, app.Event) { p.S.goTo(t) }, t.Input.Name, t.At.Word, t.At.Number))
 	}

@@ -24,25 +24,29 @@ func (p *waterPart) Render() app.UI {
 	a, system := p.S.advice, p.S.system
 	w := &a.Water
 	show := func(v any) string { return unit.Of(v).In(system) }
-	lead := show(w.PeakMinutes) + " a day at full leaf"
-	if a.TapePlan.Tape == nil {
-		lead = "No tape fits"
-	}
 	class := "answer"
 	if refused(a) {
 		class += " answer-if"
 	}
 	return app.Section().Class(class).ID("water").Body(
-		app.H3().Text("Water"),
-		app.P().Class("number").Text(lead),
-		app.P().Text(w.Says.In(system)),
-		app.P().Class("why").Text("The crop uses about "+show(w.Start)+" a day at planting and "+show(w.Peak)+" on its hungriest day; that is "+show(unit.LitresPer100Metres(w.PeakLitres))+" of bed with the tape’s losses."),
+		heading3("Water"),
+		para("number", waterLead(a, system)),
+		paragraph(w.Says.In(system)),
+		para("why", "The crop uses about "+show(w.Start)+" a day at planting and "+show(w.Peak)+" on its hungriest day; that is "+show(unit.LitresPer100Metres(w.PeakLitres))+" of bed with the tape’s losses."),
 		only(w.SingleRun > 0, func() app.UI {
-			return app.P().Class("firm").Text("Longest single run before water passes the roots: " + show(w.SingleRun) + ", so " + runs(w.RunsADay) + " a day at full leaf. Rain does not count: film sheds it.")
+			return para("firm", "Longest single run before water passes the roots: "+show(w.SingleRun)+", so "+runs(w.RunsADay)+" a day at full leaf. Rain does not count: film sheds it.")
 		}),
 		app.P().Body(app.A().Href("#water-plan").Text("The whole water plan")),
 		app.P().Class("cites").Body(sourceLinks([]*table.Source{&table.FAO56, a.Facts.Crop.KcMid.Source, &table.Saxton2006})),
 	)
+}
+
+// waterLead is the sixth answer's figure.
+func waterLead(a *rules.Advice, system unit.System) string {
+	if a.TapePlan.Tape == nil {
+		return "No tape fits"
+	}
+	return unit.Of(a.Water.PeakMinutes).In(system) + " a day at full leaf"
 }
 
 func runs(n int) string {
@@ -71,13 +75,13 @@ func (p *waterPlanPart) Render() app.UI {
 		class += " water-stop"
 	}
 	return app.Section().Class(class).ID("water-plan").TabIndex(-1).Body(
-		app.H2().Text("Water plan"),
+		heading2("Water plan"),
 		v.words(),
 		v.lastWord(),
 		v.byMonth(),
-		app.Div().Class("water-grid").Body(
-			app.Div().Class("water-column").Body(v.schedule(), v.line(), v.soil(), v.quality()),
-			app.Div().Class("water-column").Body(v.supply(), v.feeding(), v.chlorine()),
+		box("water-grid",
+			box("water-column", v.schedule(), v.line(), v.soil(), v.quality()),
+			box("water-column", v.supply(), v.feeding(), v.chlorine()),
 		),
 		v.checks(),
 		v.assumed(),
@@ -117,38 +121,38 @@ func (v waterView) words() app.UI {
 		if i == 0 && p.Verdict == water.DoesNotFit || p.Verdict == water.Undecided {
 			continue
 		}
-		because = append(because, app.P().Text(p.Because[i].In(v.system)))
+		because = append(because, paragraph(p.Because[i].In(v.system)))
 	}
-	parts := []app.UI{app.P().Class("number").Text(lead)}
+	parts := []app.UI{para("number", lead)}
 	parts = append(parts, because...)
 	if !p.Chosen {
-		parts = append(parts, app.P().Text("No tape fits this source and these beds. The plan below is for the tape of least flow: "+p.Row.Name+"."))
+		parts = append(parts, paragraph("No tape fits this source and these beds. The plan below is for the tape of least flow: "+p.Row.Name+"."))
 	}
 	if len(p.WaysOut) > 0 {
 		ways := make([]app.UI, len(p.WaysOut))
 		for i := range p.WaysOut {
 			w := &p.WaysOut[i]
-			ways[i] = app.Li().Body(app.Strong().Text(w.Change.In(v.system)), app.Text(" "+w.Result.In(v.system)))
+			ways[i] = app.Li().Body(strong(w.Change.In(v.system)), plain(" "+w.Result.In(v.system)))
 		}
-		parts = append(parts, app.H3().Text("Ways out, each one planned through"), app.Ol().Class("ways").Body(ways...))
+		parts = append(parts, heading3("Ways out, each one planned through"), app.Ol().Class("ways").Body(ways...))
 	}
 	if len(p.Warnings) > 0 {
 		list := make([]app.UI, len(p.Warnings))
 		for i := range p.Warnings {
 			w := &p.Warnings[i]
-			list[i] = app.Li().Body(app.Strong().Text(severityWords[w.Severity]+": "), app.Text(w.Says.In(v.system)+" "), app.Cite().Text("("+w.Source+")"))
+			list[i] = app.Li().Body(strong(severityWords[w.Severity]+": "), plain(w.Says.In(v.system)+" "), app.Cite().Text("("+w.Source+")"))
 		}
 		parts = append(parts, app.Ul().Class("water-warnings").Body(list...))
 	}
 	if len(p.Missing) > 0 {
 		list := make([]app.UI, len(p.Missing))
 		for i, m := range p.Missing {
-			list[i] = app.Li().Body(fieldLink(m.Field), app.Text(": it would settle "+m.Settles+"."))
+			list[i] = app.Li().Body(fieldLink(m.Field), plain(": it would settle "+m.Settles+"."))
 		}
 		parts = append(parts, app.Details().ID("water-missing").Class("water-missing").Open(p.Verdict == water.Undecided).Body(
-			app.Summary().Text("What is missing"), app.Ul().Body(list...)))
+			summary("What is missing"), app.Ul().Body(list...)))
 	}
-	return app.Div().Class("water-words").Body(parts...)
+	return box("water-words", parts...)
 }
 
 var severityWords = [...]string{water.Stop: "Stop", water.Care: "Take care", water.Note: "Note"}
@@ -185,7 +189,7 @@ func fieldLink(name string) app.UI {
 			toField(fieldID(row))
 		}, row)
 	}
-	return app.Text(fieldWords(name))
+	return plain(fieldWords(name))
 }
 
 // toField opens the group that a field stands in and goes there.
@@ -229,16 +233,16 @@ func (b *bucketPart) Render() app.UI {
 	}
 	return app.FieldSet().Class("bucket").ID("bucket-test").Body(
 		app.Legend().Text("Bucket test"),
-		app.P().Class("help").Text("Run the water half an hour, with no other tap open. Then time how long it takes to fill a bucket at the field’s end of the pipe."),
-		app.Div().Class("fields").Body(
-			app.Div().Class("field").Body(
+		helpText("Run the water half an hour, with no other tap open. Then time how long it takes to fill a bucket at the field’s end of the pipe."),
+		box("fields",
+			box("field",
 				app.Label().For("bucket-volume").Text("Bucket holds ("+unit.KindVolume.Symbol(b.S.system)+")"),
 				&textBox{S: b.S, ID: "bucket-volume", Type: "text", Describe: "bucket-says"}),
-			app.Div().Class("field").Body(
+			box("field",
 				app.Label().For("bucket-seconds").Text("Seconds to fill it"),
 				&textBox{S: b.S, ID: "bucket-seconds", Type: "text", Describe: "bucket-says"}),
 		),
-		app.Button().Type("button").Class("plain").ID("bucket-use").Text("Use this flow").OnClick(b.use),
+		button("bucket-use", "Use this flow").OnClick(b.use),
 		app.P().Class(class).ID("bucket-says").Role("status").Text(b.says),
 	)
 }

@@ -12,7 +12,7 @@ import (
 
 // block is one box of the sheet.
 func block(id, title string, body ...app.UI) app.UI {
-	return app.Section().Class("water-block").ID(id).Body(append([]app.UI{app.H3().Text(title)}, body...)...)
+	return app.Section().Class("water-block").ID(id).Body(append([]app.UI{heading3(title)}, body...)...)
 }
 
 // rows is a table whose first cell of each row is its heading. It scrolls
@@ -53,7 +53,7 @@ func figures(pairs ...string) app.UI {
 func (v waterView) byMonth() app.UI {
 	d := v.plan.Demand
 	if d == nil {
-		return block("water-months", "Month by month", app.P().Text("Without climate and crop figures there is no need to print."))
+		return block("water-months", "Month by month", paragraph("Without climate and crop figures there is no need to print."))
 	}
 	symbol := unit.KindPer100.Symbol(v.system)
 	depth := unit.KindDepth.Symbol(v.system)
@@ -83,8 +83,8 @@ func (v waterView) byMonth() app.UI {
 	}
 	return block("water-months", "Month by month",
 		rows("Means of a day, month by month", head, body),
-		app.P().Class("help").Text("The hungriest day is "+d.Peak.On.Words()+": the crop uses "+v.show(d.Peak.Use)+", and "+v.show(d.Peak.Gross)+" must be pumped. It sizes everything below. Rain is not counted: film sheds it. Cool and dry years come about once in ten; air of a dry year is drier, too."),
-		app.P().Class("help").Text(v.seasonWords(d)),
+		helpText("The hungriest day is "+d.Peak.On.Words()+": the crop uses "+v.show(d.Peak.Use)+", and "+v.show(d.Peak.Gross)+" must be pumped. It sizes everything below. Rain is not counted: film sheds it. Cool and dry years come about once in ten; air of a dry year is drier, too."),
+		helpText(v.seasonWords(d)),
 	)
 }
 
@@ -110,15 +110,15 @@ func monthOf(d unit.Date) int {
 func (v waterView) schedule() app.UI {
 	s := v.plan.Schedule
 	if s == nil {
-		body := []app.UI{app.P().Text("Zones and hours need the flow of your source, the number of beds and their length. None is guessed: do the bucket test.")}
+		body := []app.UI{paragraph("Zones and hours need the flow of your source, the number of beds and their length. None is guessed: do the bucket test.")}
 		if d := v.plan.Demand; d != nil && d.Peak.Run > 0 {
-			body = append(body, app.P().Text("Whatever the zones, each one runs "+v.show(d.First.Run)+" a day at planting and "+v.show(d.Peak.Run)+" on the hungriest day, in "+runs(d.Peak.Runs)+"."))
+			body = append(body, paragraph("Whatever the zones, each one runs "+v.show(d.First.Run)+" a day at planting and "+v.show(d.Peak.Run)+" on the hungriest day, in "+runs(d.Peak.Runs)+"."))
 		}
 		return block("water-schedule", "Zones and schedule", body...)
 	}
 	body := []app.UI{}
 	if len(s.Zones) == 0 {
-		body = append(body, app.P().Text("Not even one bed can run on this flow."))
+		body = append(body, paragraph("Not even one bed can run on this flow."))
 	} else {
 		body = append(body, app.Figure().Class("water-figure").Body(app.Raw(v.zonePlan()), app.FigCaption().Text("Zones and header, seen from above. Beds hang on the header; each zone has its own valve.")))
 		list := make([][]string, 0, len(s.Zones))
@@ -155,7 +155,7 @@ func (v waterView) schedule() app.UI {
 		for i, t := range v.plan.Turns {
 			list[i] = []string{"Zone " + strconv.Itoa(t.Zone) + ", run " + strconv.Itoa(t.Run), v.show(t.From), v.show(t.To)}
 		}
-		body = append(body, app.Details().ID("water-turns").Class("water-turns").Body(app.Summary().Text("Valve by valve"),
+		body = append(body, app.Details().ID("water-turns").Class("water-turns").Body(summary("Valve by valve"),
 			rows("Minutes from the first opening, on the hungriest day", []string{"Open", "From", "To"}, list)))
 	}
 	return block("water-schedule", "Zones and schedule", body...)
@@ -164,7 +164,7 @@ func (v waterView) schedule() app.UI {
 func (v waterView) line() app.UI {
 	t := &v.plan.Tape
 	if t.Profile == nil {
-		return block("water-line", "Along one bed", app.P().Text("Pressure along a bed needs the bed’s length."))
+		return block("water-line", "Along one bed", paragraph("Pressure along a bed needs the bed’s length."))
 	}
 	r := t.Profile
 	slope := "level"
@@ -195,14 +195,14 @@ func (v waterView) line() app.UI {
 			"Flow of one bed", v.show(t.BedFlow)+", "+v.show(t.Flow),
 			"Water in the lines of a bed", v.show(t.Fill)+", filled in "+v.show(t.FillMinutes),
 		),
-		app.Details().ID("water-points").Class("water-points").Body(app.Summary().Text("The same in figures"),
+		app.Details().ID("water-points").Class("water-points").Body(summary("The same in figures"),
 			rows("Pressure along one line", []string{"From the header", "Pressure"}, points)))
 }
 
 func (v waterView) soil() app.UI {
 	s := v.plan.Soil
 	if s == nil || s.Longest == 0 {
-		return block("water-soil", "Soil and longest run", app.P().Text("The longest single run needs soil texture and the crop’s roots."))
+		return block("water-soil", "Soil and longest run", paragraph("The longest single run needs soil texture and the crop’s roots."))
 	}
 	percent := func(share float64) string { return v.show(unit.FineShare(100 * share)) }
 	guide := "not in the field guides’ table"
@@ -210,7 +210,7 @@ func (v waterView) soil() app.UI {
 		guide = percent(s.GuideLow) + " to " + percent(s.GuideHigh)
 	}
 	body := []app.UI{
-		app.P().Body(app.Strong().Text(v.show(s.Longest)+" at most"), app.Text(" in one run; then water passes the roots. With the other published figures for this soil it is "+v.show(s.LongestLow)+" to "+v.show(s.LongestHigh)+".")),
+		app.P().Body(strong(v.show(s.Longest)+" at most"), plain(" in one run; then water passes the roots. With the other published figures for this soil it is "+v.show(s.LongestLow)+" to "+v.show(s.LongestHigh)+".")),
 		figures(
 			"Available water", percent(s.Water.Available)+" of the soil (field guides: "+guide+")",
 			"Roots in the bed", v.show(unit.Short(s.Depth))+" deep",
@@ -220,7 +220,7 @@ func (v waterView) soil() app.UI {
 		)}
 	for i := range v.plan.Checks {
 		if c := &v.plan.Checks[i]; c.ID == "longest-run" {
-			body = append(body, app.P().Class("help").Text(c.Says.In(v.system)+" The two editions differ by half because they take other root depths, shares and strips. Dig beside the tape after a run: that decides."), app.P().Class("help").Body(app.Cite().Text("("+c.Source+")")))
+			body = append(body, helpText(c.Says.In(v.system)+" The two editions differ by half because they take other root depths, shares and strips. Dig beside the tape after a run: that decides."), app.P().Class("help").Body(app.Cite().Text("("+c.Source+")")))
 		}
 	}
 	return block("water-soil", "Soil and longest run", body...)
@@ -239,7 +239,7 @@ func (v waterView) supply() app.UI {
 		filter += "; a sand separator first if the well lifts sand"
 	}
 	if s == nil {
-		return block("water-supply", "Source, header, pump, filter", app.P().Text("Header and pump need flow, beds and bed length."), figures("Filter", filter), v.care("electricity"))
+		return block("water-supply", "Source, header, pump, filter", paragraph("Header and pump need flow, beds and bed length."), figures("Filter", filter), v.care("electricity"))
 	}
 	header := ""
 	if s.Bore.Inside > 0 {
@@ -293,9 +293,9 @@ func headOf(m unit.Metres) unit.Quantity { return unit.Quantity{Kind: unit.KindH
 func (v waterView) quality() app.UI {
 	q := &v.plan.Quality
 	var body []app.UI
-	line := func(text string) { body = append(body, app.Li().Text(text)) }
+	line := func(text string) { body = append(body, item(text)) }
 	for _, f := range q.Clogging {
-		body = append(body, app.Li().Body(app.Text("Clogging by "+f.Clogger.Name+": "+f.Hazard.String()+" risk at "+strconv.FormatFloat(f.Value, 'f', -1, 64)+". "), app.Cite().Text("("+f.Clogger.Source+")")))
+		body = append(body, app.Li().Body(plain("Clogging by "+f.Clogger.Name+": "+f.Hazard.String()+" risk at "+strconv.FormatFloat(f.Value, 'f', -1, 64)+". "), app.Cite().Text("("+f.Clogger.Source+")")))
 	}
 	if q.HardnessWord != "" {
 		line("Hardness: " + q.HardnessWord + ".")
@@ -310,7 +310,7 @@ func (v waterView) quality() app.UI {
 		line("Nitrogen that comes with the water over the season: " + v.show(unit.KilogramsPerHectare(q.NitrogenCredit.Value)) + ".")
 	}
 	if len(body) == 0 {
-		return block("water-quality", "Water test", app.P().Text("No water test was given. Salt, pH, iron and hardness decide whether tape clogs and whether the crop stands the water: have them tested before you buy."))
+		return block("water-quality", "Water test", paragraph("No water test was given. Salt, pH, iron and hardness decide whether tape clogs and whether the crop stands the water: have them tested before you buy."))
 	}
 	return block("water-quality", "Water test", app.Ul().Body(body...))
 }
@@ -318,7 +318,7 @@ func (v waterView) quality() app.UI {
 func (v waterView) feeding() app.UI {
 	f := v.plan.Feeding
 	if f == nil {
-		return block("water-feeding", "Feeding", app.P().Text("Give your rate, grade, stock and injector under “Feeding and chlorine”, and the flow of your source, for the sums. We recommend no rate and no product."), v.care("backflow"))
+		return block("water-feeding", "Feeding", paragraph("Give your rate, grade, stock and injector under “Feeding and chlorine”, and the flow of your source, for the sums. We recommend no rate and no product."), v.care("backflow"))
 	}
 	fits := "Injecting and rinsing fit into one run."
 	if !f.Fits {
@@ -327,14 +327,14 @@ func (v waterView) feeding() app.UI {
 	return block("water-feeding", "Feeding, one day",
 		figures("Nutrient, all beds", v.show(unit.FineMass(f.Nutrient)), "Product", v.show(unit.FineMass(f.Product)), "Stock", v.show(unit.FineVolume(f.Stock)), "Stock, largest zone", v.show(unit.FineVolume(f.ZoneStock)),
 			"Inject, largest zone", v.show(f.ZoneInject), "Clean water after it", v.show(f.Rinse)),
-		app.P().Text(fits+" Rates for an acre or hectare mean the field at your bed centres."),
+		paragraph(fits+" Rates for an acre or hectare mean the field at your bed centres."),
 		v.care("backflow"), v.care("calcium-sulfate"), v.care("label"))
 }
 
 func (v waterView) chlorine() app.UI {
 	c := v.plan.Chlorine
 	if c == nil {
-		return block("water-chlorine", "Chlorine", app.P().Text("Only where the label and local code allow it. Give the bleach and the strength under “Feeding and chlorine” for the sum."), v.care("chlorine-acid"))
+		return block("water-chlorine", "Chlorine", paragraph("Only where the label and local code allow it. Give the bleach and the strength under “Feeding and chlorine” for the sum."), v.care("chlorine-acid"))
 	}
 	iron := ""
 	if c.ForIron > 0 {
@@ -342,7 +342,7 @@ func (v waterView) chlorine() app.UI {
 	}
 	return block("water-chlorine", "Chlorine",
 		figures("Inject into the largest zone", v.show(unit.SmallFlow(c.Inject)), "Strength wanted", v.show(c.Wanted), "Iron", iron),
-		app.P().Text("Inject ahead of the filter. Published levels: 1 mg/L free chlorine at the line ends against slime in use; 200–500 mg/L only between crops, with no plants on the lines (University of Florida). The label decides."),
+		paragraph("Inject ahead of the filter. Published levels: 1 mg/L free chlorine at the line ends against slime in use; 200–500 mg/L only between crops, with no plants on the lines (University of Florida). The label decides."),
 		v.care("chlorine-acid"), v.care("chlorine-ammonia"), v.care("acid"), v.care("label"), v.care("backflow"))
 }
 
@@ -351,7 +351,7 @@ func (v waterView) chlorine() app.UI {
 func (v waterView) care(id string) app.UI {
 	for _, c := range v.plan.Cautions {
 		if c.ID == id {
-			return app.P().Class("water-care care-"+id).Body(app.Strong().Text("Take care. "), app.Text(c.Text+" "), app.Em().Text("Last word: "+c.LastWord+"."))
+			return app.P().Class("water-care care-"+id).Body(strong("Take care. "), plain(c.Text+" "), app.Em().Text("Last word: "+c.LastWord+"."))
 		}
 	}
 	return nil
@@ -359,7 +359,7 @@ func (v waterView) care(id string) app.UI {
 
 // lastWord names who decides, once, before the figures.
 func (v waterView) lastWord() app.UI {
-	return app.P().Class("water-last").Text("Labels, the local plumbing and chemigation codes, and licensed electricians, plumbers and applicators have the last word on every line of this sheet.")
+	return para("water-last", "Labels, the local plumbing and chemigation codes, and licensed electricians, plumbers and applicators have the last word on every line of this sheet.")
 }
 
 func (v waterView) checks() app.UI {
@@ -373,23 +373,23 @@ func (v waterView) checks() app.UI {
 		if !c.Agrees {
 			word = "Outside. "
 		}
-		list = append(list, app.Li().Body(app.Strong().Text(word), app.Text(c.Says.In(v.system)+" "), app.Cite().Text("("+c.Source+")")))
+		list = append(list, app.Li().Body(strong(word), plain(c.Says.In(v.system)+" "), app.Cite().Text("("+c.Source+")")))
 	}
 	if len(list) == 0 {
 		return nil
 	}
-	return app.Section().Class("water-checks").ID("water-checks").Body(app.H3().Text("Beside rules of the trade"), app.Ul().Body(list...))
+	return app.Section().Class("water-checks").ID("water-checks").Body(heading3("Beside rules of the trade"), app.Ul().Body(list...))
 }
 
 func (v waterView) assumed() app.UI {
 	list := make([]app.UI, len(v.plan.Assumed))
 	for i, a := range v.plan.Assumed {
-		list[i] = app.Li().Text(fieldWords(a.Field) + ": " + a.Value.In(v.system) + " (" + a.Source + ")")
+		list[i] = item(fieldWords(a.Field) + ": " + a.Value.In(v.system) + " (" + a.Source + ")")
 	}
 	if v.plan.Climbs > 0 {
-		list = append(list, app.Li().Text("Slope along the beds: "+v.show(unit.FineShare(v.plan.Climbs))+", climbing away from the header, which is the worse way (your slope, at most 2 % since steeper beds follow the contour)"))
+		list = append(list, item("Slope along the beds: "+v.show(unit.FineShare(v.plan.Climbs))+", climbing away from the header, which is the worse way (your slope, at most 2 % since steeper beds follow the contour)"))
 	}
-	return app.Details().ID("water-assumed").Class("water-assumed").Body(app.Summary().Text("What the plan takes for granted"), app.Ul().Body(list...))
+	return app.Details().ID("water-assumed").Class("water-assumed").Body(summary("What the plan takes for granted"), app.Ul().Body(list...))
 }
 
 // steps show each sum with its figures, so that it can be done by hand.
@@ -399,14 +399,14 @@ func (v waterView) steps() app.UI {
 		s := &v.plan.Steps[i]
 		inputs := make([]app.UI, len(s.Inputs))
 		for j, in := range s.Inputs {
-			inputs[j] = app.Li().Text(sentence(in.Name) + ": " + in.Quantity.In(v.system))
+			inputs[j] = item(sentence(in.Name) + ": " + in.Quantity.In(v.system))
 		}
 		list[i] = app.Li().ID("water-step-"+s.ID).Body(
 			app.H4().Text(s.Title),
-			app.P().Class("formula").Text(sentence(s.Formula)+"."),
+			para("formula", sentence(s.Formula)+"."),
 			app.Ul().Body(inputs...),
-			app.P().Body(app.Strong().Text(sentence(s.Result.Name)+": "+s.Result.Quantity.In(v.system)), app.Text(" "), app.Cite().Text("("+s.Source+")")),
+			app.P().Body(strong(sentence(s.Result.Name)+": "+s.Result.Quantity.In(v.system)), plain(" "), app.Cite().Text("("+s.Source+")")),
 		)
 	}
-	return app.Details().ID("water-steps").Class("water-steps").Body(app.Summary().Text("How it was worked out, step by step"), app.Ol().Body(list...))
+	return app.Details().ID("water-steps").Class("water-steps").Body(summary("How it was worked out, step by step"), app.Ol().Body(list...))
 }

@@ -168,7 +168,7 @@ func (w *workshop) Render() app.UI {
 	for i := range pack.Farms {
 		farms[i] = strconv.Itoa(i+1) + ". " + pack.Farms[i].Title
 	}
-	return app.Div().Class("room").Body(
+	return box("room",
 		app.Header().Class("room-top").Body(
 			app.H1().Class("for-readers").Text("Film & Furrow in a workshop"),
 			picker("room-farm", "Farm", farms, w.farm, w.meet),
@@ -242,7 +242,7 @@ func (w *workshop) scene(f *pack.Farm) []app.UI {
 	default:
 		head, big, class = "The lesson of "+f.Title, f.Lesson, "room-lesson"
 	}
-	return []app.UI{app.H2().Text(head), app.P().Class(class).ID("room-answer").Text(big), para("room-text", text), para("room-sum", sum),
+	return []app.UI{heading2(head), app.P().Class(class).ID("room-answer").Text(big), para("room-text", text), para("room-sum", sum),
 		app.Div().Class("room-doing room-step-" + strconv.Itoa(min(w.step, stepFactors))).Body(doing...), para("help", help)}
 }
 
@@ -272,7 +272,7 @@ func (w *workshop) ballots() []app.UI {
 				n, _ := strconv.Atoi(ctx.JSSrc().Get("value").String())
 				w.votes[o] = max(0, n)
 			}, w.q, w.farm, i),
-			app.Text(w.says(o)))
+			plain(w.says(o)))
 	}
 	return list
 }

@@ -33,12 +33,14 @@ func moduleRoot() (string, error) {
 }
 
 // cold are the packages whose functions are not copied into their callers: the
-// page's parts, the tables and the rules, which run once for each key, and the
-// framework. Models of soil and water, whose loops run a million times, are not
-// among them, nor is the standard library.
+// page's parts, the rules and the plan of water, which run once for each key, the
+// framework, and of the standard library what prints and parses. The runtime and the
+// models, whose loops run a million times, are not among them; the tables would grow.
 var cold = []string{
 	"filmfurrow/app", "filmfurrow/rules", "filmfurrow/rules/casefile", "filmfurrow/rules/jsontext", "filmfurrow/rules/pack",
-	"filmfurrow/rules/sheet", "filmfurrow/rules/table", "filmfurrow/rules/unit", frameworkModule + "/...",
+	"filmfurrow/rules/model/water", "filmfurrow/rules/sheet", "filmfurrow/rules/unit", frameworkModule + "/...",
+	"context", "encoding/base32", "fmt", "internal/bisect", "internal/fmtsort", "internal/godebug", "internal/poll", "internal/strconv",
+	"os", "reflect", "slices", "sort", "strconv", "strings", "syscall", "syscall/js", "time",
 }
 
 // modfileFlags are the flags that make a go command build the trimmed client;

@@ -4,7 +4,6 @@ package site
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 )
 
@@ -13,11 +12,10 @@ import (
 // compiled program.
 const policy = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; img-src 'self' data: blob:; connect-src 'self'; manifest-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; object-src 'none'"
 
-// framed are the pages that other sites may show in a frame.
-var framed = []string{"/card"}
-
-// Framed reports whether other sites may show the page in a frame.
-func Framed(address string) bool { return slices.Contains(framed, address) }
+// Framed reports whether other sites may show the page in a frame: the cards.
+func Framed(address string) bool {
+	return address == "/card" || strings.HasPrefix(address, "/card/")
+}
 
 // headers writes the header file that static hosts read. Hosts differ on what
 // happens where two rules match: some send both values, some the nearer one.

@@ -20,6 +20,7 @@ import (
 	"strings"
 	"text/template"
 
+	"filmfurrow/rules/pack"
 	"filmfurrow/rules/table/normals"
 )
 
@@ -175,6 +176,14 @@ func Make(options Options) (*Site, error) {
 		return nil, err
 	}
 
+	cardScript, err := static("card.js")
+	if err != nil {
+		return nil, err
+	}
+	if links.card, err = addText("card", ".js", script, cardScript); err != nil {
+		return nil, err
+	}
+
 	var css []byte
 	for _, name := range []string{"shell.css", "page.css"} {
 		part, err := static(name)
@@ -205,13 +214,19 @@ func Make(options Options) (*Site, error) {
 		}
 		files[fileOf(p.Path)] = page
 	}
+	cards := cardPages()
+	for i, p := range cards {
+		if files[fileOf(p.Path)], err = cardHTML(&pack.Farms[i], p, base, strings.TrimSuffix(options.Site, "/"), links); err != nil {
+			return nil, fmt.Errorf("page %s: %w", p.Path, err)
+		}
+	}
 	if files["404.html"], err = notFound(base, links); err != nil {
 		return nil, err
 	}
 	if files[fileOf(about.Path)], err = aboutPage(root, base, strings.TrimSuffix(options.Site, "/"), links); err != nil {
 		return nil, err
 	}
-	listed := append(slices.Clone(options.Pages), about)
+	listed := append(slices.Concat(options.Pages, cards), about)
 	files["_headers"] = headers(base, listed)
 
 	version := versionOf(files)
@@ -240,7 +255,7 @@ func data() map[string][]byte {
 }
 
 // assets are the addresses of the files that every page loads.
-type assets struct{ boot, start, glue, style, program string }
+type assets struct{ boot, start, glue, style, card, program string }
 
 func cleanBase(base string) (string, error) {
 	trimmed := strings.Trim(base, "/")

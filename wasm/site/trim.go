@@ -39,6 +39,9 @@ var leftOut = []string{
 	"testing.go",      // test helpers
 	"crypto.go",       // AES for encrypted state, unused
 	"route.go",        // replaced: routes by regular expression, unused
+	"state.go",        // replaced: observable states, unused
+	"action.go",       // replaced: actions, unused
+	"notfound.go",     // replaced: the host answers unknown addresses
 }
 
 //go:embed trim/*.go.txt trim/url/url.go

@@ -1,0 +1,87 @@
+package app
+
+import (
+	"github.com/maxence-charriere/go-app/v9/pkg/app"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/pack"
+	"filmfurrow/rules/table"
+)
+
+// card is the answers in small, for a frame on somebody's newsletter page. It
+// reads its field from the address, keeps nothing, and tells the page around it
+// its height and nothing else (static/card.js).
+type card struct {
+	app.Compo
+	s *store
+}
+
+func (c *card) store() *store {
+	if c.s == nil {
+		c.s = newStore(nil)
+	}
+	return c.s
+}
+
+// OnNav loads the table of stations only for a link that names one.
+func (c *card) OnNav(ctx app.Context) {
+	s := c.store()
+	s.openLink(ctx.Page().URL().Fragment)
+	if !s.noteBad {
+		s.note = "" // a card has nothing to change or to keep
+	}
+	if s.waiting != "" && s.places == nil {
+		loadNormals(ctx, s)
+	}
+}
+
+func (c *card) OnMount(app.Context) {
+	s := c.store()
+	s.follow(c, onAdvice|onForm, c.Update)
+}
+
+func (c *card) OnDismount() { c.s.leave(c) }
+
+func (c *card) Render() app.UI {
+	s := c.store()
+	name := "Worked out for this field"
+	if s.example {
+		name = exampleName
+	}
+	link := "./"
+	if app.IsClient {
+		link = s.pageLink()
+	}
+	return cardOf(s, name, "", link)
+}
+
+// Card is the card of one farm of the pack, with the address of the whole page.
+func Card(f *pack.Farm, base string) app.UI {
+	s := newStore(nil)
+	s.show(f.Case())
+	s.work()
+	return cardOf(s, f.Title, f.Lesson, base+"/#"+linkMark+linkText(s))
+}
+
+func cardOf(s *store, name, lesson, link string) app.UI {
+	a := s.advice
+	verdict, _ := a.Verdict.Best()
+	crop := table.CropByID(a.Case.Crop)
+	rows := []app.UI{}
+	for _, q := range []rules.Question{rules.FilmQuestion, rules.ThicknessQuestion, rules.BedQuestion, rules.TapeQuestion, rules.WaitQuestion} {
+		lead, _ := answerWords(a, q, s.system)
+		rows = append(rows, app.Dt().Text(answerTitles[q]), app.Dd().Body(strong(lead), plain(" "+mainReason(a.Choice(q), s.system))))
+	}
+	rows = append(rows, app.Dt().Text("Water"), app.Dd().Body(strong(waterLead(a, s.system))))
+	return app.Main().Class("card").ID("card").Body(
+		app.H1().Text(sentence(crop.Name)+", "+a.Facts.Plant.Words()),
+		helpText(name),
+		app.P().Class(noteClass(s.noteBad)).Role("status").Text(s.note),
+		paragraph(lesson),
+		para("number", verdictWords[verdict]),
+		app.Figure().Class("bed").Body(app.Raw(bedSVG(a, s.system))),
+		app.Dl().Body(rows...),
+		app.P().Body(app.A().Href(link).Target("_blank").Rel("noopener").Text("Open it in Film & Furrow, with every reason and source")),
+		helpText("Last word: labels, local codes and licensed practice."),
+	)
+}

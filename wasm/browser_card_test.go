@@ -1,0 +1,102 @@
+//go:build !js
+
+package main
+
+import (
+	"fmt"
+	"net/http"
+	"net/http/httptest"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"filmfurrow/rules/pack"
+	"filmfurrow/wasm/browsertest"
+)
+
+// newsletter is a page of another origin that frames a card and makes the frame
+// as tall as the card says.
+func newsletter(t *testing.T, card string) string {
+	t.Helper()
+	host := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
+		w.Header().Set("Content-Type", "text/html; charset=utf-8")
+		fmt.Fprintf(w, `<!DOCTYPE html><title>News</title><iframe id="card" width="360" height="100" src="%s"></iframe>
+			<script>window.said = []; addEventListener("message", (e) => { said.push(e.data); document.querySelector("#card").height = e.data; });</script>`, card)
+	}))
+	t.Cleanup(host.Close)
+	return host.URL
+}
+
+// A card of the pack shows in a frame of another origin without any program, and
+// says how tall it is: numbers and nothing else.
+func TestACardOfThePackInAFrame(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Foreign(newsletter(t, b.URL+"/card/heron-flat"))
+	p.Wait("a number", `said.length > 0 && said.every((n) => typeof n === "number" && n > 300 && n < 3000)`)
+	p.Wait("the frame to fit", `Number(document.querySelector("#card").height) === said.at(-1)`)
+	for _, asked := range b.Requests() {
+		assert.NotContains(t, asked, ".wasm", "a card of the pack needs no program")
+	}
+}
+
+// Each card of the pack is whole without script, at both widths.
+func TestCardsAreWholeWithoutScript(t *testing.T) {
+	b := browsertest.Open(t)
+	for i := range pack.Farms {
+		f := &pack.Farms[i]
+		for _, width := range []int{320, 700} {
+			p := b.Tab(browsertest.Tab{Path: "/card/" + f.ID, Width: width, NoScript: true})
+			assert.Contains(t, p.Text("main"), f.Lesson)
+			assert.Equal(t, 6, browsertest.Eval[int](p, `[...document.querySelectorAll("dd strong")].filter((e) => e.innerText.trim() !== "").length`), "six answers on %s", f.ID)
+			assert.LessOrEqual(t, browsertest.Eval[int](p, `document.documentElement.scrollWidth - document.documentElement.clientWidth`), 0, "%s at %d px", f.ID, width)
+			p.Screenshot(fmt.Sprintf("card-%s-%d", f.ID, width))
+			p.Close()
+		}
+	}
+}
+
+// A card of somebody's own field reads it from the address, in a frame as well,
+// and leads to the whole page with the same field.
+func TestACardOfOnesOwnField(t *testing.T) {
+	b := browsertest.Open(t)
+	link := linkOf(t, "broccoli-late-summer")
+	p := b.Page(360, "/card#f="+link)
+	p.WaitText("#card", "Silver")
+	assert.Contains(t, p.Text("h1"), "roccoli")
+	assert.Equal(t, "null", browsertest.Eval[string](p, `String(localStorage.getItem("film-furrow/field"))`), "a card keeps nothing")
+	p.Wait("the way to the whole page, with the field", fmt.Sprintf(`document.querySelector("#card a").href.startsWith(%s)`, quoted(b.URL+"/#f=1")))
+	whole := b.Tab(browsertest.Tab{Path: browsertest.Eval[string](p, `document.querySelector("#card a").href`)[len(b.URL):]})
+	whole.Wait("the same field", `document.querySelector("#f-crop").value === "broccoli"`)
+	p.Screenshot("card-own-360")
+
+	news := b.Foreign(newsletter(t, b.URL+"/card#f="+link))
+	news.Wait("a number from the program's card", `said.length > 0 && said.every((n) => typeof n === "number")`)
+}
+
+// The QR code of the link has the size that the standard gives for its length; what
+// it says is read back by another library in package app.
+func TestTheLinkAsAQRCode(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.Click("#share-code")
+	p.Wait("the code", `document.querySelector("#share-qr svg path") !== null`)
+	side := browsertest.Eval[int](p, `document.querySelector("#share-qr svg").viewBox.baseVal.width`)
+	assert.Zero(t, (side-8-17)%4, "17 + 4 × version modules and 4 quiet ones on each side")
+	assert.Equal(t, "Save the QR code (SVG)", p.Text("#share-qr-save"))
+	p.Screenshot("share-qr")
+}
+
+// The drawing of the bed stands alone as a file: its look, title and description
+// are in it.
+func TestTheBedIsSavedAsAPicture(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.Do(`(() => { const make = URL.createObjectURL; URL.createObjectURL = (blob) => { blob.text().then((t) => { window.made = t; }); return make(blob); }; })()`)
+	p.Click("#share-bed-svg")
+	p.Wait("the file", `window.made?.includes("<svg")`)
+	drawing := browsertest.Eval[string](p, `window.made`)
+	assert.Contains(t, drawing, `>The bed cut across, to scale</title>`)
+	assert.Contains(t, drawing, "embossed", "the description")
+	assert.Contains(t, drawing, `stroke-width="`)
+	assert.Equal(t, 0, browsertest.Eval[int](p, `new DOMParser().parseFromString(window.made, "image/svg+xml").querySelectorAll("parsererror").length`))
+}

@@ -1,0 +1,41 @@
+//go:build !js
+
+package site
+
+import (
+	"strings"
+
+	framework "github.com/maxence-charriere/go-app/v9/pkg/app"
+	"golang.org/x/net/html"
+	"golang.org/x/net/html/atom"
+
+	"filmfurrow/app"
+	"filmfurrow/rules/pack"
+)
+
+// cardPages are the addresses of the pack's cards, which are whole as they are:
+// no program comes with them, so they show in a frame without any.
+func cardPages() []Page {
+	list := make([]Page, len(pack.Farms))
+	for i := range pack.Farms {
+		f := &pack.Farms[i]
+		list[i] = Page{Path: "/card/" + f.ID, Title: f.Title + " – " + siteName, Description: f.Lesson}
+	}
+	return list
+}
+
+// cardHTML is one farm's card as a page.
+func cardHTML(f *pack.Farm, p Page, base, site string, links assets) ([]byte, error) {
+	doc, err := html.Parse(strings.NewReader("<!DOCTYPE html><html><head></head><body></body></html>"))
+	if err != nil {
+		return nil, err
+	}
+	find(doc, atom.Html).Attr = []html.Attribute{{Key: "lang", Val: siteLang}}
+	fillHead(find(doc, atom.Head), base, site, p.Path, p.Title, p.Description, links, false)
+	body := find(doc, atom.Body)
+	if err := addFragment(body, framework.HTMLString(app.Card(f, base))); err != nil {
+		return nil, err
+	}
+	joinLines(body)
+	return print(doc)
+}
