@@ -8,7 +8,9 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/unit"
 )
 
 // FuzzReadSaved: whatever stands in the browser's storage, reading it does not
@@ -41,4 +43,22 @@ func TestATextThatIsTooLongIsNotRead(t *testing.T) {
 	long := `{"case":"` + strings.Repeat("x", keptMost) + `"}`
 	assert.Nil(t, readSaved(long))
 	assert.NotNil(t, readSaved(long[:20]+long[len(long)-100:]))
+}
+
+// The limits stand beside a field rounded; typed as they stand there, they count.
+func TestAShownLimitMayBeTyped(t *testing.T) {
+	for _, system := range []unit.System{unit.Metric, unit.US} {
+		s := newStore(nil)
+		s.system = system
+		for i := range rules.Inputs {
+			in := &rules.Inputs[i]
+			if in.Form != rules.FormNumber && in.Form != rules.FormWhole {
+				continue
+			}
+			for _, limit := range []float64{in.Low, in.High} {
+				_, err := s.read(in, in.Kind.Figure(limit, system))
+				assert.Nil(t, err, "%s, %v: %v", in.Name, system, err)
+			}
+		}
+	}
 }

@@ -228,6 +228,12 @@ func (s *store) read(in *rules.Input, text string) (rules.Value, *rules.FieldErr
 		if err != nil {
 			return v, &rules.FieldError{Field: in.Name, Value: text, Allowed: s.allowed(in), Mend: "Write a plain number."}
 		}
+		switch strings.TrimSpace(text) { // the limits as the page says them, rounded
+		case in.Kind.Figure(in.Low, s.system):
+			x = max(x, in.Low)
+		case in.Kind.Figure(in.High, s.system):
+			x = min(x, in.High)
+		}
 		v = rules.Value{Number: settle(x, in)}
 	}
 	if e := in.CheckValue(v); e != nil {

@@ -70,6 +70,16 @@
     if (within || elsewhere || event.shiftKey || event.altKey || !site.pages.includes(link.pathname)) event.stopPropagation();
   });
 
+  // The framework changes pages by replacing the body's first element, which leaves
+  // the focus nowhere; it goes to the new page's beginning.
+  document.addEventListener("filmfurrow", function started() {
+    if (page.status.start !== "ready") return;
+    document.removeEventListener("filmfurrow", started);
+    new MutationObserver((changes) => {
+      if (changes.some((c) => [...c.addedNodes].includes(document.body.firstElementChild))) document.querySelector("main")?.focus();
+    }).observe(document.body, { childList: true });
+  });
+
   // --- When the program stops --------------------------------------------------
   const mine = () => {
     const kept = {};
