@@ -1,6 +1,7 @@
 package app
 
 import (
+	"sort"
 	"strings"
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
@@ -41,6 +42,7 @@ type store struct {
 	linked  bool   // the field came with the address and is as it came
 	unsaved bool   // the device refused to keep what was typed
 	watched map[app.Composer]watch
+	follows int
 	keep    func(saved) bool
 }
 
@@ -58,6 +60,7 @@ const (
 type watch struct {
 	to     topic
 	update func()
+	turn   int // in the order of the page
 }
 
 // newStore begins with what the device kept, or with the worked example.
@@ -72,7 +75,8 @@ func newStore(kept *saved) *store {
 
 // follow makes a part redraw itself when one of its topics is told.
 func (s *store) follow(part app.Composer, to topic, update func()) {
-	s.watched[part] = watch{to, update}
+	s.follows++
+	s.watched[part] = watch{to, update, s.follows}
 }
 
 func (s *store) leave(part app.Composer) { delete(s.watched, part) }
@@ -83,6 +87,31 @@ func (s *store) tell(t topic) {
 			w.update()
 		}
 	}
+}
+
+// tellInTurn tells what the whole page listens to. To draw all parts anew takes
+// longer than a frame, so they follow one by one, from the top of the page down.
+func (s *store) tellInTurn(t topic) {
+	if s.slices == nil {
+		s.tell(t)
+		return
+	}
+	var parts []app.Composer
+	for part, w := range s.watched {
+		if w.to&t != 0 {
+			parts = append(parts, part)
+		}
+	}
+	sort.Slice(parts, func(i, j int) bool { return s.watched[parts[i]].turn < s.watched[parts[j]].turn })
+	s.slices(func() bool {
+		if len(parts) > 0 {
+			if w, stays := s.watched[parts[0]]; stays {
+				w.update()
+			}
+			parts = parts[1:]
+		}
+		return len(parts) == 0
+	}, func() {})
 }
 
 // work asks the engine. Wrong fields leave the last good advice standing,
@@ -141,7 +170,7 @@ func (s *store) digFor(key rules.GroundKey) {
 	}
 	s.dig(work, func() {
 		done()
-		s.tell(onAdvice)
+		s.tellInTurn(onAdvice)
 	})
 }
 
@@ -199,7 +228,7 @@ func (s *store) changed() {
 	s.leaveLink()
 	s.work()
 	s.save()
-	s.tell(onAdvice)
+	s.tellInTurn(onAdvice)
 }
 
 // read turns text in the reader's units into a value in SI.

@@ -93,7 +93,11 @@ func stripWords(a *rules.Advice, s *rules.SoilSeason, system unit.System) []stri
 	if f.Probe.Given {
 		lines = append(lines, probeWords(f, system))
 	}
-	return append(lines, "Each curve is drawn for a "+yearWord(f)+" year as if its cover lay all season, with the crop’s own shade after planting. The band is what another year, and the model’s own error, may bring.")
+	lines = append(lines, "Each curve is drawn for a "+yearWord(f)+" year as if its cover lay all season, with the crop’s own shade after planting. The band is what another year, and the model’s own error, may bring.")
+	for i := range lines {
+		lines[i] = strings.ReplaceAll(lines[i], " °", "\u00a0°") // a figure and its unit stay on one line
+	}
+	return lines
 }
 
 func layWords(a *rules.Advice) string {

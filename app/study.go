@@ -73,7 +73,7 @@ func (s *store) begin() {
 	doubts := rules.NewDoubts(s.ground, s.c)
 	show := func() {
 		st.points, st.opens, st.pairs, st.fares = st.turner.Points(), st.turner.Opens(), pairs.Points(), doubts.Doubts()
-		s.tell(onStudy)
+		s.tellInTurn(onStudy)
 	}
 	s.slices(func() bool {
 		if s.study != st {
