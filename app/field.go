@@ -60,12 +60,13 @@ func (f *field) Render() app.UI {
 	if bad {
 		text = errorText(&wrong)
 	}
-	fault := app.P().Class("error").ID(f.id() + "-error").Role("alert").Text(text)
 	if f.Inline {
-		return app.Span().Class("blank").Body(label.Class("for-readers"), f.control(in, bad), fault)
+		return app.Span().Class("blank").Body(label.Class("for-readers"), f.control(in, bad),
+			app.Span().Class("error").ID(f.id()+"-error").Role("alert").Text(text))
 	}
 	return box("field", label, f.control(in, bad),
-		app.P().Class("help").ID(f.id()+"-help").Text(in.Help), fault)
+		app.P().Class("help").ID(f.id()+"-help").Text(in.Help),
+		app.P().Class("error").ID(f.id()+"-error").Role("alert").Text(text))
 }
 
 func (f *field) label(in *rules.Input) string {
@@ -142,6 +143,6 @@ func (u *unitSwitch) Render() app.UI {
 
 func (u *unitSwitch) button(label, title string, system unit.System) app.UI {
 	return app.Button().Type("button").Class("unit").ID("units-"+label).Title(title).Text(label).
-		Aria("pressed", u.S.system == system).
+		Aria("pressed", strconv.FormatBool(u.S.system == system)).
 		OnClick(func(app.Context, app.Event) { u.S.setUnits(system) }, label)
 }

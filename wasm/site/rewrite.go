@@ -163,6 +163,10 @@ func print(doc *html.Node) ([]byte, error) {
 					a.Val = ""
 				}
 			}
+			// The framework leaves "true" out everywhere, but without it these mean false.
+			if a.Val == "" && slices.Contains([]string{"aria-pressed", "aria-hidden", "aria-invalid", "aria-expanded", "aria-current", "aria-selected", "aria-checked"}, a.Key) {
+				a.Val = "true"
+			}
 			kept = append(kept, a)
 		}
 		n.Attr = kept

@@ -201,11 +201,11 @@ func TestPagesAreSound(t *testing.T) {
 }
 
 func TestRewriteMakesBooleansTrue(t *testing.T) {
-	source := `<html><head><title>T</title></head><body><main><input type="radio" checked="false" name="b" id="a"><input checked="true" disabled="true"><details open="false"></details><div hidden="true" aria-hidden="false" draggable="false" contenteditable="false"></div><svg viewBox="0 0 1 1"><rect width="1" class="x"/></svg></main><aside id="app-wasm-loader"><img src="x"></aside></body></html>`
+	source := `<html><head><title>T</title></head><body><main><button aria-pressed aria-label=""></button><input type="radio" checked="false" name="b" id="a"><input checked="true" disabled="true"><details open="false"></details><div hidden="true" aria-hidden="false" draggable="false" contenteditable="false"></div><svg viewBox="0 0 1 1"><rect width="1" class="x"/></svg></main><aside id="app-wasm-loader"><img src="x"></aside></body></html>`
 	got, err := rewrite([]byte(source), Page{Path: "/", Title: "T"}, "", "", assets{})
 	require.NoError(t, err)
 	for _, want := range []string{
-		`<input id="a" name="b" type="radio"/>`, `<input checked="" disabled=""/>`, `<details></details>`,
+		`<button aria-label="" aria-pressed="true"></button>`, `<input id="a" name="b" type="radio"/>`, `<input checked="" disabled=""/>`, `<details></details>`,
 		`<div aria-hidden="false" contenteditable="false" draggable="false" hidden=""></div>`, `<svg viewBox="0 0 1 1"><rect class="x" width="1"></rect></svg>`,
 	} {
 		assert.Contains(t, string(got), want)
