@@ -48,7 +48,7 @@ func (c *card) Render() app.UI {
 	if s.example {
 		name = exampleName
 	}
-	link := "./"
+	link := app.Getenv("GOAPP_ROOT_PREFIX") + "/"
 	if app.IsClient {
 		link = s.pageLink()
 	}

@@ -39,6 +39,7 @@ var licences = []licence{
 	}},
 	{frameworkModule, "go-app " + frameworkVersion, "MIT", "the parts of the page, in a trimmed copy", moduleLicence(frameworkModule)},
 	{uuidModule, "google/uuid v1.3.0", "BSD-3-Clause", "the interface of it that go-app asks for", moduleLicence(uuidModule)},
+	{"rsc.io/qr", "rsc.io/qr v0.2.0", "BSD-3-Clause", "the QR code of a link to a field", moduleLicence("rsc.io/qr")},
 }
 
 func moduleLicence(module string) func(string) (string, error) {
