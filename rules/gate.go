@@ -166,6 +166,13 @@ var gates = [...]*Rule{
 			}
 			return silent()
 		}, &table.GeorgiaFloors, &table.KansasFloors),
+	gate("frozen-bed", "The bed is frozen", "Frozen clods hold film off the soil and tear it, and roots find no water.", "broccoli-frozen-bed",
+		func(f *Facts, o Option) (Finding, bool) {
+			if mean := f.Warmth.Mean[Bare][warmthBefore]; mean <= 0 && forbidding(o) {
+				return rulesOut("On {} the bed is frozen: {}. Choose a day after the thaw.", f.Plant, mean)
+			}
+			return silent()
+		}, &table.Practice),
 	gate("light-tractor-on-stones", "A light tractor on stony ground", "Stones lift the layer's discs and the film tears; a light tractor slips and is pulled sideways.", "pepper-stony-light",
 		func(f *Facts, o Option) (Finding, bool) {
 			if f.Case.Practice.Laying == "hand" || f.Case.Soil.Stones != "many" {

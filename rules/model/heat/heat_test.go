@@ -390,6 +390,13 @@ func TestQuickAgainstCompute(t *testing.T) {
 	}
 }
 
+// BenchmarkSeason200Days is nine films and bare ground over 200 days, both depths,
+// with a year of bare ground before. What bounds it are 114,000 steps of a column
+// at 0.45 µs each (51 ms of one core native, 104 ms in WebAssembly): 44 % go to the
+// two passes over two dozen nodes, whose every line waits for the one before, 30 %
+// to the balance of film and soil, more than half of that to cube roots, and 10 %
+// to frozen ground, whose steps take two turns. In the page the rests between
+// slices come on top.
 func BenchmarkSeason200Days(b *testing.B) {
 	in := spring()
 	in.Days = heat.MaxDays
@@ -441,10 +448,15 @@ func BenchmarkQuickDay(b *testing.B) {
 }
 
 func TestInnerLoopDoesNotAllocate(t *testing.T) {
-	r, err := heat.NewRunner(spring())
-	require.NoError(t, err)
-	r.Step(380)
-	assert.Zero(t, testing.AllocsPerRun(20, func() { r.Step(1) }))
+	winter := spring()
+	winter.Start = unit.On(2027, 1, 1) // the ground is frozen
+	winter.Laid = winter.Start
+	for _, in := range []heat.Input{spring(), winter} {
+		r, err := heat.NewRunner(in)
+		require.NoError(t, err)
+		r.Step(380)
+		assert.Zero(t, testing.AllocsPerRun(20, func() { r.Step(1) }))
+	}
 }
 
 // TestSameEverywhere pins a checksum of whole seasons. It runs natively and as
