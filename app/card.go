@@ -1,6 +1,8 @@
 package app
 
 import (
+	"strings"
+
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
 	"filmfurrow/rules"
@@ -70,7 +72,11 @@ func cardOf(s *store, name, lesson, link string) app.UI {
 	rows := []app.UI{}
 	for _, q := range []rules.Question{rules.FilmQuestion, rules.ThicknessQuestion, rules.BedQuestion, rules.TapeQuestion, rules.WaitQuestion} {
 		lead, _ := answerWords(a, q, s.system)
-		rows = append(rows, app.Dt().Text(answerTitles[q]), app.Dd().Body(strong(lead), plain(" "+mainReason(a.Choice(q), s.system))))
+		why := mainReason(a.Choice(q), s.system)
+		if rest, found := strings.CutPrefix(why, lead+": "); found {
+			why = sentence(rest)
+		}
+		rows = append(rows, app.Dt().Text(answerTitles[q]), app.Dd().Body(strong(lead+". "), plain(why)))
 	}
 	rows = append(rows, app.Dt().Text("Water"), app.Dd().Body(strong(waterLead(a, s.system))))
 	return app.Main().Class("card").ID("card").Body(
