@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"pgregory.net/rapid"
 
 	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/unit"
@@ -264,45 +265,49 @@ func correlate(soil *[Films][Depths]Track, f Film) float64 {
 	return (xy - x*y/n) / math.Sqrt((xx-x*x/n)*(yy-y*y/n))
 }
 
-// At 10 cm the lowest falls most often at 07:00 and the highest at 16:00, about
-// an hour later at 15 cm, under any film in spring (row 1.36; World Vegetable
-// Center, record 397).
-func TestHourOfExtremes(t *testing.T) {
-	in := newEnglandSpring()
+// extremes gives the hours of the lowest and highest at 10 and 15 cm under a
+// cover, on the fortieth day of a season.
+func extremes(t assert.TestingT, in Input, f Film) (hour [2][2]float64) {
 	depths := append([]float64{}, nodeDepths[:]...)
 	depths[6] = 0.15
 	r, err := newRunner(in, depths, stepsPerDay, implicitness)
 	assert.NoError(t, err)
 	r.Step(spinUp + 40)
-	date := in.Start.Plus(40)
-	air := r.airDay(date)
+	air := r.airDay(in.Start.Plus(40))
 	hours := r.hours[:r.steps]
 	r.place.day(&air, hours)
 	r.open = bare{albedo: r.albedo, resistance: r.resistance}
-	for _, f := range []Film{Bare, Black, Clear} {
-		c := r.columns[f]
-		v := newCover(optics[f], r.albedo, in.gap(air.maximum), r.wetness)
-		var hour [2][2]float64
-		extreme := [2][2]float64{{99, -99}, {99, -99}}
-		for k := range hours {
-			c.advance(&r.ground, func(coefficient, rest float64) (t, flux float64) {
-				if f == Bare {
-					return r.open.balance(&hours[k], coefficient, rest, r.ground.theta, c.temperature[0])
-				}
-				c.film, t, flux = v.balance(&hours[k], coefficient, rest, r.ground.theta, c.film, c.temperature[0])
-				return t, flux
-			})
-			now := float64(k+1) * 24 / float64(r.steps)
-			for i, node := range []int{r.ground.ten, 6} {
-				v := c.temperature[node]
-				if v < extreme[i][0] {
-					extreme[i][0], hour[i][0] = v, now
-				}
-				if v > extreme[i][1] {
-					extreme[i][1], hour[i][1] = v, now
-				}
+	c := r.columns[f]
+	v := newCover(optics[f], r.albedo, in.gap(air.maximum), r.wetness)
+	extreme := [2][2]float64{{99, -99}, {99, -99}}
+	for k := range hours {
+		c.advance(&r.ground, func(coefficient, rest float64) (t, flux float64) {
+			if f == Bare {
+				return r.open.balance(&hours[k], coefficient, rest, r.ground.theta, c.temperature[0])
+			}
+			c.film, t, flux = v.balance(&hours[k], coefficient, rest, r.ground.theta, c.film, c.temperature[0])
+			return t, flux
+		})
+		now := float64(k+1) * 24 / float64(r.steps)
+		for i, node := range []int{r.ground.ten, 6} {
+			v := c.temperature[node]
+			if v < extreme[i][0] {
+				extreme[i][0], hour[i][0] = v, now
+			}
+			if v > extreme[i][1] {
+				extreme[i][1], hour[i][1] = v, now
 			}
 		}
+	}
+	return hour
+}
+
+// At 10 cm the lowest falls most often at 07:00 and the highest at 16:00, about
+// an hour later at 15 cm, under any film in spring (row 1.36; World Vegetable
+// Center, record 397).
+func TestHourOfExtremes(t *testing.T) {
+	for _, f := range []Film{Bare, Black, Clear} {
+		hour := extremes(t, newEnglandSpring(), f)
 		t.Logf("1.36 %-6s 10 cm: lowest %.1f h, highest %.1f h solar (theirs 7 and 16); 15 cm: %.1f and %.1f h", f, hour[0][0], hour[0][1], hour[1][0], hour[1][1])
 		// "Most often" in the source allows an hour either way, and its clock is
 		// not the sun's: half an hour more.
@@ -311,6 +316,24 @@ func TestHourOfExtremes(t *testing.T) {
 		assert.Greater(t, hour[1][1], hour[0][1], "later with depth")
 		assert.GreaterOrEqual(t, hour[1][0], hour[0][0])
 	}
+}
+
+// In any climate and soil the day's highest comes later the deeper one reads.
+func TestPeakComesLaterWithDepth(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		level, swing, span := rapid.Float64Range(4, 24).Draw(t, "mean"), rapid.Float64Range(2, 16).Draw(t, "swing"), rapid.Float64Range(7, 17).Draw(t, "range")
+		n := weather.Normals{Latitude: unit.Degrees(rapid.Float64Range(-50, 50).Draw(t, "latitude"))}
+		for m := range 12 {
+			low := level - span/2 - swing*math.Cos(float64(m)*math.Pi/6)
+			n.Minimum[m], n.Maximum[m] = unit.Celsius(low), unit.Celsius(low+span)
+		}
+		in := Usual(n, unit.On(2027, 5, 1), 41)
+		in.Texture = Texture(rapid.IntRange(0, int(textures)-1).Draw(t, "texture"))
+		hour := extremes(t, in, Film(rapid.IntRange(0, int(Films)-1).Draw(t, "film")))
+		if hour[1][1] <= hour[0][1] {
+			t.Fatalf("highest at %v h at 10 cm and at %v h at 15 cm", hour[0][1], hour[1][1])
+		}
+	})
 }
 
 // Damping with depth (rows 1.6 and 1.22: the effect falls to 0.6 from 2 to 4 in
