@@ -36,6 +36,15 @@ func Pages() []Page {
 	}}
 }
 
+func titleOf(path string) string {
+	for _, p := range Pages() {
+		if p.Path == path {
+			return p.Title
+		}
+	}
+	return ""
+}
+
 // Mount registers every page with the framework. It must run before the
 // browser or the site generator starts.
 func Mount() {

@@ -41,7 +41,7 @@ func keptState() *saved {
 // OnNav sets the title anew, since another page may have changed it.
 // The address may carry a field, on arrival and when it is changed by hand.
 func (h *home) OnNav(ctx app.Context) {
-	ctx.Page().SetTitle(Pages()[0].Title)
+	ctx.Page().SetTitle(titleOf("/"))
 	h.store().openLink(ctx.Page().URL().Fragment)
 }
 

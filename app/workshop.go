@@ -49,7 +49,7 @@ func (w *workshop) store() *store {
 	return w.s
 }
 
-func (w *workshop) OnNav(ctx app.Context) { ctx.Page().SetTitle(Pages()[1].Title) }
+func (w *workshop) OnNav(ctx app.Context) { ctx.Page().SetTitle(titleOf("/workshop")) }
 
 func (w *workshop) OnMount(ctx app.Context) {
 	s := w.store()

@@ -25,7 +25,7 @@ func TestGoldenAdviceInTheBrowser(t *testing.T) {
 	b := browsertest.Open(t)
 	engine := filepath.Join(t.TempDir(), "engine.wasm")
 	build := exec.Command("go", "build", "-trimpath", "-o", engine, "./goldencheck")
-	build.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm")
+	build.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm", "GOFLAGS=")
 	said, err := build.CombinedOutput()
 	require.NoError(t, err, "%s", said)
 	root, err := exec.Command("go", "env", "GOROOT").Output()
