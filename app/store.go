@@ -155,6 +155,7 @@ func (s *store) digFor(key rules.GroundKey) {
 		return
 	}
 	s.digging, s.wanted = true, key
+	s.study = nil // its slices would take turns with those of the soil
 	done := func() {
 		if s.wanted != key {
 			return // somebody typed on; a newer work is under way
