@@ -49,10 +49,13 @@ var void = map[string]bool{
 }
 
 func tagPath(open []string, attributes []html.Attribute) string {
+	// The framework writes attributes in any order, and the parser may change it.
 	id := ""
-	for _, a := range attributes {
-		if a.Key == "id" || a.Key == "class" {
-			id += fmt.Sprintf(" %s=%q", a.Key, a.Val)
+	for _, key := range []string{"class", "id"} {
+		for _, a := range attributes {
+			if a.Key == key {
+				id += fmt.Sprintf(" %s=%q", a.Key, a.Val)
+			}
 		}
 	}
 	return strings.ToLower(strings.Join(open, " > ")) + id
