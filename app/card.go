@@ -59,8 +59,7 @@ func (c *card) Render() app.UI {
 
 // Card is the card of one farm of the pack, with the address of the whole page.
 func Card(f *pack.Farm, base string) app.UI {
-	s := newStore(nil)
-	s.show(f.Case())
+	s := storeOf(f.Case())
 	s.work()
 	return cardOf(s, f.Title, f.Lesson, base+"/#"+linkMark+linkText(s))
 }

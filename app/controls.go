@@ -25,7 +25,7 @@ func picker(id, label string, names []string, at int, on func(int), scope ...any
 
 // press is a plain button.
 func press(id, text string, on func(), scope ...any) app.UI {
-	return app.Button().Type("button").Class("plain").ID(id).Text(text).OnClick(func(app.Context, app.Event) { on() }, append(scope, id)...)
+	return button(id, text).OnClick(func(app.Context, app.Event) { on() }, append(scope, id)...)
 }
 
 // para is a paragraph; an empty one takes no room.

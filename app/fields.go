@@ -123,7 +123,7 @@ func (p *fieldsPart) Render() app.UI {
 	return app.Section().ID("fields").Class("share").Body(
 		heading2("Your fields"),
 		app.P().Class("error").Role("alert").Text(state),
-		app.Button().Type("button").Class("plain").ID("fields-unread").Hidden(unread == "").Text("Save what cannot be read").OnClick(func(app.Context, app.Event) {
+		button("fields-unread", "Save what cannot be read").Hidden(unread == "").OnClick(func(app.Context, app.Event) {
 			saveFile("film-and-furrow-unread.txt", "text/plain", p.unread())
 		}),
 		app.Ul().Class("turns").Body(rows...),

@@ -63,10 +63,16 @@ type watch struct {
 	turn   int // in the order of the page
 }
 
+// storeOf begins with a case that is yet to be worked out.
+func storeOf(c rules.Case) *store {
+	return &store{c: c, system: unit.US,
+		typed: map[string]string{}, wrong: map[string]rules.FieldError{}, ticks: map[string]bool{}, watched: map[app.Composer]watch{}}
+}
+
 // newStore begins with what the device kept, or with the worked example.
 func newStore(kept *saved) *store {
-	s := &store{c: exampleCase(), example: true, system: unit.US,
-		typed: map[string]string{}, wrong: map[string]rules.FieldError{}, ticks: map[string]bool{}, watched: map[app.Composer]watch{}}
+	s := storeOf(exampleCase())
+	s.example = true
 	if kept == nil || !s.take(kept) {
 		s.work()
 	}

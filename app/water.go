@@ -140,7 +140,7 @@ func (v waterView) words() app.UI {
 		list := make([]app.UI, len(p.Warnings))
 		for i := range p.Warnings {
 			w := &p.Warnings[i]
-			list[i] = app.Li().Body(strong(severityWords[w.Severity]+": "), plain(w.Says.In(v.system)+" "), app.Cite().Text("("+w.Source+")"))
+			list[i] = app.Li().Body(strong(w.Severity.String()+": "), plain(w.Says.In(v.system)+" "), app.Cite().Text("("+w.Source+")"))
 		}
 		parts = append(parts, app.Ul().Class("water-warnings").Body(list...))
 	}
@@ -154,8 +154,6 @@ func (v waterView) words() app.UI {
 	}
 	return box("water-words", parts...)
 }
-
-var severityWords = [...]string{water.Stop: "Stop", water.Care: "Take care", water.Note: "Note"}
 
 // lower starts a sentence small, to stand behind a colon.
 func lower(s string) string {

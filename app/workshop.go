@@ -8,7 +8,6 @@ import (
 
 	"filmfurrow/rules"
 	"filmfurrow/rules/pack"
-	"filmfurrow/rules/unit"
 )
 
 // workshop is the page on a projector: one question at a time. The room guesses,
@@ -43,7 +42,7 @@ var roomQuestions = [...]string{
 
 func (w *workshop) store() *store {
 	if w.s == nil {
-		w.s = &store{system: unit.US, typed: map[string]string{}, wrong: map[string]rules.FieldError{}, ticks: map[string]bool{}, watched: map[app.Composer]watch{}}
+		w.s = storeOf(rules.Case{})
 		w.meet(0)
 	}
 	return w.s

@@ -8,7 +8,6 @@ import (
 	"strings"
 
 	"filmfurrow/rules"
-	"filmfurrow/rules/model/water"
 	"filmfurrow/rules/model/waterquality"
 	"filmfurrow/rules/unit"
 )
@@ -62,7 +61,7 @@ func (t waterText) words() {
 		t.line("    Way out %d: %s %s", i+1, way.Change.In(t.system), way.Result.In(t.system))
 	}
 	for _, warning := range p.Warnings {
-		t.line("    %s: %s (%s)", [...]string{water.Stop: "Stop", water.Care: "Take care", water.Note: "Note"}[warning.Severity], warning.Says.In(t.system), warning.Source)
+		t.line("    %s: %s (%s)", warning.Severity, warning.Says.In(t.system), warning.Source)
 	}
 	for _, missing := range p.Missing {
 		t.line("    Missing: %s; it would settle %s.", missing.Field, missing.Settles)

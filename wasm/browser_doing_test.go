@@ -16,9 +16,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"filmfurrow/rules"
-	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/sheet"
-	"filmfurrow/rules/table/normals"
 	"filmfurrow/wasm/browsertest"
 )
 
@@ -89,13 +87,7 @@ func TestTheDayAndTheTicksDecideReadyAndSurvive(t *testing.T) {
 // sheetLink is the link of one of the farms whose sheets are golden.
 func sheetLink(t *testing.T, id string) string {
 	t.Helper()
-	data, err := os.ReadFile("../testdata/sheets/" + id + ".json")
-	require.NoError(t, err)
-	places, err := normals.Embedded()
-	require.NoError(t, err)
-	c, err := casefile.Decode(data, places)
-	require.NoError(t, err)
-	return casefile.Link(&c)
+	return linkOfFile(t, "../testdata/sheets/"+id+".json")
 }
 
 // The sheets of three invented farms, printed by Chromium: so many pages, the

@@ -16,7 +16,12 @@ import (
 
 func linkOf(t *testing.T, id string) string {
 	t.Helper()
-	data, err := os.ReadFile("../testdata/cases/" + id + ".json")
+	return linkOfFile(t, "../testdata/cases/"+id+".json")
+}
+
+func linkOfFile(t *testing.T, file string) string {
+	t.Helper()
+	data, err := os.ReadFile(file)
 	require.NoError(t, err)
 	places, err := normals.Embedded()
 	require.NoError(t, err)

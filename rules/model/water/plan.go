@@ -67,6 +67,9 @@ const (
 	Note
 )
 
+// String is the word that a reader sees before the warning.
+func (s Severity) String() string { return [...]string{"Stop", "Take care", "Note"}[s] }
+
 // Warning is something to read before acting on the plan.
 type Warning struct {
 	ID       string
