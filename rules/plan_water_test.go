@@ -18,6 +18,37 @@ import (
 	"filmfurrow/rules/unit"
 )
 
+// A source that pushes too little feeds no tape at all, and less pressure never
+// brings one back. The plan still says why and shows ways out.
+func TestNoTapeWithoutPressure(t *testing.T) {
+	c := pack(t)["pepper-cool-spring"]
+	fits, noPush := false, 0
+	for kPa := unit.Kilopascals(10); kPa <= 90; kPa += 2.5 {
+		c.Water.Pressure = rules.Known(kPa)
+		a := advise(t, c)
+		p := a.WaterPlan()
+		_, ok := a.Tape.Best()
+		assert.False(t, fits && !ok, "%v kPa fits no tape, and less fitted one", kPa)
+		fits = fits || ok
+		assert.Equal(t, ok, p.Chosen, "%v kPa", kPa)
+		for _, r := range a.Tape.Ranked {
+			if s := &a.Facts.Sketch[r.Option]; s.NoPush {
+				noPush++
+				assert.Zero(t, s.PeakRun)
+				require.NotNil(t, r.RuledOutBy, "%v kPa", kPa)
+				assert.Equal(t, "tape-low-pressure", r.RuledOutBy.Rule.ID, "%v kPa", kPa)
+			}
+		}
+		if !ok {
+			assert.Equal(t, water.DoesNotFit, p.Verdict, "%v kPa", kPa)
+			assert.Len(t, p.WaysOut, 3, "%v kPa", kPa)
+			assert.Equal(t, "No tape fits this source and these beds, so there is no run time to give.", a.Water.Says.In(unit.Metric))
+		}
+	}
+	assert.True(t, fits, "plenty of pressure")
+	assert.Positive(t, noPush)
+}
+
 // One truth: the answer card, the tape rules and the gate say what the plan
 // says.
 func TestWaterPlanAgreesWithTheAnswers(t *testing.T) {

@@ -149,6 +149,9 @@ var tapeRules = [...]*Rule{
 		Because: "A tank on a stand gives a few kilopascals; high flow uses them up in the tape.",
 		Sources: []*table.Source{&table.KansasTape}, Fires: "celosia-tank",
 		Judge: func(f *Facts, o Option) (Finding, bool) {
+			if s := &f.Sketch[o]; s.NoPush {
+				return rulesOut("Your source leaves {} at the tape: too little to push water through it.", s.Pressure)
+			}
 			p := f.Case.Water.Pressure
 			if !p.Given || p.Value >= 40 {
 				return silent()

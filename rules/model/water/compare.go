@@ -32,6 +32,7 @@ type Sketch struct {
 	Runs      int          // on the hungriest day
 	Zones     int          // 0 where beds or flow are unknown or no bed can run
 	NoBed     bool         // flow and bed are known, and not even one bed can run
+	NoPush    bool         // the source leaves too little pressure: no spread, runs or zones are told
 	HoursADay Optional[unit.Hours]
 	Hours     unit.Hours    // that water may run a day
 	Stops     []unit.Phrase // why it does not fit; none where it fits or too little is known
@@ -89,6 +90,9 @@ func Compared(in Input) Input {
 
 func (w *work) sketch() Sketch {
 	t := &w.plan.Tape
+	if s := w.plan.Supply; s != nil && s.SourceGives.Given && s.SourceGives.Value < workablePressure {
+		return Sketch{NoPush: true, Pressure: max(s.SourceGives.Value, 0), Hours: w.in.hours, Stops: w.stops}
+	}
 	s := Sketch{Pressure: t.Pressure, BedFlow: t.BedFlow, Spread: t.Spread, Longest: round(w.longest, stepMinutes), Runs: 1, Hours: w.in.hours, Stops: w.stops}
 	if w.bedFlow > 0 && w.peakGross > 0 {
 		s.FirstRun = round(unit.Minutes(60*w.firstGross/w.bedFlow), stepMinutes)

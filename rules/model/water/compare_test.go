@@ -45,6 +45,23 @@ func TestASketchIsThePlanInShort(t *testing.T) {
 	}
 }
 
+// What cannot be pushed through a tape has no run and no zones.
+func TestASketchWithoutPressure(t *testing.T) {
+	in := tomatoField()
+	in.Pressure = Known(unit.Kilopascals(20))
+	p := plan(t, in)
+	require.Equal(t, DoesNotFit, p.Verdict)
+	_, sketches, problems := Compare(in, []Candidate{{in.Spacing, in.TapeFlow}})
+	require.Empty(t, problems)
+	s := sketches[0]
+	assert.True(t, s.NoPush)
+	assert.Equal(t, max(p.Supply.SourceGives.Value, 0), s.Pressure)
+	assert.Equal(t, p.Because, s.Stops)
+	assert.Zero(t, s.PeakRun)
+	assert.Zero(t, s.Zones)
+	assert.False(t, s.HoursADay.Given)
+}
+
 func TestCompareSaysWhatIsWrong(t *testing.T) {
 	_, sketches, problems := Compare(tomatoField(), nil)
 	assert.Empty(t, sketches)

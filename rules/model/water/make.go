@@ -101,7 +101,7 @@ func (w *work) listMissing() {
 			w.missing(m.field, m.settles)
 		}
 	}
-	if _, known := w.push(); !known && !in.Lift.Given && in.Supply != waterquality.Municipal && in.Supply != waterquality.Tank && in.Supply != "none" {
+	if _, known := w.in.push(); !known && !in.Lift.Given && in.Supply != waterquality.Municipal && in.Supply != waterquality.Tank && in.Supply != "none" {
 		w.missing("lift_m", "head and power of the pump")
 	}
 	if in.Supply == waterquality.Tank && !in.Pressure.Given && !in.Rise.Given {

@@ -38,19 +38,6 @@ func (w *work) usable() unit.LitresPerHour {
 	return w.in.Flow.Value * unit.LitresPerHour(w.in.usable/100)
 }
 
-// push is the pressure that the source has at the height of the beds, if
-// known: its gauge less the rise, or the height of a tank.
-func (w *work) push() (unit.Kilopascals, bool) {
-	in := &w.in
-	switch {
-	case in.Pressure.Given:
-		return in.Pressure.Value - drip.PressureOf(in.Rise.Value), true
-	case in.Supply == waterquality.Tank && in.Rise.Given:
-		return drip.PressureOf(-in.Rise.Value), true
-	}
-	return 0, false
-}
-
 // supply sizes header and pump for the zone that lies farthest, on ground that
 // is level along the header. It needs beds and a tested flow.
 func (w *work) supply() {
@@ -58,8 +45,8 @@ func (w *work) supply() {
 	if !in.Flow.Given && w.gravityOnly() {
 		// Height alone decides: no flow was tested, and none is needed to know
 		// what one bed gets.
-		s := &Supply{SourceGives: Known(round(drip.PressureOf(-in.Rise.Value)-w.filterLoss()-in.injectorLoss, stepPressure))}
-		w.gravity(s, w.filterLoss())
+		s := &Supply{SourceGives: Known(round(drip.PressureOf(-in.Rise.Value)-in.filterLoss-in.injectorLoss, stepPressure))}
+		w.gravity(s, in.filterLoss)
 		w.plan.Supply = s
 		return
 	}
@@ -74,12 +61,12 @@ func (w *work) supply() {
 		sizes = []int{1} // head and pump for a single bed, so that the ways out have numbers
 	}
 	w.bore(s, sizes)
-	push, pushKnown := w.push()
+	push, pushKnown := in.push()
 	s.zones = w.zones(s.Bore, sizes)
 	for _, z := range s.zones {
 		s.HeaderLoss = max(s.HeaderLoss, z.Loss)
 	}
-	filter := w.filterLoss()
+	filter := in.filterLoss
 	if pushKnown {
 		s.SourceGives = Known(round(push-filter-in.injectorLoss-s.HeaderLoss, stepPressure))
 	}
@@ -103,17 +90,6 @@ func (w *work) supply() {
 	w.gravity(s, filter)
 }
 
-// filterLoss is smaller where nothing but height pushes: such systems take a
-// large screen (our reasoning, no source).
-func (w *work) filterLoss() unit.Kilopascals {
-	if w.gravityOnly() && !w.in.FilterLoss.Given {
-		return gravityFilterLoss
-	}
-	return w.in.filterLoss
-}
-
-const gravityFilterLoss unit.Kilopascals = 2
-
 func (w *work) gravityOnly() bool {
 	return w.in.Supply == waterquality.Tank && !w.in.Pressure.Given && w.in.Rise.Given && w.in.Rise.Value < 0
 }
@@ -126,8 +102,8 @@ func (w *work) lateral() drip.Emitter {
 func (w *work) bore(s *Supply, sizes []int) {
 	in := &w.in
 	allowed := usualHeaderLoss
-	if push, ok := w.push(); ok {
-		spare := push - w.filterLoss() - in.injectorLoss
+	if push, ok := in.push(); ok {
+		spare := push - in.filterLoss - in.injectorLoss
 		allowed = max(spare-in.pressure, spare/5, 0.5)
 	}
 	limits := drip.HeaderLimits{

@@ -274,11 +274,28 @@ func TestGravityTankPlan(t *testing.T) {
 	p := plan(t, in)
 	require.NotNil(t, p.Supply)
 	require.NotNil(t, p.Supply.Gravity)
-	assert.InDelta(t, 29.42-2, float64(p.Supply.Gravity.Pressure), 0.05)
+	assert.InDelta(t, 29.42*0.9, float64(p.Supply.Gravity.Pressure), 0.05, "three metres of water, less a tenth for the screen")
 	assert.True(t, p.Tape.Lowered)
 	assert.False(t, p.Supply.PumpNeeded)
 	assert.Less(t, float64(p.Tape.Flow), float64(p.Tape.LabelFlow))
 	assert.Equal(t, Undecided, p.Verdict)
+}
+
+// More push from a tank never leaves less at the tape, though its screen takes
+// more.
+func TestMorePushLeavesMore(t *testing.T) {
+	in := tomatoField()
+	in.Supply, in.Lift = waterquality.Tank, Optional[unit.Metres]{}
+	before := unit.Kilopascals(-1)
+	for kPa := unit.Kilopascals(2); kPa <= 500; kPa *= 1.1 {
+		in.Pressure = Known(kPa)
+		left := fill(in).Pressure.Value - fill(in).filterLoss
+		assert.Greater(t, left, before, "%v kPa", kPa)
+		before = left
+	}
+	assert.InDelta(t, 2, float64(fill(Input{Supply: waterquality.Tank, Pressure: Known(unit.Kilopascals(5))}).filterLoss), 1e-9)
+	assert.Equal(t, usualFilterLoss, fill(Input{Supply: waterquality.Tank}).filterLoss, "a tank of unknown height")
+	assert.Equal(t, usualFilterLoss, fill(Input{Supply: waterquality.Well, Pressure: Known(unit.Kilopascals(5))}).filterLoss)
 }
 
 // City water: pressure left over asks for a regulator, and no pump.

@@ -21,7 +21,11 @@ const (
 	usualHeaderLoss   unit.Kilopascals = 5 * unit.KilopascalsPerPSI // allowed in header and main where the source's pressure is not known
 	leastTapePressure unit.Kilopascals = 4 * unit.KilopascalsPerPSI
 	mostTapePressure  unit.Kilopascals = 15 * unit.KilopascalsPerPSI
-	longestSought     unit.Metres      = 1000
+	// A tank pushes little: its screen is chosen large enough to take a tenth of
+	// that (our reasoning, no source).
+	tankFilterShare                      = 0.1
+	leastTankFilterLoss unit.Kilopascals = 2
+	longestSought       unit.Metres      = 1000
 )
 
 // Assumption is a usual value that stood in for one not given.
@@ -65,9 +69,24 @@ func fill(in Input) filled {
 	if f.drivesInjector() {
 		f.injectorLoss = in.InjectorLoss.or(usualInjectorLoss)
 	}
+	if push, known := f.push(); known && in.Supply == waterquality.Tank {
+		f.filterLoss = in.FilterLoss.or(min(max(push*tankFilterShare, leastTankFilterLoss), usualFilterLoss))
+	}
 	full := in.Canopy.or(in.BedCentres.Value)
 	f.ground = demand.Ground{BedTop: in.BedTop.Value, Full: max(full, in.BedTop.Value)}
 	return f
+}
+
+// push is the pressure that the source has at the height of the beds, if
+// known: its gauge less the rise, or the height of a tank.
+func (f *filled) push() (unit.Kilopascals, bool) {
+	switch {
+	case f.Pressure.Given:
+		return f.Pressure.Value - drip.PressureOf(f.Rise.Value), true
+	case f.Supply == waterquality.Tank && f.Rise.Given:
+		return drip.PressureOf(-f.Rise.Value), true
+	}
+	return 0, false
 }
 
 // drivesInjector tells whether the water drives an injector; height alone drives none.
@@ -92,7 +111,11 @@ func (f *filled) assumed() (a []Assumption) {
 	note(in.UsableShare.Given, "usable_percent", f.usable, "75–85 % of a tested flow (common practice, no source)")
 	note(in.Efficiency.Given, "efficiency_percent", f.efficiency, "Colorado State Extension 5.623: about 90 %, 85–95 %")
 	note(in.Hours.Given, "hours_per_day", f.hours, "from memory: designs keep to 18–20 h at the peak")
-	note(in.FilterLoss.Given, "filter_loss_kpa", f.filterLoss, "from memory")
+	filter := "from memory"
+	if _, known := f.push(); known && in.Supply == waterquality.Tank {
+		filter = "a tenth of what the tank pushes, 2 kPa at least (our reasoning, no source)"
+	}
+	note(in.FilterLoss.Given, "filter_loss_kpa", f.filterLoss, filter)
 	note(in.InjectorLoss.Given || !driven, "injector_loss_kpa", f.injectorLoss, "from memory: an injector that the water drives; a dosing pump takes none")
 	note(in.FilmCut.Given, "film_cut_percent", "10–30 %", "FAO-56 chapter 10, on average (from memory)")
 	note(in.Canopy.Given || !in.BedCentres.Given, "canopy_m", f.ground.Full, "full-grown plants draw on the ground between the beds too (our reasoning, no source)")

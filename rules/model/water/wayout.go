@@ -418,7 +418,7 @@ func (w *work) morePressure() []change {
 }
 
 func (w *work) pushed(extra unit.Kilopascals) Input {
-	push, _ := w.push()
+	push, _ := w.in.push()
 	input := w.in.Input
 	input.Pressure, input.Rise = Known(push+extra), Optional[unit.Metres]{}
 	return input
