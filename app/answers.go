@@ -171,7 +171,7 @@ func firmness(c *rules.Choice, system unit.System) string {
 	second := c.Question.Says(c.Ranked[1].Option).In(system)
 	switch {
 	case c.Ranked[1].RuledOutBy != nil:
-		return "Clear: every other is ruled out."
+		return "A clear answer: every other is ruled out."
 	case c.Confidence == rules.Close && c.Question == rules.WaitQuestion:
 		return "Close: " + second + " asks for nearly as long."
 	case c.Confidence == rules.Close:
@@ -182,9 +182,9 @@ func firmness(c *rules.Choice, system unit.System) string {
 		return "Leaning: one reason more or less would make it " + second + "."
 	}
 	if c.Question == rules.WaitQuestion {
-		return "Clear: next comes " + second + "."
+		return "A clear answer: next comes " + second + "."
 	}
-	return "Clear: it holds if any one weight is moved. Next best: " + second + "."
+	return "A clear answer: it holds if any one weight is moved. Next best: " + second + "."
 }
 
 // balance shows every option with all that spoke for and against it.
