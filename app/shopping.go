@@ -173,13 +173,16 @@ func (p *shoppingPart) costs(c *rules.Cost) app.UI {
 		}
 		rows = append(rows, rowOf(l.Name, l.How.In(p.S.system), amount))
 	}
-	total := "Total " + money(c.Total, c.Currency)
-	if c.Partial {
-		total += ", in part: what has no price is left out"
-	}
-	per := money(c.PerMetre, c.Currency) + " for each metre of bed"
+	total, per := "Total "+money(c.Total, c.Currency)+". ", money(c.PerMetre, c.Currency)+" for each metre of bed"
 	if p.S.system == unit.US {
 		per = money(c.PerFoot, c.Currency) + " for each foot of bed"
+	}
+	per += "; " + money(c.PerPlant, c.Currency) + " for each plant."
+	switch {
+	case c.Partial && c.Total == 0:
+		total, per = "No total yet: give a price. ", ""
+	case c.Partial:
+		total = "Total " + money(c.Total, c.Currency) + ", in part: what has no price is left out. "
 	}
 	even := ""
 	if c.BreakEven > 0 {
@@ -211,7 +214,7 @@ func (p *shoppingPart) costs(c *rules.Cost) app.UI {
 		helpText("We give no prices. What has none is left out, and the total says so. For scale only: a farm magazine of 2013 told of about $180 of film and $125 of tape for an acre in Michigan."),
 		box("fields", fieldsOf(p.S, priceNames)...),
 		listed("scroll stack", "Costs", rows, "For", "Amount", "How"),
-		app.P().Body(strong(total+". "), plain(sentence(per)+"; "+money(c.PerPlant, c.Currency)+" for each plant."+even)),
+		app.P().Body(strong(total), plain(per+even)),
 		paragraph("Work: laying "+unit.Of(w.Laying).In(p.S.system)+" of one person ("+unit.Of(w.LayingClock).In(p.S.system)+" by the clock with "+strconv.Itoa(w.People)+" people), lifting "+unit.Of(w.Lifting).In(p.S.system)+". "+w.How.In(p.S.system)),
 		heading("Films side by side"),
 		listed("scroll", "Films side by side", films, "Kind", "Film", "Laying", "Lifting", "Hauling", "Together", "Note"),

@@ -54,7 +54,7 @@ var compared = [...]struct {
 		return unit.Say("no film")
 	}},
 	{"Years with frost after planting", func(a *Advice) unit.Phrase { return unit.Say("{}", percentOf(a.Facts.FrostRisk)) }},
-	{"Water on the hungriest day, 100 m of bed", func(a *Advice) unit.Phrase { return unit.Say("{}", a.Water.PeakLitres) }},
+	{"Water on the hungriest day", func(a *Advice) unit.Phrase { return unit.Say("{}", unit.LitresPer100Metres(a.Water.PeakLitres)) }},
 	{"Run of a zone on that day", func(a *Advice) unit.Phrase { return unit.Say("{}", a.Water.PeakMinutes) }},
 }
 

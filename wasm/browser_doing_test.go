@@ -38,6 +38,7 @@ func TestTheListKeepsOursAndTheGrowers(t *testing.T) {
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	p.WaitText("#shopping", "Rolls of film")
+	p.WaitText("#costs", "No total yet: give a price.")
 	p.Type("#f-shopping-film-rolls", "7")
 	p.Type("#f-prices-currency", "USD")
 	p.Type("#f-prices-film-roll", "150")
