@@ -46,21 +46,19 @@ func fill(c Case) (Case, []Default) {
 		}
 		used = append(used, Default{field, shown, reason})
 	}
-	count := func(field string, at *Optional[float64], value float64, reason string) {
+	number := func(field string, at *Optional[float64], value float64, says, reason string) {
 		if !at.Given {
 			*at = Known(value)
-			used = append(used, Default{field, unit.Say("{}", value), reason})
+			used = append(used, Default{field, unit.Say(says, value), reason})
 		}
 	}
 	length("field.bed_centres_m", &c.Field.Centres, max(crop.Centres.Value, topOf(&c, crop)+0.3), "usual for this crop", false)
 	length("field.bed_top_m", &c.Field.BedTop, topOf(&c, crop), "the commonest bed top", true)
-	count("field.rows_per_bed", &c.Field.RowsPerBed, max(1, float64(int(crop.RowsPerBed.Value+0.5))), "usual for this crop")
+	number("field.rows_per_bed", &c.Field.RowsPerBed, max(1, float64(int(crop.RowsPerBed.Value+0.5))), "{}", "usual for this crop")
 	length("field.in_row_m", &c.Field.InRow, unit.Metres(round3(float64(crop.InRow.Value))), "usual for this crop", true)
-	count("practice.crops_on_film", &c.Practice.CropsOnFilm, 1, "one crop a laying")
-	count("soil.organic_percent", &c.Soil.Organic, 2.5, "usual for farmed mineral soil")
-	if !c.Soil.Slope.Given {
-		count("soil.slope_percent", &c.Soil.Slope, 1, "a gentle fall that drains")
-	}
+	number("practice.crops_on_film", &c.Practice.CropsOnFilm, 1, "{}", "one crop a laying")
+	number("soil.organic_percent", &c.Soil.Organic, 2.5, "{} %", "usual for farmed mineral soil")
+	number("soil.slope_percent", &c.Soil.Slope, 1, "{} %", "a gentle fall that drains")
 	if !c.Practice.Organic.Given {
 		c.Practice.Organic = Known(false)
 		used = append(used, Default{"practice.organic", unit.Say("no"), "no certificate named"})
