@@ -46,7 +46,7 @@ func TestCardsAreWholeWithoutScript(t *testing.T) {
 		f := &pack.Farms[i]
 		for _, width := range []int{320, 700} {
 			p := b.Tab(browsertest.Tab{Path: "/card/" + f.ID, Width: width, NoScript: true})
-			assert.Contains(t, p.Text("main"), f.Lesson)
+			p.WaitText("main", f.Lesson)
 			assert.Equal(t, 6, browsertest.Eval[int](p, `[...document.querySelectorAll("dd strong")].filter((e) => e.innerText.trim() !== "").length`), "six answers on %s", f.ID)
 			assert.LessOrEqual(t, browsertest.Eval[int](p, `document.documentElement.scrollWidth - document.documentElement.clientWidth`), 0, "%s at %d px", f.ID, width)
 			p.Screenshot(fmt.Sprintf("card-%s-%d", f.ID, width))
@@ -62,7 +62,7 @@ func TestACardOfOnesOwnField(t *testing.T) {
 	link := linkOf(t, "broccoli-late-summer")
 	p := b.Page(360, "/card#f="+link)
 	p.WaitText("#card", "Silver")
-	assert.Contains(t, p.Text("h1"), "roccoli")
+	p.WaitText("h1", "roccoli")
 	assert.Equal(t, "null", browsertest.Eval[string](p, `String(localStorage.getItem("film-furrow/field"))`), "a card keeps nothing")
 	p.Wait("the way to the whole page, with the field", fmt.Sprintf(`document.querySelector("#card a").href.startsWith(%s)`, quoted(b.URL+"/#f=1")))
 	whole := b.Tab(browsertest.Tab{Path: browsertest.Eval[string](p, `document.querySelector("#card a").href`)[len(b.URL):]})

@@ -24,7 +24,7 @@ func TestWaterPlanAtThreeWidths(t *testing.T) {
 		assert.LessOrEqual(t, browsertest.Eval[int](p, "document.documentElement.scrollWidth - document.documentElement.clientWidth"), 0, "%d px", width)
 		card := regexp.MustCompile(`^[\d,]+ min`).FindString(p.Text("#water .number"))
 		require.NotEmpty(t, card)
-		assert.Contains(t, p.Text("#water-schedule"), card, "card and plan")
+		p.WaitText("#water-schedule", card) // card and plan
 		assert.Equal(t, 2, browsertest.Eval[int](p, `document.querySelectorAll("#water-plan svg[role=img][aria-label]").length`))
 		small := browsertest.Eval[string](p, `[...document.querySelectorAll("#water-plan a, #water-plan button, #water-plan summary")].filter(e => e.checkVisibility() && e.matches("button, summary") && e.getBoundingClientRect().height < 48).map(e => e.innerText).join()`)
 		assert.Empty(t, small, "targets below 48 px")
@@ -45,8 +45,8 @@ func TestWaterThatDoesNotFit(t *testing.T) {
 	p.Type("#f-water-hours-per-day", "2")
 	p.WaitText("#water-plan .number", "It does not fit:")
 	assert.Equal(t, 3, browsertest.Eval[int](p, `document.querySelectorAll("#water-plan .ways li").length`))
-	assert.Contains(t, p.Text("#verdict"), "The source cannot keep up")
-	assert.Contains(t, p.Text("#water"), "It does not fit")
+	p.WaitText("#verdict", "The source cannot keep up")
+	p.WaitText("#water", "It does not fit")
 	p.Screenshot("water-not-390")
 }
 
@@ -58,7 +58,7 @@ func TestBucketFillsTheFlow(t *testing.T) {
 	p.Do(`document.querySelector("#more-water").open = true`)
 	p.Type("#f-water-flow-l-h", " ")
 	p.WaitText("#water-plan .number", "Not settled yet")
-	assert.Contains(t, p.Text("#water-plan .water-missing"), "bucket test")
+	p.WaitText("#water-plan .water-missing", "bucket test")
 	assert.NotContains(t, p.Text("#water-schedule"), "Zone 1")
 	p.Do(`document.querySelector("#more-water").open = false`)
 	p.Click(`#water-missing a[href="#f-water-flow-l-h"]`)
@@ -78,7 +78,7 @@ func TestBucketFillsTheFlow(t *testing.T) {
 	}
 	p.WaitText("#water-feeding", "Inject, largest zone")
 	p.WaitText("#water-chlorine", "Never bring chlorine and acid together")
-	assert.Contains(t, p.Text("#water-feeding"), "Last word: local plumbing code")
+	p.WaitText("#water-feeding", "Last word: local plumbing code")
 	p.Reload()
 	p.WaitStarted()
 	p.WaitText("#water-feeding", "Inject, largest zone")
@@ -87,7 +87,7 @@ func TestBucketFillsTheFlow(t *testing.T) {
 	p.Click("#units-metric")
 	p.WaitText("#water-schedule", "L/h")
 	p.Do(`document.querySelectorAll("#water-plan details").forEach((d) => { d.open = true })`)
-	assert.Contains(t, p.Text("#water-step-gross"), "L per 100 m")
+	p.WaitText("#water-step-gross", "L per 100 m")
 	p.Screenshot("water-feeding-820")
 }
 
