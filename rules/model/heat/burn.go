@@ -23,7 +23,8 @@ func (r *Runner) hotHour(date unit.Date, a *airDay, gap float64) {
 	k := w.air + kelvin
 	w.sky = stefanBoltzmann * k * k * k * k * (emissivity*(1-a.shade) + a.shade)
 	const calm = 1.0 // m/s: a still noon
-	forced := forcedConvection(calm, bedRoughness)
+	w.thin = thinAir(r.place.height)
+	forced := w.thin * forcedConvection(calm, bedRoughness)
 	w.forced = forced * forced * forced
 
 	omega := 2 * math.Pi / 86400

@@ -88,12 +88,12 @@ func (r *Runner) effect(f Film, depth, first, last int) (e [3]float64) {
 
 // A probe's gap to the curve is part the place, which stays, and part the
 // weather, which fades. At the fitting stations of the soil test the lasting
-// part is 0.47 of the errors' variance, and a daily error keeps half of itself
-// after a week.
+// part is 0.39 of the errors' variance, and a daily error keeps 0.43 of
+// itself after a week.
 const (
-	placeShare  = 0.47
-	fadeDays    = 10.0
-	doubtBeyond = 8.0 // K: some three and a half times the model's error
+	placeShare  = 0.39
+	fadeDays    = 8.3
+	doubtBeyond = 8.0 // K: some four times the model's error
 )
 
 func (r *Runner) probe() {

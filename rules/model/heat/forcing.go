@@ -66,8 +66,9 @@ func (s *site) day(d *airDay, hours []hour) {
 	if high > 0 {
 		perSine = float64(solar) * 1e6 / (high * dt * 3600)
 	}
-	calm := forcedConvection(0.7*s.wind, s.roughness)
-	breezy := forcedConvection(1.3*s.wind, s.roughness)
+	thin := thinAir(s.height)
+	calm := thin * forcedConvection(0.7*s.wind, s.roughness)
+	breezy := thin * forcedConvection(1.3*s.wind, s.roughness)
 	open := 1 - d.shade
 	for k := range hours {
 		h := float64(k+1) * dt
@@ -78,12 +79,16 @@ func (s *site) day(d *airDay, hours []hour) {
 		black := w.air + kelvin
 		black = stefanBoltzmann * black * black * black * black
 		w.sky = black * (open*emissivity + d.shade)
-		w.vapour = vapour
+		w.vapour, w.thin = vapour, thin
 		forced := calm + (breezy-calm)*math.Min(1, 2*sine)
 		forced *= 1 - 0.5*d.shade // leaves calm the air at the ground: assumption
 		w.forced = forced * forced * forced
 	}
 }
+
+// thinAir is the air's density at a height as a share of that at sea level: thin
+// air carries less heat away. FAO-56 equation 7.
+func thinAir(height unit.Metres) float64 { return float64(sky.Pressure(height) / sky.Pressure(0)) }
 
 func (d *airDay) airAt(h, rise float64) float64 {
 	from, to, share := d.maximumBefore, d.minimum, 0.0

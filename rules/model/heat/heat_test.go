@@ -139,7 +139,7 @@ func TestProbe(t *testing.T) {
 	}
 	assert.InDelta(t, shift, step(day), 0.02, "moves every curve on that day")
 	assert.Less(t, step(day+30), step(day), "fades")
-	assert.Greater(t, step(day+60), 0.4*shift, "part of it lasts")
+	assert.Greater(t, step(day+60), 0.35*shift, "part of it lasts")
 
 	in.Probe.Reading += 40
 	in.Probe.Reading = min(in.Probe.Reading, 69)
@@ -217,20 +217,6 @@ func TestEveryClimateComputes(t *testing.T) {
 	assert.False(t, ok, "frozen ground stays frozen in a winter at −30 °C")
 }
 
-// climate draws a random but possible climate.
-func climate(t *rapid.T) weather.Normals {
-	latitude := rapid.Float64Range(25, 50).Draw(t, "latitude")
-	level := 38 - 0.6*latitude + rapid.Float64Range(-4, 4).Draw(t, "warmer")
-	swing := 0.25*latitude + rapid.Float64Range(-2, 3).Draw(t, "swing")
-	span := rapid.Float64Range(9, 16).Draw(t, "range")
-	n := weather.Normals{Latitude: unit.Degrees(latitude), Height: unit.Metres(rapid.Float64Range(0, 1200).Draw(t, "height"))}
-	for m := range 12 {
-		low := level - span/2 - swing*math.Cos(float64(m)*math.Pi/6)
-		n.Minimum[m], n.Maximum[m] = unit.Celsius(low), unit.Celsius(low+span)
-	}
-	return n
-}
-
 // meanEffect is film minus bare, mean of the last half of the season.
 func meanEffect(s *heat.Season, f heat.Film, depth int) float64 {
 	sum, n := 0.0, 0.0
@@ -243,7 +229,7 @@ func meanEffect(s *heat.Season, f heat.Film, depth int) float64 {
 
 func TestOrderOfFilms(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		n := climate(t)
+		n := heat.RandomClimate(t)
 		in := heat.Usual(n, unit.On(2027, 4, 1), 40)
 		in.Texture = heat.Texture(rapid.IntRange(0, 11).Draw(t, "texture"))
 		in.Lie = heat.Lie(rapid.IntRange(0, 1).Draw(t, "lie")) // drawn tight
@@ -267,8 +253,10 @@ func TestOrderOfFilms(t *testing.T) {
 				t.Fatalf("day %d hotter than the solarization record", d)
 			}
 		}
-		if deep := meanEffect(&s, heat.Black, heat.TenCentimetres); math.Abs(deep) > math.Abs(black)+0.3 {
-			t.Fatalf("the effect grows with depth: %.2f to %.2f", black, deep)
+		for _, f := range []heat.Film{heat.Clear, heat.InfraredTransmitting, heat.Black} {
+			if five, ten := e(f), meanEffect(&s, f, heat.TenCentimetres); math.Abs(ten) >= math.Abs(five) {
+				t.Fatalf("%s: the effect does not fall with depth: %.2f to %.2f", f, five, ten)
+			}
 		}
 		if black <= 0 {
 			// Tight black on moist fine ground warms wherever the figures come
@@ -284,7 +272,7 @@ func TestOrderOfFilms(t *testing.T) {
 // White stays below black in every season and however the film lies.
 func TestWhiteNeverAboveBlack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		in := heat.Usual(climate(t), unit.On(2027, 1, 1).Plus(unit.Days(rapid.IntRange(0, 364).Draw(t, "start"))), 30)
+		in := heat.Usual(heat.RandomClimate(t), unit.On(2027, 1, 1).Plus(unit.Days(rapid.IntRange(0, 364).Draw(t, "start"))), 30)
 		in.Lie = heat.Lie(rapid.IntRange(0, 2).Draw(t, "lie"))
 		in.Tilth = heat.Tilth(rapid.IntRange(0, 2).Draw(t, "tilth"))
 		in.Moisture = heat.Moisture(rapid.IntRange(0, 2).Draw(t, "moisture"))
@@ -305,18 +293,21 @@ func TestWhiteNeverAboveBlack(t *testing.T) {
 
 func TestWhatChangesTheEffect(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		in := heat.Usual(climate(t), unit.On(2027, 4, 15), 40)
+		in := heat.Usual(heat.RandomClimate(t), unit.On(2027, 4, 15), 40)
+		// Embossed: a smooth film would slacken in heat and on a dry bed, and a wider
+		// gap insulates under clear film.
+		in.Lie = heat.Embossed
 		plain, err := heat.Compute(in)
 		if err != nil {
 			t.Fatal(err)
 		}
-		black := meanEffect(&plain, heat.Black, 0)
-
 		slack := in
 		slack.Lie, slack.Tilth = heat.Slack, heat.Cloddy
 		loose, _ := heat.Compute(slack)
-		if meanEffect(&loose, heat.Black, 0) >= black {
-			t.Fatal("slack black film warms no less")
+		for _, f := range []heat.Film{heat.Black, heat.BiodegradableBlack} {
+			if meanEffect(&loose, f, 0) >= meanEffect(&plain, f, 0) {
+				t.Fatalf("slack %s film warms no less", f)
+			}
 		}
 		dry := in
 		dry.Moisture = heat.Dry
@@ -324,19 +315,18 @@ func TestWhatChangesTheEffect(t *testing.T) {
 		if dried.Soil[heat.Bare][0].Mean[39] <= plain.Soil[heat.Bare][0].Mean[39] {
 			t.Fatal("dry ground is no warmer")
 		}
-		if meanEffect(&dried, heat.Black, 0) >= black {
-			t.Fatal("black warms dry, warmer ground no less")
+		for _, f := range []heat.Film{heat.Clear, heat.InfraredTransmitting, heat.Black, heat.WhiteOnBlack} {
+			if meanEffect(&dried, f, 0) >= meanEffect(&plain, f, 0) {
+				t.Fatalf("%s warms dry, warmer ground no less", f)
+			}
 		}
 		shaded := in
 		shaded.Canopy = heat.Canopy{Planted: in.Start, DaysToFull: 20, Most: 0.8}
 		under, _ := heat.Compute(shaded)
-		for _, f := range []heat.Film{heat.Clear, heat.InfraredTransmitting} {
+		for _, f := range []heat.Film{heat.Clear, heat.InfraredTransmitting, heat.Black} {
 			if meanEffect(&under, f, 0) >= meanEffect(&plain, f, 0) {
 				t.Fatalf("%s warms no less under leaves", f)
 			}
-		}
-		if black > 0.5 && meanEffect(&under, heat.Black, 0) >= black {
-			t.Fatal("black warms no less under leaves")
 		}
 		narrow := in
 		narrow.BedTop = 0.45
@@ -491,5 +481,5 @@ func TestSameEverywhere(t *testing.T) {
 		}
 	}
 	t.Logf("%#x", digest.Sum64())
-	assert.Equal(t, uint64(0xb9b68ef0f6ae15ad), digest.Sum64())
+	assert.Equal(t, uint64(0xb397670649329e85), digest.Sum64())
 }

@@ -186,11 +186,11 @@ func TestEnergyCloses(t *testing.T) {
 // The balances close too: at the solution the fluxes at the surface sum to what
 // the ground takes up.
 func TestSurfaceBalancesClose(t *testing.T) {
-	w := hour{air: 22, solar: 700, sky: 330, vapour: 1200, forced: 8 * 8 * 8}
+	w := hour{air: 22, solar: 700, sky: 330, vapour: 1200, forced: 8 * 8 * 8, thin: 1}
 	b := bare{albedo: 0.18, resistance: 200}
 	soil, flux := b.balance(&w, 40, 40*20, 1, 20)
 	e, _ := saturation(soil)
-	h, _ := exchange(w.forced, soil-w.air)
+	h, _ := w.exchange(soil - w.air)
 	k := soil + kelvin
 	sum := w.solar*0.82 + soilEmissivity*(w.sky-stefanBoltzmann*k*k*k*k) - h*(soil-w.air) - airCapacity/psychrometric*(e-w.vapour)/(airCapacity/h+200)
 	assert.InDelta(t, sum, flux, 1e-6*math.Abs(w.solar))
@@ -212,7 +212,7 @@ func TestSurfaceBalancesClose(t *testing.T) {
 		short := w.solar / (1 - o.ReflectUnder*0.18)
 		ground := short*o.Transmit*0.82 + soilEmissivity*down - up + gap - latent
 		assert.InDelta(t, ground, flux, 1e-6*w.solar, "%s: soil", f)
-		h, _ := exchange(w.forced, film-w.air)
+		h, _ := w.exchange(film - w.air)
 		sunFilm := w.solar*(1-o.ReflectTop-o.Transmit) + short*o.Transmit*0.18*(1-o.ReflectUnder-o.Transmit)
 		upward := up + r*down
 		balance := sunFilm + emitTop*w.sky + emitUnder*upward - (emitTop+emitUnder)*emit - h*(film-w.air) - gap + latent
@@ -231,8 +231,8 @@ func TestIsothermalEnclosure(t *testing.T) {
 
 // Film that lets everything through and touches the soil is no film.
 func TestNoFilmIsBareGround(t *testing.T) {
-	w := hour{air: 20, solar: 600, sky: 320, vapour: 1000, forced: 7 * 7 * 7}
-	v := newCover(Optics{Transmit: 1, LongTransmit: 1}, 0.18, 1e-6, 0)
+	w := hour{air: 20, solar: 600, sky: 320, vapour: 1000, forced: 7 * 7 * 7, thin: 1}
+	v := newCover(Optics{Transmit: 1, LongTransmit: 1, LongTransmitDry: 1}, 0.18, 1e-6, 0)
 	_, covered, _ := v.balance(&w, 40, 40*20, 1, 20, 20)
 	b := bare{albedo: 0.18, resistance: 1e12}
 	open, _ := b.balance(&w, 40, 40*20, 1, 20)

@@ -185,8 +185,8 @@ func (r *Runner) airDay(date unit.Date) airDay {
 }
 
 // supply is what the open ground can evaporate on a day, mm: less in a dry
-// climate (by half the dryness that the grassed stations show, since the grower
-// has told how moist the bed is: a judgement), and only from the part that no leaf covers (FAO-56 equation 75 limits
+// climate (by half the dryness of the range, since the grower has told how moist
+// the bed is: a judgement), and only from the part that no leaf covers (FAO-56 equation 75 limits
 // evaporation to the exposed share in the same way).
 func (r *Runner) supply(a *airDay) float64 {
 	s := float64(moistSupply)

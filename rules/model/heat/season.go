@@ -59,7 +59,7 @@ func round(v float64) float64 { return math.Round(v*100) / 100 }
 
 // modelError is the root mean square error of the daily mean under open ground
 // on stations not used for fitting, K (see the soil test).
-const modelError = 2.1
+const modelError = 1.9
 
 // Band gives the range to expect of a day's mean: the model's own error, a cool
 // or warm year, and the published range of the film's effect, as independent

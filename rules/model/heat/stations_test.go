@@ -22,20 +22,29 @@ import (
 type plot struct {
 	name                string
 	latitude, longitude float64
+	height              float64 // m
 	minimum, maximum    [366]float64
 	soil                [Depths][366]float64 // NaN where missing
-	range30, demand30   [366]float64         // trailing 30-day means
-	mean30              [366]float64
-	annual              float64
+	mean30              [366]float64         // trailing 30-day mean of the air
+	annual              float64              // mean of the air
+	demand              float64              // evaporative demand of the growing season, mm a day
 }
 
-// The plots in order of station number are dealt in turn into two halves: the
-// constants of the sward were fitted on the first half. The second was used for
-// no constant, but its scores were seen while some eight forms of the sward were
-// tried (the form was kept by its score on the first half), so it is unseen by
-// the fit, not by us.
+// The plots in order of station number are dealt in turn into two halves. All
+// constants of the sward were fitted on the first half, and its form was chosen
+// there among some fifty by leaving out one station at a time: the form before
+// this one, with ten constants, then missed the station left out by 2.46 and
+// 2.39 °C (means of root mean squares at 5 and 10 cm), this one with four by 1.89
+// and 1.75 °C. The second half was asked once, after that. It is unseen by the
+// fit and the choice, not by us: its scores had been seen under some eight earlier
+// forms.
 var fittedOn = []string{"03048", "03063", "04127", "04138", "13301", "23907", "53132", "53139",
 	"53926", "54933", "63849", "63858", "94078", "94085", "94644"}
+
+// plotHeights are those of the plots in order, m above the sea (NOAA, 1981–2010
+// U.S. Climate Normals, list of stations).
+var plotHeights = [30]float64{1477.4, 2656.6, 1336.9, 608.7, 1204.0, 1396.9, 1509.1, 1981.2, 253.9, 1065.0, 414.8, 290.2, 1466.4, 2016.9, 25.6,
+	641.0, 271.3, 26.8, 596.5, 585.2, 240.8, 225.9, 58.8, 19.2, 1759.6, 1847.7, 647.4, 1765.4, 38.7, 362.4}
 
 func plots(t testing.TB) (all []*plot) {
 	t.Helper()
@@ -62,7 +71,7 @@ func plots(t testing.TB) (all []*plot) {
 			}
 		}
 		if len(v) == 3 {
-			p = &plot{name: fields[0], latitude: v[1], longitude: v[2]}
+			p = &plot{name: fields[0], latitude: v[1], longitude: v[2], height: plotHeights[len(all)]}
 			all = append(all, p)
 			day = 0
 			continue
@@ -102,42 +111,65 @@ func bridge(v *[366]float64) {
 }
 
 func (p *plot) prepare() {
+	days := 0.0
 	for d := range 366 {
-		p.annual += (p.minimum[d] + p.maximum[d]) / 732
+		low, high := p.minimum[d], p.maximum[d]
+		middle := (low + high) / 2
+		p.annual += middle / 366
+		if middle >= 5 {
+			days++
+			p.demand += float64(sky.Hargreaves(unit.Celsius(low), unit.Celsius(high), unit.Celsius(middle), sky.Extraterrestrial(unit.Degrees(p.latitude), d+1)))
+		}
 		for k := d - 30; k <= d; k++ {
 			i := (k + 366) % 366
-			low, high := p.minimum[i], p.maximum[i]
-			above := sky.Extraterrestrial(unit.Degrees(p.latitude), i+1)
-			p.range30[d] += (high - low) / 31
-			p.demand30[d] += float64(sky.Hargreaves(unit.Celsius(low), unit.Celsius(high), unit.Celsius((low+high)/2), above)) / 31
-			p.mean30[d] += (low + high) / 62
+			p.mean30[d] += (p.minimum[i] + p.maximum[i]) / 62
 		}
 	}
+	p.demand /= max(days, 1)
 }
 
-// sward is grassed ground over the same physics as the bed: a thatch that
-// insulates, leaves that shade and close in warm, moist weather, and a
-// resistance to evaporation that follows the climate's dryness.
+// sward is grassed ground over the same physics as the bed. How much grows, and
+// how moist the ground below is, follow the climate's dryness: the evaporative
+// demand of the growing season, from temperatures alone. Thatch insulates. Leaves
+// shade the ground and stand at the temperature of the air, since they evaporate;
+// below the thatch nothing does.
 type sward struct {
-	albedo, leaf, resistance, byRange, byDemand float64 // resistance as ln(s/m)
-	conductivity, wind, closing, water, thatch  float64
+	leaf   float64 // share of the ground under leaves where all grows
+	wet    float64 // W/m/K, of the moistest ground
+	thatch float64 // m²·K/W, of the thickest thatch
+	limit  float64 // mm a day, the demand at which half of it grows
 }
 
 // fittedSward is the least-squares fit on the fifteen plots of fittedOn, March
-// to September, both depths. Albedo was held to 0.18–0.25 and conductivity to
-// 0.7 W/m/K or more; both stand at the bound.
-var fittedSward = sward{0.25, 0.735, 6.178, drynessByRange, drynessByDemand, 0.70, 1.187, 1.428, 0.236, 0.243}
+// to September, both depths.
+var fittedSward = sward{0.533, 1.318, 0.407, 4.466}
+
+// What is not fitted: the albedo of the reference grass and the wind of FAO-56
+// where none was measured; dry and moist loam after Lu and de Vries (rounded);
+// thatch that lets no vapour through. The fit would like the growth to end at
+// the limit as at an edge; it is held to fall from nine tenths to one tenth
+// over 0.9 mm a day.
+const (
+	swardWind                  = 2.0 // m/s
+	swardSharpness             = 5.0 // per mm a day
+	dryConductivity            = 0.3 // W/m/K
+	driestWater, moistestWater = 0.08, 0.32
+	thatchResistance           = 1e4 // s/m
+)
 
 func clip(v, low, high float64) float64 { return math.Max(low, math.Min(high, v)) }
 
 func (s *sward) run(p *plot, out *[Depths][366]float64) {
 	const steps = 24
-	ground := layer{s.conductivity, (1.1 + 4.18*s.water) * 1e6, s.water}
+	growth := 1 / (1 + math.Exp(swardSharpness*(p.demand-s.limit)))
+	water := driestWater + (moistestWater-driestWater)*growth
+	ground := layer{dryConductivity + (s.wet-dryConductivity)*growth, HeatCapacity(1.4, water), water}
 	skin := ground
 	first := nodeDepths[1]
-	skin.conductivity = first / (first/ground.conductivity + s.thatch)
+	skin.conductivity = first / (first/ground.conductivity + s.thatch*growth)
 	g := newGrid(nodeDepths[:], skin, ground, first, 86400.0/steps, implicitness)
-	place := site{unit.Degrees(p.latitude), 300, sky.InlandCoefficient, s.wind, 0.02}
+	place := site{unit.Degrees(p.latitude), unit.Metres(p.height), sky.InlandCoefficient, swardWind, 0.02}
+	b := bare{albedo: sky.ReferenceAlbedo, resistance: thatchResistance}
 	var c column
 	for i := range g.nodes {
 		c.temperature[i] = p.annual + 1
@@ -148,12 +180,9 @@ func (s *sward) run(p *plot, out *[Depths][366]float64) {
 			if pass == 0 && d < 200 {
 				continue // half a year of running in
 			}
-			dry := s.byRange*(p.range30[d]-12)/6 + s.byDemand*(p.demand30[d]-4)/2
-			moist := 2 / (1 + math.Exp(dry))
-			green := clip((p.mean30[d]-5)/15, 0, 1) * moist
-			a := airDay{p.minimum[d], p.maximum[d], p.maximum[(d+365)%366], p.minimum[(d+1)%366], d + 1, 0, clip(s.leaf*green, 0, 0.9)}
+			green := clip((p.mean30[d]-5)/15, 0, 1) * growth
+			a := airDay{p.minimum[d], p.maximum[d], p.maximum[(d+365)%366], p.minimum[(d+1)%366], d + 1, 0, clip(s.leaf*green, 0, 1)}
 			place.day(&a, hours[:])
-			b := bare{albedo: s.albedo, resistance: math.Exp(clip(s.resistance+dry+s.closing*green, 2, 8.5))}
 			out[0][d], out[1][d] = 0, 0
 			for k := range hours {
 				c.advance(&g, func(coefficient, rest float64) (t, flux float64) {
@@ -286,8 +315,11 @@ func TestSoilAtStations(t *testing.T) {
 		t.Logf("%-34s (%2.0f stations) 5 cm: bias %+.2f, RMSE %.2f, MAE %.2f; 10 cm: bias %+.2f, RMSE %.2f, MAE %.2f °C", name, r.n,
 			r.bias[0]/r.n, r.rmse[0]/r.n, r.mae[0]/r.n, r.bias[1]/r.n, r.rmse[1]/r.n, r.mae[1]/r.n)
 	}
+	lasting, week := siteSquare/(siteSquare+daySquare), lagged/lagBase
 	t.Logf("errors at the fitted stations, 5 cm: lasting %.2f K, daily %.2f K (the lasting part is %.2f of the variance); a daily error's correlation after a week %.2f",
-		math.Sqrt(siteSquare/n), math.Sqrt(daySquare/n), siteSquare/(siteSquare+daySquare), lagged/lagBase)
+		math.Sqrt(siteSquare/n), math.Sqrt(daySquare/n), lasting, week)
+	assert.InDelta(t, placeShare, lasting, 0.02)
+	assert.InDelta(t, week, math.Exp(-7/fadeDays), 0.02)
 	unseen := groups["unseen 15: this model"]
 	for d := range Depths {
 		mine := unseen.rmse[d] / unseen.n
@@ -307,7 +339,7 @@ func TestSoilAtStations(t *testing.T) {
 func TestSodInIllinois(t *testing.T) {
 	y, err := weather.NewYear(places["Illinois"])
 	require.NoError(t, err)
-	p := &plot{latitude: 40.0839}
+	p := &plot{latitude: 40.0839, height: 219.8}
 	for d := range 366 {
 		i := min(d, 364)
 		p.minimum[d], p.maximum[d] = float64(y.Minimum[i]), float64(y.Maximum[i])
@@ -355,7 +387,7 @@ func TestSwardIsAtItsBest(t *testing.T) {
 	}
 	best := cost(fittedSward)
 	fields := func(s *sward) []*float64 {
-		return []*float64{&s.leaf, &s.resistance, &s.byRange, &s.byDemand, &s.wind, &s.closing, &s.water, &s.thatch}
+		return []*float64{&s.leaf, &s.wet, &s.thatch, &s.limit}
 	}
 	for i := range fields(&fittedSward) {
 		for _, factor := range []float64{0.9, 1.1} {

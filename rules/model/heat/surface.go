@@ -22,6 +22,7 @@ type hour struct {
 	sky    float64 // W/m², long-wave from sky and leaves
 	vapour float64 // Pa, vapour pressure of the air
 	forced float64 // W/m²/K cubed: forced convection, see exchange
+	thin   float64 // density of the air, as a share of that at sea level
 }
 
 // saturation gives the saturation vapour pressure in Pa and its slope in Pa/K,
@@ -39,18 +40,21 @@ func saturation(t float64) (e, slope float64) {
 
 // exchange gives the heat transfer coefficient to the outside air in W/m²/K and
 // its slope in the surface temperature. Forced and free convection join by the
-// cube: free convection over a warm plate is 1.5·ΔT^⅓, whose cube is 3.375·ΔT
-// (common practice; see the engineering handbooks on heated horizontal plates).
-func exchange(forcedCubed, warmer float64) (h, slope float64) {
+// cube: free convection over a warm plate is 1.5·ΔT^⅓ at sea level, whose cube is
+// 3.375·ΔT, and goes with the air's density to the power ⅔ (common practice; see
+// the engineering handbooks on heated horizontal plates).
+func (w *hour) exchange(warmer float64) (h, slope float64) {
 	if warmer <= 0 {
-		return math.Cbrt(forcedCubed), 0
+		return math.Cbrt(w.forced), 0
 	}
-	h = math.Cbrt(forcedCubed + 3.375*warmer)
-	return h, 3.375 / (3 * h * h)
+	free := 3.375 * w.thin * w.thin
+	h = math.Cbrt(w.forced + free*warmer)
+	return h, free / (3 * h * h)
 }
 
 // forcedConvection gives the forced part in W/m²/K for a wind in m/s at 2 m over
-// a roughness in m: turbulent transfer by the logarithmic wind profile.
+// a roughness in m, in air at sea level: turbulent transfer by the logarithmic
+// wind profile.
 func forcedConvection(wind, roughness float64) float64 {
 	const karmanSquared, height = 0.16, 2.0
 	l := math.Log(height / roughness)
@@ -78,12 +82,14 @@ func (b *bare) balance(w *hour, coefficient, rest, theta, start float64) (t, flu
 	for range mostTurns {
 		k := t + kelvin
 		cube := k * k * k
-		h, hSlope := exchange(w.forced, t-w.air)
+		h, hSlope := w.exchange(t - w.air)
 		e, eSlope := saturation(t)
-		// Evaporation: ρcp/γ·(e_s−e_a)/(r_a+r_s) with r_a = ρcp/h.
-		resistance := airCapacity/h + b.resistance
+		// Evaporation: ρcp/γ·(e_s−e_a)/(r_a+r_s) with r_a = ρcp/h. In thin air ρ
+		// and γ shrink alike.
+		ventilation := w.thin * airCapacity / h
+		resistance := ventilation + b.resistance
 		wet := airCapacity / psychrometric / resistance
-		wetSlope := wet / resistance * airCapacity / (h * h) * hSlope
+		wetSlope := wet / resistance * ventilation / h * hSlope
 		evaporation = wet * (e - w.vapour)
 		flux = gain - soilEmissivity*stefanBoltzmann*cube*k - h*(t-w.air) - evaporation
 		slope := -4*soilEmissivity*stefanBoltzmann*cube - h - hSlope*(t-w.air) - wet*eSlope - wetSlope*(e-w.vapour)
@@ -110,12 +116,18 @@ type cover struct {
 	vapour                     float64 // J·m/s/kg…: latent heat per kg/m³ of vapour difference, W·m/kg
 }
 
+// allDrops is the wetness, that of a moist bed, from which drops cover a film's
+// underside: a judgement.
+const allDrops = 0.8
+
 // newCover works out the reflections. albedo is the soil's; gap the thickness
 // of the still air between, m; wetness 0–1 how freely the soil's water reaches
 // the film. The structure is that of Ham, J. M. and Kluitenberg, G. J. (1994),
 // Agricultural and Forest Meteorology 71:403–424 (from memory); the algebra is
 // derived here: light that bounces between film and soil is a geometric series.
 func newCover(o Optics, albedo, gap, wetness float64) cover {
+	dropless := math.Max(0, 1-wetness/allDrops)
+	o.LongTransmit += dropless * (o.LongTransmitDry - o.LongTransmit)
 	short := 1 / (1 - o.ReflectUnder*albedo)
 	absorbTop := 1 - o.ReflectTop - o.Transmit
 	absorbUnder := 1 - o.ReflectUnder - o.Transmit
@@ -150,7 +162,7 @@ func (v *cover) balance(w *hour, coefficient, rest, theta, startFilm, startSoil 
 	for range mostTurns {
 		kf, ks := film+kelvin, soil+kelvin
 		cubeFilm, cubeSoil := stefanBoltzmann*kf*kf*kf, stefanBoltzmann*ks*ks*ks
-		h, hSlope := exchange(w.forced, film-w.air)
+		h, hSlope := w.exchange(film - w.air)
 		// Condensation under the film; never the other way, since the film's
 		// drops run back to the soil rather than dry it.
 		es, esSlope := saturation(soil)
