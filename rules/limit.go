@@ -57,7 +57,7 @@ func limitsOf(f *Facts) []Limit {
 func warmthLimits() []Limit {
 	degrees := func(k float64) unit.CelsiusDegrees { return unit.CelsiusDegrees(k) }
 	return []Limit{
-		{"warmth-stations", unit.Say("Soil warmth: on 15 weather stations that it had not seen, the computed daily mean missed by {} at 5 cm and {} at 10 cm (root mean square in °C, March to September 2020). We aimed at 2 and 1.8.", 1.92, 1.65)},
+		{"warmth-stations", unit.Say("Soil warmth: on 15 weather stations that were not used to fit it, the computed daily mean missed by {} at 5 cm and {} at 10 cm (root mean square in °C, March to September 2020). We aimed at 2 and 1.8.", 1.92, 1.65)},
 		{"warmth-grass", unit.Say("Soil warmth: those stations lie under grass, so the error of a bare or covered bed is not known; the band takes it to be the same.")},
 		{"warmth-simpler", unit.Say("Soil warmth: at 5 cm a plain wave misses the same stations by {}, the air of the last seven days by {} (°C).", 3.25, 3.28)},
 		{"film-optics", unit.Say("Soil warmth: no per-film table of optics could be opened; the films' optical figures are from memory inside published bounds.")},
