@@ -62,9 +62,11 @@ func (h *home) OnMount(ctx app.Context) {
 
 // The soil's work goes on for about half a frame at a time. A browser's least
 // pause is several milliseconds, so a slice is as long as it may be, and measured
-// by time: a day of the run-up costs a tenth of a day with films.
+// by time after every day: a day of the run-up costs a tenth of a day with films,
+// and that a quarter of one with frozen ground (0.6 ms of one native core, several
+// in a slow browser), by which a slice may run over.
 const (
-	daysAStep = 4
+	daysAStep = 1
 	sliceTime = 8 * time.Millisecond
 )
 

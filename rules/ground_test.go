@@ -42,6 +42,35 @@ func dug(t require.TestingT, c rules.Case) *rules.Ground {
 	return g
 }
 
+// The ground is kept by place, soil and bed: what the crop, the day or the water
+// change does not dig it anew.
+func TestTheGroundIsKeptByPlaceSoilAndBed(t *testing.T) {
+	key := rules.KeyOf(climate(42.5, 8, 14, 11))
+	for _, change := range []struct {
+		name  string
+		keeps bool
+		to    func(*rules.Case)
+	}{
+		{"crop", true, func(c *rules.Case) { c.Crop = "lettuce" }},
+		{"planting day", true, func(c *rules.Case) { c.PlantOn = rules.Known(unit.On(2027, 8, 1)) }},
+		{"flow", true, func(c *rules.Case) { c.Water.Flow = rules.Known(unit.LitresPerHour(900)) }},
+		{"bed length", true, func(c *rules.Case) { c.Field.BedLength = rules.Known(unit.Metres(60)) }},
+		{"latitude", false, func(c *rules.Case) { c.Place.Latitude = rules.Known(unit.Degrees(41)) }},
+		{"height", false, func(c *rules.Case) { c.Place.Elevation = rules.Known(unit.Metres(900)) }},
+		{"a month", false, func(c *rules.Case) { c.Place.TMin[3]-- }},
+		{"texture", false, func(c *rules.Case) { c.Soil.Texture = "clay" }},
+		{"wetness", false, func(c *rules.Case) { c.Soil.Wetness = "dry" }},
+		{"tilth", false, func(c *rules.Case) { c.Soil.Tilth = "cloddy" }},
+		{"kind of year", false, func(c *rules.Case) { c.Risk = "cool" }},
+		{"bed top", false, func(c *rules.Case) { c.Field.BedTop = rules.Known(unit.Metres(0.9)) }},
+		{"probe", false, func(c *rules.Case) { *c = withProbe(*c, 12, unit.On(2027, 5, 10)) }},
+	} {
+		c := climate(42.5, 8, 14, 11)
+		change.to(&c)
+		assert.Equal(t, change.keeps, rules.KeyOf(c) == key, change.name)
+	}
+}
+
 // places are climates that the ground must bear.
 var places = []struct {
 	name                        string
