@@ -127,9 +127,48 @@ func CropByID(id string) *Crop {
 // The makers below keep each figure in the unit of its source, so that a
 // reader can check a row against the page it came from.
 
+// Figures in °F, inches and feet are written as they stand and turned into SI once,
+// when the program starts: to work out each where it stands would take up more of
+// the page's program than all the figures.
+const (
+	inFahrenheit Mark = 1 << 4
+	inInches     Mark = 1 << 5
+	inFeet       Mark = 1 << 6
+	asRead       Mark = inFahrenheit - 1
+)
+
+func init() {
+	for i := range Crops {
+		c := &Crops[i]
+		for _, f := range [...]*Figure[unit.Celsius]{&c.EarlyFloor, &c.SafeFloor, &c.SeedEarlyFloor, &c.SeedSafeFloor, &c.RootBest, &c.RootCeiling, &c.HeatDay, &c.HeatNight, &c.MonthBest} {
+			if low, high := float64(f.Low), float64(f.High); f.Mark&inFahrenheit != 0 {
+				f.Low, f.Value, f.High = unit.FromFahrenheit(low), unit.FromFahrenheit((low+high)/2), unit.FromFahrenheit(high)
+				f.Mark &= asRead
+			}
+		}
+		fromInches(&c.InRow, &c.Centres, &c.RootDepth, &c.Height, &c.BedHeight)
+	}
+	for i := range Soils {
+		fromInches(&Soils[i].Wetted, &Soils[i].Spacing)
+	}
+}
+
+func fromInches(list ...*Figure[unit.Metres]) {
+	for _, f := range list {
+		low, high := float64(f.Low), float64(f.High)
+		switch {
+		case f.Mark&inFeet != 0:
+			low, high = low*12, high*12
+		case f.Mark&inInches == 0:
+			continue
+		}
+		f.Low, f.Value, f.High = unit.FromInches(low), unit.FromInches((low+high)/2), unit.FromInches(high)
+		f.Mark &= asRead
+	}
+}
+
 func fahrenheit(low, high float64, s *Source, m Mark) Figure[unit.Celsius] {
-	return Figure[unit.Celsius]{Low: unit.FromFahrenheit(low), Value: unit.FromFahrenheit((low + high) / 2),
-		High: unit.FromFahrenheit(high), Source: s, Mark: m}
+	return Figure[unit.Celsius]{Low: unit.Celsius(low), High: unit.Celsius(high), Source: s, Mark: m | inFahrenheit}
 }
 
 func celsius(low, high float64, s *Source, m Mark) Figure[unit.Celsius] {
@@ -138,12 +177,11 @@ func celsius(low, high float64, s *Source, m Mark) Figure[unit.Celsius] {
 }
 
 func inches(low, high float64, s *Source, m Mark) Figure[unit.Metres] {
-	return Figure[unit.Metres]{Low: unit.FromInches(low), Value: unit.FromInches((low + high) / 2),
-		High: unit.FromInches(high), Source: s, Mark: m}
+	return Figure[unit.Metres]{Low: unit.Metres(low), High: unit.Metres(high), Source: s, Mark: m | inInches}
 }
 
 func feet(low, high float64, s *Source, m Mark) Figure[unit.Metres] {
-	return inches(low*12, high*12, s, m)
+	return Figure[unit.Metres]{Low: unit.Metres(low), High: unit.Metres(high), Source: s, Mark: m | inFeet}
 }
 
 func metres(low, high float64, s *Source, m Mark) Figure[unit.Metres] {

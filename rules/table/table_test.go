@@ -54,6 +54,7 @@ func given(t *testing.T, row string, v reflect.Value) (figures int) {
 		low, value, high := f.FieldByName("Low"), f.FieldByName("Value"), f.FieldByName("High")
 		assert.True(t, low.Float() <= value.Float() && value.Float() <= high.Float(), name)
 		mark := f.FieldByName("Mark").Interface().(Mark)
+		assert.LessOrEqual(t, mark, FromMemory, "%s still stands as it was read", name)
 		if source.Mark == FromMemory {
 			assert.Equal(t, FromMemory, mark, "%s: nobody saw %s", name, source.ID)
 		}
