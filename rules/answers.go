@@ -73,8 +73,8 @@ func prepare(c Case) (prepared, bool) {
 	if len(Check(&c)) > 0 {
 		return prepared{}, false
 	}
-	filled, _ := fill(c)
-	return prepared{filled, keyOf(&filled)}, true
+	fillIn(&c, nil)
+	return prepared{c, keyOf(&c)}, true
 }
 
 // on answers a case on the ground it needs.
@@ -85,7 +85,7 @@ func (k *asking) on(g *Ground, p prepared) (Answers, bool) {
 	}
 	if k.before == nil {
 		first := *f
-		first.lines = &drip.Known{}
+		first.lines, first.spare = &drip.Known{}, &Warmth{bare: true}
 		k.before = &first
 	}
 	a := f.answer(nil)

@@ -15,12 +15,29 @@ type Default struct {
 // fill puts stated defaults where the grower left a field out, and lists them.
 // The case must have a known crop.
 func fill(c Case) (Case, []Default) {
-	crop := table.CropByID(c.Crop)
 	var used []Default
+	fillIn(&c, func(field, says string, value any, reason string) {
+		used = append(used, Default{field, unit.Say(says, value), reason})
+	})
+	return c, used
+}
+
+// filled is [fill] without the list.
+func filled(c Case) Case {
+	fillIn(&c, nil)
+	return c
+}
+
+// fillIn is [fill] in place; note, if there is one, hears of each default.
+func fillIn(c *Case, note func(field, says string, value any, reason string)) {
+	crop := table.CropByID(c.Crop)
 	word := func(field string, at *string, value, reason string) {
-		if *at == "" {
-			*at = value
-			used = append(used, Default{field, unit.Say(value), reason})
+		if *at != "" {
+			return
+		}
+		*at = value
+		if note != nil {
+			note(field, "{}", value, reason)
 		}
 	}
 	word("method", &c.Method, string(crop.Start), "the usual way for this crop")
@@ -40,20 +57,25 @@ func fill(c Case) (Case, []Default) {
 			return
 		}
 		*at = Known(value)
-		shown := unit.Say("{}", value)
-		if short {
-			shown = unit.Say("{}", unit.Short(value))
+		switch {
+		case note == nil:
+		case short:
+			note(field, "{}", unit.Short(value), reason)
+		default:
+			note(field, "{}", value, reason)
 		}
-		used = append(used, Default{field, shown, reason})
 	}
 	number := func(field string, at *Optional[float64], value float64, says, reason string) {
-		if !at.Given {
-			*at = Known(value)
-			used = append(used, Default{field, unit.Say(says, value), reason})
+		if at.Given {
+			return
+		}
+		*at = Known(value)
+		if note != nil {
+			note(field, says, value, reason)
 		}
 	}
-	length("field.bed_centres_m", &c.Field.Centres, max(crop.Centres.Value, topOf(&c, crop)+0.3), "usual for this crop", false)
-	length("field.bed_top_m", &c.Field.BedTop, topOf(&c, crop), "the commonest bed top", true)
+	length("field.bed_centres_m", &c.Field.Centres, max(crop.Centres.Value, topOf(c, crop)+0.3), "usual for this crop", false)
+	length("field.bed_top_m", &c.Field.BedTop, topOf(c, crop), "the commonest bed top", true)
 	number("field.rows_per_bed", &c.Field.RowsPerBed, max(1, float64(int(crop.RowsPerBed.Value+0.5))), "{}", "usual for this crop")
 	length("field.in_row_m", &c.Field.InRow, unit.Metres(round3(float64(crop.InRow.Value))), "usual for this crop", true)
 	number("practice.crops_on_film", &c.Practice.CropsOnFilm, 1, "{}", "one crop a laying")
@@ -61,7 +83,9 @@ func fill(c Case) (Case, []Default) {
 	number("soil.slope_percent", &c.Soil.Slope, 1, "{} %", "a gentle fall that drains")
 	if !c.Practice.Organic.Given {
 		c.Practice.Organic = Known(false)
-		used = append(used, Default{"practice.organic", unit.Say("no"), "no certificate named"})
+		if note != nil {
+			note("practice.organic", "{}", "no", "no certificate named")
+		}
 	}
 	if !c.Place.Elevation.Given {
 		height, reason := c.Place.StationAt, "the height of the station"
@@ -69,9 +93,10 @@ func fill(c Case) (Case, []Default) {
 			reason = "near the sea, for want of a height"
 		}
 		c.Place.Elevation = Known(height)
-		used = append(used, Default{"place.elevation_m", unit.Say("{}", height), reason})
+		if note != nil {
+			note("place.elevation_m", "{}", height, reason)
+		}
 	}
-	return c, used
 }
 
 // topOf is the usual bed top: 30 in, or what the roll at hand leaves.

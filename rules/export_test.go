@@ -4,7 +4,7 @@ package rules
 // the input's own step: those above in rising order, those below in falling
 // order. An input that is not to be turned has none.
 func Steps(c Case, in *Input) (above, below, options []Value, open bool) {
-	filled, _ := fill(c)
+	filled := filled(c)
 	sweeps := sweepsOf(&c, &filled, in)
 	for _, s := range sweeps {
 		switch s.kind {
@@ -35,6 +35,17 @@ func Steps(c Case, in *Input) (above, below, options []Value, open bool) {
 	return above, below, nil, false
 }
 
+// Turned lists every row that is searched: the inputs and the monthly lists.
+func Turned() (list []*Input) {
+	for i := range turned {
+		list = append(list, turnedInput(i))
+	}
+	return list
+}
+
+// Turns tells whether an input of a case is searched.
+var Turns = turns
+
 // Asker keeps what two like cases share.
 type Asker struct{ asking }
 
@@ -51,10 +62,7 @@ func (a *Asker) On(g *Ground, c Case) (Answers, bool) {
 var Refused = refused
 
 // Fill puts the defaults in.
-func Fill(c Case) Case { filled, _ := fill(c); return filled }
-
-// Inert tells whether an input changes no answer.
-var Inert = inert
+func Fill(c Case) Case { return filled(c) }
 
 // ShapeOf is the cross-section of a bed of one height.
 var ShapeOf = shapeOf

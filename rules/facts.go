@@ -38,17 +38,18 @@ type Facts struct {
 
 	// Frost.
 	FrostKind    weather.FrostKind
-	FrostLimit   unit.Celsius   // that harms this crop
-	FrostRisk    float64        // share of years with such a frost after planting, 0–1
-	FrostSafe    unit.Days      // days from planting until the date that suits the crop's class; 0 where none is needed
-	FreeDays     unit.Days      // days from planting to the usual first autumn frost; Never where none comes
-	CropDays     unit.Days      // from planting to first harvest
-	frosts       *weather.Frost // of the year, for the limit; shared with cases before
-	SpringFrost  unit.Date      // date after which one year in two has no more frost
+	FrostLimit   unit.Celsius // that harms this crop
+	FrostRisk    float64      // share of years with such a frost after planting, 0–1
+	FrostSafe    unit.Days    // days from planting until the date that suits the crop's class; 0 where none is needed
+	FreeDays     unit.Days    // days from planting to the usual first autumn frost; Never where none comes
+	CropDays     unit.Days    // from planting to first harvest
+	frosts       *frostYear   // of the year; shared with cases before
+	SpringFrost  unit.Date    // date after which one year in two has no more frost
 	HasFrostDate bool
 
 	// Soil warmth at the depth of roots or seed.
 	Warmth      *Warmth
+	spare       *Warmth // of a search, written over from case to case
 	Depth       unit.Metres
 	EarlyFloor  unit.Celsius
 	SafeFloor   unit.Celsius
@@ -119,6 +120,9 @@ func dryFactsOf(c Case, g *Ground, before *Facts) (*Facts, error) {
 		f := *before
 		f.Case = c
 		if c.Place != before.Case.Place {
+			if !sameAir(&before.Case, &c) {
+				f.years = [3]water.Optional[water.Year]{}
+			}
 			f.frost()
 		}
 		if c.Field != before.Case.Field || c.Soil != before.Case.Soil {
@@ -129,10 +133,16 @@ func dryFactsOf(c Case, g *Ground, before *Facts) (*Facts, error) {
 		return &f, nil
 	}
 	f := &Facts{Case: c, Crop: table.CropByID(c.Crop), Soil: table.SoilByID(c.Soil.Texture), Plant: c.PlantOn.Value, ground: g}
+	if before != nil {
+		f.spare = before.spare
+	}
 	f.Seeded = c.Method == string(table.Seed)
 	f.index = weather.Index(f.Plant)
 	if before != nil && sameYear(&before.Case, &c) {
-		f.year, f.frosts, f.years, f.lines = before.year, before.frosts, before.years, before.lines
+		f.year, f.frosts, f.lines = before.year, before.frosts, before.lines
+		if sameAir(&before.Case, &c) {
+			f.years = before.years
+		}
 	} else {
 		year, err := weather.NewYear(normalsOf(&c.Place))
 		if err != nil {
@@ -144,7 +154,7 @@ func dryFactsOf(c Case, g *Ground, before *Facts) (*Facts, error) {
 		case "warm":
 			year = year.In(weather.Warm)
 		}
-		f.year = &year
+		f.year, f.frosts = &year, &frostYear{}
 	}
 	f.CropDays = unit.Days(f.Crop.DaysToHarvest.Low)
 	f.air()
@@ -159,12 +169,32 @@ func sameWeather(a, b *Case) bool {
 	return a.Crop == b.Crop && a.PlantOn == b.PlantOn && a.Method == b.Method && sameYear(a, b)
 }
 
-// sameYear tells whether the weather of the year must be the same, whatever was
-// said of the usual frosts.
+// sameYear tells whether the temperatures of the year must be the same, whatever
+// was said of the usual frosts and of sun, rain, wind and humidity.
 func sameYear(a, b *Case) bool {
-	p := a.Place
-	p.LastFrost, p.FirstFrost = b.Place.LastFrost, b.Place.FirstFrost
-	return p == b.Place && a.Risk == b.Risk
+	p, q := &a.Place, &b.Place
+	return a.Risk == b.Risk && p.Own == q.Own && p.TMin == q.TMin && p.TMax == q.TMax && p.StationAt == q.StationAt && p.Latitude == q.Latitude && p.Elevation == q.Elevation
+}
+
+// sameAir tells whether what else drives the need for water was said alike.
+func sameAir(a, b *Case) bool {
+	p, q := &a.Place, &b.Place
+	return p.Solar == q.Solar && p.Wind == q.Wind && p.Humidity == q.Humidity
+}
+
+// frostYear keeps the frost years that were asked for, one for each limit.
+type frostYear [2]*weather.Frost
+
+func (k *frostYear) of(y *weather.Year, limit unit.Celsius) *weather.Frost {
+	i := 0
+	if limit == weather.HardFreeze {
+		i = 1
+	}
+	if k[i] == nil {
+		frost := y.Frost(limit)
+		k[i] = &frost
+	}
+	return k[i]
 }
 
 // rough tells whether something holds the film off the bed.
@@ -206,11 +236,7 @@ func (f *Facts) frost() {
 	if f.Crop.Hardiness == table.Hardy {
 		f.FrostLimit = weather.HardFreeze
 	}
-	if f.frosts == nil || f.frosts.Limit != f.FrostLimit {
-		frosts := f.year.Frost(f.FrostLimit)
-		f.frosts = &frosts
-	}
-	frost := f.frosts
+	frost := f.frosts.of(f.year, f.FrostLimit)
 	f.FrostKind = frost.Kind
 	f.FreeDays = Never
 	if frost.Autumn.Fifty >= 0 {
@@ -302,7 +328,12 @@ func (f *Facts) warm(g *Ground) {
 	f.Ceiling = hundredth(float64(f.Crop.RootCeiling.Value))
 	f.rough()
 	f.Probe = g.Probe
-	f.Warmth = warmthFrom(g, f.Plant, depthOf(f.Seeded), int(f.CropDays)*2/3)
+	if f.spare == nil {
+		f.Warmth = warmthFrom(g, f.Plant, depthOf(f.Seeded), int(f.CropDays)*2/3)
+	} else {
+		f.Warmth = f.spare
+		f.Warmth.from(g, f.Plant, depthOf(f.Seeded), int(f.CropDays)*2/3)
+	}
 	for film := range table.FilmCount + 1 {
 		_, f.Under[film], _ = f.Warmth.Of(film, 0)
 		sum := 0.0

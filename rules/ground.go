@@ -30,7 +30,7 @@ type GroundKey struct{ input heat.Input }
 
 // KeyOf gives the key of a case that passes [Check].
 func KeyOf(c Case) GroundKey {
-	filled, _ := fill(c)
+	filled := filled(c)
 	return keyOf(&filled)
 }
 
@@ -117,7 +117,7 @@ type GroundWork struct {
 // NewGroundWork begins the work for a case that passes [Check]. The error is a
 // [FieldErrors].
 func NewGroundWork(c Case) (*GroundWork, error) {
-	filled, _ := fill(c)
+	filled := filled(c)
 	key := keyOf(&filled)
 	w := &GroundWork{ground: &Ground{Key: key}}
 	for i, s := range stretches {

@@ -33,6 +33,7 @@ type Input struct {
 	Low, High float64 // SI, for numbers and dates
 	Step      float64 // the finest step that is worth asking
 	Options   []Choosable
+	Moves     [2]string // of a shift of twelve months: how less and more are said
 	Get       func(*Case) (Value, bool)
 	Set       func(*Case, Value)
 	Clear     func(*Case)
@@ -54,49 +55,49 @@ var (
 	DateHigh = unit.On(2200, 12, 31)
 )
 
-func number[T ~float64](name, label, help string, kind unit.Kind, low, high, step float64, at func(*Case) *Optional[T]) Input {
-	return Input{Name: name, Label: label, Help: help, Form: FormNumber, Kind: kind, Low: low, High: high, Step: step,
+func number[T ~float64](name, label, help string, kind unit.Kind, low, high, step float64, at func(*Case) *Optional[T]) *Input {
+	return &Input{Name: name, Label: label, Help: help, Form: FormNumber, Kind: kind, Low: low, High: high, Step: step,
 		Get:   func(c *Case) (Value, bool) { o := at(c); return Value{Number: float64(o.Value)}, o.Given },
 		Set:   func(c *Case, v Value) { *at(c) = Known(T(v.Number)) },
 		Clear: func(c *Case) { *at(c) = Optional[T]{} }}
 }
 
-func whole(name, label, help string, low, high float64, at func(*Case) *Optional[float64]) Input {
+func whole(name, label, help string, low, high float64, at func(*Case) *Optional[float64]) *Input {
 	in := number(name, label, help, unit.KindCount, low, high, 1, at)
 	in.Form = FormWhole
 	return in
 }
 
-func date(name, label, help string, at func(*Case) *Optional[unit.Date]) Input {
-	return Input{Name: name, Label: label, Help: help, Form: FormDate, Kind: unit.KindDate,
+func date(name, label, help string, at func(*Case) *Optional[unit.Date]) *Input {
+	return &Input{Name: name, Label: label, Help: help, Form: FormDate, Kind: unit.KindDate,
 		Low: float64(DateLow), High: float64(DateHigh), Step: 1,
 		Get:   func(c *Case) (Value, bool) { o := at(c); return Value{Number: float64(o.Value)}, o.Given },
 		Set:   func(c *Case, v Value) { *at(c) = Known(unit.Date(v.Number)) },
 		Clear: func(c *Case) { *at(c) = Optional[unit.Date]{} }}
 }
 
-func monthDay(name, label, help string, at func(*Case) *Optional[MonthDay]) Input {
-	return Input{Name: name, Label: label, Help: help, Form: FormDay, Kind: unit.KindWord, Low: 101, High: 1231, Step: 1,
+func monthDay(name, label, help string, at func(*Case) *Optional[MonthDay]) *Input {
+	return &Input{Name: name, Label: label, Help: help, Form: FormDay, Kind: unit.KindWord, Low: 101, High: 1231, Step: 1,
 		Get:   func(c *Case) (Value, bool) { o := at(c); return Value{Number: float64(o.Value)}, o.Given },
 		Set:   func(c *Case, v Value) { *at(c) = Known(MonthDay(v.Number)) },
 		Clear: func(c *Case) { *at(c) = Optional[MonthDay]{} }}
 }
 
-func choice(name, label, help string, at func(*Case) *string, options ...Choosable) Input {
-	return Input{Name: name, Label: label, Help: help, Form: FormChoice, Kind: unit.KindWord, Options: options,
+func choice(name, label, help string, at func(*Case) *string, options ...Choosable) *Input {
+	return &Input{Name: name, Label: label, Help: help, Form: FormChoice, Kind: unit.KindWord, Options: options,
 		Get:   func(c *Case) (Value, bool) { w := *at(c); return Value{Word: w}, w != "" },
 		Set:   func(c *Case, v Value) { *at(c) = v.Word },
 		Clear: func(c *Case) { *at(c) = "" }}
 }
 
-func text(name, label, help string, at func(*Case) *string) Input {
+func text(name, label, help string, at func(*Case) *string) *Input {
 	in := choice(name, label, help, at)
 	in.Form = FormText
 	return in
 }
 
-func yesNo(name, label, help string, at func(*Case) *Optional[bool]) Input {
-	return Input{Name: name, Label: label, Help: help, Form: FormYesNo, Kind: unit.KindWord, High: 1, Step: 1,
+func yesNo(name, label, help string, at func(*Case) *Optional[bool]) *Input {
+	return &Input{Name: name, Label: label, Help: help, Form: FormYesNo, Kind: unit.KindWord, High: 1, Step: 1,
 		Get: func(c *Case) (Value, bool) {
 			o := at(c)
 			if o.Value {
@@ -134,15 +135,15 @@ func filmOptions() []Choosable {
 
 // Inputs lists every input in the order of the case file. It is set once and
 // never changed.
-var Inputs = []Input{
+var Inputs = rowsOf([]*Input{
 	choice("crop", "Crop", "What will grow in the bed.", func(c *Case) *string { return &c.Crop }, cropOptions()...),
 	date("plant_on", "Planting day", "The day you want to set out or sow.", func(c *Case) *Optional[unit.Date] { return &c.PlantOn }),
 	choice("method", "Set out or sow", "Transplants, sets, cloves and slips go in by hand; seed is sown through the film.", func(c *Case) *string { return &c.Method },
 		Choosable{"transplant", "set out"}, Choosable{"seed", "sow"}),
 
 	text("place.station", "Weather station", "The station whose normals are used.", func(c *Case) *string { return &c.Place.Station }),
-	number("place.lat", "Latitude", "Degrees north; south is minus.", unit.KindAngle, -66, 72, 0.01, func(c *Case) *Optional[unit.Degrees] { return &c.Place.Latitude }),
-	number("place.lon", "Longitude", "Degrees east; west is minus.", unit.KindAngle, -180, 180, 0.01, func(c *Case) *Optional[unit.Degrees] { return &c.Place.Longitude }),
+	number("place.lat", "Latitude", "Degrees north; south is minus.", unit.KindAngle, -66, 72, 0.1, func(c *Case) *Optional[unit.Degrees] { return &c.Place.Latitude }),
+	number("place.lon", "Longitude", "Degrees east; west is minus.", unit.KindAngle, -180, 180, 0.1, func(c *Case) *Optional[unit.Degrees] { return &c.Place.Longitude }),
 	number("place.elevation_m", "Height of the field", "Above the sea. Higher ground is cooler.", unit.KindHead, -430, 5000, 10, func(c *Case) *Optional[unit.Metres] { return &c.Place.Elevation }),
 	monthDay("climate.last_frost", "Usual last spring frost", "From a neighbour or a local table.", func(c *Case) *Optional[MonthDay] { return &c.Place.LastFrost }),
 	monthDay("climate.first_frost", "Usual first autumn frost", "From a neighbour or a local table.", func(c *Case) *Optional[MonthDay] { return &c.Place.FirstFrost }),
@@ -190,7 +191,7 @@ var Inputs = []Input{
 	date("practice.fumigated_on", "Treated on", "Day of a fumigant or a herbicide under the film.", func(c *Case) *Optional[unit.Date] { return &c.Practice.FumigatedOn }),
 	whole("practice.label_interval_days", "Days from the label", "The label's days between treatment and planting. We never supply them.", 0, 365, func(c *Case) *Optional[float64] { return &c.Practice.LabelInterval }),
 	whole("practice.people", "People on laying day", "", 1, 50, func(c *Case) *Optional[float64] { return &c.Practice.People }),
-	{Name: "practice.film_options", Label: "Films you can buy", Help: "Leave out to compare all.", Form: FormFilms, Kind: unit.KindWord, Low: 1, High: 1<<table.FilmCount - 1, Options: filmOptions(),
+	&Input{Name: "practice.film_options", Label: "Films you can buy", Help: "Leave out to compare all.", Form: FormFilms, Kind: unit.KindWord, Low: 1, High: 1<<table.FilmCount - 1, Options: filmOptions(),
 		Get: func(c *Case) (Value, bool) {
 			return Value{Number: float64(c.Practice.FilmOptions)}, c.Practice.FilmOptions != 0
 		},
@@ -270,16 +271,26 @@ var Inputs = []Input{
 
 	choice("risk", "Which spring to plan for", "A cool spring comes about one year in ten, and so does a warm one.", func(c *Case) *string { return &c.Risk },
 		Choosable{"cool", "a cool spring"}, Choosable{"usual", "a usual spring"}, Choosable{"warm", "a warm spring"}),
+})
+
+// rowsOf sets the rows one behind the other. To build each in its place would take
+// up as much of the program as the rows themselves.
+func rowsOf(list []*Input) []Input {
+	rows := make([]Input, len(list))
+	for i, in := range list {
+		rows[i] = *in
+	}
+	return rows
 }
 
 // mended gives an input its own advice for figures out of range.
-func mended(in Input, mend string) Input {
+func mended(in *Input, mend string) *Input {
 	in.Mend = mend
 	return in
 }
 
 // own is the row of a quantity that the grower writes over ours.
-func own(item Item) Input {
+func own(item Item) *Input {
 	in := number("shopping."+ItemKeys[item], capital(itemNames[item])+", your own figure", "Written over ours; both are kept.", kindOfItem(item), 0, 1000000, 1,
 		func(c *Case) *Optional[float64] { return &c.Shopping[item] })
 	if in.Kind == unit.KindCount {
@@ -288,12 +299,12 @@ func own(item Item) Input {
 	return mended(in, "A quantity is 0 or more. Leave it out to take ours.")
 }
 
-func price(name, label string, kind unit.Kind, at func(*Case) *Optional[float64]) Input {
+func price(name, label string, kind unit.Kind, at func(*Case) *Optional[float64]) *Input {
 	return mended(number(name, label, "", kind, 0, 1000000, 0.01, at),
 		"A price is 0 or more. Leave it out where you have none.")
 }
 
-func ownHours(name, label string, at func(*Case) *Optional[float64]) Input {
+func ownHours(name, label string, at func(*Case) *Optional[float64]) *Input {
 	return mended(number(name, label, "Of one person, for the whole job. Left out, ours stand.", unit.KindHours, 0, 100000, 0.5, at),
 		"Hours are 0 or more. Leave them out to take ours.")
 }

@@ -23,6 +23,8 @@ type MapWork struct {
 	base Case
 	m    FilmMap
 	at   int
+	dig  *GroundWork // the ground of the next row
+	deep bool        // each row has a ground of its own
 }
 
 // filmAsking asks of many cases the film alone, which is answered first and
@@ -41,6 +43,9 @@ func (k *filmAsking) film(c Case) (film Option, ahead float64) {
 	if err != nil {
 		return NoOption, 0
 	}
+	if k.before == nil {
+		f.spare = &Warmth{bare: true}
+	}
 	k.before = f
 	return best(f, FilmQuestion)
 }
@@ -51,33 +56,39 @@ const (
 )
 
 // MapInputs are the second inputs that a map offers: those that bear on the film
-// and keep the ground, and two that bear on other answers alone.
-var MapInputs = append(append([]string(nil), filmInputs[1:]...), "method", "soil.slope_percent", "field.bed_length_m")
+// and keep the ground, two that bear on other answers alone, and those that change
+// the ground, for which each row needs a year of soil warmth of its own.
+var MapInputs = append(append([]string(nil), filmInputs[1:]...), "method", "soil.slope_percent", "field.bed_length_m",
+	"soil.texture", "soil.wetness_at_laying", "soil.tilth", "risk", "field.bed_top_m", "place.elevation_m")
 
-// NewMap sets out a map over a year around the case's own planting day. The
-// second input must not change the ground.
+// NewMap sets out a map over a year around the case's own planting day.
 func NewMap(g *Ground, c Case, second string) (*MapWork, bool) {
 	in := InputByName(second)
 	if in == nil || g.Key != KeyOf(c) {
 		return nil, false
 	}
 	w := &MapWork{filmAsking: filmAsking{ground: g}, base: c, m: FilmMap{Input: in, Day: mapWeeks / 2}}
-	filled, _ := fill(c)
+	filled := filled(c)
 	now, _ := in.Get(&filled)
-	switch in.Form {
-	case FormChoice, FormYesNo:
+	if in.Form == FormChoice || in.Form == FormYesNo {
 		w.m.Values = optionsOf(in, Value{})
-	default:
-		steps := stepsOf(in)
-		rows := min(mapRows, len(steps))
+	} else {
+		steps, rows := stepsOf(in), mapRows
+		if in.reach() > 0 {
+			steps, rows = in.around(now), mapRows-1 // the field's own in the middle
+		}
+		rows = min(rows, len(steps))
 		for i := range rows {
-			w.m.Values = append(w.m.Values, in.at(try{step: steps[i*(len(steps)-1)/max(1, rows-1)]}))
+			if v := in.at(try{step: steps[i*(len(steps)-1)/max(1, rows-1)]}); in.CheckValue(v) == nil {
+				w.m.Values = append(w.m.Values, v)
+			}
 		}
 	}
 	for i, v := range w.m.Values {
 		if v == now || in.Form != FormChoice && gap(v, now) < gap(w.m.Values[w.m.Value], now) {
 			w.m.Value = i
 		}
+		w.deep = w.deep || KeyOf(in.Turn(c, v)) != g.Key
 	}
 	rows := len(w.m.Values)
 	w.m.Cells, w.m.Tied = make([][]Option, rows), make([][]bool, rows)
@@ -90,22 +101,52 @@ func NewMap(g *Ground, c Case, second string) (*MapWork, bool) {
 	return w, true
 }
 
+// Deep tells whether each row needs a ground of its own, which takes longer.
+func (w *MapWork) Deep() bool { return w.deep }
+
+// Row is the row that is being filled, where the map is filled row by row.
+func (w *MapWork) Row() int { return min(w.at/mapWeeks, len(w.m.Values)-1) }
+
 func gap(a, b Value) float64 { return max(a.Number-b.Number, b.Number-a.Number) }
 
-// Step fills at most so many cells and tells whether the map is whole. The
-// cells of one day follow each other, since they share the day's facts.
+// Step fills at most so many cells and tells whether the map is whole. The cells
+// of one day follow each other, since they share the day's facts; where rows have
+// a ground of their own, those of one row do.
 func (w *MapWork) Step(cells int) bool {
 	rows := len(w.m.Values)
 	for ; cells > 0 && w.at < rows*mapWeeks; cells-- {
 		day, row := w.at/rows, w.at%rows
+		if w.deep {
+			row, day = w.at/mapWeeks, w.at%mapWeeks
+			if day == 0 && !w.ready(w.m.Input.Turn(w.base, w.m.Values[row])) {
+				continue
+			}
+		}
 		w.at++
-		c := w.base
+		c := w.m.Input.Turn(w.base, w.m.Values[row])
 		c.PlantOn = Known(w.m.Days[day])
-		w.m.Input.Set(&c, w.m.Values[row])
 		film, ahead := w.film(c)
 		w.m.Cells[row][day], w.m.Tied[row][day] = film, film != NoOption && ahead < tieMargin
 	}
 	return w.at == rows*mapWeeks
+}
+
+// ready digs a while at the ground of a row and tells whether it is there. A row
+// whose case is not right needs none.
+func (w *MapWork) ready(c Case) bool {
+	if w.dig == nil {
+		if p, ok := prepare(c); !ok || p.key == w.ground.Key {
+			return true
+		}
+		w.dig, _ = NewGroundWork(c)
+	}
+	if w.dig != nil {
+		if !w.dig.Step(digDays) {
+			return false
+		}
+		w.ground, w.dig = w.dig.Ground(), nil
+	}
+	return true
 }
 
 // Map is the result so far.

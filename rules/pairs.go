@@ -47,7 +47,7 @@ func NewPairs(g *Ground, c Case) (*PairWork, bool) {
 		return w, false
 	}
 	w.old, _ = w.film(c)
-	filled, _ := fill(c)
+	filled := filled(c)
 	for _, name := range filmInputs {
 		in := InputByName(name)
 		now, _ := in.Get(&filled)

@@ -86,6 +86,9 @@ var waitRules = [...]*Rule{
 			if days == 0 {
 				return silent()
 			}
+			if f.Warmth.bare { // a search, which reads no reasons
+				return waited(days, "")
+			}
 			if f.ReachWork[f.chosen()] == Never {
 				return waited(days, "{} to warm. The bed does not hold {} this season even under film, so read a probe before planting and have covers ready.", days, f.WorkFloor)
 			}

@@ -18,6 +18,7 @@ type TurningPoint struct {
 	Before  Value // the last value with the old one; the case's own where it is a choice
 	Above   bool  // the point lies above the case's value
 	Unknown bool  // the input was left open
+	Absent  bool  // the case has no value, and no default stands in: Before is none
 	Old     Answers
 	New     Answers
 }
@@ -39,7 +40,8 @@ func (p *TurningPoint) Changes() (list []Question) {
 // open is gone through from end to end.
 //
 // It works in slices. Inputs that keep the ground come first; those that change
-// it need a year of soil warmth for each value, and are searched only with dig.
+// it (the place, the soil, the spring, the bed top) need a year of soil warmth
+// for each value. They are searched only with dig, and in a few strides.
 type Turner struct {
 	asking
 	base   Case
@@ -125,7 +127,7 @@ func (t *Turner) Points() []TurningPoint { return t.points }
 func (t *Turner) Asked() int { return t.asked }
 
 // Near tells whether all inputs that keep the ground are done.
-func (t *Turner) Near() bool { return t.deep || t.input == len(Inputs) && len(t.sweeps) == 0 }
+func (t *Turner) Near() bool { return t.deep || t.input == turned && len(t.sweeps) == 0 }
 
 // digDays of another ground count as one question.
 const digDays = 4
@@ -140,13 +142,13 @@ func (t *Turner) Step(times int) bool {
 			continue
 		}
 		for len(t.sweeps) == 0 {
-			if t.input == len(Inputs) {
+			if t.input == turned {
 				if t.deep || !t.dig {
 					return true
 				}
 				t.input, t.deep = 0, true
 			}
-			t.begin(&Inputs[t.input])
+			t.begin(turnedInput(t.input))
 			t.input++
 		}
 		if s := &t.sweeps[len(t.sweeps)-1]; t.step(s) {
@@ -168,7 +170,7 @@ func (t *Turner) begin(in *Input) {
 		tries := sweeps[i].tries
 		for k := range tries {
 			if sweeps[i].kind == each || k == 0 || k == len(tries)/2 || k == len(tries)-1 {
-				deep = deep || KeyOf(t.with(in, in.at(tries[k]))) != t.ground.Key
+				deep = deep || KeyOf(in.Turn(t.base, in.at(tries[k]))) != t.ground.Key
 			}
 		}
 	}
@@ -184,12 +186,6 @@ func (t *Turner) begin(in *Input) {
 	}
 }
 
-func (t *Turner) with(in *Input, v Value) Case {
-	c := t.base
-	in.Set(&c, v)
-	return c
-}
-
 // step asks for one value and tells whether the sweep is done.
 func (t *Turner) step(s *sweep) bool {
 	if len(s.tries) == 0 {
@@ -198,7 +194,7 @@ func (t *Turner) step(s *sweep) bool {
 	now := &s.tries[len(s.tries)-1]
 	if !now.asked {
 		waits := false
-		if now.answers, waits = t.ask(t.with(s.input, s.input.at(*now))); waits {
+		if now.answers, waits = t.ask(s.input.Turn(t.base, s.input.at(*now))); waits {
 			return false
 		}
 		now.asked, now.leads = true, t.leads
@@ -207,7 +203,7 @@ func (t *Turner) step(s *sweep) bool {
 	switch gap := now.step - s.last.step; {
 	case s.kind == each, s.kind == through && !s.begun:
 		s.parts = append(s.parts, part{*now, *now})
-	case now.answers == s.last.answers && (gap == 1 || gap == -1 || !close(&now.leads, &s.last.leads)):
+	case now.answers == s.last.answers && (gap == 1 || gap == -1 || !close(&now.leads, &s.last.leads, t.deep && (gap > 8 || gap < -8))):
 		if s.kind == through {
 			s.parts[len(s.parts)-1].to = *now
 		}
@@ -229,10 +225,13 @@ func (t *Turner) step(s *sweep) bool {
 // stride. The property test found it wide enough.
 const narrow = 0.35
 
-// close tells whether some lead moves within a stride and is small.
-func close(a, b *leads) bool {
+// close tells whether some lead moves within a stride and is small. In long strides
+// over grounds of their own, where each value is dear, it must also move by half of
+// what is left.
+func close(a, b *leads, deep bool) bool {
 	for q := range a {
-		if a[q] != b[q] && min(a[q], b[q]) < narrow {
+		least, moved := min(a[q], b[q]), math.Abs(a[q]-b[q])
+		if moved > 0 && least < narrow && (!deep || moved > least/2) {
 			return true
 		}
 	}
@@ -267,7 +266,7 @@ func (t *Turner) ask(c Case) (answers Answers, waits bool) {
 func (t *Turner) finish(s *sweep) {
 	now, known := s.input.Get(&t.filled)
 	note := func(at, before try, above bool) {
-		p := TurningPoint{Input: s.input, At: s.input.at(at), Before: now, Above: above, Unknown: s.unknown, Old: t.old, New: at.answers}
+		p := TurningPoint{Input: s.input, At: s.input.at(at), Before: now, Above: above, Unknown: s.unknown, Absent: s.kind == each && !known, Old: t.old, New: at.answers}
 		if s.kind == through || before.asked {
 			p.Before = s.input.at(before)
 		}
@@ -307,7 +306,11 @@ func sweepsOf(base, filled *Case, in *Input) []sweep {
 	}
 	_, given := in.Get(base)
 	now, known := in.Get(filled)
-	one := sweep{input: in, unknown: !given && in.Form != FormFilms}
+	one := sweep{input: in, unknown: !given && !told(in)}
+	if in.Name == "practice.fumigated_on" && !given { // any day will do, until the label's days are known
+		one.kind, one.tries = each, []try{{step: int(base.PlantOn.Value)}}
+		return []sweep{one}
+	}
 	switch in.Form {
 	case FormChoice, FormYesNo, FormFilms:
 		one.kind = each
@@ -325,6 +328,10 @@ func sweepsOf(base, filled *Case, in *Input) []sweep {
 		for d := -farthestDay; d <= farthestDay; d++ {
 			steps = append(steps, int(now.Number)+d)
 		}
+	}
+	if in.reach() > 0 {
+		steps = in.around(now)
+		given = true // by the station, where not by the grower
 	}
 	if !given {
 		one.kind = through
@@ -349,28 +356,82 @@ func sweepsOf(base, filled *Case, in *Input) []sweep {
 	return []sweep{up, down}
 }
 
-// turns leaves out what is the farm's own and is not to be turned, what changes
-// no answer (a test tries that), and what only counts with another field.
+// told tells whether leaving an input out says something: that there is no such
+// thing, or that an estimate stands. Nobody must find it out.
+func told(in *Input) bool {
+	switch in.Name {
+	case "practice.film_options", "practice.fumigated_on", "practice.reuse.film", "feed.injector_ratio", "place.elevation_m":
+		return true
+	}
+	return in.ofMonths()
+}
+
+// ofMonths tells whether a row stands for a monthly list.
+func (in *Input) ofMonths() bool { return in.Form == FormNumber && in.Clear == nil }
+
+// EveryMonth tells of a row that stands for a monthly list what its value does to
+// all twelve figures; empty for other rows.
+func (in *Input) EveryMonth() string {
+	switch {
+	case !in.ofMonths():
+		return ""
+	case in.Moves[0] != "":
+		return "moved by"
+	}
+	return "set to"
+}
+
+// reach is how many steps to either side an input of the place is moved: 1,500 m
+// of height and 10 degrees of latitude, as far as the same weather may be thought
+// of, and the whole range of a shift.
+func (in *Input) reach() int {
+	switch {
+	case in.Name == "place.elevation_m":
+		return 150
+	case in.Name == "place.lat":
+		return 100
+	case in.Moves[0] != "":
+		return int(in.High/in.Step + 0.5)
+	}
+	return 0
+}
+
+// around lists the steps within reach of a value.
+func (in *Input) around(now Value) (steps []int) {
+	own, reach := int(math.Round(in.place(now))), in.reach()
+	for k := -reach; k <= reach; k++ {
+		steps = append(steps, own+k)
+	}
+	return steps
+}
+
+// turns leaves out what cannot change an answer by itself: what only plans, costs
+// and sheets read (a test tries that), and what counts only beside another field.
 func turns(c *Case, in *Input) bool {
 	switch in.Name {
-	case "crop", "place.station", "place.lat":
-		return false
-	case "practice.fumigated_on", "practice.label_interval_days":
+	case "practice.label_interval_days":
 		return c.Practice.FumigatedOn.Given
-	case "feed.injector_ratio":
-		return c.Feed.Injector.Given
-	case "practice.reuse.film", "practice.reuse.cover_percent":
+	case "practice.reuse.cover_percent":
 		return c.Practice.ReuseFilm != ""
+	case "water.tank_l":
+		return c.Water.Refill.Given
+	case "water.refill_l_h":
+		return c.Water.Tank.Given
 	case "soil.temperature_c", "soil.measured_on", "soil.measured_depth_m", "soil.measured_hour":
 		return c.Soil.Temperature.Given
+	}
+	if in.ofMonths() { // either the one row of a list or the other
+		_, known := in.Get(c)
+		return known == (in.Moves[0] != "")
 	}
 	return !inert(in)
 }
 
-// inert inputs change plans, sheets and costs, but no answer.
+// inert inputs change plans, sheets and costs, but no answer. A station is only a
+// name: its figures are searched as latitude, height and shifts of its months.
 func inert(in *Input) bool {
 	switch in.Name {
-	case "place.lon", "practice.roll_length_m", "practice.reuse.laid_on", "water.lift_m", "water.sodium_ratio", "water.nitrate_mg_l":
+	case "place.station", "place.lon", "practice.roll_length_m", "practice.reuse.laid_on", "water.lift_m", "water.sodium_ratio", "water.nitrate_mg_l":
 		return true
 	}
 	head, _, _ := strings.Cut(in.Name, ".")
@@ -418,6 +479,12 @@ func stepsOf(in *Input) (steps []int) {
 		return append(steps, 365)
 	}
 	n := int((in.High-in.Low)/in.Step + 1e-9)
+	if in.ofMonths() { // the need for water grows evenly with each of them
+		for k := 0; k < n; k += 4 {
+			steps = append(steps, k)
+		}
+		return append(steps, n)
+	}
 	if n <= few {
 		for k := range n + 1 {
 			steps = append(steps, k)
@@ -448,15 +515,31 @@ func stepsOf(in *Input) (steps []int) {
 	return slices.Compact(steps)
 }
 
-// thin leaves about ten strides, where each value needs a ground of its own.
+// thin leaves few strides, where each value needs a ground of its own: ten of an
+// open number, and outwards such as double, so that what is near is looked at
+// closely.
 func (s *sweep) thin() {
 	const most = 10
-	if n := len(s.tries); s.kind != each && n > most {
-		kept := s.tries[:0]
+	n := len(s.tries)
+	switch {
+	case s.kind == through && n > most:
 		for i := range most {
-			kept = append(kept, s.tries[i*(n-1)/(most-1)])
+			s.tries[i] = s.tries[i*(n-1)/(most-1)]
 		}
-		s.tries = kept
+		s.tries = s.tries[:most]
+	case s.kind == outward && n > 0:
+		far, side := s.tries[0].step-s.last.step, 1
+		if far < 0 {
+			far, side = -far, -1
+		}
+		d := 1
+		for 2*d+1 < far {
+			d = 2*d + 1
+		}
+		s.tries = s.tries[:1] // the farthest
+		for ; d > 0 && d < far; d /= 2 {
+			s.tries = append(s.tries, try{step: s.last.step + side*d})
+		}
 	}
 }
 
@@ -519,6 +602,8 @@ func (p *TurningPoint) condition() (string, []unit.Quantity) {
 	case FormDate:
 		q := []unit.Quantity{unit.Of(unit.Date(p.At.Number))}
 		switch {
+		case p.Absent:
+			return in.Label + " {}", q
 		case in.Name != "plant_on" && p.Above:
 			return in.Label + " {} or later", q
 		case in.Name != "plant_on":
@@ -535,6 +620,12 @@ func (p *TurningPoint) condition() (string, []unit.Quantity) {
 	}
 	text, values := in.Says(p.At)
 	switch {
+	case in.Moves[0] != "":
+		return text, values
+	case in.Name == "place.lat" && p.Above:
+		return "With the sun of latitude " + text + " or farther north", values
+	case in.Name == "place.lat":
+		return "With the sun of latitude " + text + " or farther south", values
 	case in.Form == FormChoice:
 		return in.Label + " “" + text + "”", nil
 	case p.Above:
@@ -545,6 +636,13 @@ func (p *TurningPoint) condition() (string, []unit.Quantity) {
 
 // Says gives a value of the input in words.
 func (in *Input) Says(v Value) (string, []unit.Quantity) {
+	if in.Moves[0] != "" {
+		way := 0
+		if v.Number > 0 {
+			way = 1
+		}
+		return in.Label + " {} " + in.Moves[way], []unit.Quantity{{Kind: in.Kind, SI: math.Abs(v.Number)}}
+	}
 	switch in.Form {
 	case FormChoice, FormText:
 		for _, o := range in.Options {

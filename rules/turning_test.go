@@ -6,6 +6,7 @@ import (
 	"math/rand/v2"
 	"os"
 	"slices"
+	"strings"
 	"sync"
 	"testing"
 
@@ -59,7 +60,36 @@ func anyCase(r *rand.Rand, bases []rules.Case) (rules.Case, int) {
 	if r.IntN(2) == 0 {
 		c.Water.Flow = rules.Known(unit.LitresPerHour(500 + r.IntN(20000)))
 	}
+	if r.IntN(4) == 0 {
+		c.Place.Wind, c.Place.Humidity = rules.Known(months(r, 1, 5)), rules.Known(months(r, 45, 85))
+	}
+	switch r.IntN(6) {
+	case 0:
+		c.Water.Tank = rules.Known(unit.Litres(500 + r.IntN(20000)))
+	case 1:
+		c.Water.Refill = rules.Known(unit.LitresPerHour(50 + r.IntN(3000)))
+	case 2:
+		c.Water.Tank, c.Water.Refill = rules.Known(unit.Litres(500+r.IntN(20000))), rules.Known(unit.LitresPerHour(50+r.IntN(3000)))
+		c.Water.Source = pick("tank", "well")
+	}
+	if r.IntN(8) == 0 {
+		c.Practice.ReuseFilm = table.Films[r.IntN(table.FilmCount)].ID
+	}
+	if r.IntN(8) == 0 {
+		c.Practice.FumigatedOn, c.Practice.Organic = rules.Known(c.PlantOn.Value-unit.Date(r.IntN(60))), rules.Optional[bool]{}
+	}
+	if r.IntN(4) == 0 {
+		c.Place.Solar = rules.Known(months(r, 6, 24))
+	}
 	return c, i
+}
+
+// months draws twelve figures.
+func months(r *rand.Rand, low, high float64) (list [12]float64) {
+	for m := range list {
+		list[m] = math.Round(10*(low+r.Float64()*(high-low))) / 10
+	}
+	return list
 }
 
 // fewGrounds are a few places with their soil warmth, for a thousand cases.
@@ -99,10 +129,10 @@ func TestBareAnswersAreTheAdvices(t *testing.T) {
 						require.True(t, right)
 						require.Equal(t, advice, bare, "%+v", c)
 					}
-					in := &rules.Inputs[r.IntN(len(rules.Inputs))]
+					in := anyRow(r)
 					if above, below, options, _ := rules.Steps(c, in); len(above)+len(below)+len(options) > 0 {
 						values := slices.Concat(above, below, options)
-						in.Set(&c, values[r.IntN(len(values))])
+						c = in.Turn(c, values[r.IntN(len(values))])
 						if rules.KeyOf(c) != list[i].Key {
 							break
 						}
@@ -113,12 +143,57 @@ func TestBareAnswersAreTheAdvices(t *testing.T) {
 	}
 }
 
-// What is not searched changes nothing: prices, own quantities, feeding and the
-// like, set to any value at all.
-func TestWhatIsNotSearchedChangesNoAnswer(t *testing.T) {
+// Why a row is not searched: it cannot change an answer by itself. The first list
+// holds in every case, the second where the row's companion is missing.
+var (
+	neverSearched = map[string]string{
+		"place.station":          "a name only: its figures are searched as latitude, height and shifts of the monthly temperatures",
+		"place.lon":              "the models know the sun's height, which hangs on the latitude",
+		"practice.roll_length_m": "decides how many rolls to buy",
+		"water.lift_m":           "decides the pump, not what reaches the tape",
+		"water.sodium_ratio":     "warns in the water plan",
+		"water.nitrate_mg_l":     "counts in the feeding plan",
+		"prices.":                "cost is counted after the answers",
+		"shopping.":              "the grower's own quantity stands beside ours",
+		"day.":                   "what laying day finds is checked against the plan",
+		"feed.rate_kg_ha_day":    "counts in the feeding plan",
+		"feed.grade_percent":     "counts in the feeding plan",
+		"feed.stock_kg_l":        "counts in the feeding plan",
+		"feed.bleach_percent":    "counts in the chlorine plan",
+		"feed.chlorine_mg_l":     "counts in the chlorine plan",
+	}
+	notAlone = map[string]string{
+		"practice.label_interval_days": "refused without the day of treatment",
+		"practice.reuse.cover_percent": "refused without the film that is down",
+		"practice.reuse.laid_on":       "refused without the film that is down, and beside it only told: what counts is how much of it is whole",
+		"water.tank_l":                 "counts only beside the flow that fills it",
+		"water.refill_l_h":             "counts only beside the tank that it fills",
+		"soil.temperature_c":           "refused without its day",
+		"soil.measured_on":             "refused without a reading",
+		"soil.measured_depth_m":        "no reading was taken there",
+		"soil.measured_hour":           "no reading was taken then",
+	}
+)
+
+func whyNotSearched(name string) string {
+	if why := neverSearched[name]; why != "" {
+		return why
+	}
+	head, _, _ := strings.Cut(name, ".")
+	return neverSearched[head+"."]
+}
+
+// Every row of the inputs, and every monthly list, is searched, or it cannot
+// change an answer by itself: set to any value at all it changes none, in two
+// hundred cases.
+func TestEveryInputIsSearchedOrChangesNoAnswer(t *testing.T) {
 	bases, list := fewGrounds()
 	r := rand.New(rand.NewPCG(5, 5))
-	tried := map[string]int{}
+	searched, tried := map[string]bool{}, map[string]int{}
+	has := func(c rules.Case, in *rules.Input) bool {
+		above, below, options, _ := rules.Steps(c, in)
+		return len(above)+len(below)+len(options) > 0
+	}
 	for range 200 {
 		var asker rules.Asker
 		c, i := anyCase(r, bases)
@@ -128,26 +203,85 @@ func TestWhatIsNotSearchedChangesNoAnswer(t *testing.T) {
 		}
 		for k := range rules.Inputs {
 			in := &rules.Inputs[k]
-			if !rules.Inert(in) || in.Form == rules.FormText {
+			if rules.Turns(&c, in) {
+				require.True(t, has(c, in), in.Name)
+				searched[in.Name] = true
 				continue
 			}
+			require.NotEmpty(t, whyNotSearched(in.Name)+notAlone[in.Name], "%s is not searched, and nobody says why", in.Name)
 			at := c
-			v := rules.Value{Number: in.Low + r.Float64()*(in.High-in.Low)}
-			if in.Form == rules.FormWhole {
+			v := rules.Value{Number: in.Low + r.Float64()*(in.High-in.Low), Word: "XYZ"}
+			switch in.Form {
+			case rules.FormWhole:
 				v.Number = math.Floor(v.Number)
-			}
-			if in.Form == rules.FormDate {
+			case rules.FormDate:
 				v.Number = float64(c.PlantOn.Value) - float64(r.IntN(300))
+			case rules.FormChoice:
+				v.Word = in.Options[r.IntN(len(in.Options))].ID
 			}
 			in.Set(&at, v)
-			if now, ok := asker.On(list[i], at); ok {
-				require.Equal(t, old, now, "%s %v", in.Name, v)
-				tried[in.Name]++
+			if len(rules.Check(&at)) > 0 {
+				tried[in.Name] = max(0, tried[in.Name])
+				continue
 			}
+			now, ok := asker.On(list[i], at)
+			require.True(t, ok, "%s keeps the ground", in.Name)
+			require.Equal(t, old, now, "%s %v", in.Name, v)
+			tried[in.Name]++
+		}
+		for _, in := range rules.Turned()[len(rules.Inputs):] {
+			searched[in.Name] = searched[in.Name] || rules.Turns(&c, in) && has(c, in)
 		}
 	}
-	assert.Greater(t, len(tried), 20)
-	t.Log(tried)
+	refused := 0
+	for k := range rules.Inputs {
+		name := rules.Inputs[k].Name
+		_, left := tried[name]
+		if notAlone[name] == "" {
+			assert.NotEqual(t, searched[name], left, "%s is one or the other", name)
+		}
+		if left && tried[name] == 0 {
+			refused++
+			assert.Contains(t, notAlone[name], "refused", name)
+		}
+	}
+	assert.Equal(t, 4, refused)
+	for _, s := range rules.Climate {
+		assert.Equal(t, s.Name != "climate.rain_mm", searched[s.Name], s.Name)
+	}
+	// Beside its companion each of the second list is searched.
+	c := bases[0]
+	c.Practice.FumigatedOn, c.Practice.ReuseFilm = rules.Known(c.PlantOn.Value-30), "black"
+	c.Soil.Temperature, c.Soil.MeasuredOn = rules.Known(unit.Celsius(12)), rules.Known(c.PlantOn.Value-20)
+	c.Water.Tank, c.Water.Refill = rules.Known(unit.Litres(5000)), rules.Known(unit.LitresPerHour(500))
+	for name := range notAlone {
+		assert.Equal(t, name != "practice.reuse.laid_on", has(c, rules.InputByName(name)), name)
+	}
+	c = bases[0]
+	c.Practice.ReuseFilm = "red"
+	var asker rules.Asker
+	old, _ := asker.On(list[0], c)
+	for days := range 400 {
+		c.Practice.ReuseLaidOn = rules.Known(c.PlantOn.Value - unit.Date(days))
+		now, ok := asker.On(list[0], c)
+		require.True(t, ok)
+		require.Equal(t, old, now)
+	}
+}
+
+// Rain is read by no model of the answers.
+func TestRainChangesNoAnswer(t *testing.T) {
+	bases, list := fewGrounds()
+	r := rand.New(rand.NewPCG(5, 6))
+	for range 50 {
+		var asker rules.Asker
+		c, i := anyCase(r, bases)
+		old, ok := asker.On(list[i], c)
+		c.Place.Rain = rules.Known(months(r, 0, 300))
+		now, same := asker.On(list[i], c)
+		assert.Equal(t, ok, same)
+		assert.Equal(t, old, now)
+	}
 }
 
 const shards = 4
@@ -201,17 +335,20 @@ func TestTurningPointsAgainstBruteForce(t *testing.T) {
 	assert.Greater(t, sum(found), 100)
 }
 
+func anyRow(r *rand.Rand) *rules.Input {
+	rows := rules.Turned()
+	return rows[r.IntN(len(rows))]
+}
+
 // anyTurned draws an input that is searched and keeps the ground.
 func anyTurned(r *rand.Rand, c rules.Case, g *rules.Ground) *rules.Input {
 	for {
-		in := &rules.Inputs[r.IntN(len(rules.Inputs))]
+		in := anyRow(r)
 		above, below, options, _ := rules.Steps(c, in)
 		values := slices.Concat(above, below, options)
 		keeps := len(values) > 0
 		for k := 0; k < len(values); k += 1 + len(values)/16 {
-			at := c
-			in.Set(&at, values[k])
-			keeps = keeps && rules.KeyOf(at) == g.Key
+			keeps = keeps && rules.KeyOf(in.Turn(c, values[k])) == g.Key
 		}
 		if keeps {
 			return in
@@ -222,6 +359,9 @@ func anyTurned(r *rand.Rand, c rules.Case, g *rules.Ground) *rules.Input {
 // plainSearch is the brute force.
 type plainSearch struct {
 	ground *rules.Ground
+	dig    func(rules.Case) *rules.Ground // where an input changes it
+	near   int                            // with it, how many steps are asked to each side; 0 for all
+	found  []rules.TurningPoint           // with it: around these, too
 	c      rules.Case
 	in     *rules.Input
 	asker  rules.Asker
@@ -231,9 +371,15 @@ type plainSearch struct {
 
 func (p *plainSearch) ask(v rules.Value) rules.Answers {
 	p.asked++
-	at := p.c
-	p.in.Set(&at, v)
-	a, ok := p.asker.On(p.ground, at)
+	at := p.in.Turn(p.c, v)
+	if len(rules.Check(&at)) > 0 {
+		return rules.Refused
+	}
+	ground := p.ground
+	if p.dig != nil {
+		ground = p.dig(at)
+	}
+	a, ok := p.asker.On(ground, at)
 	if !ok {
 		return rules.Refused
 	}
@@ -261,6 +407,9 @@ func (p *plainSearch) walk(values []rules.Value, first bool) (list []stretch) {
 			list = append(list, stretch{v, v, a})
 		}
 	}
+	if p.near > 0 {
+		values = p.nearest(values)
+	}
 	for k := 0; k < len(values); {
 		now := p.ask(values[k])
 		stride := 1
@@ -280,6 +429,26 @@ func (p *plainSearch) walk(values []rules.Value, first bool) (list []stretch) {
 		}
 	}
 	return list
+}
+
+// nearest keeps of the values those nearest to the case, and those around what the
+// search found.
+func (p *plainSearch) nearest(values []rules.Value) (kept []rules.Value) {
+	filled := rules.Fill(p.c)
+	own, known := p.in.Get(&filled)
+	for k, v := range values {
+		keep := k < p.near
+		if len(values) > 1 && known { // an open number is gone through from its lowest on
+			keep = math.Abs(v.Number-own.Number) < (float64(p.near)+0.5)*p.in.Step
+		}
+		for _, f := range p.found {
+			keep = keep || math.Abs(v.Number-f.At.Number) < 3.5*p.in.Step
+		}
+		if keep {
+			kept = append(kept, v)
+		}
+	}
+	return kept
 }
 
 func (p *plainSearch) points() map[string]rules.Answers {
@@ -328,26 +497,92 @@ func (p *plainSearch) points() map[string]rules.Answers {
 	return want
 }
 
-// What changes the ground is searched on a ground of its own.
-func TestTurningPointsOfTheSoil(t *testing.T) {
-	c := pack(t)["melon-weak-well"]
-	ground, err := rules.Dig(c)
-	require.NoError(t, err)
-	old, _ := answersOf(t, ground, c)
-	turner, ok := rules.NewTurner(ground, c, true)
-	require.True(t, ok)
-	turner.Only("soil.texture")
-	for !turner.Step(100) {
+// allGrounds digs each ground once.
+type allGrounds map[rules.GroundKey]*rules.Ground
+
+func (g allGrounds) dig(c rules.Case) *rules.Ground {
+	key := rules.KeyOf(c)
+	if g[key] == nil {
+		g[key], _ = rules.Dig(c)
 	}
-	require.NotEmpty(t, turner.Points())
-	for _, p := range turner.Points() {
-		at := c
-		p.Input.Set(&at, p.At)
-		a, err := rules.Advise(at)
-		require.NoError(t, err)
-		assert.Equal(t, p.New, a.Answers())
-		assert.NotEqual(t, old, p.New)
+	return g[key]
+}
+
+// What changes the ground is searched on grounds of its own: choices one by one,
+// numbers outwards. Each draw is held against the plain search. A year of soil
+// warmth for each step takes hours, so the plain search of a number asks every one
+// of the nearest eight steps to each side, and those around each point that the
+// search found; FF_PLAIN=all asks every step of two hundred draws.
+func TestTurningPointsOfTheGroundAgainstBruteForce(t *testing.T) {
+	bases, list := fewGrounds()
+	draws, near := 1, 8
+	if os.Getenv("FF_PLAIN") == "all" {
+		draws, near = 12, 0
 	}
+	names := []string{"soil.texture", "soil.wetness_at_laying", "soil.tilth", "risk", "field.bed_top_m", "field.bed_centres_m", "practice.film_width_m",
+		"place.lat", "place.elevation_m", "climate.tmin_c", "climate.tmax_c", "soil.temperature_c", "soil.measured_on", "soil.measured_depth_m", "soil.measured_hour"}
+	var mu sync.Mutex
+	found, asked, dug := 0, 0, 0
+	t.Run("all", func(t *testing.T) {
+		for k, name := range names {
+			t.Run(name, func(t *testing.T) {
+				t.Parallel()
+				r := rand.New(rand.NewPCG(19, uint64(k)))
+				seen := allGrounds{}
+				for range draws {
+					c, i := anyCase(r, bases)
+					in := rowByName(name)
+					ground := list[i]
+					switch {
+					case strings.HasPrefix(name, "soil.measured") || name == "soil.temperature_c":
+						c.Soil.Temperature, c.Soil.MeasuredOn = rules.Known(unit.Celsius(8+r.IntN(12))), rules.Known(c.PlantOn.Value-unit.Date(r.IntN(40)))
+						c.Soil.MeasuredDepth, c.Soil.MeasuredHour = rules.Known(unit.Metres(0.1)), rules.Known(9.0)
+					case name == "practice.film_width_m":
+						c.Practice.FilmWidth = rules.Known(unit.Metres(1.2))
+					case name == "field.bed_centres_m":
+						c.Field.Centres = rules.Known(unit.Metres(1.5))
+					}
+					if rules.KeyOf(c) != ground.Key {
+						ground = seen.dig(c)
+					}
+					turner, ok := rules.NewTurner(ground, c, true)
+					if !ok {
+						continue
+					}
+					turner.Only(name)
+					for !turner.Step(1000) {
+					}
+					got := map[string]rules.Answers{}
+					for _, p := range turner.Points() {
+						got[fmt.Sprint(p.At, p.Before, p.Above)] = p.New
+						_, ok := answersOf(t, ground, p.Input.Turn(c, p.At))
+						require.True(t, ok)
+					}
+					plain := plainSearch{ground: ground, c: c, in: in, dig: seen.dig, near: near, found: turner.Points()}
+					if want := plain.points(); !assert.ObjectsAreEqual(want, got) {
+						t.Errorf("want %v, got %v in %+v", want, got, c)
+					}
+					mu.Lock()
+					found, asked = found+len(got), asked+plain.asked
+					mu.Unlock()
+				}
+				mu.Lock()
+				dug += len(seen)
+				mu.Unlock()
+			})
+		}
+	})
+	t.Logf("%d turning points, all the same; the plain search asked %d times, on %d grounds", found, asked, dug)
+	assert.Greater(t, found, 10)
+}
+
+func rowByName(name string) *rules.Input {
+	for _, in := range rules.Turned() {
+		if in.Name == name {
+			return in
+		}
+	}
+	return nil
 }
 
 func BenchmarkTurningPoints(b *testing.B) {

@@ -30,7 +30,8 @@ type Warmth struct {
 
 	ground *Ground
 	plant  unit.Date
-	closes int // days from planting until the leaves close
+	closes int  // days from planting until the leaves close
+	bare   bool // mean and morning alone were worked out, for a search
 }
 
 // Of gives the temperatures of one day, counted from planting.
@@ -47,16 +48,25 @@ func (w *Warmth) Band(film int, day int) (low, high unit.Celsius) {
 
 // warmthFrom reads the ground's year around a planting day.
 func warmthFrom(g *Ground, plant unit.Date, depth int, closes int) *Warmth {
-	w := &Warmth{ground: g, plant: plant, closes: closes}
+	w := &Warmth{}
+	w.from(g, plant, depth, closes)
+	return w
+}
+
+func (w *Warmth) from(g *Ground, plant unit.Date, depth int, closes int) {
+	w.ground, w.plant, w.closes = g, plant, closes
 	first := weather.Index(plant) - warmthBefore + weather.YearDays
 	for i := range warmthDays {
 		shade := canopy(i-warmthBefore, closes)
 		for film := range table.FilmCount + 1 {
+			if w.bare {
+				w.Mean[film][i], w.Morning[film][i] = g.meanUnder(film, depth, (first+i)%weather.YearDays, shade)
+				continue
+			}
 			d := g.under(film, depth, (first+i)%weather.YearDays, shade)
 			w.Mean[film][i], w.Morning[film][i], w.Peak[film][i], w.Low[film][i], w.High[film][i] = d.Mean, d.Low, d.High, d.BandLow, d.BandHigh
 		}
 	}
-	return w
 }
 
 // SoilDay is one day's soil temperature: its mean, lowest and highest, and the
@@ -72,13 +82,22 @@ func (g *Ground) under(film, depth, index int, shade float64) SoilDay {
 	mean := float64(g.Mean[film][depth][index])
 	move := -0.75*shade*(mean-float64(g.Mean[Bare][depth][index])) - 1.5*shade
 	calm := 1 - 0.5*shade // leaves halve the swing
+	usual, morning := g.meanUnder(film, depth, index, shade)
 	return SoilDay{
-		Mean:     hundredth(mean + move),
-		Low:      hundredth(mean + move - calm*(mean-float64(g.Low[film][depth][index]))),
+		Mean:     usual,
+		Low:      morning,
 		High:     hundredth(mean + move + calm*(float64(g.High[film][depth][index])-mean)),
 		BandLow:  hundredth(float64(g.BandLow[film][depth][index]) + move),
 		BandHigh: hundredth(float64(g.BandHigh[film][depth][index]) + move),
 	}
+}
+
+// meanUnder gives the mean and the lowest of the day alone.
+func (g *Ground) meanUnder(film, depth, index int, shade float64) (usual, morning unit.Celsius) {
+	mean := float64(g.Mean[film][depth][index])
+	move := -0.75*shade*(mean-float64(g.Mean[Bare][depth][index])) - 1.5*shade
+	calm := 1 - 0.5*shade
+	return hundredth(mean + move), hundredth(mean + move - calm*(mean-float64(g.Low[film][depth][index])))
 }
 
 // At is the same course at 5 cm (0) or 10 cm (1).

@@ -48,6 +48,9 @@ func (w *work) demand() {
 	cool, dry := w.otherYear(in.Cool), w.otherYear(in.Dry)
 	total := 0.0
 	for i, m := range months {
+		if w.light {
+			break
+		}
 		total += w.gross(m.PerMetre) * float64(m.Days)
 		month := Month{
 			Year: m.Year, Month: m.Month, Days: m.Days,

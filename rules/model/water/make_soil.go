@@ -51,6 +51,9 @@ func (w *work) soil() {
 	section := soilwater.Section{Available: s.Water.Available, Depth: s.Depth, Depletion: s.Depletion, Width: s.Strip.Width}
 	s.Store = per100m(section.Store())
 	w.longest = w.run(section)
+	if w.light {
+		return
+	}
 	s.Longest = round(w.longest, stepMinutes)
 	s.LongestLow, s.LongestHigh = s.Longest, s.Longest
 	for _, available := range [...]float64{s.Water.Available, class.GuideLow, class.GuideHigh} {

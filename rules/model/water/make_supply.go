@@ -192,7 +192,7 @@ func (w *work) gravity(s *Supply, filter unit.Kilopascals) {
 // pressure that the plan ends with.
 func (w *work) supplySteps() {
 	in, s := &w.in, w.plan.Supply
-	if s == nil || s.Bore.Inside == 0 {
+	if w.light || s == nil || s.Bore.Inside == 0 {
 		return
 	}
 	if !s.BoreFits && len(s.Trials) > 0 {
