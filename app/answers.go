@@ -28,8 +28,7 @@ func (v *verdictPart) Render() app.UI {
 		g := &a.Gates[i]
 		list[i] = app.Li().Body(
 			strong(g.Rule.Title+": "),
-			plain(g.Reason.In(v.S.system)+" "),
-			sourceLinks(g.Rule.Sources),
+			sourced(g.Reason, g.Rule.Sources, v.S.system),
 		)
 	}
 	return app.Section().Class("verdict verdict-"+rules.Verdict.Key(best)).ID("verdict").Aria("live", "polite").Body(
@@ -255,6 +254,11 @@ func points(v float64) string {
 		return "−" + s
 	}
 	return "+" + s
+}
+
+// sourced is a sentence with those who say so behind it.
+func sourced(says unit.Phrase, list []*table.Source, system unit.System) app.UI {
+	return app.Span().Body(plain(says.In(system)+" "), sourceLinks(list))
 }
 
 // sourceLinks leads to the list of sources at the foot of the page.

@@ -31,6 +31,7 @@ type Advice struct {
 
 	Cautions []Caution
 	Limits   []Limit
+	Disputes []Dispute       // where sources disagree, each side with its own
 	Sources  []*table.Source // every source that the advice rests on
 }
 
@@ -110,6 +111,7 @@ func AdviseOn(g *Ground, c Case) (Advice, error) {
 		}
 	}
 	a.Limits = limitsOf(f)
+	a.Disputes = disputesOf(f)
 	a.Sources = sourcesOf(&a)
 	return a, nil
 }
@@ -235,6 +237,11 @@ func sourcesOf(a *Advice) []*table.Source {
 	}
 	for i := range a.Cautions {
 		note(a.Cautions[i].Sources)
+	}
+	for i := range a.Disputes {
+		for _, s := range a.Disputes[i].Sides {
+			note(s.Sources)
+		}
 	}
 	note([]*table.Source{&table.FAO56, &table.Saxton2006, a.Facts.Crop.KcMid.Source})
 	list := make([]*table.Source, 0, len(used))

@@ -161,6 +161,13 @@ func writeText(w io.Writer, a *rules.Advice, points []rules.TurningPoint, system
 			line("  %s: %s", q, points[i].Says(q).In(system))
 		}
 	}
+	line("\nWhere sources disagree:")
+	for i := range a.Disputes {
+		line("  %s", a.Disputes[i].About)
+		for _, s := range a.Disputes[i].Sides {
+			line("    %s [%s]", s.Says.In(system), s.Sources[0].ID)
+		}
+	}
 	line("\nTaken for granted:")
 	for _, d := range a.Defaults {
 		line("  %s: %s (%s)", d.Field, d.Used.In(system), d.Reason)

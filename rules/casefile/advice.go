@@ -35,6 +35,7 @@ type adviceFile struct {
 	Laying   layingPart      `json:"laying_day"`
 	Cautions []cautionLine   `json:"cautions"`
 	Limits   []string        `json:"limits"`
+	Disputes []disputeLine   `json:"disagreements"`
 	Sources  []sourceLine    `json:"sources"`
 }
 
@@ -116,6 +117,18 @@ type cautionLine struct {
 	LastWord string `json:"last_word"`
 }
 
+// disputeLine is a point on which sources disagree.
+type disputeLine struct {
+	Question string     `json:"question"`
+	About    string     `json:"about"`
+	Sides    []sideLine `json:"sides"`
+}
+
+type sideLine struct {
+	Says   string `json:"says"`
+	Source string `json:"source"`
+}
+
 type sourceLine struct {
 	ID        string `json:"id"`
 	Publisher string `json:"publisher"`
@@ -181,6 +194,14 @@ func fileOf(a *rules.Advice, points []rules.TurningPoint) *adviceFile {
 	}
 	for _, l := range a.Limits {
 		f.Limits = append(f.Limits, l.Text.In(unit.Metric))
+	}
+	for i := range a.Disputes {
+		d := &a.Disputes[i]
+		line := disputeLine{Question: d.Question.String(), About: d.About}
+		for _, s := range d.Sides {
+			line.Sides = append(line.Sides, sideLine{s.Says.In(unit.Metric), s.Sources[0].ID})
+		}
+		f.Disputes = append(f.Disputes, line)
 	}
 	for _, s := range a.Sources {
 		f.Sources = append(f.Sources, sourceLine{s.ID, s.Publisher, s.Title, s.Year, s.Where, s.Mark.String()})
