@@ -20,6 +20,7 @@ type mapPart struct {
 	of     *rules.Advice
 	m      *rules.FilmMap
 	took   time.Duration // the engine's share
+	waits  string        // what is being done, where it takes long
 	row    int
 	day    int
 }
@@ -37,14 +38,20 @@ func (p *mapPart) work() {
 		return
 	}
 	of := s.advice
-	p.of, p.took = of, 0
+	p.of, p.took, p.waits = of, 0, ""
 	work, ok := rules.NewMap(s.ground, s.c, rules.MapInputs[p.second])
 	if !ok {
 		return
 	}
+	row := -1
 	s.slices(func() bool {
 		if p.of != of {
 			return true
+		}
+		if work.Deep() && work.Row() != row { // each row needs a year of soil warmth
+			row = work.Row()
+			p.waits = "This changes the soil’s warmth, which takes a while. Working out row " + strconv.Itoa(row+1) + " of " + strconv.Itoa(len(work.Map().Values)) + " …"
+			p.Update()
 		}
 		began := time.Now()
 		done := slice(func() bool { return work.Step(4) })
@@ -52,7 +59,7 @@ func (p *mapPart) work() {
 		return done
 	}, func() {
 		if p.of == of {
-			p.m = work.Map()
+			p.m, p.waits = work.Map(), ""
 			p.row, p.day = p.m.Value, p.m.Day
 			p.Update()
 		}
@@ -83,10 +90,15 @@ func (p *mapPart) Render() app.UI {
 	}
 	section := app.Section().Class("sheet map").ID("map")
 	head, second := heading2("A map of the decision"), picker("map-second", "Planting day across, and up:", names, p.second, p.choose)
-	if p.m == nil {
-		return section.Body(head, second, para("waiting", "Trying a year of planting days …"))
+	waits := p.waits
+	if p.m == nil && waits == "" {
+		waits = "Trying a year of planting days …"
 	}
-	return section.Body(head, second,
+	waiting := para("waiting", waits)
+	if p.m == nil {
+		return section.Body(head, second, waiting)
+	}
+	return section.Body(head, second, waiting,
 		app.Div().Class("map-plot").ID("map-plot").TabIndex(0).Attr("role", "application").Aria("label", "Map of the film by planting day and "+lower(p.m.Input.Label)+". Arrow keys move, Enter goes there.").Aria("describedby", "map-says").
 			DataSet("ms", strconv.FormatInt(p.took.Milliseconds(), 10)).OnKeyDown(p.key).OnClick(p.click).Body(app.Raw(p.svg())),
 		app.P().ID("map-says").Aria("live", "polite").Text(p.says()),

@@ -77,11 +77,7 @@ func spread(o *rules.Open, system unit.System) app.UI {
 			} else if to := said(o.Input, o.Outcomes[k].To, system); to != said(o.Input, o.Outcomes[i].From, system) {
 				text += " to " + to
 			}
-			answer := "nothing fits"
-			if a := o.Outcomes[k].Answers[q]; a != rules.NoOption {
-				answer = q.Says(a).In(system)
-			}
-			text += ": " + lower(answer)
+			text += ": " + optionWords(q, o.Outcomes[k].Answers[q], system)
 			i = k + 1
 		}
 		rows = append(rows, item(text+"."))

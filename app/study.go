@@ -6,6 +6,7 @@ import (
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
 	"filmfurrow/rules"
+	"filmfurrow/rules/unit"
 )
 
 // study is what the page works out after the answers are shown, in slices and
@@ -115,7 +116,7 @@ const nearFew = 2
 func (p *changePart) Render() app.UI {
 	st := p.S.study
 	if st == nil || !st.done {
-		return box("change", helpText("Looking for what would change it …"))
+		return box("change", helpText("Looking for what would change it …"), p.disputes())
 	}
 	points := p.mine(st.points)
 	body := []app.UI{para("change-head", "What would change it")}
@@ -146,7 +147,24 @@ func (p *changePart) Render() app.UI {
 			body = append(body, para("fares", d.Says().In(p.S.system)))
 		}
 	}
-	return box("change", body...)
+	return box("change", append(body, p.disputes())...)
+}
+
+// disputes are folded under the answer: what sources disagree on, each side with
+// its own.
+func (p *changePart) disputes() app.UI {
+	var rows []app.UI
+	for i := range p.S.advice.Disputes {
+		d := &p.S.advice.Disputes[i]
+		if d.Question != p.Q {
+			continue
+		}
+		rows = append(rows, app.Dt().Text(d.About))
+		for k := range d.Sides {
+			rows = append(rows, app.Dd().Body(sourced(d.Sides[k].Says, d.Sides[k].Sources, p.S.system)))
+		}
+	}
+	return app.Details().ID(p.Q.String()+"-disputes").Hidden(rows == nil).Body(summary("Where sources disagree"), app.Dl().Body(rows...))
 }
 
 // mine keeps the points of this answer: the planting day first, then what the
@@ -160,42 +178,62 @@ func (p *changePart) mine(all []rules.TurningPoint) (list []*rules.TurningPoint)
 		}
 	}
 	for i := range list { // a few dozen at most
-		for k := i; k > 0 && rankOf(list[k-1]) > rankOf(list[k]); k-- {
+		for k := i; k > 0 && p.rank(list[k-1]) > p.rank(list[k]); k-- {
 			list[k-1], list[k] = list[k], list[k-1]
 		}
 	}
 	return list
 }
 
-func rankOf(t *rules.TurningPoint) int {
+func (p *changePart) rank(t *rules.TurningPoint) int {
 	switch {
 	case t.Input.Form == rules.FormDate:
 		return 0
 	case t.Unknown:
 		return 1
+	case t.Input.Name == "crop": // those with the same answer stand together
+		return 3 + int(t.New[p.Q])
 	}
 	return 2
 }
 
 func (p *changePart) rows(list []*rules.TurningPoint) []app.UI {
-	rows := make([]app.UI, len(list))
+	rows := make([]app.UI, 0, len(list))
+	crops := ""
 	for i, t := range list {
+		if t.Input.Name == "crop" {
+			crops += ", " + said(t.Input, t.At, p.S.system)
+			if i+1 == len(list) || list[i+1].New[p.Q] != t.New[p.Q] {
+				rows = append(rows, item("Crop "+crops[2:]+": "+optionWords(p.Q, t.New[p.Q], p.S.system)+"."))
+				crops = ""
+			}
+			continue
+		}
 		text := t.Says(p.Q).In(p.S.system)
 		open := ""
 		if t.Unknown {
 			open = " You left this open: worth finding out. "
 		}
-		rows[i] = app.Li().Body(
+		rows = append(rows, app.Li().Body(
 			span(text+open),
 			app.Button().Type("button").Class("go").Aria("label", "Go there: "+text).Text("Go there").
-				OnClick(func(app.Context, app.Event) { p.S.goTo(t) }, t.Input.Name, t.At.Word, t.At.Number))
+				Hidden(t.Input.EveryMonth() == "set to"). // the form has no field for it
+				OnClick(func(app.Context, app.Event) { p.S.goTo(t) }, t.Input.Name, t.At.Word, t.At.Number)))
 	}
 	return rows
 }
 
+// optionWords is an answer within a sentence.
+func optionWords(q rules.Question, o rules.Option, system unit.System) string {
+	if o == rules.NoOption {
+		return "nothing fits"
+	}
+	return lower(q.Says(o).In(system))
+}
+
 // goTo sets the case to a turning point.
 func (s *store) goTo(t *rules.TurningPoint) {
-	t.Input.Set(&s.c, t.At)
+	s.c = t.Input.Turn(s.c, t.At)
 	delete(s.typed, t.Input.Name)
 	delete(s.wrong, t.Input.Name)
 	s.example = false

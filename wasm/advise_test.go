@@ -7,6 +7,7 @@ import (
 	"os"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -35,7 +36,7 @@ func TestAdvisePrintsTheAdviceFile(t *testing.T) {
 	var file map[string]json.RawMessage
 	require.NoError(t, json.Unmarshal([]byte(out), &file))
 	for _, part := range []string{"version", "case", "defaults_used", "verdict", "film", "surface", "thickness", "bed", "tape", "wait", "turning_points",
-		"soil_warmth", "water_plan", "shopping", "season", "laying_day", "cautions", "limits"} {
+		"soil_warmth", "water_plan", "shopping", "season", "laying_day", "cautions", "limits", "disagreements"} {
 		assert.Greater(t, len(file[part]), 0, "%s is part of the advice file", part)
 	}
 	var turns []struct {
@@ -47,7 +48,9 @@ func TestAdvisePrintsTheAdviceFile(t *testing.T) {
 	inputs := map[string]bool{}
 	for _, turn := range turns {
 		inputs[turn.Input] = true
-		assert.NotNil(t, rules.InputByName(turn.Input), turn.Input)
+		if rules.InputByName(turn.Input) == nil {
+			assert.True(t, slices.ContainsFunc(rules.Climate, func(s rules.Series) bool { return s.Name == turn.Input }), turn.Input)
+		}
 		assert.NotEqual(t, turn.At, turn.Before, turn.Input)
 		assert.NotEmpty(t, turn.Changes, turn.Input)
 		for question, change := range turn.Changes {
@@ -55,7 +58,21 @@ func TestAdvisePrintsTheAdviceFile(t *testing.T) {
 			assert.NotEmpty(t, change.Says)
 		}
 	}
-	assert.True(t, inputs["plant_on"] && inputs["soil.texture"], "the day and the soil change something")
+	assert.True(t, inputs["plant_on"] && inputs["soil.texture"] && inputs["crop"], "the day, the soil and the crop change something")
+
+	var disputes []struct {
+		Question, About string
+		Sides           []struct{ Says, Source string }
+	}
+	var sources []struct{ ID string }
+	require.NoError(t, json.Unmarshal(file["disagreements"], &disputes))
+	require.NoError(t, json.Unmarshal(file["sources"], &sources))
+	for _, d := range disputes {
+		assert.GreaterOrEqual(t, len(d.Sides), 2, d.About)
+		for _, s := range d.Sides {
+			assert.True(t, slices.ContainsFunc(sources, func(listed struct{ ID string }) bool { return listed.ID == s.Source }), s.Source)
+		}
+	}
 }
 
 // As text, every answer stands with its reasons, and the whole water plan with
@@ -64,7 +81,7 @@ func TestAdviseAsText(t *testing.T) {
 	code, out, errs := runCommand("advise", "-text", "-us", cases+"melon-weak-well.json")
 	require.Equal(t, 0, code, errs)
 	for _, part := range []string{"film: ", "thickness: ", "bed: ", "tape: ", "wait: ", "Water plan: does not fit.", "Way out 1:", "Way out 3:", "Month by month", "by Hargreaves", "cool year", "Zone 1:", "pressure along a line:",
-		"longest single run:", "header of ", "Beside rules of the trade:", "The plan takes for granted:", "Worked out so:", "Take care with water:", "What would change it:\n  ", "Sources:", " gal per 100 ft"} {
+		"longest single run:", "header of ", "Beside rules of the trade:", "The plan takes for granted:", "Worked out so:", "Take care with water:", "What would change it:\n  ", "Where sources disagree:\n  ", "Sources:", " gal per 100 ft"} {
 		assert.Contains(t, out, part)
 	}
 	// Every farm of the pack can be read as text, also those without a plan.

@@ -19,6 +19,7 @@ type turnLine struct {
 	Input   string              `json:"input"`
 	At      json.RawMessage     `json:"at"`
 	Before  json.RawMessage     `json:"before"`
+	Months  string              `json:"every_month,omitempty"` // of a monthly list: moved by, or set to
 	Unknown bool                `json:"case_left_it_open,omitempty"`
 	Changes map[string]turnedTo `json:"changes"`
 }
@@ -33,7 +34,10 @@ func turning(points []rules.TurningPoint) []turnLine {
 	lines := make([]turnLine, len(points))
 	for i := range points {
 		p := &points[i]
-		lines[i] = turnLine{Input: p.Input.Name, At: json.RawMessage(valueText(p.Input, p.At)), Before: json.RawMessage(valueText(p.Input, p.Before)), Unknown: p.Unknown, Changes: map[string]turnedTo{}}
+		lines[i] = turnLine{Input: p.Input.Name, At: json.RawMessage(valueText(p.Input, p.At)), Before: json.RawMessage(valueText(p.Input, p.Before)), Months: p.Input.EveryMonth(), Unknown: p.Unknown, Changes: map[string]turnedTo{}}
+		if p.Absent {
+			lines[i].Before = json.RawMessage("null")
+		}
 		for _, q := range p.Changes() {
 			lines[i].Changes[q.String()] = turnedTo{optionKey(q, p.Old[q]), optionKey(q, p.New[q]), p.Says(q).In(unit.Metric)}
 		}
