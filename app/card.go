@@ -18,9 +18,15 @@ type card struct {
 	s *store
 }
 
+// store holds the example until the address is read: in the browser it is worked
+// out only where no field comes.
 func (c *card) store() *store {
 	if c.s == nil {
-		c.s = newStore(nil)
+		c.s = storeOf(exampleCase())
+		c.s.example = true
+		if !app.IsClient {
+			c.s.work()
+		}
 	}
 	return c.s
 }
@@ -29,11 +35,17 @@ func (c *card) store() *store {
 func (c *card) OnNav(ctx app.Context) {
 	s := c.store()
 	s.openLink(ctx.Page().URL().Fragment)
+	switch {
+	case s.waiting != "":
+		if s.places == nil {
+			loadNormals(ctx, s)
+		}
+		return
+	case s.advice == nil:
+		s.work()
+	}
 	if !s.noteBad {
 		s.note = "" // a card has nothing to change or to keep
-	}
-	if s.waiting != "" && s.places == nil {
-		loadNormals(ctx, s)
 	}
 }
 
@@ -46,6 +58,9 @@ func (c *card) OnDismount() { c.s.leave(c) }
 
 func (c *card) Render() app.UI {
 	s := c.store()
+	if s.advice == nil { // its station is on the way, or did not come
+		return app.Main().Class("card").ID("card").Text(s.note)
+	}
 	name := "Worked out for this field"
 	if s.example {
 		name = exampleName

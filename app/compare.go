@@ -22,6 +22,7 @@ type comparePart struct {
 	days  [mostSides]string
 	farms [mostSides]int   // in what others gives; the first side is the field in the form
 	other []casefile.Field // the fields on this device, then the pack
+	read  string           // what the device's fields were read from, once their stations were there
 	set   bool
 	heads []string
 	rows  []rules.CompareRow
@@ -54,11 +55,18 @@ func (p *comparePart) usual() {
 }
 
 // others lists the fields that can stand beside the one in the form: those kept
-// on this device, and the pack.
+// on this device, and the pack. They are read anew only where they changed.
 func (p *comparePart) others() {
-	p.other = nil
-	if text := deviceText(fieldsKey); text != "" {
-		p.other, _ = casefile.DecodeFields([]byte(text), p.S.places)
+	text := deviceText(fieldsKey)
+	if p.other != nil && text == p.read {
+		return
+	}
+	p.other, p.read = nil, ""
+	if text != "" {
+		var err error
+		if p.other, err = casefile.DecodeFields([]byte(text), p.S.places); err == nil {
+			p.read = text
+		}
 	}
 	for i := range pack.Farms {
 		p.other = append(p.other, casefile.Field{Name: pack.Farms[i].Title, Case: pack.Farms[i].Case()})

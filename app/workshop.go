@@ -27,11 +27,12 @@ type workshop struct {
 	keys    app.Func
 }
 
-// The steps. The factors stand between the answer and the turn, then the lesson.
+// The steps. The factors stand between the bed and the turn, then the lesson.
 const (
 	stepMeet = iota
 	stepGuess
 	stepAnswer
+	stepBed
 	stepFactors
 )
 
@@ -191,7 +192,7 @@ func (w *workshop) scene(f *pack.Farm) []app.UI {
 	a := w.s.advice
 	var head, big, text, sum, help string
 	var doing []app.UI
-	class := "room-answer"
+	class, bed := "room-answer", "<div></div>"
 	switch {
 	case w.s.digging:
 		text = "Working out the soil’s warmth of this farm …"
@@ -207,6 +208,8 @@ func (w *workshop) scene(f *pack.Farm) []app.UI {
 				text = a.Gates[0].Reason.In(w.s.system)
 			}
 		}
+	case w.step == stepBed:
+		head, bed = "The bed we would make", `<div class="room-bed">`+bedSVG(a, w.s.system)+`</div>`
 	case w.step < w.turning():
 		i := w.step - stepFactors
 		factor := &w.factors[i]
@@ -237,11 +240,11 @@ func (w *workshop) scene(f *pack.Farm) []app.UI {
 			delete(w.s.typed, f.Turn)
 			w.s.work()
 			w.s.tell(onForm | onAdvice)
-		})}
+		}), app.Raw(`<div class="room-bare">` + bedSVG(a, w.s.system) + `</div>`)}
 	default:
 		head, big, class = "The lesson of "+f.Title, f.Lesson, "room-lesson"
 	}
-	return []app.UI{heading2(head), app.P().Class(class).ID("room-answer").Text(big), para("room-text", text), para("room-sum", sum),
+	return []app.UI{heading2(head), app.P().Class(class).ID("room-answer").Text(big), para("room-text", text), para("room-sum", sum), app.Raw(bed),
 		app.Div().Class("room-doing room-step-" + strconv.Itoa(min(w.step, stepFactors))).Body(doing...), para("help", help)}
 }
 

@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"filmfurrow/rules"
 	"filmfurrow/rules/pack"
 	"filmfurrow/wasm/browsertest"
 )
@@ -139,7 +140,14 @@ func TestTheWorkshop(t *testing.T) {
 					p.Press("PageDown")
 					p.Wait("the next step", fmt.Sprintf(`document.querySelector("#room-step").textContent.startsWith("%d ")`, 4+n))
 					fits(t, p, fmt.Sprintf("%s step %d", f.ID, 4+n))
-					if i == 1 && n == 0 {
+					if n == 0 { // the bed, with every measure on it, as the page draws it
+						assert.Equal(t, "The bed we would make", p.Text("#main h2"))
+						assert.GreaterOrEqual(t, browsertest.Eval[int](p, `document.querySelectorAll(".room-bed svg .d-label").length`), 5)
+						if i == 1 || i == 4 {
+							p.Screenshot(fmt.Sprintf("workshop-%d-bed-%d", size[0], i))
+						}
+					}
+					if i == 1 && n == 1 {
 						p.Screenshot(fmt.Sprintf("workshop-%d-factor", size[0]))
 					}
 					if p.Text("#main h2") == "Turn one thing" {
@@ -156,8 +164,15 @@ func TestTheWorkshop(t *testing.T) {
 					p.WaitText("#room-step", step)
 				}
 				p.WaitText("#room-answer", "Still: "+answer)
+				fits(t, p, f.ID+" before the turn")
+				drawn := `document.querySelector(".room-bare desc").textContent`
+				before := browsertest.Eval[string](p, drawn)
 				p.Click("#room-turn")
 				p.WaitText("#room-answer", "Now: ")
+				switch f.Asks {
+				case rules.FilmQuestion, rules.BedQuestion, rules.SurfaceQuestion, rules.ThicknessQuestion:
+					p.Wait("the drawing to turn with it", fmt.Sprintf(`%s !== %s`, drawn, quoted(before)))
+				}
 				fits(t, p, f.ID+" turn")
 				if i == 1 {
 					p.Screenshot(fmt.Sprintf("workshop-%d-turn", size[0]))
@@ -198,7 +213,8 @@ func onlySection(p *browsertest.Page, section string) {
 func fits(t *testing.T, p *browsertest.Page, what string) {
 	t.Helper()
 	small := browsertest.Eval[[]string](p, `[...document.querySelectorAll(".room *")].filter((el) => el.checkVisibility() && !el.closest(".for-readers") && [...el.childNodes].some((n) => n.nodeType === 3 && n.textContent.trim()))
-		.filter((el) => parseFloat(getComputedStyle(el).fontSize) < innerWidth * 0.0219).map((el) => el.tagName + "." + el.className + " " + getComputedStyle(el).fontSize)`)
+		.map((el) => [el, parseFloat(getComputedStyle(el).fontSize) * (el.getScreenCTM?.().a ?? 1)])
+		.filter(([el, size]) => !["title", "desc"].includes(el.tagName) && size < innerWidth * 0.0219).map(([el, size]) => el.tagName + "." + el.getAttribute("class") + " " + size)`)
 	assert.Empty(t, small, what)
 	over := browsertest.Eval[int](p, `Math.max(document.scrollingElement.scrollHeight - innerHeight, document.scrollingElement.scrollWidth - innerWidth)`)
 	assert.LessOrEqual(t, over, 0, "%s has to be scrolled", what)
