@@ -179,7 +179,10 @@ func (p *mapPart) click(ctx app.Context, e app.Event) {
 
 // goThere sets the case to the cell.
 func (p *mapPart) goThere() {
-	p.m.Input.Set(&p.S.c, p.m.Values[p.row])
+	p.S.c = p.m.Input.Turn(p.S.c, p.m.Values[p.row])
+	if p.m.Input.Name == "crop" {
+		p.S.usualStart()
+	}
 	delete(p.S.typed, p.m.Input.Name)
 	delete(p.S.wrong, p.m.Input.Name)
 	p.S.goTo(&rules.TurningPoint{Input: rules.InputByName("plant_on"), At: rules.Value{Number: float64(p.m.Days[p.day])}})

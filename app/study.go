@@ -91,7 +91,13 @@ func (s *store) begin() {
 		}
 		st.done = true
 		show()
-		s.slices(func() bool { return s.study != st || slice(func() bool { return st.turner.Step(1) }) }, func() {
+		s.slices(func() bool {
+			done := s.study != st || slice(func() bool { return st.turner.Step(1) })
+			if !done && len(st.turner.Points()) > len(st.points) { // what was found is shown as it comes
+				show()
+			}
+			return done
+		}, func() {
 			if s.study == st {
 				st.deep = true
 				show()
@@ -139,7 +145,7 @@ func (p *changePart) Render() app.UI {
 	}
 	waits := ""
 	if !st.deep {
-		waits = "Still trying other soils, springs and bed tops: each needs a year of soil warmth."
+		waits = "Still trying other places, soils and springs: each needs a year of soil warmth."
 	}
 	body = append(body, helpText(waits))
 	for i := range st.fares {
@@ -156,7 +162,7 @@ func (p *changePart) disputes() app.UI {
 	var rows []app.UI
 	for i := range p.S.advice.Disputes {
 		d := &p.S.advice.Disputes[i]
-		if d.Question != p.Q {
+		if d.Question != p.Q || app.IsServer { // the prerendered page leaves it to the program
 			continue
 		}
 		rows = append(rows, app.Dt().Text(d.About))

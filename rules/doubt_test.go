@@ -2,6 +2,7 @@ package rules_test
 
 import (
 	"fmt"
+	"math"
 	"math/rand/v2"
 	"slices"
 	"testing"
@@ -51,6 +52,20 @@ func TestTheMapAgreesWithTheAdvice(t *testing.T) {
 	c := pack(t)["least-known"]
 	ground, err := rules.Dig(c)
 	require.NoError(t, err)
+	crops, ok := rules.NewMap(ground, c, "crop")
+	require.True(t, ok)
+	for !crops.Step(100) {
+	}
+	for row := range crops.Map().Values {
+		day := (7 * row) % 52
+		at := crops.Map().Input.Turn(c, crops.Map().Values[row])
+		at.PlantOn = rules.Known(crops.Map().Days[day])
+		a, err := rules.AdviseOn(ground, at)
+		require.NoError(t, err)
+		best, ok := a.Film.Best()
+		require.True(t, ok)
+		assert.Equal(t, table.FilmID(best), crops.Map().FilmAt(row, day), at.Crop)
+	}
 	work, ok := rules.NewMap(ground, c, "weeds.pressure")
 	require.True(t, ok)
 	for !work.Step(13) {
@@ -76,6 +91,44 @@ func TestTheMapAgreesWithTheAdvice(t *testing.T) {
 	assert.GreaterOrEqual(t, len(films), 2, "a year of planting days should not have one answer")
 	assert.Equal(t, c.PlantOn.Value, m.Days[m.Day])
 	assert.Equal(t, rules.Value{Word: "moderate"}, m.Values[m.Value])
+}
+
+// A second input that changes the ground has each row worked out on its own; the
+// cells are the advice's, too. The field's own value has a row, or the nearest has.
+func TestTheMapOfGroundsAgreesWithTheAdvice(t *testing.T) {
+	r := rand.New(rand.NewPCG(3, 8))
+	films := map[table.FilmID]bool{}
+	for id, second := range map[string]string{"least-known": "risk", "broccoli-late-summer": "place.elevation_m", "pepper-cool-spring": "field.bed_top_m", "sweet-potato-slips": "soil.tilth"} {
+		c := pack(t)[id]
+		ground, err := rules.Dig(c)
+		require.NoError(t, err)
+		work, ok := rules.NewMap(ground, c, second)
+		require.True(t, ok)
+		assert.True(t, work.Deep())
+		steps := 0
+		for ; !work.Step(1); steps++ {
+			require.Less(t, steps, 20000)
+		}
+		m := work.Map()
+		assert.Greater(t, steps, len(m.Values)*len(m.Days), "digging takes steps of its own")
+		filled := rules.Fill(c)
+		now, _ := m.Input.Get(&filled)
+		for _, v := range m.Values {
+			assert.LessOrEqual(t, math.Abs(m.Values[m.Value].Number-now.Number), math.Abs(v.Number-now.Number))
+		}
+		for range 5 {
+			row, day := r.IntN(len(m.Values)), r.IntN(len(m.Days))
+			at := m.Input.Turn(c, m.Values[row])
+			at.PlantOn = rules.Known(m.Days[day])
+			if a, err := rules.Advise(at); err == nil {
+				best, ok := a.Film.Best()
+				require.True(t, ok)
+				assert.Equal(t, table.FilmID(best), m.FilmAt(row, day), "%s %s %v", id, m.Days[day], m.Values[row])
+				films[m.FilmAt(row, day)] = true
+			}
+		}
+	}
+	assert.GreaterOrEqual(t, len(films), 2)
 }
 
 func TestWhyNotTheOthers(t *testing.T) {

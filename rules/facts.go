@@ -182,19 +182,32 @@ func sameAir(a, b *Case) bool {
 	return p.Solar == q.Solar && p.Wind == q.Wind && p.Humidity == q.Humidity
 }
 
-// frostYear keeps the frost years that were asked for, one for each limit.
-type frostYear [2]*weather.Frost
+// frostYear keeps the frost years that were asked for, one for each limit, and the
+// last risk.
+type frostYear struct {
+	years [2]*weather.Frost
+	limit unit.Celsius
+	index int
+	risk  float64
+}
+
+func (k *frostYear) after(y *weather.Year, limit unit.Celsius, index int) float64 {
+	if k.index != index+1 || k.limit != limit { // 0 is none
+		k.limit, k.index, k.risk = limit, index+1, y.FrostAfter(limit, index)
+	}
+	return k.risk
+}
 
 func (k *frostYear) of(y *weather.Year, limit unit.Celsius) *weather.Frost {
 	i := 0
 	if limit == weather.HardFreeze {
 		i = 1
 	}
-	if k[i] == nil {
+	if k.years[i] == nil {
 		frost := y.Frost(limit)
-		k[i] = &frost
+		k.years[i] = &frost
 	}
-	return k[i]
+	return k.years[i]
 }
 
 // rough tells whether something holds the film off the bed.
@@ -268,7 +281,7 @@ func (f *Facts) frost() {
 	if f.Autumn {
 		return
 	}
-	f.FrostRisk = f.year.FrostAfter(f.FrostLimit, f.index)
+	f.FrostRisk = f.frosts.after(f.year, f.FrostLimit, f.index)
 	if safe >= 0 {
 		if wait := near(f.Plant, safe).Minus(f.Plant); wait > 0 {
 			f.FrostSafe = wait

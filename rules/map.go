@@ -56,10 +56,12 @@ const (
 )
 
 // MapInputs are the second inputs that a map offers: those that bear on the film
-// and keep the ground, two that bear on other answers alone, and those that change
-// the ground, for which each row needs a year of soil warmth of its own.
-var MapInputs = append(append([]string(nil), filmInputs[1:]...), "method", "soil.slope_percent", "field.bed_length_m",
-	"soil.texture", "soil.wetness_at_laying", "soil.tilth", "risk", "field.bed_top_m", "place.elevation_m")
+// and keep the ground, two that bear on other answers alone, the crop, and those
+// that change the ground, for which each row needs a year of soil warmth of its
+// own. Left out are those that name a film or a reading, those that only move the
+// bed top, and those that would show the same film in every row; a test tries that.
+var MapInputs = append(append([]string(nil), filmInputs[1:]...), "method", "soil.slope_percent", "field.bed_length_m", "crop",
+	"soil.texture", "soil.wetness_at_laying", "soil.tilth", "risk", "field.bed_top_m", "place.elevation_m", "place.lat")
 
 // NewMap sets out a map over a year around the case's own planting day.
 func NewMap(g *Ground, c Case, second string) (*MapWork, bool) {

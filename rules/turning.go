@@ -58,7 +58,9 @@ type Turner struct {
 	opens  []Open
 	asked  int
 	other  *Ground     // the last other ground
+	used   *Ground     // of the last question
 	work   *GroundWork // another ground, being dug
+	blend  *Ground     // between two others
 }
 
 // sweep is one search in one input.
@@ -88,6 +90,9 @@ type try struct {
 	asked   bool
 	answers Answers
 	leads   leads
+	ground  *Ground // where each value has its own
+	from    int     // the stride before it was looked through from this step on,
+	seen    int     // and so many steps of it
 }
 
 // part is a stretch of steps with the same answers.
@@ -181,6 +186,7 @@ func (t *Turner) begin(in *Input) {
 	for i := range sweeps {
 		sweeps[i].last.answers, sweeps[i].last.leads = t.old, t.own
 		if deep {
+			sweeps[i].last.ground = t.ground
 			sweeps[i].thin()
 		}
 	}
@@ -198,20 +204,39 @@ func (t *Turner) step(s *sweep) bool {
 			return false
 		}
 		now.asked, now.leads = true, t.leads
+		if t.deep {
+			now.ground = t.used
+		}
 		t.asked++
 	}
-	switch gap := now.step - s.last.step; {
+	gap := now.step - s.last.step
+	same, stride := now.answers == s.last.answers, gap > 1 || gap < -1
+	switch {
 	case s.kind == each, s.kind == through && !s.begun:
-		s.parts = append(s.parts, part{*now, *now})
-	case now.answers == s.last.answers && (gap == 1 || gap == -1 || !close(&now.leads, &s.last.leads, t.deep && (gap > 8 || gap < -8))):
-		if s.kind == through {
-			s.parts[len(s.parts)-1].to = *now
+		s.parts = append(s.parts, now.part())
+	case stride && t.deep:
+		step, changes := t.look(s, now)
+		if step == now.step && same {
+			s.reach(now)
+			break
 		}
-	case gap > 1 || gap < -1: // halve the stride in which an answer changes, or may change and change back
+		side := gap / max(gap, -gap)
+		if step == now.step { // it changes at the stride's end
+			s.tries = append(s.tries, try{step: step - side})
+		} else if changes {
+			s.tries = append(s.tries, try{step: step})
+			if step -= side; step != s.last.step {
+				s.tries = append(s.tries, try{step: step})
+			}
+		}
+		return false
+	case stride && (!same || close(&now.leads, &s.last.leads)): // halve the stride in which an answer changes, or may change and change back
 		s.tries = append(s.tries, try{step: s.last.step + gap/2})
 		return false
+	case same:
+		s.reach(now)
 	default:
-		s.parts = append(s.parts, part{*now, *now})
+		s.parts = append(s.parts, now.part())
 		if s.kind == outward {
 			return true
 		}
@@ -221,17 +246,79 @@ func (t *Turner) step(s *sweep) bool {
 	return len(s.tries) == 0
 }
 
+func (v *try) part() part {
+	at := *v
+	at.ground = nil // parts outlive the search, and a ground is large
+	return part{at, at}
+}
+
+// reach lets the last part go on to a value.
+func (s *sweep) reach(now *try) {
+	if s.kind == through {
+		s.parts[len(s.parts)-1].to = now.part().to
+	}
+}
+
+// look goes through a stride, one step at a time, on ground blended from that of
+// its two ends. It tells whether an answer seems to change at the step, for the
+// search to ask in earnest; and gives the stride's end where none does before it.
+func (t *Turner) look(s *sweep, now *try) (step int, changes bool) {
+	if now.from != s.last.step {
+		now.from, now.seen = s.last.step, 0
+	}
+	now.seen++
+	length, step := now.step-s.last.step, s.last.step+now.seen
+	if length < 0 {
+		length, step = -length, s.last.step-now.seen
+	}
+	if now.seen >= length {
+		return now.step, false
+	}
+	p, ok := prepare(s.input.Turn(t.base, s.input.at(try{step: step})))
+	if !ok {
+		return step, s.last.answers != refused
+	}
+	ground := t.ground
+	if p.key != ground.Key {
+		ground = t.between(s.last.ground, now.ground, float32(now.seen)/float32(length))
+	}
+	answers, _ := t.on(ground, p)
+	return step, answers != s.last.answers
+}
+
+// between blends what answers read of two grounds.
+func (t *Turner) between(a, b *Ground, share float32) *Ground {
+	if a == nil || b == nil { // one end is a case that is not right
+		if a == nil {
+			a = t.ground
+		}
+		return a
+	}
+	if t.blend == nil {
+		t.blend = &Ground{}
+	}
+	for film := range a.Mean {
+		for depth := range a.Mean[film] {
+			for day := range a.Mean[film][depth] {
+				t.blend.Mean[film][depth][day] = a.Mean[film][depth][day] + float32(share*(b.Mean[film][depth][day]-a.Mean[film][depth][day]))
+				t.blend.Low[film][depth][day] = a.Low[film][depth][day] + float32(share*(b.Low[film][depth][day]-a.Low[film][depth][day]))
+			}
+		}
+		for day := range a.Surface[film] {
+			t.blend.Surface[film][day] = a.Surface[film][day] + float32(share*(b.Surface[film][day]-a.Surface[film][day]))
+		}
+	}
+	return t.blend
+}
+
 // narrow is a lead within which a second answer may come up in the middle of a
 // stride. The property test found it wide enough.
 const narrow = 0.35
 
-// close tells whether some lead moves within a stride and is small. In long strides
-// over grounds of their own, where each value is dear, it must also move by half of
-// what is left.
-func close(a, b *leads, deep bool) bool {
+// close tells whether some lead moves within a stride and is small.
+func close(a, b *leads) bool {
 	for q := range a {
-		least, moved := min(a[q], b[q]), math.Abs(a[q]-b[q])
-		if moved > 0 && least < narrow && (!deep || moved > least/2) {
+		if a[q] != b[q] && min(a[q], b[q]) < narrow {
 			return true
 		}
 	}
@@ -255,6 +342,7 @@ func (t *Turner) ask(c Case) (answers Answers, waits bool) {
 			return answers, true
 		}
 	}
+	t.used = g
 	if answers, ok = t.on(g, p); !ok {
 		return refused, false
 	}
@@ -466,7 +554,7 @@ func optionsOf(in *Input, now Value) []Value {
 }
 
 // few is how many steps a number may have to be gone through step by step.
-const few = 48
+const few = 16
 
 // stepsOf lists the steps of a number, lowest first: all where there are few,
 // else those near round figures (1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8 and their
@@ -515,11 +603,11 @@ func stepsOf(in *Input) (steps []int) {
 	return slices.Compact(steps)
 }
 
-// thin leaves few strides, where each value needs a ground of its own: ten of an
-// open number, and outwards such as double, so that what is near is looked at
-// closely.
+// thin leaves few strides, where each value needs a ground of its own: outwards
+// each four times as long as the one before, and five of an open number. What lies
+// between is looked through on blended ground.
 func (s *sweep) thin() {
-	const most = 10
+	const most = 6
 	n := len(s.tries)
 	switch {
 	case s.kind == through && n > most:
@@ -532,12 +620,12 @@ func (s *sweep) thin() {
 		if far < 0 {
 			far, side = -far, -1
 		}
-		d := 1
-		for 2*d+1 < far {
-			d = 2*d + 1
+		d := 2
+		for 4*d < far {
+			d *= 4
 		}
 		s.tries = s.tries[:1] // the farthest
-		for ; d > 0 && d < far; d /= 2 {
+		for ; d > 1 && d < far; d /= 4 {
 			s.tries = append(s.tries, try{step: s.last.step + side*d})
 		}
 	}

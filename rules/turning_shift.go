@@ -1,10 +1,6 @@
 package rules
 
-import (
-	"math"
-
-	"filmfurrow/rules/unit"
-)
+import "filmfurrow/rules/unit"
 
 // monthlyMoves stand for the monthly lists of a case in the search for turning
 // points. A list that is known is moved as a whole, by the same step in all twelve
@@ -12,26 +8,24 @@ import (
 // to the same figure in every month: "wind of 5 m/s the year round". Rain changes
 // no answer and has no row.
 var monthlyMoves = func() (rows []*Input) {
-	for _, m := range [...]struct {
+	for _, m := range []struct {
 		series           int
 		name, less, more string
 		kind             unit.Kind
-		most, step       float64
+		low, high, step  float64
 	}{
-		{0, "Nights", "cooler", "warmer", unit.KindWarming, 6, 0.5},
-		{1, "Days", "cooler", "warmer", unit.KindWarming, 6, 0.5},
-		{2, "Sun", "weaker", "stronger", unit.KindRadiation, 6, 0.5},
-		{4, "Wind", "weaker", "stronger", unit.KindSpeed, 4, 0.5},
-		{5, "Humidity", "lower", "higher", unit.KindShare, 40, 5},
-		{2, "Sun the year round", "", "", unit.KindRadiation, 0, 1},
-		{4, "Wind the year round", "", "", unit.KindSpeed, 0, 0.5},
-		{5, "Humidity the year round", "", "", unit.KindShare, 0, 5},
+		{0, "Nights", "cooler", "warmer", unit.KindWarming, -6, 6, 0.5},
+		{1, "Days", "cooler", "warmer", unit.KindWarming, -6, 6, 0.5},
+		{2, "Sun", "weaker", "stronger", unit.KindRadiation, -6, 6, 0.5},
+		{4, "Wind", "weaker", "stronger", unit.KindSpeed, -4, 4, 0.5},
+		{5, "Humidity", "lower", "higher", unit.KindShare, -40, 40, 5},
+		// As far as a year's mean goes anywhere.
+		{2, "Sun the year round", "", "", unit.KindRadiation, 2, 30, 1},
+		{4, "Wind the year round", "", "", unit.KindSpeed, 0, 10, 0.5},
+		{5, "Humidity the year round", "", "", unit.KindShare, 10, 100, 5},
 	} {
 		s, normals := &Climate[m.series], m.series < 2 // normals are a station's, too
-		in := &Input{Name: s.Name, Label: m.name, Form: FormNumber, Kind: m.kind, Low: -m.most, High: m.most, Step: m.step, Moves: [2]string{m.less, m.more}}
-		if m.most == 0 {
-			in.Low, in.High = math.Ceil(s.Low/m.step)*m.step, s.High
-		}
+		in := &Input{Name: s.Name, Label: m.name, Form: FormNumber, Kind: m.kind, Low: m.low, High: m.high, Step: m.step, Moves: [2]string{m.less, m.more}}
 		in.Get = func(c *Case) (Value, bool) {
 			_, given := s.Get(c)
 			return Value{}, given || normals
@@ -41,7 +35,7 @@ var monthlyMoves = func() (rows []*Input) {
 				ownClimate(c)
 			}
 			var months [12]float64
-			if m.most > 0 {
+			if m.less != "" {
 				months, _ = s.Get(c)
 			}
 			for i := range months {

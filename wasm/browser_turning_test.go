@@ -4,8 +4,10 @@ package main
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -59,7 +61,7 @@ func TestTheMapByKeyboard(t *testing.T) {
 	t.Logf("a map of 52 × 10 took %d ms of the page's time", ms)
 	assert.Less(t, ms, 1000, "200 ms is the aim on a machine that does nothing else")
 	assert.Empty(t, p.Axe())
-	p.Wait("the end of the search", `document.querySelector("#film .change") !== null && !document.body.textContent.includes("Still trying other soils")`)
+	waitLong(p, "the end of the search", `document.querySelector("#film .change") !== null && !document.body.textContent.includes("Still trying other places")`)
 	for _, width := range []int{820, 390, 1920} {
 		p.Resize(width, 900)
 		p.Choose("#map-second", "2") // insects: three films
@@ -201,6 +203,17 @@ func TestTheWorkshop(t *testing.T) {
 	}
 }
 
+// waitLong waits for work that takes longer than a step of a test may take.
+func waitLong(p *browsertest.Page, what, expression string) {
+	for range 400 {
+		if browsertest.Eval[bool](p, expression) {
+			return
+		}
+		time.Sleep(300 * time.Millisecond)
+	}
+	p.Wait(what, expression)
+}
+
 // onlySection leaves one section of the page to be looked at.
 func onlySection(p *browsertest.Page, section string) {
 	p.Do(fmt.Sprintf(`(() => {
@@ -235,4 +248,77 @@ func TestWhatIsOpenIsSpreadOut(t *testing.T) {
 	assert.Empty(t, p.Axe())
 	onlySection(p, "#worth-knowing")
 	p.Screenshot("open")
+}
+
+// Where sources disagree, both sides stand under the answer, and each leads to its
+// source in the list at the foot of the page.
+func TestWhereSourcesDisagreeInThePage(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.Choose("#f-weeds-nutsedge", "purple")
+	p.Wait("the nutsedge's two sides", `document.querySelector("#film-disputes")?.textContent.includes("not through paper")`)
+	sides := func(answer, about string) []string {
+		return browsertest.Eval[[]string](p, fmt.Sprintf(`(() => {
+			const list = [...document.querySelectorAll("#%s-disputes dl > *")];
+			const at = list.findIndex((e) => e.tagName === "DT" && e.textContent === %s);
+			const rest = list.slice(at + 1), next = rest.findIndex((e) => e.tagName === "DT");
+			return rest.slice(0, next < 0 ? rest.length : next).map((e) => e.textContent);
+		})()`, answer, quoted(about)))
+	}
+	red := sides("film", "Do red and blue films yield more than black?")
+	require.Len(t, red, 5)
+	assert.Contains(t, red[0], "12% more tomatoes")
+	assert.Contains(t, red[0], "University of Delaware")
+	assert.Contains(t, red[3], "60% more on black than on blue")
+	assert.Contains(t, red[3], "Terra Latinoamericana 2011")
+	floors := sides("wait", "How warm must the soil be?")
+	require.Len(t, floors, 2)
+	assert.Contains(t, floors[0], "At least 60 °F. Kansas")
+	assert.Contains(t, floors[1], "At least 70 °F, on three mornings. University of Georgia")
+	assert.Len(t, sides("film", "Does film that passes light hold purple nutsedge?"), 2)
+	assert.Len(t, sides("bed", "How high should a bed be?"), 3)
+	p.Wait("every source to be listed", `[...document.querySelectorAll("dl cite a")].every((a) => document.querySelector(a.getAttribute("href")))`)
+	p.Do(`document.querySelectorAll("[id$=-disputes]").forEach((d) => d.open = true)`)
+	assert.Empty(t, p.Axe())
+	onlySection(p, "#film")
+	p.Screenshot("disputes")
+}
+
+// The place and the crop turn answers, too: crops with the same answer stand in one
+// row, and whoever goes to a warmer place finds the case with temperatures of its own.
+func TestThePlaceAndTheCropTurnAnswers(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	row := func(start string) string {
+		return browsertest.Eval[string](p, fmt.Sprintf(`[...document.querySelectorAll(".change .turns li")].map((e) => e.textContent).find((text) => text.startsWith(%s)) ?? ""`, quoted(start)))
+	}
+	for _, start := range []string{"Crop ", "Soil texture ", "Nights "} {
+		waitLong(p, start, fmt.Sprintf(`[...document.querySelectorAll(".change .turns li")].some((e) => e.textContent.startsWith(%s))`, quoted(start)))
+		t.Log(row(start))
+	}
+	assert.Contains(t, row("Crop "), ", ", "several crops with the same answer")
+	p.Do(`[...document.querySelectorAll(".change .turns li")].find((e) => e.textContent.startsWith("Nights ")).querySelector("button").click()`)
+	p.WaitText("#place-now", "your own monthly temperatures")
+	p.Wait("the soil's warmth of it", `!document.querySelector("#verdict .waiting")`)
+	p.Reload()
+	p.WaitStarted()
+	p.WaitText("#place-now", "your own monthly temperatures")
+}
+
+// A second input that changes the soil's warmth is worked out row by row, while
+// somebody types; the map says so in words.
+func TestTheMapOfSoils(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.Wait("the map", `document.querySelector("#map-plot") !== null`)
+	at := slices.Index(rules.MapInputs, "soil.texture")
+	p.Choose("#map-second", strconv.Itoa(at))
+	p.WaitText("#map .waiting", "changes the soil’s warmth")
+	p.Wait("the map of soils", `document.querySelectorAll("#map-plot .m-value").length === 12`)
+	assert.Empty(t, p.Text("#map .waiting"))
+	assert.Contains(t, p.Text("#map-says"), "This is your field")
+	heads := browsertest.Eval[[]string](p, `[...document.querySelectorAll("#map-table thead th")].map((e) => e.textContent)`)
+	assert.Contains(t, heads, "sandy clay loam")
+	onlySection(p, "#map")
+	p.Screenshot("map-soils")
 }
