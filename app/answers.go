@@ -43,6 +43,33 @@ func (v *verdictPart) Render() app.UI {
 	)
 }
 
+// faultsPart is the summary of what cannot be read: it leads to each field that is
+// to be mended, in the words that stand beside it. It is outside the live region,
+// since it changes with each key.
+type faultsPart struct {
+	app.Compo
+	S *store
+}
+
+func (p *faultsPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Update) }
+func (p *faultsPart) OnDismount()         { p.S.leave(p) }
+
+const faultsID = "faults"
+
+func (p *faultsPart) Render() app.UI {
+	var list []app.UI
+	for i := range rules.Inputs {
+		name := rules.Inputs[i].Name
+		if wrong, bad := p.S.wrong[name]; bad {
+			list = append(list, app.Li().Body(app.A().Href("#"+fieldID(name)).Text(rules.Inputs[i].Label+": "+errorText(&wrong)).OnClick(func(_ app.Context, e app.Event) {
+				e.PreventDefault()
+				toField(fieldID(name))
+			}, name)))
+		}
+	}
+	return app.Ul().ID(faultsID).TabIndex(-1).Aria("label", "To be mended").Hidden(len(list) == 0).Body(list...)
+}
+
 var verdictWords = map[rules.Option]string{
 	rules.Lay: "Yes: lay film.", rules.LayWithCare: "Lay film, with care.", rules.DoNotLay: "Do not lay film here.",
 }
@@ -80,16 +107,42 @@ func (p *answerPart) Render() app.UI {
 		&changePart{S: p.S, Q: p.Q},
 		app.Details().ID(p.Q.String()+"-balance").Body(
 			summary("The whole balance"),
-			balance(c, p.S.system),
+			&balancePart{S: p.S, Q: p.Q},
 		),
 		only(p.Q == rules.FilmQuestion, func() app.UI {
 			s := &a.Surface
 			return app.Details().ID("surface-balance").Body(
 				summary("Surface: "+rules.SurfaceQuestion.Says(s.Ranked[0].Option).In(p.S.system)),
 				para("firm", firmness(s, p.S.system)),
-				balance(s, p.S.system))
+				&balancePart{S: p.S, Q: rules.SurfaceQuestion})
 		}),
 	)
+}
+
+// balancePart is the balance of one answer. It has ten times the elements of the
+// answer, so it is drawn after all the answers.
+type balancePart struct {
+	app.Compo
+	S    *store
+	Q    rules.Question
+	here bool
+}
+
+func (p *balancePart) OnMount(app.Context) {
+	p.S.follow(p, onAdvice|onUnits, func() {
+		p.here = true
+		p.Update()
+	})
+	p.S.lane.due[p] = true
+}
+
+func (p *balancePart) OnDismount() { p.S.leave(p) }
+
+func (p *balancePart) Render() app.UI {
+	if !p.here && app.IsClient {
+		return box("balance")
+	}
+	return balance(p.S.advice.Choice(p.Q), p.S.system)
 }
 
 // answerWords gives the answer, and a second line of figures.

@@ -87,8 +87,12 @@ func (b *textBox) Render() app.UI {
 }
 
 func (b *textBox) typed(ctx app.Context, _ app.Event) {
+	ctx.PreventUpdate()
 	b.S.typed[b.ID] = b.hand.heard(ctx.JSSrc())
 	b.S.save()
+	if b.ID == placeBox {
+		b.S.tell(onExample) // the places found
+	}
 }
 
 // boxText is what stands in a text box: what was typed, or the normals in use.

@@ -18,12 +18,12 @@ type bedDrawing struct {
 	S *store
 }
 
-func (d *bedDrawing) OnMount(app.Context) { d.S.follow(d, onAdvice|onUnits, d.Update) }
+func (d *bedDrawing) OnMount(app.Context) { d.S.follow(d, onAdvice|onUnits|onStart, d.Update) }
 func (d *bedDrawing) OnDismount()         { d.S.leave(d) }
 
 func (d *bedDrawing) Render() app.UI {
-	if d.S == nil || d.S.advice == nil {
-		return app.Figure()
+	if d.S.advice == nil {
+		return app.Raw(d.S.before["bed-drawing"])
 	}
 	return app.Figure().Class("bed").ID("bed-drawing").Body(
 		app.Raw(bedSVG(d.S.advice, d.S.system)),

@@ -17,7 +17,7 @@ func (p *endPart) OnDismount()         { p.S.leave(p) }
 
 func (p *endPart) Render() app.UI {
 	a := p.S.advice
-	return box("end",
+	return app.Div().ID("end").Class("end").Body(
 		p.cautions(a),
 		p.defaults(a),
 		p.limits(a),

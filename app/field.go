@@ -20,6 +20,7 @@ type field struct {
 	ctx    app.Context
 	hand   hand
 	gone   bool
+	shown  string // the error beside it
 }
 
 func (f *field) OnMount(ctx app.Context) {
@@ -51,22 +52,28 @@ func fieldID(name string) string { return "f-" + strings.NewReplacer(".", "-", "
 // would be lost while somebody types.
 func (f *field) Render() app.UI {
 	in := rules.InputByName(f.Name)
-	wrong, bad := f.S.wrong[f.Name]
+	f.shown = f.error()
+	bad := f.shown != ""
 	if f.hand.of != "" && f.hand.of != f.Name { // a list moved on
 		f.ctx.Defer(func(app.Context) { f.push() })
 	}
 	label := app.Label().For(f.id()).Text(f.label(in))
-	text := ""
-	if bad {
-		text = errorText(&wrong)
-	}
 	if f.Inline {
 		return app.Span().Class("blank").Body(label.Class("for-readers"), f.control(in, bad),
-			app.Span().Class("error").ID(f.id()+"-error").Role("alert").Text(text))
+			app.Span().Class("error").ID(f.id()+"-error").Text(f.shown))
 	}
 	return box("field", label, f.control(in, bad),
 		app.P().Class("help").ID(f.id()+"-help").Text(in.Help),
-		app.P().Class("error").ID(f.id()+"-error").Role("alert").Text(text))
+		app.P().Class("error").ID(f.id()+"-error").Text(f.shown))
+}
+
+// error is what stands beside the field. It is not an alert, since it comes and
+// goes with each key of a half-typed figure: notesPart has it read out later.
+func (f *field) error() string {
+	if wrong, bad := f.S.wrong[f.Name]; bad {
+		return errorText(&wrong)
+	}
+	return ""
 }
 
 func (f *field) label(in *rules.Input) string {
@@ -112,7 +119,9 @@ func (f *field) control(in *rules.Input, bad bool) app.UI {
 }
 
 func (f *field) typed(ctx app.Context, _ app.Event) {
+	ctx.PreventUpdate() // the framework would compare the whole page around the field
 	f.S.set(rules.InputByName(f.Name), f.hand.heard(ctx.JSSrc()))
+	f.Update()
 }
 
 // errorText is the error in one or two sentences.

@@ -36,6 +36,5 @@ func (p *filmsPart) toggle(bit rules.Films, on bool) {
 	} else {
 		*set &^= bit
 	}
-	p.S.example = false
 	p.S.changed()
 }

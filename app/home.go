@@ -1,8 +1,6 @@
 package app
 
 import (
-	"time"
-
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
 	"filmfurrow/rules"
@@ -19,23 +17,38 @@ type home struct {
 
 func (h *home) store() *store {
 	if h.s == nil {
-		h.s = newStore(keptState())
+		h.s = arrive()
 	}
 	return h.s
 }
 
-// keptState reads what the device kept, before anything is drawn: so the form
-// is right from the first, and the soil's work is done for one place only.
-func keptState() *saved {
+// prerendered are the parts of the page that stand as they came until their turn:
+// the worked example's answers, and what follows them.
+var prerendered = []string{"answers", "bed-drawing", "worth-knowing", "season-strip", "map", "compare", "shopping", "laying-day", "water-plan", "season", "end"}
+
+// arrive reads what the device kept, before anything is drawn: so the form is right
+// from the first. With nothing kept it is the worked example, and what is right
+// on the page already stays until the soil's year has been worked out again.
+func arrive() *store {
 	if !app.IsClient {
-		return nil
+		return newStore(nil)
 	}
+	tellPage("whole", false)
 	text := deviceText(storageKey)
 	kept := readSaved(text)
 	if kept == nil && text != "" {
 		keepOnDevice(unreadKey, text) // what the page keeps next would lie over it
 	}
-	return kept
+	before := map[string]string{}
+	for _, id := range prerendered {
+		if el := app.Window().GetElementByID(id); el.Truthy() {
+			before[id] = el.Get("outerHTML").String()
+		}
+	}
+	if kept != nil || before["answers"] == "" { // not the page's first visit, or reached from another page
+		return newStore(kept)
+	}
+	return exampleStore(before)
 }
 
 // OnNav sets the title anew, since another page may have changed it.
@@ -45,32 +58,7 @@ func (h *home) OnNav(ctx app.Context) {
 	h.store().openLink(ctx.Page().URL().Fragment)
 }
 
-func (h *home) OnMount(ctx app.Context) {
-	s := h.store()
-	s.keep = func(state saved) bool { return keepOnDevice(storageKey, state.text()) }
-	s.follow(h, onForm, h.Update)
-	s.beside(ctx)
-	s.begin()
-	app.Window().Call("addEventListener", "storage", app.FuncOf(func(_ app.Value, args []app.Value) any {
-		if args[0].Get("key").String() == storageKey {
-			ctx.Dispatch(func(app.Context) { s.followOtherTab() })
-		}
-		return nil
-	}))
-	loadNormals(ctx, s)
-}
-
-// The soil's work goes on for about half a frame at a time. A browser's least
-// pause is several milliseconds, so a slice is as long as it may be, and measured
-// by time after every day: a day of the run-up costs a tenth of a day with films,
-// and that a quarter of one with frozen ground (0.6 ms of one native core, several
-// in a slow browser), by which a slice may run over.
-const (
-	daysAStep = 1
-	sliceTime = 8 * time.Millisecond
-)
-
-func (h *home) OnDismount() { h.store().leave(h) }
+func (h *home) OnDismount() { tellPage("whole", true) }
 
 // loadNormals fetches the table of stations, which the worker keeps for the
 // field, and reads it in a quiet moment.
@@ -132,34 +120,19 @@ func (h *home) Render() app.UI {
 				),
 				app.Section().Class("ask").ID("field").Body(
 					heading2("Your field"),
-					// These two are always there, shown or not: the framework matches
-					// elements by their place, and a missing one would renew the form.
-					app.P().Class("example").Hidden(!s.example).Text("This is a worked example: "+exampleName+". Change anything and it becomes yours."),
-					app.P().Class("error").Role("alert").Hidden(!s.unsaved).Text("This device does not keep what you type: its storage is full or shut. Print the page or note the answers before you close it."),
-					app.P().Class(noteClass(s.noteBad)).ID("note").Role("status").Text(s.note),
+					&notesPart{S: s},
 					sentencePart(s),
 					&placePart{S: s},
 					moreFields(s),
 					para("private", "Nothing you type is sent anywhere. It stays on this device."),
 				),
 			),
-			app.Div().ID("answers").TabIndex(-1).Body(
-				&verdictPart{S: s},
-				&changePart{S: s, Q: rules.Verdict},
-				box("answers",
-					&answerPart{S: s, Q: rules.FilmQuestion},
-					&answerPart{S: s, Q: rules.ThicknessQuestion},
-					&answerPart{S: s, Q: rules.BedQuestion},
-					&answerPart{S: s, Q: rules.TapeQuestion},
-					&answerPart{S: s, Q: rules.WaitQuestion},
-					&waterPart{S: s},
-				),
-			),
-			&openPart{S: s},
+			&answersPart{S: s},
+			&laterPart{S: s, I: openTurn},
 			box("doing", doing(s)...),
 			&fieldsPart{S: s},
 			&sharePart{S: s},
-			&endPart{S: s},
+			&laterPart{S: s, I: endTurn},
 		),
 		app.Footer().Class("foot").Body(
 			app.P().Body(app.A().ID("to-workshop").Href(app.Getenv("GOAPP_ROOT_PREFIX")+"/workshop").Text("In front of a room: the workshop, in large type")),
@@ -223,26 +196,188 @@ func moreFields(s *store) app.UI {
 	return box("more-all", list...)
 }
 
-// doing lists the sections that follow the answers, in the order of the work:
-// each is a part with an address of its own that prints on its own sheet. The
-// prerendered page names them and leaves their tables to the program: they would
-// be half of what must come before anything can be read.
-func doing(s *store) []app.UI {
-	return []app.UI{
-		later("season-strip", "Soil warmth through the season", &stripPart{S: s}),
-		later("map", "A map of the decision", &mapPart{S: s}),
-		later("compare", "Side by side", &comparePart{S: s}),
-		later("shopping", "What to buy", &shoppingPart{S: s}),
-		later("laying-day", "Laying day", &layingPart{S: s}),
-		later("water-plan", "Water plan", &waterPlanPart{S: s}),
-		later("season", "The season’s dates", &seasonPart{S: s}),
+// notesPart is what the page has to tell of the form as a whole.
+type notesPart struct {
+	app.Compo
+	S *store
+}
+
+func (p *notesPart) OnMount(ctx app.Context) {
+	s := p.S
+	s.keep = func(state saved) bool { return keepOnDevice(storageKey, state.text()) }
+	s.follow(p, onForm|onAdvice|onExample, p.Update)
+	s.beside()
+	s.listen(ctx)
+	if s.advice == nil {
+		s.work()
+	} else {
+		s.begin()
+	}
+	loadNormals(ctx, s)
+}
+
+func (p *notesPart) OnDismount() {
+	p.S.flush()
+	p.S.leave(p)
+}
+
+// The elements are always there, shown or not: the framework matches elements by
+// their place, and a missing one would renew those after it.
+func (p *notesPart) Render() app.UI {
+	s := p.S
+	digging := ""
+	if s.advice == nil && !s.example {
+		digging = "Working out the answers for your field …"
+	}
+	return app.Div().Body(
+		app.P().Class("example").Hidden(!s.example).Text("This is a worked example: "+exampleName+". Change anything and it becomes yours."),
+		app.P().Class("error").Role("alert").Hidden(!s.unsaved).Text("This device does not keep what you type: its storage is full or shut. Print the page or note the answers before you close it."),
+		app.P().Class("waiting").Role("status").Text(digging),
+		app.P().Class(noteClass(s.noteBad)).ID("note").Role("status").Text(s.note),
+		app.P().Class("for-readers").ID("read-out").Role("alert").Text(s.spoken),
+	)
+}
+
+// pause is how long a half-typed figure may stand before its error is read out.
+const pause = 1000
+
+// listen hears what else the browser tells.
+func (s *store) listen(ctx app.Context) {
+	window := app.Window()
+	window.Call("addEventListener", "storage", app.FuncOf(func(_ app.Value, args []app.Value) any {
+		if args[0].Get("key").String() == storageKey {
+			s.followOtherTab()
+		}
+		return nil
+	}))
+	window.Get("document").Call("addEventListener", "filmfurrow", app.FuncOf(func(app.Value, []app.Value) any {
+		if !s.engine && engineHere() {
+			s.engine = true
+			s.openLink(s.waiting)
+			s.work()
+			s.wakeIn(0)
+		}
+		return nil
+	}))
+	window.Call("addEventListener", "pagehide", app.FuncOf(func(app.Value, []app.Value) any {
+		s.flush()
+		return nil
+	}))
+	var timer app.Value
+	say := app.FuncOf(func(app.Value, []app.Value) any {
+		spoken := ""
+		for name, wrong := range s.wrong {
+			if in := rules.InputByName(name); in != nil {
+				spoken += in.Label + ": " + errorText(&wrong) + " "
+			}
+		}
+		if spoken != s.spoken {
+			s.spoken = spoken
+			s.tell(onExample)
+		}
+		return nil
+	})
+	s.speak = func() {
+		if timer != nil {
+			window.Call("clearTimeout", timer)
+		}
+		timer = window.Call("setTimeout", say, pause)
 	}
 }
 
-// later is a section that the prerendered page only names.
-func later(id, title string, part app.UI) app.UI {
-	if app.IsClient {
-		return part
+// engineHere tells whether the second file of the program has come (wasm/site/split.go).
+func engineHere() bool { return app.Window().Get("filmfurrow").Get("status").Get("rest").Truthy() }
+
+// answersPart is the verdict and the answers.
+type answersPart struct {
+	app.Compo
+	S *store
+}
+
+func (p *answersPart) OnMount(app.Context) { p.S.follow(p, onStart, p.Update) }
+func (p *answersPart) OnDismount()         { p.S.leave(p) }
+
+func (p *answersPart) Render() app.UI {
+	s := p.S
+	if s.advice == nil {
+		return app.Raw(s.before["answers"])
 	}
-	return app.Section().ID(id).Body(heading2(title), helpText("Worked out as soon as the calculator runs."))
+	return app.Div().ID("answers").TabIndex(-1).Body(
+		&verdictPart{S: s},
+		&faultsPart{S: s},
+		&changePart{S: s, Q: rules.Verdict},
+		box("answers",
+			&answerPart{S: s, Q: rules.FilmQuestion},
+			&answerPart{S: s, Q: rules.ThicknessQuestion},
+			&answerPart{S: s, Q: rules.BedQuestion},
+			&answerPart{S: s, Q: rules.TapeQuestion},
+			&answerPart{S: s, Q: rules.WaitQuestion},
+			&waterPart{S: s},
+		),
+	)
+}
+
+// sections follow the answers, in the order of the work: each is a part with an
+// address of its own that prints on its own sheet. The prerendered page only names
+// them and leaves their tables to the program: they would be half of what must come
+// before anything can be read.
+var sections = []struct {
+	id, title string
+	part      func(*store) app.UI
+}{
+	{"worth-knowing", "", func(s *store) app.UI { return &openPart{S: s} }},
+	{"season-strip", "Soil warmth through the season", func(s *store) app.UI { return &stripPart{S: s} }},
+	{"map", "A map of the decision", func(s *store) app.UI { return &mapPart{S: s} }},
+	{"compare", "Side by side", func(s *store) app.UI { return &comparePart{S: s} }},
+	{"shopping", "What to buy", func(s *store) app.UI { return &shoppingPart{S: s} }},
+	{"laying-day", "Laying day", func(s *store) app.UI { return &layingPart{S: s} }},
+	{"water-plan", "Water plan", func(s *store) app.UI { return &waterPlanPart{S: s} }},
+	{"season", "The season’s dates", func(s *store) app.UI { return &seasonPart{S: s} }},
+	{"end", "", func(s *store) app.UI { return &endPart{S: s} }},
+}
+
+// openTurn and endTurn are the sections that stand apart from the sheets.
+const (
+	openTurn = 0
+	endTurn  = 8
+)
+
+func doing(s *store) []app.UI {
+	list := make([]app.UI, endTurn-openTurn-1)
+	for i := range list {
+		list[i] = &laterPart{S: s, I: openTurn + 1 + i}
+	}
+	return list
+}
+
+// laterPart is one of the sections. It is drawn after all that answers the grower,
+// when its turn comes; until then it stands as it was prerendered.
+type laterPart struct {
+	app.Compo
+	S    *store
+	I    int // in sections
+	here bool
+}
+
+func (p *laterPart) OnMount(app.Context) {
+	p.S.follow(p, onStart, func() {
+		p.here = true
+		p.Update()
+	})
+	if p.S.advice != nil {
+		p.S.lane.due[p] = true
+	}
+}
+
+func (p *laterPart) OnDismount() { p.S.leave(p) }
+
+func (p *laterPart) Render() app.UI {
+	of := &sections[p.I]
+	switch {
+	case p.here || app.IsServer && of.title == "": // the two are prerendered whole
+		return of.part(p.S)
+	case p.S.before[of.id] != "":
+		return app.Raw(p.S.before[of.id])
+	}
+	return app.Section().ID(of.id).Body(heading2(of.title), helpText("Worked out as soon as the calculator runs."))
 }

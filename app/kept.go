@@ -108,14 +108,20 @@ func keepOnDevice(key, text string) (ok bool) {
 	return true
 }
 
+// save keeps the field once the typing rests.
 func (s *store) save() {
+	s.lane.unkept = true
+	s.wakeIn(0)
+}
+
+func (s *store) keepNow() {
 	if s.keep == nil {
 		return
 	}
 	ok := s.keep(saved{Case: string(casefile.Encode(&s.c)), Station: s.c.Place.StationRow, Typed: s.typed, Ticks: s.ticks, System: s.system, Example: s.example})
 	if ok == s.unsaved {
 		s.unsaved = !ok
-		s.tell(onForm)
+		s.tell(onExample)
 	}
 }
 
@@ -156,7 +162,7 @@ func (s *store) take(kept *saved) bool {
 		}
 	}
 	s.work()
-	if s.advice == nil { // half a form: the example's answers stand until it is whole
+	if s.advice == nil && s.engine { // half a form: the example's answers stand until it is whole
 		whole := *s
 		whole.c, whole.wrong = exampleCase(), map[string]rules.FieldError{}
 		whole.work()
@@ -170,7 +176,7 @@ func (s *store) take(kept *saved) bool {
 func (s *store) followOtherTab() {
 	if kept := readSaved(deviceText(storageKey)); kept != nil && !s.linked && s.take(kept) {
 		s.note, s.noteBad = "This field was changed in another tab; here it is.", false
-		s.tell(onAdvice | onForm | onPlaces | onUnits)
+		s.tell(onAdvice | onForm | onPlaces | onUnits | onExample)
 	}
 }
 

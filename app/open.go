@@ -26,7 +26,7 @@ const (
 
 func (p *openPart) Render() app.UI {
 	var rows []app.UI
-	if st := p.S.study; st != nil && st.done {
+	if st := p.S.studied; st != nil {
 		for i := range st.opens[:min(fewOpen, len(st.opens))] {
 			o := &st.opens[i]
 			row := []app.UI{strong(o.Input.Label + ". "), plain(o.Input.Help + " "),

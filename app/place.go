@@ -19,7 +19,7 @@ type placePart struct {
 	told  string
 }
 
-func (p *placePart) OnMount(app.Context) { p.S.follow(p, onPlaces|onUnits, p.Update) }
+func (p *placePart) OnMount(app.Context) { p.S.follow(p, onPlaces|onUnits|onExample, p.Update) }
 func (p *placePart) OnDismount()         { p.S.leave(p) }
 
 // placeBox is the box that a place is searched in.

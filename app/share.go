@@ -21,6 +21,10 @@ func (s *store) openLink(fragment string) {
 	if !found {
 		return
 	}
+	if !s.engine {
+		s.waiting = fragment
+		return
+	}
 	c, err := casefile.ReadLink(text, s.places)
 	switch {
 	case err == nil:
@@ -37,7 +41,7 @@ func (s *store) openLink(fragment string) {
 		why, _, _ := strings.Cut(err.Error(), "\n")
 		s.note, s.noteBad = why+" Nothing was loaded.", true
 	}
-	s.tell(onAdvice | onForm | onPlaces | onUnits)
+	s.tell(onAdvice | onForm | onPlaces | onUnits | onExample)
 }
 
 // show puts another field in place of the one in the form.
@@ -75,6 +79,8 @@ func (s *store) pageLink() string {
 	return app.Getenv("GOAPP_ROOT_PREFIX") + "/#" + linkMark + linkText(s)
 }
 
+const inAMoment = "The answers are still being worked out. Try again in a moment."
+
 const mendFirst = "Mend what is marked first: a link carries only what is right."
 
 // sharePart offers the field as a link and as a file.
@@ -97,12 +103,19 @@ func (p *sharePart) Render() app.UI {
 			button("share-code", "Show it as a QR code").OnClick(func(app.Context, app.Event) { p.code = !p.code }),
 			button("share-card", "Copy the card for a web page").OnClick(p.copyCard),
 			button("share-bed-words", "Copy the bed in words").OnClick(func(ctx app.Context, _ app.Event) {
+				if p.S.advice == nil {
+					p.told = inAMoment
+					return
+				}
 				copyText(ctx, bedWords(p.S.advice, p.S.system), "Copied.", copyByHand, func(words string) { p.told = words })
 			}),
 			button("share-bed-svg", "Save the bed as a picture (SVG)").OnClick(func(app.Context, app.Event) {
 				saveFile("film-and-furrow-bed.svg", "image/svg+xml", drawnAlone("#bed-drawing svg"))
 			}),
-			button("share-print", "Print").OnClick(func(app.Context, app.Event) { app.Window().Call("print") }),
+			button("share-print", "Print").OnClick(func(app.Context, app.Event) {
+				p.S.lane.drawn = func() { app.Window().Call("print") } // what is on its way belongs on the paper
+				p.S.wakeIn(0)
+			}),
 		),
 		app.P().Class("help").Role("status").ID("share-told").Text(p.told),
 		p.qr(),
@@ -113,6 +126,7 @@ func (p *sharePart) Render() app.UI {
 func (p *sharePart) copyCard(ctx app.Context, _ app.Event) {
 	if len(p.S.wrong) > 0 {
 		p.told = mendFirst
+		toField(faultsID)
 		return
 	}
 	at := app.Window().URL()
@@ -123,6 +137,7 @@ func (p *sharePart) copyCard(ctx app.Context, _ app.Event) {
 func (p *sharePart) copy(ctx app.Context, _ app.Event) {
 	if len(p.S.wrong) > 0 {
 		p.told = mendFirst
+		toField(faultsID)
 		return
 	}
 	link := p.S.link()
@@ -136,6 +151,9 @@ func (p *sharePart) qr() app.UI {
 	}
 	if len(p.S.wrong) > 0 {
 		return app.Div().ID("share-qr").Body(para("error", mendFirst))
+	}
+	if p.S.advice == nil {
+		return app.Div().ID("share-qr").Body(helpText(inAMoment))
 	}
 	drawing, ok := qrSVG(p.S.link(), "QR code of the link to this field")
 	if !ok {

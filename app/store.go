@@ -1,8 +1,8 @@
 package app
 
 import (
-	"sort"
 	"strings"
+	"time"
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
@@ -29,7 +29,8 @@ type store struct {
 	dig func(*rules.GroundWork, func())
 	// slices runs steps until one says that all is done, beside the typing.
 	slices  func(step func() bool, done func())
-	study   *study
+	study   *study // of the advice that is shown
+	studied *study // the last that came to an end
 	worked  worked
 	ticks   map[string]bool // boxes of the laying-day sheet
 	system  unit.System
@@ -44,6 +45,12 @@ type store struct {
 	watched map[app.Composer]watch
 	follows int
 	keep    func(saved) bool
+	lane    lane
+	engine  bool              // the half of the program that works out answers is there
+	before  map[string]string // parts as they were prerendered, shown until there is advice
+	whole   bool              // every part of the page has been drawn
+	spoken  string            // the errors that are read out
+	speak   func()            // has them read out when the typing has rested
 }
 
 // topic is what a part of the page listens to.
@@ -55,6 +62,8 @@ const (
 	onPlaces
 	onUnits
 	onStudy
+	onStart   // the first advice is there
+	onExample // the field is no longer the worked example, or what the page has to tell changed
 )
 
 type watch struct {
@@ -65,7 +74,7 @@ type watch struct {
 
 // storeOf begins with a case that is yet to be worked out.
 func storeOf(c rules.Case) *store {
-	return &store{c: c, system: unit.US,
+	return &store{c: c, system: unit.US, engine: true, lane: lane{due: map[app.Composer]bool{}},
 		typed: map[string]string{}, wrong: map[string]rules.FieldError{}, ticks: map[string]bool{}, watched: map[app.Composer]watch{}}
 }
 
@@ -79,51 +88,35 @@ func newStore(kept *saved) *store {
 	return s
 }
 
+// exampleStore begins with the worked example, whose answers the prerendered page
+// shows already: they are worked out beside the reading.
+func exampleStore(before map[string]string) *store {
+	s := storeOf(exampleCase())
+	s.example, s.before = true, before
+	s.engine = engineHere()
+	return s
+}
+
 // follow makes a part redraw itself when one of its topics is told.
 func (s *store) follow(part app.Composer, to topic, update func()) {
 	s.follows++
-	s.watched[part] = watch{to, update, s.follows}
+	turn := s.follows
+	switch part.(type) {
+	case *balancePart, *changePart:
+		turn -= 1 << 20 // they stand within the answers, and are made when these come
+	}
+	s.watched[part] = watch{to, update, turn}
 }
 
 func (s *store) leave(part app.Composer) { delete(s.watched, part) }
-
-func (s *store) tell(t topic) {
-	for _, w := range s.watched {
-		if w.to&t != 0 {
-			w.update()
-		}
-	}
-}
-
-// tellInTurn tells what the whole page listens to. To draw all parts anew takes
-// longer than a frame, so they follow one by one, from the top of the page down.
-func (s *store) tellInTurn(t topic) {
-	if s.slices == nil {
-		s.tell(t)
-		return
-	}
-	var parts []app.Composer
-	for part, w := range s.watched {
-		if w.to&t != 0 {
-			parts = append(parts, part)
-		}
-	}
-	sort.Slice(parts, func(i, j int) bool { return s.watched[parts[i]].turn < s.watched[parts[j]].turn })
-	s.slices(func() bool {
-		if len(parts) > 0 {
-			if w, stays := s.watched[parts[0]]; stays {
-				w.update()
-			}
-			parts = parts[1:]
-		}
-		return len(parts) == 0
-	}, func() {})
-}
 
 // work asks the engine. Wrong fields leave the last good advice standing,
 // marked as such. Where the soil's warmth must be worked out anew, the last
 // advice stands until it is there.
 func (s *store) work() {
+	if !s.engine {
+		return
+	}
 	for field := range s.wrong {
 		if s.wrong[field].Field != field { // errors that came from the whole case
 			delete(s.wrong, field)
@@ -139,15 +132,19 @@ func (s *store) work() {
 		return
 	}
 	s.digging = false
-	a, err := rules.AdviseOn(s.ground, s.c)
+	a, err := rules.AdviseAfter(s.advice, s.ground, s.c)
 	if err != nil {
 		s.blame(err)
 		return
 	}
+	first := s.advice == nil
 	s.advice = &a
 	s.stale = len(s.wrong) > 0
 	s.study = nil
 	s.begin()
+	if first {
+		s.tell(onStart)
+	}
 }
 
 // digFor works out the soil's warmth, and then the advice.
@@ -177,7 +174,7 @@ func (s *store) digFor(key rules.GroundKey) {
 	}
 	s.dig(work, func() {
 		done()
-		s.tellInTurn(onAdvice)
+		s.tell(onAdvice)
 	})
 }
 
@@ -201,10 +198,6 @@ func (s *store) blame(err error) {
 func (s *store) set(in *rules.Input, text string) {
 	s.typed[in.Name] = text
 	delete(s.wrong, in.Name)
-	if s.example {
-		s.example = false
-		s.tell(onForm | onPlaces)
-	}
 	if strings.TrimSpace(text) == "" {
 		in.Clear(&s.c)
 	} else if v, e := s.read(in, text); e != nil {
@@ -215,7 +208,32 @@ func (s *store) set(in *rules.Input, text string) {
 	if in.Name == "crop" {
 		s.usualStart()
 	}
+	s.lane.key = time.Now()
 	s.changed()
+	s.mark()
+}
+
+// mark shows errors beside the fields that they came to or went from, and has the
+// newest read out when the typing has rested: at each key it would be noise.
+func (s *store) mark() {
+	for part := range s.watched {
+		if f, ok := part.(*field); ok && f.shown != f.error() {
+			f.Update()
+		}
+	}
+	if s.speak != nil {
+		s.speak()
+		s.titled()
+	}
+}
+
+// titled says in the title that something is to be mended.
+func (s *store) titled() {
+	title := titleOf("/")
+	if len(s.wrong) > 0 {
+		title = "Mend first: " + title
+	}
+	app.Window().Get("document").Set("title", title)
 }
 
 // usualStart sets the way in which the chosen crop is started most: set out or
@@ -233,9 +251,13 @@ func (s *store) usualStart() {
 
 func (s *store) changed() {
 	s.leaveLink()
+	if s.example {
+		s.example = false
+		s.tell(onExample)
+	}
 	s.work()
 	s.save()
-	s.tellInTurn(onAdvice)
+	s.tell(onAdvice)
 }
 
 // read turns text in the reader's units into a value in SI.
@@ -347,7 +369,6 @@ func (s *store) setUnits(system unit.System) {
 
 // choose takes a station's normals.
 func (s *store) choose(st *normals.Station) {
-	s.example = false
 	elevation := s.c.Place.Elevation
 	if s.c.Place.Station != "" || s.c.Place.Own {
 		elevation = rules.Optional[unit.Metres]{}
@@ -358,7 +379,6 @@ func (s *store) choose(st *normals.Station) {
 
 // here takes the tablet's position.
 func (s *store) here(latitude, longitude float64) {
-	s.example = false
 	s.c.Place = rules.Place{
 		Latitude:  rules.Known(unit.Degrees(round2(latitude))),
 		Longitude: rules.Known(unit.Degrees(round2(longitude))),
@@ -403,7 +423,6 @@ func (s *store) ownNormals() map[string]string {
 	if len(wrong) > 0 {
 		return wrong
 	}
-	s.example = false
 	s.c.Place = rules.Place{Own: true, HasNormals: true, TMin: low, TMax: high, Latitude: rules.Known(unit.Degrees(lat)), Elevation: s.c.Place.Elevation}
 	for name := range s.typed {
 		if strings.HasPrefix(name, "normals-") {

@@ -1,8 +1,6 @@
 package app
 
 import (
-	"time"
-
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
 	"filmfurrow/rules"
@@ -18,44 +16,7 @@ type study struct {
 	opens  []rules.Open
 	pairs  []rules.PairPoint
 	fares  []rules.Doubt
-	done   bool // all that keeps the soil's warmth
 	deep   bool // what changes it, too
-}
-
-// beside lets long work go on in slices beside the typing.
-func (s *store) beside(ctx app.Context) {
-	s.slices = func(step func() bool, done func()) {
-		ctx.Async(func() {
-			// Only the browser's own clock gives way to it: two works that sleep in
-			// turn would keep the program awake, and nothing would be drawn.
-			rested := make(chan struct{}, 1)
-			wake := app.FuncOf(func(app.Value, []app.Value) any {
-				rested <- struct{}{}
-				return nil
-			})
-			for !step() {
-				app.Window().Call("setTimeout", wake, 1)
-				<-rested
-			}
-			wake.Release()
-			ctx.Dispatch(func(app.Context) { done() })
-		})
-	}
-	s.dig = func(work *rules.GroundWork, done func()) {
-		s.slices(func() bool {
-			return slice(func() bool { return work.Step(daysAStep) })
-		}, done)
-	}
-}
-
-// slice works for about half a frame.
-func slice(step func() bool) bool {
-	for began := time.Now(); time.Since(began) < sliceTime; {
-		if step() {
-			return true
-		}
-	}
-	return false
 }
 
 // begin starts the study of the advice that is shown. An older one ends by
@@ -67,18 +28,25 @@ func (s *store) begin() {
 	st := &study{}
 	s.study = st
 	var ok, both bool
-	if st.turner, ok = rules.NewTurner(s.ground, s.c, true); !ok {
-		return
-	}
-	pairs, _ := rules.NewPairs(s.ground, s.c)
-	doubts := rules.NewDoubts(s.ground, s.c)
+	var pairs *rules.PairWork
+	var doubts *rules.DoubtWork
 	show := func() {
+		s.studied = st
 		st.points, st.opens, st.pairs, st.fares = st.turner.Points(), st.turner.Opens(), pairs.Points(), doubts.Doubts()
-		s.tellInTurn(onStudy)
+		s.tell(onStudy)
 	}
 	s.slices(func() bool {
 		if s.study != st {
 			return true
+		}
+		if st.turner == nil { // not before the typing rests
+			if st.turner, ok = rules.NewTurner(s.ground, s.c, true); !ok {
+				s.study = nil
+				return true
+			}
+			pairs, _ = rules.NewPairs(s.ground, s.c)
+			doubts = rules.NewDoubts(s.ground, s.c)
+			return false
 		}
 		if !both {
 			both = slice(func() bool { return (st.turner.Near() || st.turner.Step(1)) && pairs.Step(1) })
@@ -89,7 +57,6 @@ func (s *store) begin() {
 		if s.study != st {
 			return
 		}
-		st.done = true
 		show()
 		s.slices(func() bool {
 			done := s.study != st || slice(func() bool { return st.turner.Step(1) })
@@ -120,8 +87,8 @@ func (p *changePart) OnDismount()         { p.S.leave(p) }
 const nearFew = 2
 
 func (p *changePart) Render() app.UI {
-	st := p.S.study
-	if st == nil || !st.done {
+	st := p.S.studied
+	if st == nil {
 		return box("change", helpText("Looking for what would change it …"), p.disputes())
 	}
 	points := p.mine(st.points)
@@ -144,7 +111,9 @@ func (p *changePart) Render() app.UI {
 			summary("Two together that would change it"), app.Ul().Body(rows...)))
 	}
 	waits := ""
-	if !st.deep {
+	if st != p.S.study { // it keeps its place till the new one is there
+		waits = "This was so before the last change. Looking again …"
+	} else if !st.deep {
 		waits = "Still trying other places, soils and springs: each needs a year of soil warmth."
 	}
 	body = append(body, helpText(waits))
@@ -242,7 +211,6 @@ func (s *store) goTo(t *rules.TurningPoint) {
 	s.c = t.Input.Turn(s.c, t.At)
 	delete(s.typed, t.Input.Name)
 	delete(s.wrong, t.Input.Name)
-	s.example = false
 	s.changed()
 	s.tell(onForm | onPlaces)
 }

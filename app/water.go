@@ -265,7 +265,6 @@ func (b *bucketPart) use(app.Context, app.Event) {
 
 // put sets one input to a value that was not typed into its own field.
 func (s *store) put(in *rules.Input, v rules.Value) {
-	s.example = false
 	delete(s.typed, in.Name)
 	delete(s.wrong, in.Name)
 	in.Set(&s.c, v)

@@ -53,7 +53,7 @@ func (w *workshop) OnNav(ctx app.Context) { ctx.Page().SetTitle(titleOf("/worksh
 
 func (w *workshop) OnMount(ctx app.Context) {
 	s := w.store()
-	s.beside(ctx)
+	s.beside()
 	s.follow(w, onAdvice|onUnits, w.Update)
 	w.keys = app.FuncOf(func(_ app.Value, args []app.Value) any {
 		w.key(ctx, args[0])

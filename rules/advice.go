@@ -4,6 +4,7 @@ import (
 	"errors"
 	"slices"
 
+	"filmfurrow/rules/model/drip"
 	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
@@ -33,6 +34,8 @@ type Advice struct {
 	Limits   []Limit
 	Disputes []Dispute       // where sources disagree, each side with its own
 	Sources  []*table.Source // every source that the advice rests on
+
+	bare *Facts // before any question was answered; nil but with AdviseAfter
 }
 
 // TapePlan is how the chosen tape lies in the bed.
@@ -81,7 +84,19 @@ func Advise(c Case) (Advice, error) { return AdviseOn(nil, c) }
 
 // AdviseOn is [Advise] with a ground that was dug before. A ground of another
 // place or soil (or nil) is dug anew, so the advice is always the same.
-func AdviseOn(g *Ground, c Case) (Advice, error) {
+func AdviseOn(g *Ground, c Case) (Advice, error) { return advise(nil, g, c) }
+
+// AdviseAfter is [AdviseOn] for one who changes one thing at a time: what cannot
+// differ from the advice before is taken over, and the lines of tape that were solved
+// stay known. The advice is the same. There need be none before.
+func AdviseAfter(before *Advice, g *Ground, c Case) (Advice, error) {
+	if before == nil {
+		before = &Advice{}
+	}
+	return advise(before, g, c)
+}
+
+func advise(before *Advice, g *Ground, c Case) (Advice, error) {
 	if errs := Check(&c); len(errs) > 0 {
 		return Advice{}, errs
 	}
@@ -92,11 +107,22 @@ func AdviseOn(g *Ground, c Case) (Advice, error) {
 			return Advice{}, err
 		}
 	}
-	f, err := factsOf(filled, g, nil)
+	var known *Facts
+	if before != nil {
+		known = before.bare
+	}
+	f, err := factsOf(filled, g, known)
 	if err != nil {
 		return Advice{}, placeError(err)
 	}
 	a := Advice{Case: filled, Defaults: defaults, Facts: f}
+	if before != nil {
+		bare := *f
+		if bare.lines == nil {
+			bare.lines = &drip.Known{}
+		}
+		a.bare = &bare
+	}
 	f.answer(func(c Choice) { *a.Choice(c.Question) = c })
 	a.Shape = f.Bed
 	_, tapeFits := a.Tape.Best()

@@ -7,7 +7,7 @@
 
   // What the page knows about itself. Other scripts and the program read it as
   // window.filmfurrow; each change is told with the event "filmfurrow".
-  const status = { start: "waking", offline: "unknown", storage: "device", update: false };
+  const status = { start: "waking", rest: false, whole: true, offline: "unknown", storage: "device", update: false };
   const tell = (change) => {
     Object.assign(status, change);
     for (const key of ["start", "offline", "storage"]) root.dataset[key] = status[key];
@@ -65,6 +65,7 @@
   const nameOf = (el) => {
     if (el.type === "radio") return el.name && `input[type=radio][name="${CSS.escape(el.name)}"][value="${CSS.escape(el.value)}"]`;
     if (el.id) return `#${CSS.escape(el.id)}`;
+    if (el.tagName === "SUMMARY" && el.parentElement.id) return `#${CSS.escape(el.parentElement.id)} > summary`;
     return el.name && `[name="${CSS.escape(el.name)}"]`;
   };
   const remember = (event) => {
@@ -73,9 +74,13 @@
     const key = nameOf(el);
     if (key) typed.set(el.type === "radio" ? `radio ${el.name}` : key, { key, value: el.value, checked: el.checked });
   };
+  // What lies below the form is replaced part by part, until all is drawn.
+  const settled = () => handedOver && status.whole;
   const rememberOpen = (event) => {
-    if (!handedOver && event.target.id) opened.set(event.target.id, event.target.open);
+    if (!settled() && event.target.id) opened.set(event.target.id, event.target.open);
   };
+  let moved = false;
+  for (const kind of ["wheel", "touchmove", "keydown", "pointerdown"]) addEventListener(kind, () => { moved = true; }, { capture: true, passive: true, once: true });
   addEventListener("input", remember, true);
   addEventListener("change", remember, true);
   addEventListener("toggle", rememberOpen, true);
@@ -93,10 +98,16 @@
       const el = document.querySelector(kept.key);
       if (el) give(el, kept);
     }
+    unfold();
+    refocus(focused);
+  };
+  const unfold = () => {
     for (const [id, open] of opened) {
       const el = document.getElementById(id);
       if (el && el.open !== open) el.open = open;
     }
+  };
+  const refocus = (focused) => {
     const el = focused && document.querySelector(focused.key);
     if (el && el !== document.activeElement) {
       el.focus({ preventScroll: true });
@@ -109,7 +120,7 @@
     const first = document.body.firstElementChild;
     let focused = null;
     addEventListener("focusin", (event) => {
-      const key = !handedOver && nameOf(event.target);
+      const key = !settled() && nameOf(event.target);
       if (key) focused = { el: event.target, key };
     }, true);
     addEventListener("focusout", (event) => {
@@ -119,7 +130,7 @@
     }, true);
     document.addEventListener("selectionchange", () => {
       const el = document.activeElement;
-      if (handedOver || !focused || !el) return;
+      if (settled() || !focused || !el) return;
       try { focused.from = el.selectionStart; focused.to = el.selectionEnd; } catch { /* no caret */ }
     });
     new MutationObserver((_, observer) => {
@@ -130,6 +141,14 @@
       handOver(hadFocus);
       tell({ start: "ready" });
     }).observe(document.body, { childList: true });
+    document.addEventListener("filmfurrow", function whole() {
+      if (!settled() || status.start !== "ready") return;
+      document.removeEventListener("filmfurrow", whole);
+      unfold();
+      if (document.activeElement === document.body) refocus(focused);
+      // What an address names has moved down while the parts above it were drawn.
+      if (location.hash && !moved) document.getElementById(location.hash.slice(1))?.scrollIntoView();
+    });
   };
   if (document.body) watchForStart();
   else addEventListener("DOMContentLoaded", watchForStart);

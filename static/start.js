@@ -67,7 +67,7 @@
     const elsewhere = link.target && link.target !== "_self";
     // A place on this very page is the browser's too: it moves the focus there.
     const within = link.hash && link.pathname === location.pathname && link.search === location.search;
-    if (within || elsewhere || event.shiftKey || event.altKey || !site.pages.includes(link.pathname)) event.stopPropagation();
+    if (within || elsewhere || event.shiftKey || event.altKey || !page.status.rest || !site.pages.includes(link.pathname)) event.stopPropagation();
   });
 
   // The framework changes pages by replacing the body's first element, which leaves
@@ -125,16 +125,34 @@
   };
   // The reply is passed on under its right content type, so a host that sends
   // a wrong one does not keep the program from starting.
-  const counted = (reply) => {
+  const counted = (reply, said, done) => {
     let got = 0;
     const counter = new TransformStream({
       transform(chunk, out) {
-        progress(got += chunk.byteLength);
+        said(got += chunk.byteLength);
         out.enqueue(chunk);
       },
+      flush: done,
     });
     return new Response(reply.body.pipeThrough(counter), { headers: { "Content-Type": "application/wasm" } });
   };
+  const compiled = async (source, needs) => WebAssembly.instantiateStreaming
+    ? WebAssembly.instantiateStreaming(source, needs)
+    : WebAssembly.instantiate(await source.arrayBuffer(), needs);
+  // The second file holds what works out the answers. The worked example's stand on
+  // the page already, so a first visit starts without it; else nothing does.
+  const first = new URL(site.base + "/", location).pathname === location.pathname && !location.hash.startsWith("#f=") && !localStorage.getItem("film-furrow/field");
+  const follow = async (go, program, early) => {
+    if (site.rest) {
+      const reply = await (early ?? fetch(site.rest));
+      if (!reply.ok) throw new Error();
+      await compiled(counted(reply, () => {}), { gojs: go.importObject.gojs, first: program.instance.exports });
+    }
+    page.tell({ rest: true });
+  };
+  const followOrSay = (go, program, early) => follow(go, program, early).catch(() => show(
+    "Half of the calculator did not arrive: the connection broke off. What you type is kept; the answers stay those of the worked example.",
+    { urgent: true, actions: [["Try again", () => followOrSay(go, program)], ["Load again", () => location.reload()]] }));
   let again = false;
   async function bringIn() {
     if (typeof WebAssembly !== "object") {
@@ -156,12 +174,14 @@
       return fail(`The calculator could not be fetched: the site answered ${reply.status}. It may have been renewed just now; load the page again.`);
     }
     const go = new Go();
-    let program;
+    let program, early;
+    const ahead = () => {
+      if (site.rest) (early ??= fetch(site.rest)).catch(() => { /* said where it is waited for */ });
+    };
     try {
-      const source = counted(reply);
-      program = WebAssembly.instantiateStreaming
-        ? await WebAssembly.instantiateStreaming(source, go.importObject)
-        : await WebAssembly.instantiate(await source.arrayBuffer(), go.importObject);
+      if (!first) ahead();
+      program = await compiled(counted(reply, progress, ahead), go.importObject);
+      if (!first) await follow(go, program, early);
     } catch (err) {
       if (err instanceof WebAssembly.CompileError || err instanceof WebAssembly.LinkError) {
         return fail("The calculator arrived damaged.");
@@ -172,6 +192,7 @@
     page.memory = () => program.instance.exports.mem.buffer.byteLength;
     go.exit = (code) => { if (code !== 0) stop(); };
     go.run(program.instance).then(stop, stop);
+    if (first) await followOrSay(go, program, early);
   }
   // A call into a program that has stopped says so itself.
   addEventListener("error", (event) => {
@@ -180,7 +201,7 @@
 
   // --- Kept on the device ----------------------------------------------------------
   const quiet = () => {
-    if (stopped || page.status.start !== "ready" || page.status.update) return;
+    if (stopped || page.status.start !== "ready" || !page.status.rest || page.status.update) return;
     const lines = [];
     if (page.status.storage === "memory") lines.push("This browser lets the page keep nothing: what you type is gone when you close it. Save your case as a link or a file.");
     if (page.status.offline === "ready") lines.push("Ready for the field: the whole site is kept on this device and opens without a network.");
@@ -257,8 +278,8 @@
     page.tell({ start: "text" });
   } else {
     // The program comes first; the copy for the field follows when the line is free.
-    const first = bringIn();
+    const here = bringIn();
     if (navigator.serviceWorker?.controller) keep();
-    else first.then(keep, keep);
+    else here.then(keep, keep);
   }
 })();

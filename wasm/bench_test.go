@@ -23,7 +23,7 @@ import (
 // A shared machine makes single times worthless, so each benchmark compares two
 // things turn by turn, in alternating order, and prints every round:
 //
-//	go test ./wasm -run '^$' -bench 'Start|Typing|Gaps|Memory' -benchtime 5x -timeout 60m
+//	go test ./wasm -run '^$' -bench 'Start|Typing|Inputs|Gaps|Memory' -benchtime 5x -timeout 60m
 
 // packed is a site with a brotli copy of every text and of the program, as a
 // public host sends them.
@@ -175,58 +175,71 @@ func BenchmarkGaps(b *testing.B) {
 	b.ReportMetric(0, "ns/op")
 }
 
-// typingField is the field that the typing benchmark types into.
+// typingField is the field that the benchmarks type into: one on which all the
+// answers depend, the tape's hydraulics with them.
 const typingField = "#f-field-bed-length-m"
 
-// BenchmarkTyping measures from a key to the paint of the last of the answers that
-// it changes, and to the last paint of all that it causes further down the page, with
-// the main thread four times slower. Beside it stands the time that a plain loop of
-// JavaScript takes on the same thread, as a yardstick for the machine.
+// painted is a promise of how long it takes from the next input of a field to the
+// paint of the last of the answers that it changes, and of all that it causes.
+func painted(field string) string {
+	return fmt.Sprintf(`(() => {
+		const field = document.querySelector(%q);
+		field.focus({ preventScroll: true });
+		window.took = new Promise((done) => {
+			let answers = 0, all = 0, began = 0;
+			const watch = (el, painted, but) => {
+				const seen = new MutationObserver((list) => list.every((r) => (r.target.closest ? r.target : r.target.parentElement)?.closest(but)) || requestAnimationFrame(() => { const c = new MessageChannel(); c.port1.onmessage = () => painted(performance.now()); c.port2.postMessage(0); }));
+				seen.observe(el, { subtree: true, childList: true, characterData: true, attributes: true });
+				return seen;
+			};
+			const seen = [watch(document.querySelector("#answers"), (t) => { answers = t; }, ".change, details"), watch(document.body, (t) => { all = t; }, "nothing")];
+			for (const kind of ["input", "change"]) field.addEventListener(kind, (e) => { began ||= e.timeStamp; }, { capture: true, once: true });
+			setTimeout(() => { for (const s of seen) s.disconnect(); done({ Answers: answers && began ? answers - began : -1, All: all && began ? all - began : -1 }); }, 1500);
+		});
+	})()`, field)
+}
+
+// paintedKey is what such a promise brings, in milliseconds; -1 where nothing changed.
+type paintedKey struct{ Answers, All float64 }
+
+// loopTime is the time that a plain loop of JavaScript takes on the page's thread: a
+// yardstick for the machine.
+const loopTime = `(() => { const t = performance.now(); let x = 0; for (let i = 0; i < 2e6; i++) x = (x * 31 + i) % 1000003; return performance.now() - t + x * 0; })()`
+
+// BenchmarkTyping types lengths of beds, 150 to 600 ft, digit by digit. It measures
+// from a key to the paint of the last of the answers that it changes (verdict, figures,
+// reasons and how firm they are), and to the last paint of all that it causes, such as
+// the balances, what would change an answer, and the sections further down, which
+// wait until the typing rests; with the main thread four times slower.
 func BenchmarkTyping(b *testing.B) {
 	reader := browsertest.Open(b)
 	p := reader.Page(820, "/")
 	p.WaitOffline()
 	p.Do(`for (let el = document.querySelector("` + typingField + `"); el; el = el.parentElement) if (el.tagName === "DETAILS") el.open = true`)
 	p.Slow(4)
-	type key struct{ Answers, All float64 }
 	var answers, all, loops []float64
 	b.ResetTimer()
 	for i := range b.N {
 		var round, whole []float64
-		for n := range 20 {
-			p.Do(fmt.Sprintf(`(() => {
-				const field = document.querySelector(%q);
-				field.focus({ preventScroll: true });
-				window.took = new Promise((done) => {
-					let answers = 0, all = 0, began = 0;
-					const watch = (el, painted) => {
-						const seen = new MutationObserver(() => requestAnimationFrame(() => { const c = new MessageChannel(); c.port1.onmessage = () => painted(performance.now()); c.port2.postMessage(0); }));
-						seen.observe(el, { subtree: true, childList: true, characterData: true, attributes: true });
-						return seen;
-					};
-					const seen = [watch(document.querySelector("#answers"), (t) => { answers = t; }), watch(document.body, (t) => { all = t; })];
-					field.addEventListener("input", (e) => { began = e.timeStamp; }, { capture: true, once: true });
-					setTimeout(() => { for (const s of seen) s.disconnect(); done({ Answers: answers && began ? answers - began : -1, All: all && began ? all - began : -1 }); }, 1500);
-				});
-			})()`, typingField))
-			p.Press(fmt.Sprint(4 + n%5))
-			took := browsertest.Eval[key](p, `window.took`)
-			if took.Answers >= 0 {
-				round = append(round, took.Answers)
-			}
-			if took.All >= 0 {
-				whole = append(whole, took.All)
-			}
-			if n%2 == 1 {
-				p.Press("Backspace")
-				p.Press("Backspace")
+		for n := range 8 {
+			p.Do(fmt.Sprintf(`document.querySelector(%q).select()`, typingField))
+			for _, key := range fmt.Sprint(150 + 50*n + 7*i%50) {
+				p.Do(painted(typingField))
+				p.Press(string(key))
+				took := browsertest.Eval[paintedKey](p, `window.took`)
+				if took.Answers >= 0 {
+					round = append(round, took.Answers)
+				}
+				if took.All >= 0 {
+					whole = append(whole, took.All)
+				}
 			}
 		}
-		loop := browsertest.Eval[float64](p, `(() => { const t = performance.now(); let x = 0; for (let i = 0; i < 2e6; i++) x = (x * 31 + i) % 1000003; return performance.now() - t + x * 0; })()`)
+		loop := browsertest.Eval[float64](p, loopTime)
 		if len(round) == 0 {
 			b.Fatal("no key changed the answers")
 		}
-		b.Logf("round %d: answers after %d keys of 20, p50 %.0f ms, p95 %.0f ms, longest %.0f ms; all below p50 %.0f ms; loop %.0f ms",
+		b.Logf("round %d: answers after %d keys of 24, p50 %.0f ms, p95 %.0f ms, longest %.0f ms; all below p50 %.0f ms; loop %.0f ms",
 			i+1, len(round), median(round), quantile(round, 0.95), slices.Max(round), median(whole), loop)
 		answers, all, loops = append(answers, round...), append(all, whole...), append(loops, loop)
 	}
@@ -234,6 +247,50 @@ func BenchmarkTyping(b *testing.B) {
 	b.ReportMetric(quantile(answers, 0.95), "ms-p95")
 	b.ReportMetric(median(all), "ms-all-p50")
 	b.ReportMetric(median(answers)/median(loops), "p50/loop")
+	b.ReportMetric(0, "ns/op")
+}
+
+// BenchmarkInputs changes every control of the form once and measures from the change
+// to the paint of the first of the answers that follows it or, where the soil's warmth
+// must be worked out anew, of the words that say so; main thread four times slower.
+func BenchmarkInputs(b *testing.B) {
+	reader := browsertest.Open(b)
+	p := reader.Page(820, "/")
+	p.WaitOffline()
+	p.Do(unfold)
+	p.Slow(4)
+	ids := browsertest.Eval[[]string](p, `[...document.querySelectorAll("#field input, #field select")].filter((el) => el.id.startsWith("f-") && el.type !== "search").map((el) => "#" + el.id)`)
+	b.ResetTimer()
+	for i := range b.N {
+		var took []float64
+		longest := ""
+		for _, id := range ids {
+			ms := browsertest.Eval[float64](p, fmt.Sprintf(`new Promise((done) => {
+				const el = document.querySelector(%q);
+				const was = el.value;
+				let began = 0;
+				const seen = new MutationObserver(() => { seen.disconnect(); requestAnimationFrame(() => { const c = new MessageChannel(); c.port1.onmessage = () => done(performance.now() - began); c.port2.postMessage(0); }); });
+				setTimeout(() => { seen.disconnect(); done(-1); }, 900);
+				seen.observe(document.querySelector("#answers"), { subtree: true, childList: true, characterData: true, attributes: true });
+				if (el.type === "checkbox") el.checked = !el.checked;
+				else if (el.tagName === "SELECT") el.selectedIndex = (el.selectedIndex + 1) %% el.options.length;
+				else if (el.type === "date") el.value = "2027-06-0" + (1 + %d %% 9);
+				else el.value = was && !isNaN(was) ? String(Number(was) + 1) : "5";
+				began = performance.now();
+				for (const kind of ["input", "change"]) el.dispatchEvent(new Event(kind, { bubbles: true }));
+			}).then((ms) => new Promise((r) => setTimeout(() => r(ms), 300)))`, id, i))
+			if ms < 0 {
+				continue // it changes no answer
+			}
+			if took = append(took, ms); ms == slices.Max(took) {
+				longest = id
+			}
+		}
+		b.Logf("round %d: %d of %d controls changed the answers: p50 %.0f ms, p95 %.0f ms, longest %.0f ms (%s); loop %.0f ms",
+			i+1, len(took), len(ids), median(took), quantile(took, 0.95), slices.Max(took), longest, browsertest.Eval[float64](p, loopTime))
+		b.ReportMetric(median(took), "ms-p50")
+		b.ReportMetric(quantile(took, 0.95), "ms-p95")
+	}
 	b.ReportMetric(0, "ns/op")
 }
 

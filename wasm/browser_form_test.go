@@ -38,7 +38,9 @@ func TestAWrongFigureStandsBesideItsFieldAndNothingIsLost(t *testing.T) {
 	p.Do(`document.querySelector("#more-field").open = true`)
 	p.Type("#f-field-bed-length-m", "-60")
 	p.WaitText("#f-field-bed-length-m-error", "-60")
-	assert.Equal(t, "alert", browsertest.Eval[string](p, `document.querySelector("#f-field-bed-length-m-error").getAttribute("role")`))
+	// WCAG 2.2, 3.3.1 and 4.1.3: it is read out too, when the typing has rested.
+	assert.Equal(t, "alert", browsertest.Eval[string](p, `document.querySelector("#read-out").getAttribute("role")`))
+	p.WaitText("#read-out", "-60")
 	assert.Equal(t, "true", browsertest.Eval[string](p, `document.querySelector("#f-field-bed-length-m").getAttribute("aria-invalid")`))
 	p.WaitText("#verdict", "last field that could be read") // the last good answers stay, marked as such
 	p.WaitText("#film .number", "Black")
@@ -196,4 +198,30 @@ func TestNoKeyIsLost(t *testing.T) {
 	assert.Equal(t, "123.456", value("#f-field-bed-length-m"))
 	p.Click("#units-metric")
 	p.Wait("the box to follow the units", `document.querySelector("#normals-min-3").value === "3.61"`)
+}
+
+// What is to be mended stands together too, above the answers: it leads to each
+// field in the words that stand beside it, takes the focus where something is asked
+// for that a wrong figure forbids, and the title says so (GOV.UK Design System, error
+// summary).
+func TestWhatIsToBeMendedStandsTogether(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Page(820, "/")
+	p.Do(unfold)
+	title := browsertest.Eval[string](p, `document.title`)
+	p.Type("#f-field-bed-length-m", "-60")
+	p.Type("#f-water-ph", "70")
+	p.Wait("both", `document.querySelectorAll("#faults a").length === 2`)
+	for _, id := range []string{"f-field-bed-length-m", "f-water-ph"} {
+		assert.True(t, browsertest.Eval[bool](p, `document.querySelector("#faults a[href='#`+id+`']").textContent.endsWith(document.querySelector("#`+id+`-error").textContent)`), id)
+	}
+	assert.Equal(t, "Mend first: "+title, browsertest.Eval[string](p, `document.title`))
+	p.Click("#share-copy")
+	p.Wait("the summary to have the focus", `document.activeElement.id === "faults"`)
+	p.Click("#faults a[href='#f-water-ph']")
+	p.Wait("the field to have the focus", `document.activeElement.id === "f-water-ph"`)
+	p.Type("#f-water-ph", "7")
+	p.Type("#f-field-bed-length-m", "300")
+	p.Wait("nothing to be mended", `!document.querySelector("#faults").checkVisibility()`)
+	assert.Equal(t, title, browsertest.Eval[string](p, `document.title`))
 }

@@ -165,6 +165,7 @@ func TestFiftyBadLinks(t *testing.T) {
 	p := b.Page(820, "/")
 	p.Wait("the stations", ready)
 	p.Choose("#f-crop", "okra")
+	p.Wait("it to be kept", keptField+`?.includes("okra")`)
 	kept := browsertest.Eval[string](p, keptField)
 	for i, text := range append(bad, strings.Repeat("A", 200_000)) {
 		said := browsertest.Eval[bool](p, `new Promise((done) => {

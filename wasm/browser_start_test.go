@@ -23,7 +23,7 @@ import (
 // others to the site.
 func onProgram(f func(http.ResponseWriter, *http.Request)) func(http.ResponseWriter, *http.Request) bool {
 	return func(w http.ResponseWriter, r *http.Request) bool {
-		if path.Ext(r.URL.Path) != ".wasm" {
+		if !strings.Contains(r.URL.Path, "/app-") {
 			return false
 		}
 		f(w, r)
@@ -77,7 +77,7 @@ func TestTextModeAndSearchEngines(t *testing.T) {
 // Whatever is wrong with the program's file, the reader gets the text, a plain
 // sentence and a button that works once the fault is gone.
 func TestProgramThatDoesNotArrive(t *testing.T) {
-	whole := browsertest.Make(t, nil).Program
+	whole := browsertest.Make(t, nil).First
 	for name, c := range map[string]struct {
 		fault func(http.ResponseWriter, *http.Request)
 		says  string
@@ -118,7 +118,7 @@ func TestProgramThatDoesNotArrive(t *testing.T) {
 // A host that does not know the file's type sends it as bytes or text; the
 // program starts all the same.
 func TestProgramUnderAWrongType(t *testing.T) {
-	whole := browsertest.Make(t, nil).Program
+	whole := browsertest.Make(t, nil).First
 	for _, kind := range []string{"application/octet-stream", "text/plain"} {
 		t.Run(kind, func(t *testing.T) {
 			b := browsertest.Open(t)
@@ -136,11 +136,11 @@ func TestProgressNeverPassesAHundred(t *testing.T) {
 	s := browsertest.Make(t, nil)
 	var name string
 	for file := range s.Files {
-		if path.Ext(file) == ".wasm" {
+		if strings.HasPrefix(file, "assets/app-") {
 			name = file
 		}
 	}
-	packed, err := site.Gzip(s.Program)
+	packed, err := site.Gzip(s.First)
 	require.NoError(t, err)
 	zipped := maps.Clone(s.Files)
 	zipped[name+".gz"] = packed
@@ -154,7 +154,7 @@ func TestProgressNeverPassesAHundred(t *testing.T) {
 		{"gzip, its length being that of the packed file", zipped, nil},
 		{"no length, in drops", s.Files, onProgram(func(w http.ResponseWriter, _ *http.Request) {
 			w.Header().Set("Content-Type", "application/wasm")
-			for part := s.Program; len(part) > 0; {
+			for part := s.First; len(part) > 0; {
 				n := min(len(part), 400_000)
 				w.Write(part[:n])
 				w.(http.Flusher).Flush()
@@ -314,7 +314,7 @@ func TestProgramThatStops(t *testing.T) {
 // On the page itself: what is chosen and typed while the program is on its way
 // is what the program works with, and what the device keeps.
 func TestChosenBeforeStartIsAnswered(t *testing.T) {
-	program := browsertest.Make(t, nil).Program
+	program := browsertest.Make(t, nil).First
 	release := make(chan struct{})
 	b := browsertest.Open(t)
 	b.Fault(onProgram(func(w http.ResponseWriter, _ *http.Request) {

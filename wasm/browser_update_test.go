@@ -123,7 +123,7 @@ func TestNewVersionThatDoesNotArrive(t *testing.T) {
 			return true
 		}
 	}
-	isProgram := func(p string) bool { return path.Ext(p) == ".wasm" }
+	isProgram := func(p string) bool { return strings.Contains(p, "/app-") }
 	isIcon := func(p string) bool { return p == "/icons/icon-192.png" }
 	isHome := func(p string) bool { return p == "/" }
 	type fault struct {
@@ -134,8 +134,8 @@ func TestNewVersionThatDoesNotArrive(t *testing.T) {
 	for _, percent := range []int{0, 10, 50, 90, 99} {
 		faults = append(faults, fault{fmt.Sprintf("the program cut off at %d %%", percent), on(isProgram, func(w http.ResponseWriter, _ *http.Request) {
 			w.Header().Set("Content-Type", "application/wasm")
-			w.Header().Set("Content-Length", strconv.Itoa(len(newer.Program)))
-			w.Write(newer.Program[:len(newer.Program)*percent/100])
+			w.Header().Set("Content-Length", strconv.Itoa(len(newer.First)))
+			w.Write(newer.First[:len(newer.First)*percent/100])
 			panic(http.ErrAbortHandler)
 		})})
 	}
@@ -175,8 +175,8 @@ func TestNewVersionThatDoesNotArrive(t *testing.T) {
 		p.ForgetHTTP()
 		b.Fault(on(isProgram, func(w http.ResponseWriter, r *http.Request) {
 			w.Header().Set("Content-Type", "application/wasm")
-			w.Header().Set("Content-Length", strconv.Itoa(len(newer.Program)))
-			w.Write(newer.Program[:len(newer.Program)/2])
+			w.Header().Set("Content-Length", strconv.Itoa(len(newer.First)))
+			w.Write(newer.First[:len(newer.First)/2])
 			w.(http.Flusher).Flush()
 			reached <- struct{}{}
 			<-r.Context().Done()
@@ -223,14 +223,14 @@ func TestReadyLineIsChecked(t *testing.T) {
 		t.Helper()
 		require.True(t, browsertest.Eval[bool](p, fmt.Sprintf(`caches.keys().then(async (names) => {
 			const cache = await caches.open(names[0]);
-			for (const key of await cache.keys()) if (key.url.endsWith(%q)) return cache.delete(key);
+			for (const key of await cache.keys()) if (key.url.includes(%q)) return cache.delete(key);
 			return false;
 		})`, name)))
 	}
 	lose("/icons/icon-192.png")
 	assert.Equal(t, "ready", browsertest.Eval[string](p, `filmfurrow.check()`), "mended while there is a network")
 	lose("/icons/icon-192.png")
-	lose(".wasm")
+	lose("/app-")
 	p.ForgetHTTP()
 	b.Stop()
 	assert.Equal(t, "partly", browsertest.Eval[string](p, `filmfurrow.check()`))
@@ -281,7 +281,7 @@ func TestSiteThatCannotBeKept(t *testing.T) {
 	})
 }
 
-// The program's file is downloaded once, not once for the page and once more
+// Each half of the program is downloaded once, not once for the page and once more
 // for the worker.
 func TestProgramIsDownloadedOnce(t *testing.T) {
 	b := browsertest.Open(t)
@@ -301,11 +301,14 @@ func TestProgramIsDownloadedOnce(t *testing.T) {
 	p.WaitOffline()
 	p.Reload()
 	p.WaitStarted()
-	times := 0
+	times := map[string]int{}
 	for _, asked := range b.Requests() {
 		if path.Ext(asked) == ".wasm" {
-			times++
+			times[asked]++
 		}
 	}
-	assert.Equal(t, 1, times)
+	assert.Len(t, times, 2)
+	for asked, n := range times {
+		assert.Equal(t, 1, n, asked)
+	}
 }

@@ -46,7 +46,7 @@ var steps = map[string][]edit{
 		{"rules/table/film.go", "var Films", "\n}\n", "red"}, // last, as its FilmID is
 		{"rules/model/heat/film.go", "Bare Film", "\tFilms // how many", "\tGreen\n"},
 		{"rules/model/heat/film.go", "var filmNames", "}\n", ", \"green\""},
-		{"rules/model/heat/film.go", "var optics", "\tPaper:", "\tGreen: {0.20, 0.12, 0.20, 0.05, 0.05, 0.20},\n"},
+		{"rules/model/heat/film.go", "var optics", "\tPaper:", "\tGreen: {0.20, 0.12, 0.20, 0.05, 0.05, 0.20, 0.65},\n"},
 		{"rules/model/heat/effect.go", "var effects", "\tPaper:", "\tGreen: {2.2, 1.1, 3.3, deepRatio, false, likeBlack},\n"},
 		{"rules/model/heat/reference.go", "var referenceEffect", "\tPaper:", "\tGreen: {3.4, 3.3},\n"},
 		{"rules/model/heat/quick.go", "var swingFactor", "Paper:", "Green: 1.33, "},

@@ -353,10 +353,16 @@ func (p *Page) Wait(what, expression string) {
 	}
 }
 
-// WaitStarted waits until the program has taken the page over.
+// WaitStarted waits until the program has taken the page over and drawn it whole.
 func (p *Page) WaitStarted() {
 	p.t.Helper()
-	p.Wait("the program to run", `window.filmfurrow?.status.start === "ready"`)
+	p.Wait("the program to run", `window.filmfurrow?.status.start === "ready" && window.filmfurrow.status.whole`)
+}
+
+// WaitDrawn waits until no part of the page is still to be drawn anew.
+func (p *Page) WaitDrawn() {
+	p.t.Helper()
+	p.Wait("all parts to be drawn", `window.filmfurrow?.drawn?.() ?? true`)
 }
 
 // WaitOffline waits until the whole site is kept on the device.
@@ -384,7 +390,7 @@ func (p *Page) Visible(selector string) bool {
 	return Eval[bool](p, fmt.Sprintf(`(() => {
 		const el = document.querySelector(%s);
 		if (!el || !el.checkVisibility()) return false;
-		el.scrollIntoView({ block: "center" });
+		el.scrollIntoView({ block: "center", behavior: "instant" });
 		const r = el.getBoundingClientRect();
 		const top = document.elementFromPoint(r.x + r.width / 2, r.y + r.height / 2);
 		return r.width > 0 && r.height > 0 && top !== null && (el.contains(top) || top.contains(el));
@@ -481,6 +487,7 @@ func (p *Page) Screenshot(name string) {
 // PrintPDF prints the page on A4 paper; it is also kept where FF_SHOTS says.
 func (p *Page) PrintPDF(name string) []byte {
 	p.t.Helper()
+	p.WaitDrawn()
 	pdf := run(p, chromedp.PrintToPDF(chromedp.PDFPaper(chromedp.PaperA4), chromedp.PDFPreferCSSPageSize()))
 	if dir := os.Getenv("FF_SHOTS"); dir != "" {
 		p.write(dir, name+".pdf", pdf)

@@ -103,7 +103,11 @@ func compileClient(root string, untrimmed bool) ([]byte, error) {
 	if err != nil {
 		return nil, withStderr(err)
 	}
-	return squeeze(program, strings.TrimSpace(string(version)))
+	squeezed, err := squeeze(program, strings.TrimSpace(string(version)))
+	if err != nil {
+		return nil, err
+	}
+	return markLater(program, squeezed)
 }
 
 // ClientPackages lists every package linked into the page's program.

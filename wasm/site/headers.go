@@ -19,13 +19,16 @@ func Framed(address string) bool {
 
 // headers writes the header file that static hosts read. Hosts differ on what
 // happens where two rules match: some send both values, some the nearer one.
-// So the common rule says nothing on frames and each page's own rule is whole:
-// either way the page gets the policy and its frame rule.
+// So the common rule's policy says nothing on frames and each page's own is whole:
+// either way the page gets the policy and its frame rule. Whatever is not a page, such
+// as an address that does not exist, has only the older header against frames, which
+// a policy that names frames overrules (W3C Content Security Policy Level 3, § 6.4.2).
 func headers(base string, pages []Page) []byte {
 	var b strings.Builder
 	fmt.Fprintf(&b, "%s/*\n", base)
 	for _, line := range []string{
 		"Content-Security-Policy: " + policy,
+		"X-Frame-Options: DENY",
 		"X-Content-Type-Options: nosniff",
 		"Referrer-Policy: no-referrer",
 		"Permissions-Policy: accelerometer=(), camera=(), geolocation=(self), gyroscope=(), magnetometer=(), microphone=(), midi=(), payment=(), usb=()",

@@ -121,7 +121,14 @@ func TestHeadersArePublished(t *testing.T) {
 			assert.Empty(t, h.Get("Set-Cookie"))
 		}
 	}
-	_, err := parseHeaders([]byte("  X-Alone: 1\n"))
+	s, err := NewServer(map[string][]byte{"_headers": headers("", pages), "404.html": nil, "assets/a.csv": nil}, "")
+	require.NoError(t, err)
+	for _, path := range []string{"/nowhere", "/card/nowhere", "/assets/a.csv", "/worker.js"} {
+		h := ask(s, "GET", path).Header
+		assert.Equal(t, "DENY", h.Get("X-Frame-Options"), path)
+		assert.NotContains(t, strings.Join(h.Values("Content-Security-Policy"), ", "), "frame-ancestors", path)
+	}
+	_, err = parseHeaders([]byte("  X-Alone: 1\n"))
 	assert.Error(t, err)
 	_, err = parseHeaders([]byte("/*\n  no colon here\n"))
 	assert.Error(t, err)

@@ -48,7 +48,9 @@ type Options struct {
 // Site is a built site in memory.
 type Site struct {
 	Files   map[string][]byte // by path below the site's root, with forward slashes
-	Program []byte            // the WebAssembly file
+	Program []byte            // the program as it was compiled
+	First   []byte            // the WebAssembly file that the page starts with
+	Rest    []byte            // the one that follows; nil where there is none (see split)
 	Version string            // hash of everything that is shipped
 	Base    string
 }
@@ -126,7 +128,15 @@ func Make(options Options) (*Site, error) {
 	}
 	const script, style = "text/javascript", "text/css"
 	var links assets
-	links.program = add("app", ".wasm", program)
+	first, rest, err := split(program)
+	if err != nil {
+		return nil, err
+	}
+	links.program = add("app", ".wasm", first)
+	following := ""
+	if rest != nil {
+		following = add("rest", ".wasm", rest)
+	}
 
 	glue, err := loaderGlue(root)
 	if err != nil {
@@ -164,7 +174,8 @@ func Make(options Options) (*Site, error) {
 	start, err = fill("start.js", start, map[string]any{"Site": map[string]any{
 		"base":      base,
 		"wasm":      links.program,
-		"wasmBytes": len(program),
+		"wasmBytes": len(first),
+		"rest":      following,
 		"worker":    base + "/worker.js",
 		"pages":     addresses,
 		"env":       env,
@@ -243,7 +254,7 @@ func Make(options Options) (*Site, error) {
 	if err := clean(files, root); err != nil {
 		return nil, err
 	}
-	return &Site{Files: files, Program: program, Version: version, Base: base}, nil
+	return &Site{Files: files, Program: program, First: first, Rest: rest, Version: version, Base: base}, nil
 }
 
 // data are the tables that the program fetches when it needs them rather than

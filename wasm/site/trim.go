@@ -133,6 +133,13 @@ func trimmedFiles(source string) (map[string][]byte, error) {
 	if files[generated], err = oneElement(files[generated]); err != nil {
 		return nil, err
 	}
+	// The framework draws 120 times a second, so a key would wait half a frame before
+	// anything is done for it.
+	const main, often, oftener = "go-app/pkg/app/app.go", "engineUpdateRate       = 120", "engineUpdateRate       = 1000"
+	if !bytes.Contains(files[main], []byte(often)) {
+		return nil, errors.New("the framework's app.go no longer draws 120 times a second")
+	}
+	files[main] = bytes.Replace(files[main], []byte(often), []byte(oftener), 1)
 	before := files[texts]
 	files[texts] = bytes.Replace(before, []byte("\t\"html\"\n"), []byte("\thtml \""+frameworkModule+"/pkg/escape\"\n"), 1)
 	if bytes.Equal(before, files[texts]) {

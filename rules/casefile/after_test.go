@@ -1,0 +1,68 @@
+package casefile_test
+
+import (
+	"os"
+	"path/filepath"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"filmfurrow/rules"
+	"filmfurrow/rules/casefile"
+)
+
+// One thing after another is changed, as somebody types: the advice after another
+// is, to the byte, the advice of one who asks for the first time.
+func TestAdviceAfterAnotherIsTheSame(t *testing.T) {
+	for _, id := range []string{golden[0], golden[len(golden)/2]} {
+		data, err := os.ReadFile(filepath.Join("../../testdata/cases", id+".json"))
+		require.NoError(t, err)
+		c, err := casefile.Decode(data, places(t))
+		require.NoError(t, err)
+		ground, err := rules.Dig(c)
+		require.NoError(t, err)
+		var before *rules.Advice
+		asked := 0
+		ask := func(name string) {
+			if len(rules.Check(&c)) > 0 || rules.KeyOf(c) != ground.Key {
+				return
+			}
+			after, err := rules.AdviseAfter(before, ground, c)
+			require.NoError(t, err, name)
+			fresh, err := rules.AdviseOn(ground, c)
+			require.NoError(t, err, name)
+			got, err := casefile.EncodeAdvice(&after, nil)
+			require.NoError(t, err)
+			want, err := casefile.EncodeAdvice(&fresh, nil)
+			require.NoError(t, err)
+			assert.True(t, string(want) == string(got), "%s: after %s the advice differs", id, name)
+			before = &after
+			asked++
+		}
+		ask("nothing")
+		for i := range rules.Inputs {
+			in := &rules.Inputs[i]
+			old, given := in.Get(&c)
+			values := []rules.Value{{Number: in.Low}, {Number: in.High}, {Number: 1}}
+			for _, o := range in.Options {
+				values = append(values, rules.Value{Word: o.ID})
+			}
+			for _, v := range values {
+				if in.CheckValue(v) == nil {
+					in.Set(&c, v)
+					ask(in.Name)
+				}
+			}
+			if in.Clear != nil {
+				in.Clear(&c)
+				ask(in.Name + " left open")
+			}
+			if given {
+				in.Set(&c, old)
+				ask(in.Name + " as it was")
+			}
+		}
+		assert.Greater(t, asked, 150)
+	}
+}

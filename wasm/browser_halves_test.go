@@ -1,0 +1,124 @@
+//go:build !js
+
+package main
+
+import (
+	"net/http"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"filmfurrow/wasm/browsertest"
+)
+
+// onRest answers requests for the second half of the program with f and leaves all
+// others to the site.
+func onRest(f func(http.ResponseWriter, *http.Request)) func(http.ResponseWriter, *http.Request) bool {
+	return func(w http.ResponseWriter, r *http.Request) bool {
+		if !strings.Contains(r.URL.Path, "/rest-") {
+			return false
+		}
+		f(w, r)
+		return true
+	}
+}
+
+const started = `window.filmfurrow?.status.start === "ready"`
+
+// everything uses each control of the page once, as one who cannot wait: every
+// option of every list, wrong and right figures, every button but those that leave
+// the page or ask its owner.
+const everything = `(async () => {
+	const wait = () => new Promise((r) => setTimeout(r));
+	const told = (el) => { for (const kind of ["input", "change"]) el.dispatchEvent(new Event(kind, { bubbles: true })); return wait(); };
+	document.querySelectorAll("details").forEach((d) => { d.open = true; });
+	let count = 0;
+	for (const el of document.querySelectorAll("main input, main select")) {
+		if (!el.isConnected || el.type === "file") continue;
+		count++;
+		if (el.tagName === "SELECT") {
+			const was = el.value;
+			for (const o of el.options) { el.value = o.value; await told(el); }
+			el.value = was;
+		} else if (el.type === "checkbox") {
+			for (const on of [true, false]) { el.checked = on; await told(el); }
+		} else {
+			const was = el.value;
+			for (const text of el.type === "date" ? ["2027-05-01", ""] : ["-", "3", "", "14853"]) { el.value = text; await told(el); }
+			el.value = was;
+		}
+		await told(el);
+	}
+	for (const el of document.querySelectorAll("button")) {
+		if (!el.isConnected || ["share-print", "place-here"].includes(el.id) || el.closest("#strip")) continue;
+		count++;
+		el.click();
+		await wait();
+	}
+	document.querySelector("#units-US").click();
+	return count;
+})()`
+
+// The form answers to its half of the program alone: whatever is done before the
+// other half has come is kept, and answered when it comes.
+func TestTheFirstHalfTakesWhateverIsDone(t *testing.T) {
+	rest := browsertest.Make(t, nil).Rest
+	release := make(chan struct{})
+	b := browsertest.Open(t)
+	b.Fault(onRest(func(w http.ResponseWriter, _ *http.Request) {
+		w.Header().Set("Content-Type", "application/wasm")
+		<-release
+		w.Write(rest)
+	}))
+	p := b.Tab(browsertest.Tab{Path: "/", NoWait: true, Before: `HTMLAnchorElement.prototype.click = () => {}; navigator.clipboard.writeText = () => Promise.resolve();`})
+	p.Wait("the first half to run", started)
+	assert.False(t, browsertest.Eval[bool](p, `filmfurrow.status.rest`))
+	for _, answer := range []string{"film", "thickness", "bed", "tape", "wait", "water"} {
+		assert.NotEmpty(t, p.Text("#"+answer+" .number"), "the worked example is answered: %s", answer)
+	}
+	assert.Greater(t, browsertest.Eval[int](p, everything), 100)
+	p.Choose("#f-crop", "carrot")
+	p.Choose("#f-weeds-pressure", "light")
+	p.WaitText(".waiting", "Working out the answers for your field")
+	p.Wait("it to be kept", keptField+`.includes("carrot")`)
+	assert.Equal(t, "ready", browsertest.Eval[string](p, `filmfurrow.status.start`), "nothing stopped")
+	close(release)
+	p.WaitStarted()
+	p.WaitText("#verdict h2", "Do not lay film here")
+	assert.NotContains(t, p.Text("#field"), "Working out the answers for your field")
+	p.Wait("the sections", `document.querySelector("#shopping table") !== null && document.querySelector("#map-plot") !== null`)
+}
+
+// What is made before the page takes keys is the form; the answers of the worked
+// example stay as they were prerendered, and all else is made after.
+func TestFewElementsAreMadeAtFirst(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Tab(browsertest.Tab{Path: "/", Before: `
+		window.made = 0;
+		const make = Document.prototype.createElement;
+		Document.prototype.createElement = function (...of) { window.made++; return make.apply(this, of); };
+		document.addEventListener("filmfurrow", (e) => { if (e.detail.start === "ready") window.first ??= window.made; });`})
+	first, all := browsertest.Eval[int](p, `window.first`), browsertest.Eval[int](p, `window.made`)
+	t.Logf("%d elements made when the page is ready, %d when it is whole", first, all)
+	assert.Less(t, first, 1100)
+	assert.Greater(t, all, 2*first)
+}
+
+// A line that breaks between the halves leaves the form and the example, says so,
+// and tries again.
+func TestASecondHalfThatDoesNotArrive(t *testing.T) {
+	b := browsertest.Open(t)
+	b.Fault(onRest(func(w http.ResponseWriter, _ *http.Request) { w.WriteHeader(http.StatusBadGateway) }))
+	p := b.Tab(browsertest.Tab{Path: "/", NoWait: true, Errors: true})
+	p.WaitText("#strip", "Half of the calculator did not arrive")
+	p.Wait("the site to be kept", `filmfurrow.status.offline !== "unknown"`)
+	p.WaitText("#strip", "Half of the calculator did not arrive")
+	p.Choose("#f-crop", "carrot")
+	assert.NotEmpty(t, p.Text("#film .number"))
+	b.Fault(nil)
+	p.Click("#strip button")
+	p.WaitStarted()
+	p.WaitText("#verdict h2", "Do not lay film here")
+	p.Wait("the strip to be done with it", `!document.querySelector("#strip").innerText.includes("did not arrive")`)
+}
