@@ -716,6 +716,10 @@ func (p *TurningPoint) condition() (string, []unit.Quantity) {
 		return "With the sun of latitude " + text + " or farther south", values
 	case in.Form == FormChoice:
 		return in.Label + " “" + text + "”", nil
+	case in.Form == FormDay && p.Above:
+		return in.Label + " on " + text + " or later", nil
+	case in.Form == FormDay:
+		return in.Label + " on " + text + " or sooner", nil
 	case p.Above:
 		return in.Label + " from " + text, values
 	}

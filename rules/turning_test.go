@@ -600,6 +600,18 @@ func BenchmarkTurningPoints(b *testing.B) {
 	b.ReportMetric(float64(asked), "cases/op")
 }
 
+// With all that changes the ground as well: a year of soil warmth for each value.
+func BenchmarkTurningPointsOfTheGround(b *testing.B) {
+	c := pack(b)["pepper-cool-spring"]
+	ground, err := rules.Dig(c)
+	require.NoError(b, err)
+	asked := 0
+	for b.Loop() {
+		_, asked = turningPoints(b, ground, c, true)
+	}
+	b.ReportMetric(float64(asked), "cases/op")
+}
+
 func TestTurningPointsAreSaidInPlainWords(t *testing.T) {
 	c := pack(t)["least-known"]
 	ground, err := rules.Dig(c)
