@@ -9,8 +9,12 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
+	"filmfurrow/rules"
+	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/pack"
+	"filmfurrow/rules/table/normals"
 	"filmfurrow/wasm/browsertest"
 )
 
@@ -68,6 +72,18 @@ func TestACardOfOnesOwnField(t *testing.T) {
 	whole := b.Tab(browsertest.Tab{Path: browsertest.Eval[string](p, `document.querySelector("#card a").href`)[len(b.URL):]})
 	whole.Wait("the same field", `document.querySelector("#f-crop").value === "broccoli"`)
 	p.Screenshot("card-own-360")
+
+	places, err := normals.Embedded()
+	require.NoError(t, err)
+	c := pack.Farms[1].Case()
+	c.Place = rules.Place{Station: places.Find("ithaca ny", 1)[0].ID}
+	casefile.Locate(&c, places)
+	// Where the link names a station, the card waits for the table, and shows no other field meanwhile.
+	station := b.Page(360, "/card#f="+casefile.Link(&c))
+	station.Do(`window.seen = []; new MutationObserver(() => seen.push(document.querySelector("#card")?.innerText ?? "")).observe(document.body, { childList: true, subtree: true, characterData: true })`)
+	station.Wait("the answers", `document.querySelectorAll("#card dd strong").length === 6`)
+	assert.NotContains(t, station.Text("#card"), "invented farm")
+	assert.NotContains(t, browsertest.Eval[string](station, `seen.join()`), "invented farm")
 
 	news := b.Foreign(newsletter(t, b.URL+"/card#f="+link))
 	news.Wait("a number from the program's card", `said.length > 0 && said.every((n) => typeof n === "number")`)
