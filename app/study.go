@@ -52,7 +52,7 @@ func (s *store) begin() {
 			both = slice(func() bool { return (st.turner.Near() || st.turner.Step(1)) && pairs.Step(1) })
 			return false
 		}
-		return doubts.Step()
+		return slice(doubts.Step)
 	}, func() {
 		if s.study != st {
 			return

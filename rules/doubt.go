@@ -25,36 +25,23 @@ type Whatif struct {
 // The what-ifs. The cool and the warm year each come about one year in ten.
 var whatIfs = []struct {
 	what string
-	make func(c *Case, g *Ground) (Case, *Ground)
+	risk string // the spring, which needs a ground of its own
+	make func(g *Ground) *Ground
 	crop func(*table.Crop)
 }{
-	{what: "in a cool year", make: riskOf("cool")},
-	{what: "in a usual year", make: riskOf("usual")},
-	{what: "in a warm year", make: riskOf("warm")},
+	{what: "in a cool year", risk: "cool"},
+	{what: "in a usual year", risk: "usual"},
+	{what: "in a warm year", risk: "warm"},
 	{what: "with films that warm at the low end of what was published", make: bandOf(false)},
 	{what: "with films that warm at the high end of what was published", make: bandOf(true)},
 	{what: "by the early list of soil temperatures", crop: func(c *table.Crop) { c.SafeFloor, c.SeedSafeFloor = c.EarlyFloor, c.SeedEarlyFloor }},
 	{what: "by the safe list of soil temperatures", crop: func(c *table.Crop) { c.EarlyFloor, c.SeedEarlyFloor = c.SafeFloor, c.SeedSafeFloor }},
 }
 
-func riskOf(risk string) func(*Case, *Ground) (Case, *Ground) {
-	return func(c *Case, g *Ground) (Case, *Ground) {
-		moved := *c
-		moved.Risk = risk
-		if KeyOf(moved) == g.Key {
-			return moved, g
-		}
-		if dug, err := Dig(moved); err == nil {
-			return moved, dug
-		}
-		return *c, g
-	}
-}
-
 // bandOf moves every film's mean to an end of its band, beyond what bare
 // ground moves: so the film's own doubt is tried, not the year's.
-func bandOf(high bool) func(*Case, *Ground) (Case, *Ground) {
-	return func(c *Case, g *Ground) (Case, *Ground) {
+func bandOf(high bool) func(*Ground) *Ground {
+	return func(g *Ground) *Ground {
 		moved := *g
 		for film := range table.FilmCount {
 			for depth := range heat.Depths {
@@ -70,7 +57,7 @@ func bandOf(high bool) func(*Case, *Ground) (Case, *Ground) {
 				}
 			}
 		}
-		return *c, &moved
+		return &moved
 	}
 }
 
@@ -85,6 +72,7 @@ func Doubts(g *Ground, c Case) []Doubt {
 
 // DoubtWork tries one what-if after another.
 type DoubtWork struct {
+	dig    *GroundWork // the ground of another spring, being dug
 	base   Case
 	ground *Ground
 	old    Answers
@@ -102,15 +90,32 @@ func NewDoubts(g *Ground, c Case) *DoubtWork {
 	return w
 }
 
-// Step tries one what-if and tells whether all are done.
+// Step tries one what-if, or works for a day of weather on the ground of one, and
+// tells whether all are done.
 func (w *DoubtWork) Step() bool {
 	if w.at < len(whatIfs) {
 		try := whatIfs[w.at]
-		w.at++
 		c, g := w.base, w.ground
-		if try.make != nil {
-			c, g = try.make(&w.base, w.ground)
+		switch {
+		case w.dig != nil:
+			if !w.dig.Step(1) {
+				return false
+			}
+			c.Risk, g, w.dig = try.risk, w.dig.Ground(), nil
+		case try.risk != "":
+			c.Risk = try.risk
+			if KeyOf(c) == g.Key {
+				break
+			}
+			var err error
+			if w.dig, err = NewGroundWork(c); err == nil {
+				return false
+			}
+			c, w.dig = w.base, nil
+		case try.make != nil:
+			g = try.make(g)
 		}
+		w.at++
 		if a, ok := answersWith(g, c, try.crop); ok {
 			w.trials, w.whats = append(w.trials, a), append(w.whats, try.what)
 		}
