@@ -18,7 +18,7 @@ type Answers [questionCount]Option
 func (f *Facts) answer(keep func(Choice)) (a Answers) {
 	settle := func(q Question) Option {
 		if keep == nil {
-			a[q], f.leads[q] = best(f, q)
+			a[q], f.leads.ahead[q], f.leads.out[q] = best(f, q)
 			return a[q]
 		}
 		c := weigh(f, q)
@@ -58,8 +58,12 @@ type asking struct {
 	leads  leads // of the last case
 }
 
-// leads are how far each answer is ahead of the second.
-type leads [questionCount]float64
+// leads are how far each answer is ahead of the second, and which others are ruled
+// out.
+type leads struct {
+	ahead [questionCount]float64
+	out   [questionCount]uint32
+}
 
 // prepared is a case that was found right, with its defaults, and the key of
 // the ground it needs.

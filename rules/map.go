@@ -47,7 +47,8 @@ func (k *filmAsking) film(c Case) (film Option, ahead float64) {
 		f.spare = &Warmth{bare: true}
 	}
 	k.before = f
-	return best(f, FilmQuestion)
+	film, ahead, _ = best(f, FilmQuestion)
+	return film, ahead
 }
 
 const (

@@ -308,16 +308,8 @@ func TestTurningPointsAgainstBruteForce(t *testing.T) {
 					}
 					n++
 					in := anyTurned(r, c, list[i])
-					turner.Only(in.Name)
-					for !turner.Step(1000) {
-					}
-					plain := plainSearch{ground: list[i], c: c, in: in}
-					want := plain.points()
-					asked[shard] += plain.asked
-					got := map[string]rules.Answers{}
-					for _, p := range turner.Points() {
-						got[fmt.Sprint(p.At, p.Before, p.Above)] = p.New
-					}
+					want, got, times := compared(turner, list[i], c, in)
+					asked[shard] += times
 					if !assert.ObjectsAreEqual(want, got) {
 						t.Errorf("%s: want %v, got %v in %+v", in.Name, want, got, c)
 					}
@@ -334,6 +326,49 @@ func TestTurningPointsAgainstBruteForce(t *testing.T) {
 	}
 	t.Logf("1,000 cases, %d turning points, all the same; the plain search asked %d times", sum(found), sum(asked))
 	assert.Greater(t, sum(found), 100)
+}
+
+// compared gives what the plain search finds of one input, and what the search does.
+func compared(turner *rules.Turner, g *rules.Ground, c rules.Case, in *rules.Input) (want, got map[string]rules.Answers, asked int) {
+	turner.Only(in.Name)
+	for !turner.Step(1000) {
+	}
+	plain := plainSearch{ground: g, c: c, in: in}
+	want, got = plain.points(), map[string]rules.Answers{}
+	for _, p := range turner.Points() {
+		got[fmt.Sprint(p.At, p.Before, p.Above)] = p.New
+	}
+	return want, got, plain.asked
+}
+
+// Where pipe, rise and pressure are all known, the tape's answer jumps: pipes come in
+// sizes and beds run in whole zones, so an answer may change and change back between
+// two values that are asked. Here the search is not exact: when this was written, 5 of
+// 200 searches missed a nearest point. The test counts them and lets them not grow.
+func TestTurningPointsOfKnownPipesAgainstBruteForce(t *testing.T) {
+	bases, list := fewGrounds()
+	r := rand.New(rand.NewPCG(7, 7))
+	names := []string{"water.pressure_kpa", "water.rise_m", "water.header_m", "water.flow_l_h", "field.beds", "field.bed_length_m", "soil.slope_percent", "water.hours_per_day"}
+	missed, points := 0, 0
+	const searches = 200
+	for n := 0; n < searches; {
+		c, i := anyCase(r, bases)
+		c.Field.BedLength, c.Field.Beds = rules.Known(unit.Metres(20+r.IntN(150))), rules.Known(float64(1+r.IntN(20)))
+		c.Water.Flow, c.Water.Header = rules.Known(unit.LitresPerHour(500+r.IntN(20000))), rules.Known(unit.Metres(r.IntN(400)))
+		c.Water.Rise, c.Water.Pressure = rules.Known(unit.Metres(r.IntN(30)-10)), rules.Known(unit.Kilopascals(r.IntN(300)))
+		turner, ok := rules.NewTurner(list[i], c, false)
+		if !ok {
+			continue
+		}
+		want, got, _ := compared(turner, list[i], c, rules.InputByName(names[n%len(names)]))
+		n++
+		points += len(want)
+		if !assert.ObjectsAreEqual(want, got) {
+			missed++
+		}
+	}
+	t.Logf("%d of %d searches with known pipes missed a nearest point, of %d points", missed, searches, points)
+	assert.LessOrEqual(t, missed, 8)
 }
 
 func anyRow(r *rand.Rand) *rules.Input {

@@ -82,9 +82,10 @@ func weigh(f *Facts, q Question) Choice {
 	return c
 }
 
-// best is the winner of [weigh] alone, and how far it leads the second: for
-// searches that ask thousands of times. NoOption where all are ruled out.
-func best(f *Facts, q Question) (winner Option, ahead float64) {
+// best is the winner of [weigh] alone, how far it leads the second, and which are
+// ruled out, a bit for each: for searches that ask thousands of times. NoOption
+// where all are ruled out.
+func best(f *Facts, q Question) (winner Option, ahead float64, out uint32) {
 	winner = NoOption
 	most, second := math.Inf(-1), math.Inf(-1)
 options:
@@ -93,6 +94,7 @@ options:
 		for _, rule := range Rules(q) {
 			finding, speaks := rule.Judge(f, o)
 			if finding.RulesOut {
+				out |= 1 << o
 				continue options
 			}
 			if speaks {
@@ -106,7 +108,7 @@ options:
 			second = score
 		}
 	}
-	return winner, most - second
+	return winner, most - second, out
 }
 
 func scoreOf(factors []Factor) float64 {

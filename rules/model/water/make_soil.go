@@ -27,7 +27,7 @@ func (w *work) soil() {
 	}
 	oneLine := in.WettedWidth.or(class.Wet)
 	s.Strip = soilwater.Wet(oneLine, in.BedTop.Value, in.Spacing, in.Lines)
-	if !s.Strip.Continuous {
+	if !s.Strip.Continuous && !w.light {
 		severity := Note
 		if in.Spacing > soilwater.OverlapShare*in.WettedWidth.or(class.WetHigh) {
 			severity = Care // even the widest wetting on record leaves gaps
