@@ -320,15 +320,10 @@ func (t *Turner) between(a, b *Ground, share float32) *Ground {
 const narrow = 0.35
 
 // close tells whether another answer may come up within a stride: where other
-// options are ruled out at its two ends, or where some lead moves and is small. The
-// tape's lead jumps, since pipes come in sizes and beds in whole zones.
+// options are ruled out at its two ends, or where some lead moves and is small.
 func close(a, b *leads) bool {
 	for q := range a.ahead {
-		within := narrow
-		if Question(q) == TapeQuestion {
-			within = 3 * narrow
-		}
-		if a.out[q] != b.out[q] || a.ahead[q] != b.ahead[q] && min(a.ahead[q], b.ahead[q]) < within {
+		if a.out[q] != b.out[q] || a.ahead[q] != b.ahead[q] && min(a.ahead[q], b.ahead[q]) < narrow {
 			return true
 		}
 	}
