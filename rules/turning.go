@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"filmfurrow/rules/model/drip"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -425,6 +426,10 @@ func sweepsOf(base, filled *Case, in *Input) []sweep {
 	if in.reach() > 0 {
 		steps = in.around(now)
 		given = true // by the station, where not by the grower
+	} else if given {
+		steps = append(steps, in.pushes(base)...)
+		slices.Sort(steps)
+		steps = slices.Compact(steps)
 	}
 	if !given {
 		one.kind = through
@@ -472,6 +477,48 @@ func (in *Input) EveryMonth() string {
 		return "moved by"
 	}
 	return "set to"
+}
+
+// mostPush is more than tape, filter and header take together: beyond it nothing
+// changes with what the source pushes.
+const mostPush unit.Kilopascals = 800
+
+// mostPipe and mostBeds end the steps that are asked one by one.
+const (
+	mostPipe unit.Metres = 1000
+	mostBeds             = 500
+)
+
+// pushes lists steps to ask one by one where the source's push is known: among
+// known pipes the header's bore and whole zones let an answer change and change
+// back from one step to the next. Of pressure and rise it lists those at which some
+// water is pushed to the beds and no more than mostPush. It is empty for other
+// inputs.
+func (in *Input) pushes(c *Case) (steps []int) {
+	w := &c.Water
+	if !w.Flow.Given || !c.Field.Beds.Given || !w.Pressure.Given {
+		return nil
+	}
+	low, high := in.Low, 0.0
+	switch in.Name {
+	case "water.pressure_kpa":
+		low = float64(drip.PressureOf(w.Rise.Value))
+		high = low + float64(mostPush)
+	case "water.rise_m":
+		high = float64(drip.HeadOf(w.Pressure.Value))
+		low = high - float64(drip.HeadOf(mostPush))
+	case "water.header_m":
+		high = float64(mostPipe)
+	case "field.beds":
+		high = mostBeds
+	default:
+		return nil
+	}
+	last := min(in.place(Value{Number: in.High}), in.place(Value{Number: high}))
+	for k := max(0, math.Floor(in.place(Value{Number: low}))); k <= last; k++ {
+		steps = append(steps, int(k))
+	}
+	return steps
 }
 
 // reach is how many steps to either side an input of the place is moved: 1,500 m
