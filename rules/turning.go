@@ -485,8 +485,8 @@ const mostPush unit.Kilopascals = 800
 
 // mostPipe and mostBeds end the steps that are asked one by one.
 const (
-	mostPipe unit.Metres = 1000
-	mostBeds             = 500
+	mostPipe = unit.Metres(1000)
+	mostBeds = 500
 )
 
 // pushes lists steps to ask one by one where the source's push is known: among
