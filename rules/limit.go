@@ -60,7 +60,7 @@ func warmthLimits() []Limit {
 		{"warmth-stations", unit.Say("Soil warmth: on 15 weather stations that were not used to fit it, the computed daily mean missed by {} at 5 cm and {} at 10 cm (root mean square in °C, March to September 2020). We aimed at 2 and 1.8.", 1.92, 1.65)},
 		{"warmth-grass", unit.Say("Soil warmth: those stations lie under grass, so the error of a bare or covered bed is not known; the band takes it to be the same.")},
 		{"warmth-simpler", unit.Say("Soil warmth: at 5 cm a plain wave misses the same stations by {}, the air of the last seven days by {} (°C).", 3.25, 3.28)},
-		{"film-optics", unit.Say("Soil warmth: no per-film table of optics could be opened; the films' optical figures are from memory inside published bounds.")},
+		{"film-optics", unit.Say("Soil warmth: no per-film table of optics could be opened; the films' optical figures are from memory inside published bounds. Clear film that lies slack may move the daily mean by {}, more than the band shows.", degrees(3.9))},
 		{"film-warming", unit.Say("Soil warmth: published warming under black film runs from {} to {}. We carry the middle of the New England table to this place and take it for a daily mean, since the table names no hour.", degrees(0.56), degrees(6))},
 		{"warmth-warm-climate", unit.Say("Soil warmth: for Puerto Rico we compute {} and {} more warming than two published rows found (°C): in a warm climate we warm too much.", 1.29, 0.45)},
 		{"warmth-silver", unit.Say("Soil warmth: sources disagree about silver-on-black film, from {} cooler than bare soil to {} warmer; two published rows lie {} and {} °C from ours.", degrees(1.1), degrees(3), 0.83, 2.35)},
