@@ -78,6 +78,7 @@ func TestAdvisePrintsTheAdviceFile(t *testing.T) {
 // As text, every answer stands with its reasons, and the whole water plan with
 // its sums.
 func TestAdviseAsText(t *testing.T) {
+	t.Parallel()
 	code, out, errs := runCommand("advise", "-text", "-us", cases+"melon-weak-well.json")
 	require.Equal(t, 0, code, errs)
 	for _, part := range []string{"film: ", "thickness: ", "bed: ", "tape: ", "wait: ", "Water plan: does not fit.", "Way out 1:", "Way out 3:", "Month by month", "by Hargreaves", "cool year", "Zone 1:", "pressure along a line:",

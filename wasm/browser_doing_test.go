@@ -94,6 +94,7 @@ func sheetLink(t *testing.T, id string) string {
 // The sheets of three invented farms, printed by Chromium: so many pages, the
 // laying-day sheet on one, and every line of the golden text on them.
 func TestTheSheetsPrint(t *testing.T) {
+	t.Parallel()
 	pdftotext, err := exec.LookPath("pdftotext")
 	if err != nil {
 		t.Skip("pdftotext is not here (Debian: apt-get install poppler-utils)")

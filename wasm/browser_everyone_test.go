@@ -45,6 +45,7 @@ var views = []struct {
 // colours and print, at three widths and at 200 % zoom. Contrast is held to WCAG
 // 2.2 level AAA (1.4.6).
 func TestAxeFindsNothing(t *testing.T) {
+	t.Parallel()
 	modes := []struct {
 		name, media string
 		features    []string

@@ -53,6 +53,7 @@ func TestAStopKeepsTheTypedCaseAndOffersItAsAFile(t *testing.T) {
 // Tablets lose their clock when the battery is flat. The page reads none for its
 // answers, and keeping and renewing the site do not hang on it either.
 func TestAWrongClockChangesNothing(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	right := b.Page(820, "/")
 	right.Wait("the soil", `!document.querySelector("#verdict .waiting")`)

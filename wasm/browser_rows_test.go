@@ -33,6 +33,7 @@ func TestALinkAndThePagesOpenForTheFirstTimeWithoutANetwork(t *testing.T) {
 // Six kinds of rubbish where the kept field should be: the page starts each time,
 // shows the worked example, and what stood there is handed out or harmless.
 func TestSixDamagedStores(t *testing.T) {
+	t.Parallel()
 	for name, text := range map[string]string{
 		"half": `{"schema":2,"case":"{\"version\": 1,\"crop\":`, "null": "null", "a list": `[1,2]`, "another's": `{"theme":"dark","user":7}`,
 		"wrong types": `{"schema":2,"case":5,"typed":[],"ticks":"x","system":"US"}`, "far too long": `{"case":"` + strings.Repeat("x", 300_000) + `"}`,

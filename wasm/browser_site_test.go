@@ -23,6 +23,7 @@ import (
 // no other origin is asked, the policy is kept and the console is clean is
 // checked when each page closes.
 func TestEveryPageUnderThePublishedHeaders(t *testing.T) {
+	t.Parallel()
 	for _, listed := range app.Pages() {
 		t.Run(listed.Path, func(t *testing.T) {
 			b := browsertest.Open(t)
@@ -237,6 +238,7 @@ func TestBelowAFolder(t *testing.T) {
 // The pages for framing open in another site's frame, also in a sandbox that
 // gives them no origin and no storage; no other page does.
 func TestFraming(t *testing.T) {
+	t.Parallel()
 	for _, address := range append(paths(), "/about", "/nowhere", "/card/nowhere", "/assets/") {
 		t.Run(address, func(t *testing.T) {
 			b := browsertest.Open(t)

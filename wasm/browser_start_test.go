@@ -77,6 +77,7 @@ func TestTextModeAndSearchEngines(t *testing.T) {
 // Whatever is wrong with the program's file, the reader gets the text, a plain
 // sentence and a button that works once the fault is gone.
 func TestProgramThatDoesNotArrive(t *testing.T) {
+	t.Parallel()
 	whole := browsertest.Make(t, nil).First
 	for name, c := range map[string]struct {
 		fault func(http.ResponseWriter, *http.Request)

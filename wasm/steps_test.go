@@ -69,6 +69,7 @@ func copied(t *testing.T, source, from, id, name string) string {
 // Whoever follows the steps gets a rule that speaks, a crop that is advised on and a
 // film that is weighed, and the tests that watch over the rows pass.
 func TestTheStepsLeadThere(t *testing.T) {
+	t.Parallel()
 	if testing.Short() {
 		t.Skip("builds the commands once more")
 	}
