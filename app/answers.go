@@ -43,6 +43,16 @@ func (v *verdictPart) Render() app.UI {
 	)
 }
 
+// faults goes through what cannot be read, in the order of the form.
+func (s *store) faults(each func(name, says string)) {
+	for i := range rules.Inputs {
+		name := rules.Inputs[i].Name
+		if wrong, bad := s.wrong[name]; bad {
+			each(name, rules.Inputs[i].Label+": "+errorText(&wrong))
+		}
+	}
+}
+
 // faultsPart is the summary of what cannot be read: it leads to each field that is
 // to be mended, in the words that stand beside it. It is outside the live region,
 // since it changes with each key.
@@ -58,15 +68,12 @@ const faultsID = "faults"
 
 func (p *faultsPart) Render() app.UI {
 	var list []app.UI
-	for i := range rules.Inputs {
-		name := rules.Inputs[i].Name
-		if wrong, bad := p.S.wrong[name]; bad {
-			list = append(list, app.Li().Body(app.A().Href("#"+fieldID(name)).Text(rules.Inputs[i].Label+": "+errorText(&wrong)).OnClick(func(_ app.Context, e app.Event) {
-				e.PreventDefault()
-				toField(fieldID(name))
-			}, name)))
-		}
-	}
+	p.S.faults(func(name, says string) {
+		list = append(list, app.Li().Body(app.A().Href("#"+fieldID(name)).Text(says).OnClick(func(_ app.Context, e app.Event) {
+			e.PreventDefault()
+			toField(fieldID(name))
+		}, name)))
+	})
 	return app.Ul().ID(faultsID).TabIndex(-1).Aria("label", "To be mended").Hidden(len(list) == 0).Body(list...)
 }
 

@@ -266,11 +266,7 @@ func (s *store) listen(ctx app.Context) {
 	var timer app.Value
 	say := app.FuncOf(func(app.Value, []app.Value) any {
 		spoken := ""
-		for name, wrong := range s.wrong {
-			if in := rules.InputByName(name); in != nil {
-				spoken += in.Label + ": " + errorText(&wrong) + " "
-			}
-		}
+		s.faults(func(_, says string) { spoken += says + " " })
 		if spoken != s.spoken {
 			s.spoken = spoken
 			s.tell(onExample)
