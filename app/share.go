@@ -124,9 +124,7 @@ func (p *sharePart) Render() app.UI {
 
 // copyCard gives the frame that shows the answers on somebody's page.
 func (p *sharePart) copyCard(ctx app.Context, _ app.Event) {
-	if len(p.S.wrong) > 0 {
-		p.told = mendFirst
-		toField(faultsID)
+	if p.refused() {
 		return
 	}
 	at := app.Window().URL()
@@ -134,10 +132,18 @@ func (p *sharePart) copyCard(ctx app.Context, _ app.Event) {
 	copyText(ctx, frame, "The card is copied. Paste it into the page’s HTML.", "Copy this by hand: "+frame, func(words string) { p.told = words })
 }
 
+// refused leads to what is to be mended before a field can go anywhere.
+func (p *sharePart) refused() bool {
+	if len(p.S.wrong) == 0 {
+		return false
+	}
+	p.told = mendFirst
+	toField(faultsID)
+	return true
+}
+
 func (p *sharePart) copy(ctx app.Context, _ app.Event) {
-	if len(p.S.wrong) > 0 {
-		p.told = mendFirst
-		toField(faultsID)
+	if p.refused() {
 		return
 	}
 	link := p.S.link()

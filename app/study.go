@@ -4,6 +4,7 @@ import (
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
 	"filmfurrow/rules"
+	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
 
@@ -136,7 +137,7 @@ func (p *changePart) disputes() app.UI {
 		}
 		rows = append(rows, app.Dt().Text(d.About))
 		for k := range d.Sides {
-			rows = append(rows, app.Dd().Body(sourced(d.Sides[k].Says, d.Sides[k].Sources, p.S.system)))
+			rows = append(rows, app.Dd().Body(sourced(d.Sides[k].Says, []*table.Source{d.Sides[k].Source}, p.S.system)))
 		}
 	}
 	return app.Details().ID(p.Q.String()+"-disputes").Hidden(rows == nil).Body(summary("Where sources disagree"), app.Dl().Body(rows...))

@@ -266,7 +266,7 @@ func sourcesOf(a *Advice) []*table.Source {
 	}
 	for i := range a.Disputes {
 		for _, s := range a.Disputes[i].Sides {
-			note(s.Sources)
+			used[s.Source] = true
 		}
 	}
 	note([]*table.Source{&table.FAO56, &table.Saxton2006, a.Facts.Crop.KcMid.Source})

@@ -14,10 +14,10 @@ type Dispute struct {
 	Sides    []Side
 }
 
-// Side is what one side says, and who they are.
+// Side is what one side says, and who that is.
 type Side struct {
-	Says    unit.Phrase
-	Sources []*table.Source
+	Says   unit.Phrase
+	Source *table.Source
 }
 
 // disputes are what sources disagree on, in the order of the answers.
@@ -98,7 +98,7 @@ func disputesOf(f *Facts) (list []Dispute) {
 		for _, v := range r.values {
 			says.Quantities = append(says.Quantities, unit.Quantity{Kind: r.kind, SI: v})
 		}
-		d.Sides = append(d.Sides, Side{says, []*table.Source{r.source}})
+		d.Sides = append(d.Sides, Side{says, r.source})
 	}
 	return list
 }

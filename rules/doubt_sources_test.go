@@ -27,8 +27,8 @@ func TestWhereSourcesDisagreeBothAreShown(t *testing.T) {
 			said, sources := map[string]bool{}, map[*table.Source]bool{}
 			for _, s := range d.Sides {
 				assert.True(t, s.Says.Complete(), s.Says.Text)
-				assert.True(t, listed[s.Sources[0]], "%s: %s is not listed", id, s.Sources[0].ID)
-				said[s.Says.In(unit.US)], sources[s.Sources[0]] = true, true
+				assert.True(t, listed[s.Source], "%s: %s is not listed", id, s.Source.ID)
+				said[s.Says.In(unit.US)], sources[s.Source] = true, true
 			}
 			assert.GreaterOrEqual(t, len(said), 2, d.ID)
 			assert.GreaterOrEqual(t, len(sources), 2, "%s: %s has one source for both sides", id, d.ID)
@@ -94,7 +94,7 @@ func TestTheSidesSayWhatWasRead(t *testing.T) {
 		for _, d := range advise(t, c).Disputes {
 			if d.ID == id {
 				for _, s := range d.Sides {
-					got[s.Sources[0].ID] = s.Says.In(unit.US)
+					got[s.Source.ID] = s.Says.In(unit.US)
 				}
 			}
 		}
@@ -132,8 +132,8 @@ func TestBothListsOfFloorsAreShown(t *testing.T) {
 			}
 			differ++
 			require.Len(t, sides, 2, crop.ID)
-			assert.Equal(t, early.Source, sides[0].Sources[0], crop.ID)
-			assert.Equal(t, safe.Source, sides[1].Sources[0], crop.ID)
+			assert.Equal(t, early.Source, sides[0].Source, crop.ID)
+			assert.Equal(t, safe.Source, sides[1].Source, crop.ID)
 			assert.InDelta(t, float64(early.Value), sides[0].Says.Quantities[0].SI, 0.006)
 			assert.InDelta(t, float64(safe.Value), sides[1].Says.Quantities[0].SI, 0.006)
 		}

@@ -322,10 +322,7 @@ func (f *Facts) layout() {
 	f.InRow = c.InRow.Value
 	f.Rows = int(c.RowsPerBed.Value)
 	f.Density = unit.PlantsPerSquareMetre(round3(float64(f.Rows) / (float64(f.InRow) * float64(f.Top))))
-	f.BedMetres = 0 // the facts may be those of another case
-	if c.BedLength.Given && c.Beds.Given {
-		f.BedMetres = unit.Metres(float64(c.BedLength.Value) * c.Beds.Value)
-	}
+	f.BedMetres = unit.Metres(float64(c.BedLength.Or(0)) * c.Beds.Or(0))
 }
 
 func round3(v float64) float64 { return math.Round(v*1000) / 1000 }

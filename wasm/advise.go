@@ -165,7 +165,7 @@ func writeText(w io.Writer, a *rules.Advice, points []rules.TurningPoint, system
 	for i := range a.Disputes {
 		line("  %s", a.Disputes[i].About)
 		for _, s := range a.Disputes[i].Sides {
-			line("    %s [%s]", s.Says.In(system), s.Sources[0].ID)
+			line("    %s [%s]", s.Says.In(system), s.Source.ID)
 		}
 	}
 	line("\nTaken for granted:")

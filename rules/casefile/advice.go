@@ -199,7 +199,7 @@ func fileOf(a *rules.Advice, points []rules.TurningPoint) *adviceFile {
 		d := &a.Disputes[i]
 		line := disputeLine{Question: d.Question.String(), About: d.About}
 		for _, s := range d.Sides {
-			line.Sides = append(line.Sides, sideLine{s.Says.In(unit.Metric), s.Sources[0].ID})
+			line.Sides = append(line.Sides, sideLine{s.Says.In(unit.Metric), s.Source.ID})
 		}
 		f.Disputes = append(f.Disputes, line)
 	}

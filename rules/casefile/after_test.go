@@ -1,8 +1,6 @@
 package casefile_test
 
 import (
-	"os"
-	"path/filepath"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -15,11 +13,9 @@ import (
 // One thing after another is changed, as somebody types: the advice after another
 // is, to the byte, the advice of one who asks for the first time.
 func TestAdviceAfterAnotherIsTheSame(t *testing.T) {
+	all := packCases(t)
 	for _, id := range []string{golden[0], golden[len(golden)/2]} {
-		data, err := os.ReadFile(filepath.Join("../../testdata/cases", id+".json"))
-		require.NoError(t, err)
-		c, err := casefile.Decode(data, places(t))
-		require.NoError(t, err)
+		c := all[id]
 		ground, err := rules.Dig(c)
 		require.NoError(t, err)
 		var before *rules.Advice

@@ -90,8 +90,8 @@ func Compared(in Input) Input {
 
 func (w *work) sketch() Sketch {
 	t := &w.plan.Tape
-	if s := w.plan.Supply; s != nil && s.SourceGives.Given && s.SourceGives.Value < workablePressure {
-		return Sketch{NoPush: true, Pressure: max(s.SourceGives.Value, 0), Hours: w.in.hours, Stops: w.stops}
+	if w.noPush {
+		return Sketch{NoPush: true, Pressure: max(w.plan.Supply.SourceGives.Value, 0), Hours: w.in.hours, Stops: w.stops}
 	}
 	s := Sketch{Pressure: t.Pressure, BedFlow: t.BedFlow, Spread: t.Spread, Longest: round(w.longest, stepMinutes), Runs: 1, Hours: w.in.hours, Stops: w.stops}
 	if w.bedFlow > 0 && w.peakGross > 0 {

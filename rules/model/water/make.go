@@ -51,6 +51,7 @@ type work struct {
 	bedFlow    float64 // L/h for a metre of bed, as it runs
 	known      *drip.Known
 	light      bool // a way out being tried: no steps, no longest lines, no ways out of its own
+	noPush     bool // the source leaves too little pressure for any water
 	stops      []unit.Phrase
 	troubles   trouble
 	cares      []unit.Phrase

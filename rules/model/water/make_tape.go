@@ -36,6 +36,7 @@ func (w *work) hydraulics() {
 	asked := in.pressure
 	switch {
 	case left < workablePressure:
+		w.noPush = true
 		w.stop(ofPressure, unit.Say("The source leaves {} at the tape, which is too little to push water through it.", max(left, 0)))
 		w.warn("no-pressure", Stop, "head = pressure left after rise, filter, injector and pipe",
 			unit.Say("After rise, filter and pipe, {} is left at the tape. It needs about {}.", max(left, 0), asked))

@@ -69,8 +69,8 @@ func fill(in Input) filled {
 	if f.drivesInjector() {
 		f.injectorLoss = in.InjectorLoss.or(usualInjectorLoss)
 	}
-	if push, known := f.push(); known && in.Supply == waterquality.Tank {
-		f.filterLoss = in.FilterLoss.or(min(max(push*tankFilterShare, leastTankFilterLoss), usualFilterLoss))
+	if loss, own := f.tankFilter(); own {
+		f.filterLoss = in.FilterLoss.or(loss)
 	}
 	full := in.Canopy.or(in.BedCentres.Value)
 	f.ground = demand.Ground{BedTop: in.BedTop.Value, Full: max(full, in.BedTop.Value)}
@@ -87,6 +87,12 @@ func (f *filled) push() (unit.Kilopascals, bool) {
 		return drip.PressureOf(-f.Rise.Value), true
 	}
 	return 0, false
+}
+
+// tankFilter is the usual loss of a tank's screen, where its push is known.
+func (f *filled) tankFilter() (loss unit.Kilopascals, own bool) {
+	push, known := f.push()
+	return min(max(push*tankFilterShare, leastTankFilterLoss), usualFilterLoss), known && f.Supply == waterquality.Tank
 }
 
 // drivesInjector tells whether the water drives an injector; height alone drives none.
@@ -112,7 +118,7 @@ func (f *filled) assumed() (a []Assumption) {
 	note(in.Efficiency.Given, "efficiency_percent", f.efficiency, "Colorado State Extension 5.623: about 90 %, 85–95 %")
 	note(in.Hours.Given, "hours_per_day", f.hours, "from memory: designs keep to 18–20 h at the peak")
 	filter := "from memory"
-	if _, known := f.push(); known && in.Supply == waterquality.Tank {
+	if _, own := f.tankFilter(); own {
 		filter = "a tenth of what the tank pushes, 2 kPa at least (our reasoning, no source)"
 	}
 	note(in.FilterLoss.Given, "filter_loss_kpa", f.filterLoss, filter)
