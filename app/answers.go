@@ -246,7 +246,8 @@ func firmness(c *rules.Choice, system unit.System) string {
 	return "A clear answer: it holds if any one weight is moved. Next best: " + second + "."
 }
 
-// balance shows every option with all that spoke for and against it.
+// balance shows every option with all that spoke for and against it. The rows are
+// text: hundreds of elements that nothing listens to would be minded one by one.
 func balance(c *rules.Choice, system unit.System) app.UI {
 	list := make([]app.UI, 0, len(c.Ranked))
 	for i := range c.Ranked {
@@ -257,12 +258,12 @@ func balance(c *rules.Choice, system unit.System) app.UI {
 		} else if c.Question != rules.WaitQuestion {
 			head += ": " + points(r.Score)
 		}
-		rows := make([]app.UI, 0, len(r.Factors))
+		rows := &svg{}
 		for j := range r.Factors {
-			rows = append(rows, factorRow(&r.Factors[j], c.Question, system))
+			factorRow(rows, &r.Factors[j], c.Question, system)
 		}
-		if len(rows) == 0 {
-			rows = append(rows, item("Nothing speaks for or against it."))
+		if len(r.Factors) == 0 {
+			rows.raw("<li>Nothing speaks for or against it.</li>")
 		}
 		why := ""
 		if i > 0 && c.Question != rules.WaitQuestion {
@@ -274,12 +275,12 @@ func balance(c *rules.Choice, system unit.System) app.UI {
 			continue
 		}
 		list = append(list, app.Details().Class("option").ID(c.Question.String()+"-"+c.Question.Key(r.Option)).Open(i == 0).Body(
-			summary(head), para("whynot", why), app.Ul().Class("factors").Body(rows...)))
+			summary(head), para("whynot", why), app.Raw(`<ul class="factors">`+rows.b.String()+"</ul>")))
 	}
 	return box("balance", list...)
 }
 
-func factorRow(f *rules.Factor, q rules.Question, system unit.System) app.UI {
+func factorRow(t *svg, f *rules.Factor, q rules.Question, system unit.System) {
 	side, class := "for", "for"
 	switch {
 	case f.RulesOut:
@@ -293,16 +294,8 @@ func factorRow(f *rules.Factor, q rules.Question, system unit.System) app.UI {
 	if !f.RulesOut && q != rules.WaitQuestion {
 		weight = " " + points(f.Points()) + " (" + f.Rule.Weight.String() + " weight: " + f.Rule.Because + ")"
 	}
-	return app.Li().Class(class).Body(
-		app.Span().Class("side").Text(side),
-		app.Span().Body(
-			strong(f.Rule.Title+". "),
-			plain(f.Reason.In(system)),
-			app.Span().Class("weight").Text(weight),
-			plain(" "),
-			sourceLinks(f.Rule.Sources),
-		),
-	)
+	t.raw(`<li class="`, class, `"><span class="side">`, side, `</span><span><strong>`, escape(f.Rule.Title), `. </strong>`,
+		escape(f.Reason.In(system)), `<span class="weight">`, escape(weight), `</span> `, cite(f.Rule.Sources), `</span></li>`)
 }
 
 func points(v float64) string {
@@ -318,19 +311,23 @@ func points(v float64) string {
 
 // sourced is a sentence with those who say so behind it.
 func sourced(says unit.Phrase, list []*table.Source, system unit.System) app.UI {
-	return app.Span().Body(plain(says.In(system)+" "), sourceLinks(list))
+	return app.Raw("<span>" + escape(says.In(system)) + " " + cite(list) + "</span>")
 }
 
 // sourceLinks leads to the list of sources at the foot of the page.
-func sourceLinks(list []*table.Source) app.UI {
-	links := make([]app.UI, 0, len(list)*2)
+func sourceLinks(list []*table.Source) app.UI { return app.Raw(cite(list)) }
+
+func cite(list []*table.Source) string {
+	t := &svg{}
+	t.raw("<cite>")
 	for i, s := range list {
 		if i > 0 {
-			links = append(links, plain(", "))
+			t.raw(", ")
 		}
-		links = append(links, app.A().Href("#source-"+s.ID).Text(sourceName(s)))
+		t.raw(`<a href="#source-`, s.ID, `">`, escape(sourceName(s)), `</a>`)
 	}
-	return app.Cite().Body(links...)
+	t.raw("</cite>")
+	return t.b.String()
 }
 
 func sourceName(s *table.Source) string {

@@ -167,7 +167,7 @@ func (p *comparePart) Render() app.UI {
 func (p *comparePart) choice(i int) app.UI {
 	id, label := "side-"+strconv.Itoa(i), "Side "+strconv.Itoa(i+1)
 	if p.kind == ofDays {
-		return box("field", app.Label().For(id).Text(label), app.Input().ID(id).Type("date").Value(p.days[i]).OnChange(func(ctx app.Context, _ app.Event) {
+		return asked("field", app.Label().For(id).Text(label), app.Input().ID(id).Type("date").Value(p.days[i]).OnChange(func(ctx app.Context, _ app.Event) {
 			p.days[i], p.set = ctx.JSSrc().Get("value").String(), true
 			p.work()
 		}, id))

@@ -15,7 +15,7 @@ func picker(id, label string, names []string, at int, on func(int), scope ...any
 	for i, name := range names {
 		options[i] = app.Option().Value(strconv.Itoa(i)).Text(name).Selected(i == at)
 	}
-	return app.Div().Class("field").Body(app.Label().For(id).Text(label),
+	return asked("field", app.Label().For(id).Text(label),
 		app.Select().ID(id).Body(options...).OnChange(func(ctx app.Context, _ app.Event) {
 			if n, err := strconv.Atoi(ctx.JSSrc().Get("value").String()); err == nil {
 				on(n)
@@ -72,6 +72,14 @@ func heading3(text string) app.UI { return app.H3().Text(text) }
 func helpText(text string) app.UI { return para("help", text) }
 
 func box(class string, inside ...app.UI) app.UI { return app.Div().Class(class).Body(inside...) }
+
+// asked is a box of controls that belong together, as a form of its own. After each
+// key a browser reads the whole form that the control belongs to, all of the page's
+// controls where they are in none, for its own filling-in: that took longer than our
+// answer. The method is the one that sends nothing, wherever Enter is pressed.
+func asked(class string, inside ...app.UI) app.UI {
+	return app.Form().Class(class).Method("dialog").NoValidate(true).Body(inside...)
+}
 
 func button(id, text string) app.HTMLButton {
 	return app.Button().Type("button").Class("plain").ID(id).Text(text)

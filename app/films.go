@@ -26,7 +26,7 @@ func (p *filmsPart) Render() app.UI {
 				OnChange(func(ctx app.Context, _ app.Event) { p.toggle(bit, ctx.JSSrc().Get("checked").Bool()) }, id),
 			plain(" "+table.Films[i].Name)))
 	}
-	return app.FieldSet().Class("ticks").Body(list...)
+	return asked("", app.FieldSet().Class("ticks").Body(list...))
 }
 
 func (p *filmsPart) toggle(bit rules.Films, on bool) {

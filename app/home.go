@@ -54,8 +54,11 @@ func arrive() *store {
 // OnNav sets the title anew, since another page may have changed it.
 // The address may carry a field, on arrival and when it is changed by hand.
 func (h *home) OnNav(ctx app.Context) {
-	ctx.Page().SetTitle(titleOf("/"))
-	h.store().openLink(ctx.Page().URL().Fragment)
+	s := h.store()
+	s.title = titleOf("/")
+	ctx.Page().SetTitle(s.title)
+	s.titled()
+	s.openLink(ctx.Page().URL().Fragment)
 }
 
 func (h *home) OnDismount() { tellPage("whole", true) }
@@ -152,7 +155,7 @@ func noteClass(bad bool) string {
 // sentencePart is the sentence that the grower completes.
 func sentencePart(s *store) app.UI {
 	blank := func(name string) app.UI { return &field{S: s, Name: name, Inline: true} }
-	return box("sentence",
+	return asked("sentence",
 		plain("I want to "), blank("method"), plain(" "), blank("crop"), plain(" on "), blank("plant_on"),
 		plain(", in "), blank("soil.texture"), plain(" where weeds are "), blank("weeds.pressure"), plain("."),
 	)
@@ -181,7 +184,7 @@ func moreFields(s *store) app.UI {
 		for i, name := range g.names {
 			fields[i] = &field{S: s, Name: name}
 		}
-		body := []app.UI{summary(g.title), box("fields", fields...)}
+		body := []app.UI{summary(g.title), asked("fields", fields...)}
 		if g.id == "more-work" {
 			body = append(body, &filmsPart{S: s})
 		}

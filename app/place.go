@@ -27,7 +27,7 @@ const placeBox = "f-place"
 
 func (p *placePart) Render() app.UI {
 	return box("place",
-		box("field",
+		asked("field",
 			app.Label().For(placeBox).Text("Find your place: town, station or zip code"),
 			&textBox{S: p.S, ID: placeBox, Type: "search", Describe: "place-now"},
 			p.results(),
@@ -38,11 +38,13 @@ func (p *placePart) Render() app.UI {
 		app.Details().Class("more").ID("own-normals").Body(
 			summary("Type your own monthly temperatures"),
 			helpText("Mean daily minimum and maximum of each month, in "+unit.KindTemperature.Symbol(p.S.system)+". From your weather service, or a neighbour’s long record."),
-			box("field",
-				app.Label().For(normalsLatitude).Text("Latitude, degrees north (south is minus)"),
-				p.cell(normalsLatitude, ""),
+			asked("own",
+				box("field",
+					app.Label().For(normalsLatitude).Text("Latitude, degrees north (south is minus)"),
+					p.cell(normalsLatitude, ""),
+				),
+				box("months", p.rows()...),
 			),
-			box("months", p.rows()...),
 			button("normals-use", "Use these temperatures").OnClick(p.useOwn),
 		),
 	)

@@ -42,7 +42,7 @@ func (p *shoppingPart) Render() app.UI {
 	}
 	return app.Section().ID("shopping").Class("sheet").Body(
 		heading2(title),
-		listed("scroll stack", "Shopping list", rows, "Item", "Quantity", "Your own", "How it was worked out"),
+		asked("", listed("scroll stack", "Shopping list", rows, "Item", "Quantity", "Your own", "How it was worked out")),
 		paragraph(list.Layout.In(system)+" "+mass),
 		careOf(a, rules.StepOrder, "backflow"),
 		box("buttons",
@@ -212,7 +212,7 @@ func (p *shoppingPart) costs(c *rules.Cost) app.UI {
 	return app.Div().ID("costs").Body(
 		heading("What it costs, by your own prices"),
 		helpText("We give no prices. What has none is left out, and the total says so. For scale only: a farm magazine of 2013 told of about $180 of film and $125 of tape for an acre in Michigan."),
-		box("fields", fieldsOf(p.S, priceNames)...),
+		asked("fields", fieldsOf(p.S, priceNames)...),
 		listed("scroll stack", "Costs", rows, "For", "Amount", "How"),
 		app.P().Body(strong(total), plain(per+even)),
 		paragraph("Work: laying "+unit.Of(w.Laying).In(p.S.system)+" of one person ("+unit.Of(w.LayingClock).In(p.S.system)+" by the clock with "+strconv.Itoa(w.People)+" people), lifting "+unit.Of(w.Lifting).In(p.S.system)+". "+w.How.In(p.S.system)),

@@ -51,6 +51,7 @@ type store struct {
 	whole   bool              // every part of the page has been drawn
 	spoken  string            // the errors that are read out
 	speak   func()            // has them read out when the typing has rested
+	title   string            // of the page, as it was last set for them
 }
 
 // topic is what a part of the page listens to.
@@ -233,6 +234,10 @@ func (s *store) titled() {
 	if len(s.wrong) > 0 {
 		title = "Mend first: " + title
 	}
+	if title == s.title { // the browser would tell all who listen, each time
+		return
+	}
+	s.title = title
 	app.Window().Get("document").Set("title", title)
 }
 

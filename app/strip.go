@@ -108,7 +108,7 @@ func (p *stripPart) Render() app.UI {
 	return app.Section().Class(class).ID("season-strip").Aria("busy", strconv.FormatBool(p.S.digging)).Body(
 		heading2("Soil warmth through the season"),
 		box("strip-top",
-			box("field",
+			asked("field",
 				app.Label().For("strip-plant-on").Text("Planting day"),
 				app.Input().ID("strip-plant-on").Name("strip-plant-on").Type("date").Value(day.String()).OnChange(p.typed),
 			),
@@ -119,7 +119,7 @@ func (p *stripPart) Render() app.UI {
 		),
 		para("waiting", waiting),
 		app.Figure().Class("strip-figure").Body(
-			box("strip-plot",
+			asked("strip-plot",
 				app.Raw(p.svg),
 				app.Label().Class("for-readers").For("strip-day").Text("Planting day on the strip"),
 				app.Input().ID("strip-day").Name("strip-day").Type("range").Attr("role", "slider").

@@ -232,7 +232,7 @@ func (b *bucketPart) Render() app.UI {
 	return app.FieldSet().Class("bucket").ID("bucket-test").Body(
 		app.Legend().Text("Bucket test"),
 		helpText("Run the water half an hour, with no other tap open. Then time how long it takes to fill a bucket at the field’s end of the pipe."),
-		box("fields",
+		asked("fields",
 			box("field",
 				app.Label().For("bucket-volume").Text("Bucket holds ("+unit.KindVolume.Symbol(b.S.system)+")"),
 				&textBox{S: b.S, ID: "bucket-volume", Type: "text", Describe: "bucket-says"}),

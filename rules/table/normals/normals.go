@@ -29,9 +29,12 @@ type Station struct {
 // Label names the station as the page shows it.
 func (s *Station) Label() string { return s.Name + ", " + s.State }
 
-// Table is the list of stations, read once.
+// Table is the list of stations. It keeps the text and where each row begins, and
+// reads a row when it is asked for: thousands of read rows would be minded by the
+// garbage collector of a page that needs one.
 type Table struct {
-	stations []Station
+	text   string
+	begins []uint32
 }
 
 const columns = 9 + 24
@@ -39,24 +42,43 @@ const columns = 9 + 24
 // ErrTable says that the bytes are not the normals table.
 var ErrTable = errors.New("the table of climate normals is damaged")
 
-// Parse reads the table. It keeps the text and makes no copies of names.
+// Parse checks every row of the table.
 func Parse(text string) (*Table, error) {
-	t := &Table{stations: make([]Station, 0, 7600)}
+	t := &Table{text: text}
+	at := 0
 	for line := range strings.Lines(text) {
-		line = strings.TrimRight(line, "\r\n")
-		if line == "" || line[0] == '#' {
-			continue
+		if row := rowOf(line); row != "" && row[0] != '#' {
+			if _, err := parseLine(row); err != nil {
+				return nil, err
+			}
+			t.begins = append(t.begins, uint32(at))
 		}
-		s, err := parseLine(line)
-		if err != nil {
-			return nil, err
-		}
-		t.stations = append(t.stations, s)
+		at += len(line)
 	}
-	if len(t.stations) == 0 {
+	if len(t.begins) == 0 {
 		return nil, ErrTable
 	}
 	return t, nil
+}
+
+func rowOf(line string) string { return strings.TrimRight(line, "\r\n") }
+
+func (t *Table) row(i int) string {
+	line, _, _ := strings.Cut(t.text[t.begins[i]:], "\n")
+	return rowOf(line)
+}
+
+// station reads a row, which was checked.
+func (t *Table) station(i int) *Station {
+	s, _ := parseLine(t.row(i))
+	return &s
+}
+
+// names reads what a station is found by.
+func (t *Table) names(i int) (name, state, zip, postOffice string) {
+	var cell [5]string
+	cut(t.row(i), cell[:])
+	return cell[1], cell[2], cell[3], cell[4]
 }
 
 // farthest and hottest bound what a row may hold, since the row that a device
@@ -65,15 +87,22 @@ var farthest = [3]float64{90, 180, 9000}
 
 const hottest = 1500
 
+// cut reads the first cells of a row; false where there are not as many.
+func cut(row string, cell []string) bool {
+	for i := range cell {
+		before, after, found := strings.Cut(row, ",")
+		if !found && i != columns-1 {
+			return false
+		}
+		cell[i], row = before, after
+	}
+	return true
+}
+
 func parseLine(line string) (Station, error) {
 	var cell [columns]string
-	rest := line
-	for i := range cell {
-		before, after, found := strings.Cut(rest, ",")
-		if !found && i != columns-1 {
-			return Station{}, ErrTable
-		}
-		cell[i], rest = before, after
+	if !cut(line, cell[:]) {
+		return Station{}, ErrTable
 	}
 	s := Station{ID: cell[0], Name: cell[1], State: cell[2], Zip: cell[3], PostOffice: cell[4], Row: line}
 	if cell[8] == "" {
@@ -107,14 +136,20 @@ func tenths(f int) unit.Celsius {
 	return unit.Celsius(math.Round((float64(f)/10-32)/1.8*100) / 100)
 }
 
-// All gives the stations in the order of the file. Do not change them.
-func (t *Table) All() []Station { return t.stations }
+// All reads the stations in the order of the file.
+func (t *Table) All() []Station {
+	list := make([]Station, len(t.begins))
+	for i := range list {
+		list[i] = *t.station(i)
+	}
+	return list
+}
 
 // ByID finds a station, or nil.
 func (t *Table) ByID(id string) *Station {
-	for i := range t.stations {
-		if t.stations[i].ID == id {
-			return &t.stations[i]
+	for i, at := range t.begins {
+		if rest, found := strings.CutPrefix(t.text[at:], id); found && strings.HasPrefix(rest, ",") {
+			return t.station(i)
 		}
 	}
 	return nil
@@ -124,15 +159,19 @@ func (t *Table) ByID(id string) *Station {
 // distance.
 func (t *Table) Nearest(latitude, longitude unit.Degrees) (*Station, unit.Metres) {
 	best, least := -1, math.Inf(1)
-	for i := range t.stations {
-		if d := haversine(latitude, longitude, t.stations[i].Latitude, t.stations[i].Longitude); d < least {
+	var cell [7]string
+	for i := range t.begins {
+		cut(t.row(i), cell[:])
+		lat, _ := strconv.ParseFloat(cell[5], 64)
+		lon, _ := strconv.ParseFloat(cell[6], 64)
+		if d := haversine(latitude, longitude, unit.Degrees(lat), unit.Degrees(lon)); d < least {
 			best, least = i, d
 		}
 	}
 	if best < 0 {
 		return nil, 0
 	}
-	return &t.stations[best], unit.Metres(least)
+	return t.station(best), unit.Metres(least)
 }
 
 // haversine is the great-circle distance on a sphere of 6,371 km.
@@ -155,14 +194,14 @@ func (t *Table) Find(typed string, limit int) []*Station {
 	if len(words) == 0 {
 		return nil
 	}
-	var first, second []*Station
-	for i := range t.stations {
-		s := &t.stations[i]
+	var first, second []int
+	for i := range t.begins {
+		name, state, zip, postOffice := t.names(i)
 		switch {
-		case s.Zip != "" && s.Zip == words[0]:
-			first = append(first, s)
-		case matches(s, words):
-			second = append(second, s)
+		case zip != "" && zip == words[0]:
+			first = append(first, i)
+		case matches(words, name, state, zip, postOffice):
+			second = append(second, i)
 		}
 		if len(first) >= limit {
 			break
@@ -172,38 +211,38 @@ func (t *Table) Find(typed string, limit int) []*Station {
 	if zip, err := strconv.Atoi(words[0]); err == nil && len(first) == 0 && len(words[0]) == 5 {
 		first = t.nearZip(zip, limit)
 	}
-	if len(first) > limit {
-		first = first[:limit]
+	list := make([]*Station, min(len(first), limit))
+	for k := range list {
+		list[k] = t.station(first[k])
 	}
-	return first
+	return list
 }
 
 // nearZip lists the stations whose zip codes are nearest in number.
-func (t *Table) nearZip(zip, limit int) (list []*Station) {
-	away := func(s *Station) int {
-		n, _ := strconv.Atoi(s.Zip)
-		return max(n-zip, zip-n)
-	}
-	for i := range t.stations {
-		s := &t.stations[i]
-		if s.Zip == "" {
+func (t *Table) nearZip(zip, limit int) (list []int) {
+	var away []int // of those in the list
+	for i := range t.begins {
+		_, _, own, _ := t.names(i)
+		if own == "" {
 			continue
 		}
+		n, _ := strconv.Atoi(own)
+		d := max(n-zip, zip-n)
 		at := len(list)
-		for at > 0 && away(list[at-1]) > away(s) {
+		for at > 0 && away[at-1] > d {
 			at--
 		}
 		if at < limit {
-			list = slices.Insert(list, at, s)
-			list = list[:min(len(list), limit)]
+			list, away = slices.Insert(list, at, i), slices.Insert(away, at, d)
+			list, away = list[:min(len(list), limit)], away[:min(len(away), limit)]
 		}
 	}
 	return list
 }
 
-func matches(s *Station, words []string) bool {
+func matches(words []string, name, state, zip, postOffice string) bool {
 	for _, w := range words {
-		if !begins(s.Name, w) && !begins(s.PostOffice, w) && s.State != w && !strings.HasPrefix(s.Zip, w) {
+		if !begins(name, w) && !begins(postOffice, w) && state != w && !strings.HasPrefix(zip, w) {
 			return false
 		}
 	}

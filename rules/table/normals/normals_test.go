@@ -14,11 +14,12 @@ import (
 func TestTheTableHoldsWhatWasPublished(t *testing.T) {
 	table, err := Embedded()
 	require.NoError(t, err)
-	assert.Len(t, table.All(), 7501)
+	all := table.All()
+	assert.Len(t, all, 7501)
 	ithaca := table.ByID("USC00304174")
 	require.NotNil(t, ithaca, "a northeastern station")
-	for i := range table.All() {
-		s := &table.All()[i]
+	for i := range all {
+		s := &all[i]
 		require.NotEmpty(t, s.Name)
 		require.Contains(t, "CSRPQ", string(s.Flag), s.ID)
 		require.InDelta(t, 0, float64(s.Latitude), 90, s.ID)
