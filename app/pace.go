@@ -120,6 +120,7 @@ func advance(list *[]task) bool {
 		return false
 	}
 	first := (*list)[0]
+	(*list)[0] = task{} // or it and all it worked with would be kept
 	*list = (*list)[1:]
 	if first.step() {
 		first.done()

@@ -55,6 +55,7 @@ func (f *Facts) answer(keep func(Choice)) (a Answers) {
 // facts of the first to save work.
 type asking struct {
 	before *Facts
+	facts  Facts // of the last case, written over by the next
 	leads  leads // of the last case
 }
 
@@ -83,8 +84,8 @@ func prepare(c Case) (prepared, bool) {
 
 // on answers a case on the ground it needs.
 func (k *asking) on(g *Ground, p prepared) (Answers, bool) {
-	f, err := factsOf(p.filled, g, k.before)
-	if err != nil {
+	f := &k.facts
+	if err := f.of(p.filled, g, k.before); err != nil {
 		return Answers{}, false
 	}
 	if k.before == nil {

@@ -107,17 +107,24 @@ const stemBurn unit.Celsius = 60
 // have passed [Check] and have its defaults filled. Facts of a case that was
 // asked before (or nil) lend what cannot differ: the result is the same.
 func factsOf(c Case, g *Ground, before *Facts) (*Facts, error) {
-	f, err := dryFactsOf(c, g, before)
+	f := &Facts{}
+	return f, f.of(c, g, before)
+}
+
+// of is factsOf for a search, which writes the facts of one case over those of
+// another. They must not be those of before.
+func (f *Facts) of(c Case, g *Ground, before *Facts) error {
+	err := f.dry(c, g, before)
 	if err == nil {
 		f.water()
 	}
-	return f, err
+	return err
 }
 
-// dryFactsOf leaves out what the tape and the gates alone read of the water.
-func dryFactsOf(c Case, g *Ground, before *Facts) (*Facts, error) {
+// dry leaves out what the tape and the gates alone read of the water.
+func (f *Facts) dry(c Case, g *Ground, before *Facts) error {
 	if before != nil && before.ground == g && sameWeather(&before.Case, &c) {
-		f := *before
+		*f = *before
 		f.Case = c
 		if c.Place != before.Case.Place {
 			if !sameAir(&before.Case, &c) {
@@ -130,9 +137,9 @@ func dryFactsOf(c Case, g *Ground, before *Facts) (*Facts, error) {
 			f.layout()
 			f.rough()
 		}
-		return &f, nil
+		return nil
 	}
-	f := &Facts{Case: c, Crop: table.CropByID(c.Crop), Soil: table.SoilByID(c.Soil.Texture), Plant: c.PlantOn.Value, ground: g}
+	*f = Facts{Case: c, Crop: table.CropByID(c.Crop), Soil: table.SoilByID(c.Soil.Texture), Plant: c.PlantOn.Value, ground: g}
 	if before != nil {
 		f.spare = before.spare
 	}
@@ -146,7 +153,7 @@ func dryFactsOf(c Case, g *Ground, before *Facts) (*Facts, error) {
 	} else {
 		year, err := weather.NewYear(normalsOf(&c.Place))
 		if err != nil {
-			return nil, err
+			return err
 		}
 		switch c.Risk {
 		case "cool":
@@ -161,7 +168,7 @@ func dryFactsOf(c Case, g *Ground, before *Facts) (*Facts, error) {
 	f.frost()
 	f.layout()
 	f.warm(g)
-	return f, nil
+	return nil
 }
 
 // sameWeather tells whether air and soil warmth must be the same.

@@ -31,7 +31,8 @@ type MapWork struct {
 // needs no water.
 type filmAsking struct {
 	ground *Ground
-	before *Facts
+	before *Facts   // of the last case
+	facts  [2]Facts // that before points to in turn
 }
 
 func (k *filmAsking) film(c Case) (film Option, ahead float64) {
@@ -39,8 +40,11 @@ func (k *filmAsking) film(c Case) (film Option, ahead float64) {
 	if !ok || p.key != k.ground.Key {
 		return NoOption, 0
 	}
-	f, err := dryFactsOf(p.filled, k.ground, k.before)
-	if err != nil {
+	f := &k.facts[0]
+	if k.before == f {
+		f = &k.facts[1]
+	}
+	if err := f.dry(p.filled, k.ground, k.before); err != nil {
 		return NoOption, 0
 	}
 	if k.before == nil {

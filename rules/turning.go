@@ -432,7 +432,7 @@ func sweepsOf(base, filled *Case, in *Input) []sweep {
 		steps = slices.Compact(steps)
 	}
 	if !given {
-		one.kind = through
+		one.kind, one.tries = through, make([]try, 0, len(steps))
 		for _, k := range steps {
 			one.tries = append(one.tries, try{step: k})
 		}
@@ -443,6 +443,8 @@ func sweepsOf(base, filled *Case, in *Input) []sweep {
 	up.above = true
 	place := in.place(now)
 	up.last.step, down.last.step = int(math.Floor(place+1e-9)), int(math.Ceil(place-1e-9))
+	below, _ := slices.BinarySearch(steps, down.last.step)
+	up.tries, down.tries = make([]try, 0, len(steps)-below), make([]try, 0, below)
 	for i := range steps {
 		if k := steps[len(steps)-1-i]; k > up.last.step {
 			up.tries = append(up.tries, try{step: k})

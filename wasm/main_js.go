@@ -16,7 +16,7 @@ import (
 func main() {
 	// Memory that a page has taken is never given back, so its garbage is collected
 	// before it takes more: at half as much again as is in use, not at twice.
-	debug.SetGCPercent(50)
+	debug.SetGCPercent(100)
 	app.Mount()
 	framework.RunWhenOnBrowser()
 }
