@@ -116,7 +116,7 @@ func (p *comparePart) work() {
 	heads, cases := p.sides()
 	var list []*rules.Advice
 	var dig *rules.GroundWork
-	s.slices(func() bool {
+	s.slices(p, func() bool {
 		switch {
 		case p.turn != turn || len(list) == len(cases):
 			return true

@@ -210,7 +210,7 @@ func (p *notesPart) OnMount(ctx app.Context) {
 	s.keep = func(state saved) bool { return keepOnDevice(storageKey, state.text()) }
 	s.follow(p, onForm|onAdvice|onExample, p.Update)
 	s.beside()
-	s.listen(ctx)
+	s.listen()
 	if s.advice == nil {
 		s.work()
 	} else {
@@ -222,6 +222,10 @@ func (p *notesPart) OnMount(ctx app.Context) {
 func (p *notesPart) OnDismount() {
 	p.S.flush()
 	p.S.leave(p)
+	for _, end := range p.S.hearing {
+		end()
+	}
+	p.S.hearing = nil
 }
 
 // The elements are always there, shown or not: the framework matches elements by
@@ -244,28 +248,34 @@ func (p *notesPart) Render() app.UI {
 // pause is how long a half-typed figure may stand before its error is read out.
 const pause = 1000
 
-// listen hears what else the browser tells.
-func (s *store) listen(ctx app.Context) {
+// listen hears what else the browser tells, until the page is left.
+func (s *store) listen() {
 	window := app.Window()
-	window.Call("addEventListener", "storage", app.FuncOf(func(_ app.Value, args []app.Value) any {
-		if args[0].Get("key").String() == storageKey {
+	hear := func(from app.Value, event string, what func(app.Value)) {
+		heard := app.FuncOf(func(_ app.Value, args []app.Value) any {
+			what(args[0])
+			return nil
+		})
+		from.Call("addEventListener", event, heard)
+		s.hearing = append(s.hearing, func() {
+			from.Call("removeEventListener", event, heard)
+			heard.Release()
+		})
+	}
+	hear(window, "storage", func(e app.Value) {
+		if e.Get("key").String() == storageKey {
 			s.followOtherTab()
 		}
-		return nil
-	}))
-	window.Get("document").Call("addEventListener", "filmfurrow", app.FuncOf(func(app.Value, []app.Value) any {
+	})
+	hear(window.Get("document"), "filmfurrow", func(app.Value) {
 		if !s.engine && engineHere() {
 			s.engine = true
 			s.openLink(s.waiting)
 			s.work()
 			s.wakeIn(0)
 		}
-		return nil
-	}))
-	window.Call("addEventListener", "pagehide", app.FuncOf(func(app.Value, []app.Value) any {
-		s.flush()
-		return nil
-	}))
+	})
+	hear(window, "pagehide", func(app.Value) { s.flush() })
 	var timer app.Value
 	say := app.FuncOf(func(app.Value, []app.Value) any {
 		spoken := ""

@@ -44,7 +44,7 @@ func (p *mapPart) work() {
 		return
 	}
 	row := -1
-	s.slices(func() bool {
+	s.slices(p, func() bool {
 		if p.of != of {
 			return true
 		}

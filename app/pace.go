@@ -1,6 +1,7 @@
 package app
 
 import (
+	"slices"
 	"time"
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
@@ -27,6 +28,7 @@ const (
 
 // task is work in slices: step tells whether all is done.
 type task struct {
+	of   any // who wants it; of each, the newest wins
 	step func() bool
 	done func()
 }
@@ -64,12 +66,12 @@ func (s *store) beside() {
 		return nil
 	})
 	app.Window().Get("filmfurrow").Set("drawn", app.FuncOf(func(app.Value, []app.Value) any { return len(l.due) == 0 && len(l.soil) == 0 }))
-	s.slices = func(step func() bool, done func()) {
-		l.tasks = append(l.tasks, task{step, done})
+	s.slices = func(of any, step func() bool, done func()) {
+		l.tasks = append(slices.DeleteFunc(l.tasks, func(t task) bool { return t.of == of }), task{of, step, done})
 		s.wakeIn(0)
 	}
 	s.dig = func(work *rules.GroundWork, done func()) {
-		l.soil = []task{{func() bool { return slice(func() bool { return work.Step(daysAStep) }) }, done}} // the newest wins
+		l.soil = []task{{s, func() bool { return slice(func() bool { return work.Step(daysAStep) }) }, done}}
 		s.wakeIn(0)
 	}
 }

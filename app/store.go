@@ -27,8 +27,9 @@ type store struct {
 	// dig works in slices beside the typing and calls back when all is done;
 	// without it (before the page runs) the work is done at once.
 	dig func(*rules.GroundWork, func())
-	// slices runs steps until one says that all is done, beside the typing.
-	slices  func(step func() bool, done func())
+	// slices runs steps until one says that all is done, beside the typing; a newer
+	// work of the same owner takes its place.
+	slices  func(of any, step func() bool, done func())
 	study   *study // of the advice that is shown
 	studied *study // the last that came to an end
 	worked  worked
@@ -45,6 +46,7 @@ type store struct {
 	watched map[app.Composer]watch
 	follows int
 	keep    func(saved) bool
+	hearing []func() // each ends one of the page's listeners
 	lane    lane
 	engine  bool              // the half of the program that works out answers is there
 	before  map[string]string // parts as they were prerendered, shown until there is advice

@@ -36,7 +36,7 @@ func (s *store) begin() {
 		st.points, st.opens, st.pairs, st.fares = st.turner.Points(), st.turner.Opens(), pairs.Points(), doubts.Doubts()
 		s.tell(onStudy)
 	}
-	s.slices(func() bool {
+	s.slices(s, func() bool {
 		if s.study != st {
 			return true
 		}
@@ -45,6 +45,9 @@ func (s *store) begin() {
 				s.study = nil
 				return true
 			}
+			return false
+		}
+		if doubts == nil {
 			pairs, _ = rules.NewPairs(s.ground, s.c)
 			doubts = rules.NewDoubts(s.ground, s.c)
 			return false
@@ -59,7 +62,7 @@ func (s *store) begin() {
 			return
 		}
 		show()
-		s.slices(func() bool {
+		s.slices(s, func() bool {
 			done := s.study != st || slice(func() bool { return st.turner.Step(1) })
 			if !done && len(st.turner.Points()) > len(st.points) { // what was found is shown as it comes
 				show()

@@ -56,8 +56,17 @@ func TestSixDamagedStores(t *testing.T) {
 // the top of the new page, and Back brings both back.
 func TestGoingFromPageToPage(t *testing.T) {
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Tab(browsertest.Tab{Path: "/", Before: `window.hearing = 0;
+		for (const [name, more] of [["addEventListener", 1], ["removeEventListener", -1]]) {
+			const own = EventTarget.prototype[name];
+			EventTarget.prototype[name] = function (event, ...rest) {
+				if (["storage", "filmfurrow", "pagehide"].includes(event)) window.hearing += more;
+				return own.call(this, event, ...rest);
+			};
+		}`})
 	title := browsertest.Eval[string](p, `document.title`)
+	hearing := browsertest.Eval[int](p, `hearing`)
+	assert.GreaterOrEqual(t, hearing, 3)
 	for _, listed := range app.Pages()[1:] {
 		if !browsertest.Eval[bool](p, fmt.Sprintf(`document.querySelector('a[href="%s"]') !== null`, listed.Path)) {
 			continue // a page that nothing on this one leads to
@@ -69,6 +78,7 @@ func TestGoingFromPageToPage(t *testing.T) {
 		p.Back()
 		p.Wait("the first page again", `location.pathname === "/" && document.querySelector("#f-crop") !== null`)
 		p.Wait("its title", fmt.Sprintf(`document.title === %q`, title))
+		assert.Equal(t, hearing, browsertest.Eval[int](p, `hearing`), "listeners that the page left behind")
 	}
 }
 

@@ -22,8 +22,8 @@ const still = `document.querySelector("#season-strip")?.getAttribute("aria-busy"
 // there before is the page as it was built.
 func strip(b *browsertest.Browser, width int) *browsertest.Page {
 	p := b.Page(width, "/")
-	p.Wait("the program to answer", `(document.querySelector("#units-metric").click(), document.querySelector("#strip-table caption").innerText.includes("cm"))`)
-	p.Wait("the program to answer", `(document.querySelector("#units-US").click(), document.querySelector("#strip-table caption").innerText.includes(" in ")) && `+still)
+	p.Wait("the program to answer", `(document.querySelector("#units-metric").click(), document.querySelector("#strip-table caption").textContent.includes("cm"))`)
+	p.Wait("the program to answer", `(document.querySelector("#units-US").click(), document.querySelector("#strip-table caption").textContent.includes(" in ")) && `+still)
 	return p
 }
 

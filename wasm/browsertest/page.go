@@ -374,14 +374,23 @@ func (p *Page) WaitOffline() {
 // WaitText waits until the first element that a CSS selector matches shows a text.
 func (p *Page) WaitText(selector, text string) {
 	p.t.Helper()
-	p.Wait(fmt.Sprintf("%s to show %q", selector, text), fmt.Sprintf(`(document.querySelector(%s)?.innerText ?? "").includes(%s)`, quote(selector), quote(text)))
+	p.Wait(fmt.Sprintf("%s to show %q", selector, text), fmt.Sprintf(`%s.includes(%s)`, shown(selector), quote(text)))
 }
 
 // Text is the visible text of the first element that a CSS selector matches,
 // or "" when there is none.
 func (p *Page) Text(selector string) string {
 	p.t.Helper()
-	return Eval[string](p, fmt.Sprintf(`document.querySelector(%s)?.innerText ?? ""`, quote(selector)))
+	return Eval[string](p, shown(selector))
+}
+
+// shown is an expression for the visible text of an element. A section out of sight
+// is not laid out and has none, so it is laid out as if it were near.
+func shown(selector string) string {
+	return fmt.Sprintf(`((el) => {
+		for (let s = el; s; s = s.parentElement) if (getComputedStyle(s).contentVisibility === "auto") s.style.contentVisibility = "visible";
+		return el?.innerText ?? "";
+	})(document.querySelector(%s))`, quote(selector))
 }
 
 // Visible reports whether the first match is shown and nothing lies over its centre.
