@@ -33,6 +33,20 @@
   addEventListener("popstate", mend);
   addEventListener("hashchange", mend);
 
+  // --- The program ------------------------------------------------------------
+  // It is asked for as soon as the page's own text is there: start.js runs when all
+  // has been read, laid out and painted, seconds later on a slow device. A browser
+  // stops a download that nobody reads, so what has come is taken in at once.
+  // Search engines read the text; "?wasm=false" shows a reader the text alone.
+  const page = window.filmfurrow;
+  page.textOnly = /bot|crawler|spider|crawling/i.test(navigator.userAgent) || new URLSearchParams(location.search).get("wasm") === "false";
+  if (!page.textOnly && typeof WebAssembly === "object") {
+    const depth = { highWaterMark: 1e8, size: (chunk) => chunk.byteLength };
+    page.program = fetch(document.currentScript.dataset.program).then((reply) =>
+      new Response(reply.body.pipeThrough(new TransformStream({}, depth, depth)), { status: reply.status }));
+    page.program.catch(() => { /* said where it is waited for */ });
+  }
+
   // --- Storage ---------------------------------------------------------------
   // Where the browser refuses storage (a sandboxed frame, a strict setting),
   // reading it throws. A stand-in in memory lets the page work for this visit.
@@ -115,8 +129,9 @@
     }
   };
 
-  // The framework starts by replacing the first element of the body.
-  const watchForStart = () => {
+  // The framework starts by replacing the first element of the body. start.js calls
+  // this, before it lets the program run.
+  page.watchForStart = () => {
     const first = document.body.firstElementChild;
     let focused = null;
     addEventListener("focusin", (event) => {
@@ -150,6 +165,4 @@
       if (location.hash && !moved) document.getElementById(location.hash.slice(1))?.scrollIntoView();
     });
   };
-  if (document.body) watchForStart();
-  else addEventListener("DOMContentLoaded", watchForStart);
 })();

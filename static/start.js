@@ -5,6 +5,7 @@
   "use strict";
   const site = {{.Site}};
   const page = window.filmfurrow;
+  page.watchForStart();
   const byID = (id) => document.getElementById(id);
 
   // --- The status strip ------------------------------------------------------
@@ -153,7 +154,6 @@
   const followOrSay = (go, program, early) => follow(go, program, early).catch(() => show(
     "Half of the calculator did not arrive: the connection broke off. What you type is kept; the answers stay those of the worked example.",
     { urgent: true, actions: [["Try again", () => followOrSay(go, program)], ["Load again", () => location.reload()]] }));
-  let again = false;
   async function bringIn() {
     if (typeof WebAssembly !== "object") {
       page.tell({ start: "failed" });
@@ -165,11 +165,12 @@
     progress(0);
     let reply;
     try {
-      reply = await fetch(site.wasm, again ? { cache: "reload" } : {});
-      again = true;
+      reply = await (page.program ?? fetch(site.wasm, { cache: "reload" }));
     } catch {
+      page.program = null;
       return fail("The calculator could not be fetched: there is no connection to the site.");
     }
+    page.program = null; // each is read once
     if (!reply.ok) {
       return fail(`The calculator could not be fetched: the site answered ${reply.status}. It may have been renewed just now; load the page again.`);
     }
@@ -272,9 +273,7 @@
   };
   addEventListener("online", check);
 
-  // Search engines read the text; "?wasm=false" shows a reader the text alone.
-  const textOnly = /bot|crawler|spider|crawling/i.test(navigator.userAgent) || new URLSearchParams(location.search).get("wasm") === "false";
-  if (textOnly) {
+  if (page.textOnly) {
     page.tell({ start: "text" });
   } else {
     // The program comes first; the copy for the field follows when the line is free.

@@ -170,10 +170,10 @@ func TestProgressNeverPassesAHundred(t *testing.T) {
 			b.Fault(c.fault)
 			p := b.Tab(browsertest.Tab{Path: "/", Before: `
 				window.seen = [];
-				addEventListener("DOMContentLoaded", () => new MutationObserver(() => {
-					const text = document.querySelector("#strip-percent").textContent;
-					if (text) window.seen.push(text);
-				}).observe(document.querySelector("#strip-percent"), { childList: true, subtree: true, characterData: true }));`})
+				new MutationObserver(() => {
+					const text = document.querySelector("#strip-percent")?.textContent;
+					if (text && text !== window.seen.at(-1)) window.seen.push(text);
+				}).observe(document, { childList: true, subtree: true, characterData: true });`})
 			seen := browsertest.Eval[[]string](p, `window.seen`)
 			require.NotEmpty(t, seen)
 			before := -1
@@ -235,7 +235,7 @@ func TestStorageBlocked(t *testing.T) {
 
 // stage is a page with boot.js and nothing of the program: a button mounts a
 // copy of the form as the framework does, by replacing the first element.
-const stage = `<!DOCTYPE html><html lang="en"><title>Stage</title><link rel="icon" href="data:,"><script src="/%s"></script><body><main>%s</main>
+const stage = `<!DOCTYPE html><html lang="en"><title>Stage</title><link rel="icon" href="data:,"><script src="/%s" data-program="/stage.js"></script><body><main>%s</main>
 <script src="/stage.js"></script></body></html>`
 
 const stageForm = `<input id="name" value="was"><input id="untouched" value="same"><textarea id="notes"></textarea>
@@ -244,6 +244,7 @@ const stageForm = `<input id="name" value="was"><input id="untouched" value="sam
 <details id="more"><summary>More</summary>text</details><input name="nameless">`
 
 const stageScript = `window.told = [];
+filmfurrow.watchForStart();
 window.mount = () => {
 	const copy = document.createElement("main");
 	copy.innerHTML = document.querySelector("template").innerHTML;

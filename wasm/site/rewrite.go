@@ -115,7 +115,7 @@ func fillHead(head *html.Node, base, site, address, title, description string, l
 			meta("property", "og:image", site+base+"/icons/icon-512.png")
 			head.AppendChild(element("link", "rel", "canonical", "href", site+base+address))
 		}
-		head.AppendChild(element("script", "src", links.boot))
+		head.AppendChild(element("script", "src", links.boot, "data-program", links.program))
 	}
 	head.AppendChild(element("link", "rel", "stylesheet", "href", links.style))
 	head.AppendChild(element("link", "rel", "icon", "href", base+"/icons/icon.svg", "type", "image/svg+xml"))
