@@ -6,17 +6,12 @@
 package main
 
 import (
-	"runtime/debug"
-
 	framework "github.com/maxence-charriere/go-app/v9/pkg/app"
 
 	"filmfurrow/app"
 )
 
 func main() {
-	// Memory that a page has taken is never given back, so its garbage is collected
-	// before it takes more: at half as much again as is in use, not at twice.
-	debug.SetGCPercent(100)
 	app.Mount()
 	framework.RunWhenOnBrowser()
 }
