@@ -22,8 +22,7 @@ var axe string
 func (p *Page) Axe(without ...string) []string {
 	p.t.Helper()
 	p.Do(axe + "\n;void 0")
-	// What is out of sight has a guessed height until it comes near; axe looks at all at once.
-	p.Do(`for (const el of document.querySelectorAll("section")) el.style.contentVisibility = "visible"`)
+	p.layOut()
 	p.Wait("movement on the page to end", `document.getAnimations().every((a) => a.playState !== "running")`)
 	rules := map[string]map[string]bool{"color-contrast-enhanced": {"enabled": true}}
 	for _, name := range without {

@@ -384,6 +384,13 @@ func (p *Page) Text(selector string) string {
 	return Eval[string](p, shown(selector))
 }
 
+// layOut lays out all sections as if they were near: one out of sight has a guessed
+// height and nothing in it.
+func (p *Page) layOut() {
+	p.t.Helper()
+	p.Do(`for (const el of document.querySelectorAll("section")) el.style.contentVisibility = "visible"`)
+}
+
 // shown is an expression for the visible text of an element. A section out of sight
 // is not laid out and has none, so it is laid out as if it were near.
 func shown(selector string) string {
@@ -490,6 +497,7 @@ func (p *Page) Screenshot(name string) {
 	if dir == "" {
 		return
 	}
+	p.layOut()
 	p.write(dir, name+".png", run(p, chromedp.FullScreenshot(100)))
 }
 
