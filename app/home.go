@@ -180,11 +180,7 @@ func moreFields(s *store) app.UI {
 	list := make([]app.UI, 0, len(groups)+1)
 	list = append(list, helpText("Leave open what you do not know. Each thing you add makes the answers surer."))
 	for _, g := range groups {
-		fields := make([]app.UI, len(g.names))
-		for i, name := range g.names {
-			fields[i] = &field{S: s, Name: name}
-		}
-		body := []app.UI{summary(g.title), asked("fields", fields...)}
+		body := []app.UI{summary(g.title), asked("fields", fieldsOf(s, g.names)...)}
 		if g.id == "more-work" {
 			body = append(body, &filmsPart{S: s})
 		}

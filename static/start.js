@@ -163,14 +163,14 @@
     page.tell({ start: "waking" });
     show("The calculator is waking up. You can type already: it is kept.", { urgent: true });
     progress(0);
+    const begun = page.program;
+    page.program = null; // it is read once
     let reply;
     try {
-      reply = await (page.program ?? fetch(site.wasm, { cache: "reload" }));
+      reply = await (begun ?? fetch(site.wasm, { cache: "reload" }));
     } catch {
-      page.program = null;
       return fail("The calculator could not be fetched: there is no connection to the site.");
     }
-    page.program = null; // each is read once
     if (!reply.ok) {
       return fail(`The calculator could not be fetched: the site answered ${reply.status}. It may have been renewed just now; load the page again.`);
     }
