@@ -34,6 +34,7 @@ func (c *card) store() *store {
 // OnNav loads the table of stations only for a link that names one.
 func (c *card) OnNav(ctx app.Context) {
 	s := c.store()
+	defer c.Update()
 	s.openLink(ctx.Page().URL().Fragment)
 	switch {
 	case s.waiting != "":

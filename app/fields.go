@@ -29,11 +29,12 @@ type fieldsPart struct {
 }
 
 func (p *fieldsPart) OnMount(app.Context) {
-	p.read()
-	p.S.follow(p, onForm|onPlaces|onUnits, func() {
+	read := func() {
 		p.read()
 		p.Update()
-	})
+	}
+	p.S.follow(p, onForm|onPlaces|onUnits, read)
+	read()
 }
 func (p *fieldsPart) OnDismount() { p.S.leave(p) }
 

@@ -34,16 +34,30 @@
   addEventListener("hashchange", mend);
 
   // --- The program ------------------------------------------------------------
-  // It is asked for as soon as the page's own text is there: start.js runs when all
-  // has been read, laid out and painted, seconds later on a slow device. A browser
-  // stops a download that nobody reads, so what has come is taken in at once.
-  // Search engines read the text; "?wasm=false" shows a reader the text alone.
+  // take asks for a file of the program and compiles it while it comes. The reply is
+  // passed on under its right content type, so a host that sends a wrong one does not
+  // keep the program from starting. page.said hears how many bytes have come.
   const page = window.filmfurrow;
+  page.said = () => {};
+  page.take = async (address, options) => {
+    page.got = 0;
+    const reply = await fetch(address, options).catch(() => ({ status: 0 }));
+    if (!reply.ok) throw Object.assign(new Error("not given"), { status: reply.status });
+    const counter = new TransformStream({
+      transform(chunk, out) {
+        page.said(page.got += chunk.byteLength);
+        out.enqueue(chunk);
+      },
+    });
+    const source = new Response(reply.body.pipeThrough(counter), { headers: { "Content-Type": "application/wasm" } });
+    return WebAssembly.compileStreaming ? WebAssembly.compileStreaming(source) : WebAssembly.compile(await source.arrayBuffer());
+  };
+  // The first file is asked for as soon as the page's own text is there: start.js runs
+  // when all has been read, laid out and painted, seconds later on a slow device.
+  // Search engines read the text; "?wasm=false" shows a reader the text alone.
   page.textOnly = /bot|crawler|spider|crawling/i.test(navigator.userAgent) || new URLSearchParams(location.search).get("wasm") === "false";
   if (!page.textOnly && typeof WebAssembly === "object") {
-    const depth = { highWaterMark: 1e8, size: (chunk) => chunk.byteLength };
-    page.program = fetch(document.currentScript.dataset.program).then((reply) =>
-      new Response(reply.body.pipeThrough(new TransformStream({}, depth, depth)), { status: reply.status }));
+    page.program = page.take(document.currentScript.dataset.program);
     page.program.catch(() => { /* said where it is waited for */ });
   }
 

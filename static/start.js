@@ -124,34 +124,16 @@
     const part = Math.min(100, Math.floor((got * 100) / site.wasmBytes));
     percent.textContent = part < 100 ? ` ${part} %` : " 100 %, starting";
   };
-  // The reply is passed on under its right content type, so a host that sends
-  // a wrong one does not keep the program from starting.
-  const counted = (reply, said, done) => {
-    let got = 0;
-    const counter = new TransformStream({
-      transform(chunk, out) {
-        said(got += chunk.byteLength);
-        out.enqueue(chunk);
-      },
-      flush: done,
-    });
-    return new Response(reply.body.pipeThrough(counter), { headers: { "Content-Type": "application/wasm" } });
-  };
-  const compiled = async (source, needs) => WebAssembly.instantiateStreaming
-    ? WebAssembly.instantiateStreaming(source, needs)
-    : WebAssembly.instantiate(await source.arrayBuffer(), needs);
   // The second file holds what works out the answers. The worked example's stand on
   // the page already, so a first visit starts without it; else nothing does.
   const first = new URL(site.base + "/", location).pathname === location.pathname && !location.hash.startsWith("#f=") && !localStorage.getItem("film-furrow/field");
-  const follow = async (go, program, early) => {
+  const follow = async (go, program, begun) => {
     if (site.rest) {
-      const reply = await (early ?? fetch(site.rest));
-      if (!reply.ok) throw new Error();
-      await compiled(counted(reply, () => {}), { gojs: go.importObject.gojs, first: program.instance.exports });
+      await WebAssembly.instantiate(await (begun ?? page.take(site.rest)), { gojs: go.importObject.gojs, first: program.exports });
     }
     page.tell({ rest: true });
   };
-  const followOrSay = (go, program, early) => follow(go, program, early).catch(() => show(
+  const followOrSay = (go, program, begun) => follow(go, program, begun).catch(() => show(
     "Half of the calculator did not arrive: the connection broke off. What you type is kept; the answers stay those of the worked example.",
     { urgent: true, actions: [["Try again", () => followOrSay(go, program)], ["Load again", () => location.reload()]] }));
   async function bringIn() {
@@ -162,38 +144,34 @@
     }
     page.tell({ start: "waking" });
     show("The calculator is waking up. You can type already: it is kept.", { urgent: true });
-    progress(0);
-    const begun = page.program;
-    page.program = null; // it is read once
-    let reply;
-    try {
-      reply = await (begun ?? fetch(site.wasm, { cache: "reload" }));
-    } catch {
-      return fail("The calculator could not be fetched: there is no connection to the site.");
-    }
-    if (!reply.ok) {
-      return fail(`The calculator could not be fetched: the site answered ${reply.status}. It may have been renewed just now; load the page again.`);
-    }
+    const taken = page.program ?? page.take(site.wasm, { cache: "reload" });
+    page.program = null; // it is used once
+    progress(page.got);
+    page.said = progress;
     const go = new Go();
-    let program, early;
-    const ahead = () => {
-      if (site.rest) (early ??= fetch(site.rest)).catch(() => { /* said where it is waited for */ });
-    };
+    let program, rest;
     try {
-      if (!first) ahead();
-      program = await compiled(counted(reply, progress, ahead), go.importObject);
-      if (!first) await follow(go, program, early);
+      const compiled = await taken.finally(() => { page.said = () => {}; });
+      if (site.rest) (rest = page.take(site.rest)).catch(() => { /* said where it is waited for */ });
+      program = await WebAssembly.instantiate(compiled, go.importObject);
+      if (!first) await follow(go, program, rest);
     } catch (err) {
+      if (err.status) {
+        return fail(`The calculator could not be fetched: the site answered ${err.status}. It may have been renewed just now; load the page again.`);
+      }
+      if (err.status === 0) {
+        return fail("The calculator could not be fetched: there is no connection to the site.");
+      }
       if (err instanceof WebAssembly.CompileError || err instanceof WebAssembly.LinkError) {
         return fail("The calculator arrived damaged.");
       }
       return fail("The calculator did not arrive whole: the connection broke off.");
     }
     percent.textContent = "";
-    page.memory = () => program.instance.exports.mem.buffer.byteLength;
+    page.memory = () => program.exports.mem.buffer.byteLength;
     go.exit = (code) => { if (code !== 0) stop(); };
-    go.run(program.instance).then(stop, stop);
-    if (first) await followOrSay(go, program, early);
+    go.run(program).then(stop, stop);
+    if (first) await followOrSay(go, program, rest);
   }
   // A call into a program that has stopped says so itself.
   addEventListener("error", (event) => {

@@ -48,7 +48,7 @@ type startTimes struct{ Painted, Arrived, Mounted float64 }
 
 func startOnce(b *testing.B, files map[string][]byte) startTimes {
 	b.Helper()
-	reader := browsertest.Open(b)
+	reader := browsertest.OpenKeeping(b)
 	reader.PublishFiles(files, "")
 	p := reader.Tab(browsertest.Tab{
 		Width: 390, Path: "/", BitsPerSecond: 1.6e6, Latency: 150 * time.Millisecond, Slow: 4,
@@ -145,7 +145,7 @@ func BenchmarkStart(b *testing.B) {
 // longest gap of the same page at rest in the same round, the yardstick for what
 // the machine itself adds.
 func BenchmarkGaps(b *testing.B) {
-	reader := browsertest.Open(b)
+	reader := browsertest.OpenKeeping(b)
 	p := reader.Page(820, "/")
 	p.WaitOffline()
 	p.Slow(4)
@@ -212,7 +212,7 @@ const loopTime = `(() => { const t = performance.now(); let x = 0; for (let i = 
 // the balances, what would change an answer, and the sections further down, which
 // wait until the typing rests; with the main thread four times slower.
 func BenchmarkTyping(b *testing.B) {
-	reader := browsertest.Open(b)
+	reader := browsertest.OpenKeeping(b)
 	p := reader.Page(820, "/")
 	p.WaitOffline()
 	p.Do(`for (let el = document.querySelector("` + typingField + `"); el; el = el.parentElement) if (el.tagName === "DETAILS") el.open = true`)
@@ -254,7 +254,7 @@ func BenchmarkTyping(b *testing.B) {
 // to the paint of the first of the answers that follows it or, where the soil's warmth
 // must be worked out anew, of the words that say so; main thread four times slower.
 func BenchmarkInputs(b *testing.B) {
-	reader := browsertest.Open(b)
+	reader := browsertest.OpenKeeping(b)
 	p := reader.Page(820, "/")
 	p.WaitOffline()
 	p.Do(unfold)
@@ -306,7 +306,7 @@ func BenchmarkInputs(b *testing.B) {
 // BenchmarkMemory changes the case two thousand times and tells how much the
 // program's memory has grown since all that follows the start was done.
 func BenchmarkMemory(b *testing.B) {
-	reader := browsertest.Open(b)
+	reader := browsertest.OpenKeeping(b)
 	p := reader.Page(820, "/")
 	p.WaitOffline()
 	for range b.N {

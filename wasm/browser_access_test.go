@@ -168,7 +168,6 @@ func TestLabelsErrorsAndOrder(t *testing.T) {
 	for _, listed := range app.Pages() {
 		b := browsertest.Open(t)
 		p := b.Page(820, listed.Path)
-		p.WaitOffline()
 		p.Do(unfold)
 		assert.Empty(t, browsertest.Eval[[]string](p, `[...document.querySelectorAll("input, select, textarea")].filter((el) => el.checkVisibility())
 			.filter((el) => !(el.labels?.length && [...el.labels].some((l) => l.textContent.trim())) && !el.getAttribute("aria-label") && !el.getAttribute("aria-labelledby")).map((el) => el.id)`), "controls without a label")
@@ -197,7 +196,6 @@ func TestNoTextInPictures(t *testing.T) {
 func TestPrintInBlackAndWhite(t *testing.T) {
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
-	p.WaitOffline()
 	p.Media("print", "prefers-color-scheme", "dark") // a dark screen must not print dark
 	grey := browsertest.Eval[[]string](p, `[...document.querySelectorAll("body, main *")].filter((el) => el.checkVisibility() && !el.closest("svg")).flatMap((el) => {
 		const style = getComputedStyle(el), [r, g, b, a = 1] = style.backgroundColor.match(/[\d.]+/g).map(Number);
@@ -230,7 +228,6 @@ func TestPrintInBlackAndWhite(t *testing.T) {
 func TestTextTwiceAsLarge(t *testing.T) {
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
-	p.WaitOffline()
 	p.Do(unfold)
 	before := browsertest.Eval[float64](p, `parseFloat(getComputedStyle(document.querySelector("main p")).fontSize)`)
 	p.Do(`document.documentElement.style.fontSize = "200%"`)

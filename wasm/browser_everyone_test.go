@@ -59,7 +59,6 @@ func TestAxeFindsNothing(t *testing.T) {
 		for _, view := range views {
 			b := browsertest.Open(t)
 			p := b.Page(820, listed.Path)
-			p.WaitOffline()
 			view.make(t, p)
 			for _, width := range []int{320, 820, 1920, 2 * 820} {
 				zoomed := width == 2*820

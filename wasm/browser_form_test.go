@@ -104,7 +104,7 @@ func TestThePlaceIsFoundByNameByZipAndByOwnFigures(t *testing.T) {
 func quoted(s string) string { return browsertest.Quote(s) }
 
 func TestWhatWasTypedSurvivesWithoutANetwork(t *testing.T) {
-	b := browsertest.Open(t)
+	b := browsertest.OpenKeeping(t)
 	p := b.Page(390, "/")
 	p.WaitText("#film .number", "Black")
 	p.Choose("#f-crop", "eggplant")

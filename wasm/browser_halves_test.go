@@ -108,7 +108,7 @@ func TestFewElementsAreMadeAtFirst(t *testing.T) {
 // A line that breaks between the halves leaves the form and the example, says so,
 // and tries again.
 func TestASecondHalfThatDoesNotArrive(t *testing.T) {
-	b := browsertest.Open(t)
+	b := browsertest.OpenKeeping(t)
 	b.Fault(onRest(func(w http.ResponseWriter, _ *http.Request) { w.WriteHeader(http.StatusBadGateway) }))
 	p := b.Tab(browsertest.Tab{Path: "/", NoWait: true, Errors: true})
 	p.WaitText("#strip", "Half of the calculator did not arrive")

@@ -54,7 +54,7 @@ func TestAStopKeepsTheTypedCaseAndOffersItAsAFile(t *testing.T) {
 // answers, and keeping and renewing the site do not hang on it either.
 func TestAWrongClockChangesNothing(t *testing.T) {
 	t.Parallel()
-	b := browsertest.Open(t)
+	b := browsertest.OpenKeeping(t)
 	right := b.Page(820, "/")
 	right.Wait("the soil", `!document.querySelector("#verdict .waiting")`)
 	answers := right.Text("#answers")
@@ -65,7 +65,7 @@ func TestAWrongClockChangesNothing(t *testing.T) {
 	}
 	for _, year := range []int{1970, 2099} {
 		t.Run(fmt.Sprint(year), func(t *testing.T) {
-			b := browsertest.Open(t)
+			b := browsertest.OpenKeeping(t)
 			p := b.Tab(browsertest.Tab{Path: "/", Before: wrong(year)})
 			require.Equal(t, year, browsertest.Eval[int](p, `new Date().getUTCFullYear()`))
 			p.Wait("the soil", `!document.querySelector("#verdict .waiting")`)
@@ -202,7 +202,7 @@ func TestWhatOlderVersionsKeptOpens(t *testing.T) {
 
 // The offer to install stands in the strip, and takes the browser's own prompt.
 func TestTheOfferToInstall(t *testing.T) {
-	b := browsertest.Open(t)
+	b := browsertest.OpenKeeping(t)
 	p := b.Page(820, "/")
 	p.WaitOffline()
 	assert.NotContains(t, p.Text("#strip"), "Put it among")

@@ -16,7 +16,7 @@ import (
 const headingShown = `(document.querySelector("h1")?.innerText ?? "") !== ""`
 
 func TestFirstVisitMountsAndIsKept(t *testing.T) {
-	b := browsertest.Open(t)
+	b := browsertest.OpenKeeping(t)
 	p := b.Page(820, "/")
 	require.NotEmpty(t, p.Text("h1"))
 	p.WaitOffline()
@@ -26,7 +26,7 @@ func TestFirstVisitMountsAndIsKept(t *testing.T) {
 }
 
 func TestOpensWithoutNetwork(t *testing.T) {
-	b := browsertest.Open(t)
+	b := browsertest.OpenKeeping(t)
 	p := b.Page(820, "/")
 	heading := p.Text("h1")
 	p.WaitOffline()

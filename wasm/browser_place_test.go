@@ -14,7 +14,7 @@ import (
 // permissions policy and without a request to anyone; far out at sea there is
 // none; and an owner may refuse.
 func TestThePlaceIsFoundByTheDevicesPosition(t *testing.T) {
-	b := browsertest.Open(t)
+	b := browsertest.OpenKeeping(t)
 	p := b.Page(390, "/")
 	p.WaitOffline()
 	p.Wait("the stations", ready)

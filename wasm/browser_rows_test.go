@@ -15,7 +15,7 @@ import (
 
 // A link and a page that were never opened before open without a network.
 func TestALinkAndThePagesOpenForTheFirstTimeWithoutANetwork(t *testing.T) {
-	b := browsertest.Open(t)
+	b := browsertest.OpenKeeping(t)
 	p := b.Page(820, "/")
 	p.WaitOffline()
 	p.Close()
@@ -84,7 +84,7 @@ func TestGoingFromPageToPage(t *testing.T) {
 
 // WCAG 2.2, 3.3.7 Redundant Entry: no question stands in the form twice.
 func TestNothingIsAskedTwice(t *testing.T) {
-	b := browsertest.Open(t)
+	b := browsertest.OpenKeeping(t)
 	p := b.Page(820, "/")
 	p.Do(unfold)
 	assert.Empty(t, browsertest.Eval[[]string](p, `(() => { const seen = new Map(); for (const el of document.querySelectorAll("input[name], select[name]")) seen.set(el.name, (seen.get(el.name) ?? 0) + 1); return [...seen].filter(([, n]) => n > 1).map(([name]) => name); })()`))

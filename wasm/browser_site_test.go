@@ -26,7 +26,7 @@ func TestEveryPageUnderThePublishedHeaders(t *testing.T) {
 	t.Parallel()
 	for _, listed := range app.Pages() {
 		t.Run(listed.Path, func(t *testing.T) {
-			b := browsertest.Open(t)
+			b := browsertest.OpenKeeping(t)
 			for _, width := range []int{320, 820, 1920} {
 				p := b.Page(width, listed.Path)
 				p.WaitOffline()
@@ -73,7 +73,7 @@ func TestZoomIsAllowed(t *testing.T) {
 // Nothing jumps while the program takes over: the Layout Instability
 // specification's cumulative score stays below the 0.1 that is called good.
 func TestNothingJumpsAtStart(t *testing.T) {
-	b := browsertest.Open(t)
+	b := browsertest.OpenKeeping(t)
 	p := b.Tab(browsertest.Tab{Width: 390, Path: "/", Before: `
 		window.shift = 0;
 		new PerformanceObserver((list) => { for (const e of list.getEntries()) window.shift += e.value; }).observe({ type: "layout-shift", buffered: true });`})
@@ -137,7 +137,7 @@ func TestFirstPaintIsTheText(t *testing.T) {
 // Tables beside the program are found by the name that the program asks for,
 // with the network and without.
 func TestTablesAreServed(t *testing.T) {
-	b := browsertest.Open(t)
+	b := browsertest.OpenKeeping(t)
 	p := b.Page(820, "/")
 	p.WaitOffline()
 	read := `fetch(goappGetenv("file:normals.csv")).then((r) => r.ok ? r.text() : "").then((text) => text.split("\n").length)`
@@ -150,7 +150,6 @@ func TestTablesAreServed(t *testing.T) {
 func TestMemoryAfterStart(t *testing.T) {
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
-	p.WaitOffline()
 	memory := browsertest.Eval[int](p, `filmfurrow.memory()`)
 	t.Logf("%d bytes of memory after the start", memory)
 	assert.LessOrEqual(t, memory, 32<<20)
@@ -268,12 +267,12 @@ func TestFraming(t *testing.T) {
 // Firefox-like and older engines without streaming start too.
 func TestWithoutStreaming(t *testing.T) {
 	b := browsertest.Open(t)
-	p := b.Tab(browsertest.Tab{Path: "/", Before: `delete WebAssembly.instantiateStreaming`})
+	p := b.Tab(browsertest.Tab{Path: "/", Before: `delete WebAssembly.compileStreaming`})
 	require.NotEmpty(t, p.Text("h1"))
 }
 
 func TestWithoutServiceWorker(t *testing.T) {
-	b := browsertest.Open(t)
-	p := b.Tab(browsertest.Tab{Path: "/", Before: `delete Navigator.prototype.serviceWorker`})
+	b := browsertest.Open(t) // it has no workers
+	p := b.Page(820, "/")
 	p.WaitText("#strip", "needs a network each time")
 }

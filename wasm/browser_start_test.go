@@ -292,7 +292,7 @@ func TestTypedBeforeStartSurvives(t *testing.T) {
 // A fault in the program ends it; the page must say so and keep what was typed.
 // Calling the framework's door without its argument makes a true Go panic.
 func TestProgramThatStops(t *testing.T) {
-	b := browsertest.Open(t)
+	b := browsertest.OpenKeeping(t)
 	p := b.Tab(browsertest.Tab{Path: "/", Errors: true, Stops: true})
 	p.WaitOffline()
 	p.Do(`localStorage.setItem("film-furrow.test", "kept"); localStorage.setItem("another.app", "theirs")`)

@@ -109,7 +109,7 @@ func TestSideBySideInThePage(t *testing.T) {
 func TestTheWorkshop(t *testing.T) {
 	for _, size := range [][2]int{{1920, 1080}, {1024, 768}} {
 		t.Run(fmt.Sprint(size[0]), func(t *testing.T) {
-			b := browsertest.Open(t)
+			b := browsertest.OpenKeeping(t)
 			p := b.Tab(browsertest.Tab{Path: "/workshop", Width: size[0], Height: size[1]})
 			p.WaitOffline()
 			b.Stop()

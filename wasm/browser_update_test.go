@@ -39,7 +39,7 @@ func isNext(t *testing.T, p *browsertest.Page) bool {
 // A new version comes while the page is open: it is offered, nothing changes
 // until the reader says so, and then everything changes at once.
 func TestNewVersionWhileOpen(t *testing.T) {
-	b := browsertest.Open(t)
+	b := browsertest.OpenKeeping(t)
 	p := b.Page(820, "/")
 	p.WaitOffline()
 	p.Do(`localStorage.setItem("film-furrow.test", "kept")`)
@@ -74,7 +74,7 @@ func TestNewVersionWhileOpen(t *testing.T) {
 // The reader comes back after a new version was published: the kept version
 // opens at once, the new one is offered, and "Later" is heeded.
 func TestNewVersionBetweenVisits(t *testing.T) {
-	b := browsertest.Open(t)
+	b := browsertest.OpenKeeping(t)
 	p := b.Page(820, "/")
 	p.WaitOffline()
 	p.Close()
@@ -98,7 +98,7 @@ func TestNewVersionPastTheBrowsersCache(t *testing.T) {
 		files["_headers"] = append([]byte("/\n  Cache-Control: public, max-age=3600\n/manifest.webmanifest\n  Cache-Control: public, max-age=3600\n"), files["_headers"]...)
 		return files
 	}
-	b := browsertest.Open(t)
+	b := browsertest.OpenKeeping(t)
 	b.PublishFiles(lasting(browsertest.Make(t, nil)), "")
 	p := b.Page(820, "/")
 	p.WaitOffline()
@@ -149,7 +149,7 @@ func TestNewVersionThatDoesNotArrive(t *testing.T) {
 		fault{"an HTML page for an icon", on(isIcon, page)},
 		fault{"another page for the home page", on(isHome, page)},
 	)
-	b := browsertest.Open(t)
+	b := browsertest.OpenKeeping(t)
 	p := b.Tab(browsertest.Tab{Path: "/", Errors: true})
 	p.WaitOffline()
 	b.Publish(newer)
@@ -197,7 +197,7 @@ func TestNewVersionThatDoesNotArrive(t *testing.T) {
 }
 
 func TestOnlyOwnCachesAreDeleted(t *testing.T) {
-	b := browsertest.Open(t)
+	b := browsertest.OpenKeeping(t)
 	p := b.Page(820, "/")
 	p.WaitOffline()
 	browsertest.Eval[bool](p, `Promise.all(["other-app", "film-furrow /elsewhere/ 1", "film-furrow / stale"].map((n) => caches.open(n))).then(() => true)`)
@@ -216,7 +216,7 @@ func TestOnlyOwnCachesAreDeleted(t *testing.T) {
 // The line "ready for the field" is true only while every file is there; a gap
 // is mended as soon as there is a network.
 func TestReadyLineIsChecked(t *testing.T) {
-	b := browsertest.Open(t)
+	b := browsertest.OpenKeeping(t)
 	p := b.Tab(browsertest.Tab{Path: "/", Errors: true})
 	p.WaitOffline()
 	lose := func(name string) {
@@ -256,7 +256,7 @@ func TestReadyLineIsChecked(t *testing.T) {
 // page works and says that it is not kept; the next visit tries again.
 func TestSiteThatCannotBeKept(t *testing.T) {
 	t.Run("no room", func(t *testing.T) {
-		b := browsertest.Open(t)
+		b := browsertest.OpenKeeping(t)
 		p := b.Tab(browsertest.Tab{Path: "/?wasm=false", NoWait: true, Errors: true})
 		p.Room(100_000)
 		p.Go("/")
@@ -265,7 +265,7 @@ func TestSiteThatCannotBeKept(t *testing.T) {
 		assert.Equal(t, 0, browsertest.Eval[int](p, ownCaches))
 	})
 	t.Run("a file missing", func(t *testing.T) {
-		b := browsertest.Open(t)
+		b := browsertest.OpenKeeping(t)
 		b.Fault(func(w http.ResponseWriter, r *http.Request) bool {
 			if r.URL.Path != "/icons/maskable-512.png" {
 				return false
@@ -284,7 +284,7 @@ func TestSiteThatCannotBeKept(t *testing.T) {
 // Each half of the program is downloaded once, not once for the page and once more
 // for the worker.
 func TestProgramIsDownloadedOnce(t *testing.T) {
-	b := browsertest.Open(t)
+	b := browsertest.OpenKeeping(t)
 	// Compressed, as hosts send it: the browser's cache in a test takes no
 	// single file above some megabytes.
 	built := browsertest.Make(t, nil)

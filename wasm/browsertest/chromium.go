@@ -79,6 +79,9 @@ func browser(t testing.TB) context.Context {
 		chromedp.Flag("disable-quic", true),
 		chromedp.Flag("disable-component-update", true),
 		chromedp.Flag("hide-scrollbars", true),
+		// The first two are the library's own. The others are pages of the browser itself, for
+		// its address bar, loaded anew with each window: a third of the work of a visit.
+		chromedp.Flag("disable-features", "Translate,BlinkGenPropertyTrees,PreloadTopChromeWebUI,WebUIOmniboxPopup,WebUIOmniboxAimPopup"),
 	)
 	allocator, closeAllocator := chromedp.NewExecAllocator(context.Background(), options...)
 	ctx, closeBrowser := chromedp.NewContext(allocator)

@@ -33,30 +33,43 @@ const patience = 30 * time.Second
 // Browser is one reader's browser, with the site it is looking at.
 type Browser struct {
 	*Server
-	t   testing.TB
-	ctx context.Context
+	t     testing.TB
+	ctx   context.Context
+	keeps bool // the site for use without a network
 }
 
-// Open serves the site and gives the test a browser of its own.
+// keepsNothing makes a browser one that has no workers.
+const keepsNothing = `delete Navigator.prototype.serviceWorker;`
+
+// Open serves the site and gives the test a browser of its own. It does not keep
+// the site for use without a network, which is a sixth of the work of a visit.
 func Open(t testing.TB) *Browser {
 	t.Helper()
-	return OpenSite(t, nil)
+	return open(t, Make(t, nil), false)
 }
 
-// OpenSite does so with a site of the test's own; nil is the site as it is.
+// OpenKeeping does so with a browser that keeps the site.
+func OpenKeeping(t testing.TB) *Browser {
+	t.Helper()
+	return open(t, Make(t, nil), true)
+}
+
+// OpenSite does that with a site of the test's own.
 func OpenSite(t testing.TB, built *site.Site) *Browser {
 	t.Helper()
+	return open(t, built, true)
+}
+
+func open(t testing.TB, built *site.Site, keeps bool) *Browser {
+	t.Helper()
 	parent := browser(t)
-	if built == nil {
-		built = Make(t, nil)
-	}
 	server := newServer(t, built)
 	ctx, cancel := chromedp.NewContext(parent, chromedp.WithNewBrowserContext())
 	t.Cleanup(cancel)
 	if err := chromedp.Do(ctx); err != nil {
 		t.Fatal(err)
 	}
-	return &Browser{Server: server, t: t, ctx: ctx}
+	return &Browser{Server: server, t: t, ctx: ctx, keeps: keeps}
 }
 
 // Tab says how a page is opened.
@@ -118,8 +131,11 @@ func (b *Browser) Tab(tab Tab) *Page {
 	if tab.Agent != "" {
 		call(p, emulation.SetUserAgentOverride, emulation.SetUserAgentOverrideParams{UserAgent: tab.Agent})
 	}
-	if tab.Before != "" {
-		call(p, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{Source: tab.Before})
+	if before := tab.Before; before != "" || !b.keeps {
+		if !b.keeps {
+			before = keepsNothing + before
+		}
+		call(p, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{Source: before})
 	}
 	if tab.NoScript {
 		call(p, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
@@ -368,6 +384,9 @@ func (p *Page) WaitDrawn() {
 // WaitOffline waits until the whole site is kept on the device.
 func (p *Page) WaitOffline() {
 	p.t.Helper()
+	if !p.b.keeps {
+		p.t.Fatal("this browser keeps nothing: open it with OpenKeeping")
+	}
 	p.Wait("the site to be kept for use without a network", `window.filmfurrow?.status.offline === "ready"`)
 }
 

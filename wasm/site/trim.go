@@ -53,6 +53,11 @@ var edits = []struct{ file, from, to string }{
 	// elements without any were a quarter of what the garbage collector minds.
 	{"html.go", "e.context, e.contextCancel = context.WithCancel(context.Background())",
 		"if e.context, e.contextCancel = context.Background(), func() {}; len(e.eventHandlers) > 0 {\n\t\te.context, e.contextCancel = context.WithCancel(e.context)\n\t}"},
+	// What has just been drawn is drawn again when its OnMount or OnNav has run. Ours ask
+	// for that themselves where it changes something.
+	{"component.go", "c.dispatch(mounter.OnMount)", "c.getDispatcher().Dispatch(Dispatch{Mode: Next, Source: c.self(), Function: mounter.OnMount})"},
+	{"component.go", "\tc.dispatch(nil)\n", ""},
+	{"component.go", "c.dispatch(nav.OnNav)", "c.getDispatcher().Dispatch(Dispatch{Mode: Next, Source: c.self(), Function: nav.OnNav})"},
 	{"text.go", "\t\"html\"\n", "\thtml \"" + frameworkModule + "/pkg/escape\"\n"},
 }
 
