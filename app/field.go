@@ -45,7 +45,10 @@ func (f *field) push() {
 
 func (f *field) id() string { return fieldID(f.Name) }
 
-func fieldID(name string) string { return "f-" + strings.NewReplacer(".", "-", "_", "-").Replace(name) }
+// idMarks turns a field's name into what an id may hold without escapes in a selector.
+var idMarks = strings.NewReplacer(".", "-", "_", "-")
+
+func fieldID(name string) string { return "f-" + idMarks.Replace(name) }
 
 // Render always makes the same elements with the same attributes: the
 // framework replaces an element whose attributes come and go, and the focus
