@@ -41,26 +41,9 @@ func at(t *testing.T, station, crop string, month, day int) rules.Case {
 	return c
 }
 
-var grounds = map[rules.GroundKey]*rules.Ground{}
-
-// ask advises on a ground that is dug once for a place.
-func ask(t *testing.T, c rules.Case) rules.Advice {
-	t.Helper()
-	require.Empty(t, rules.Check(&c))
-	key := rules.KeyOf(c)
-	if grounds[key] == nil {
-		g, err := rules.Dig(c)
-		require.NoError(t, err)
-		grounds[key] = g
-	}
-	a, err := rules.AdviseOn(grounds[key], c)
-	require.NoError(t, err)
-	return a
-}
-
 func bestFilm(t *testing.T, c rules.Case) table.FilmID {
 	t.Helper()
-	a := ask(t, c)
+	a := advise(t, c)
 	o, ok := a.Film.Best()
 	require.True(t, ok)
 	return table.FilmID(o)
@@ -159,7 +142,7 @@ var checks = []check{
 		assert.InDelta(t, 3, float64(table.Films[table.Black].WarmingAt10.High)*1.8, 0.05)
 	}},
 	{"warming in spring: clear > selective ≥ black > bare > white at planting depth", newEngland, func(t *testing.T) {
-		f := ask(t, at(t, midAtlantic, "bell-pepper", 5, 1)).Facts
+		f := advise(t, at(t, midAtlantic, "bell-pepper", 5, 1)).Facts
 		assert.Greater(t, f.MeanUnder[table.Clear], f.MeanUnder[table.InfraredTransmitting])
 		assert.GreaterOrEqual(t, f.MeanUnder[table.InfraredTransmitting], f.MeanUnder[table.Black])
 		assert.Greater(t, f.MeanUnder[table.Black], f.MeanUnder[rules.Bare])
@@ -198,7 +181,7 @@ var checks = []check{
 	{"biodegradable film is ruled out on an organic field", "7 CFR 205.601(b) and NOP memo 15-1, 2015", func(t *testing.T) {
 		c := at(t, midAtlantic, "tomato", 5, 15)
 		c.Practice.Organic = rules.Known(true)
-		for _, r := range ask(t, c).Film.Ranked {
+		for _, r := range advise(t, c).Film.Ranked {
 			if table.FilmID(r.Option) == table.BiodegradableBlack {
 				require.NotNil(t, r.RuledOutBy)
 				assert.Equal(t, "film-organic", r.RuledOutBy.Rule.ID)
@@ -206,40 +189,40 @@ var checks = []check{
 		}
 	}},
 	{"field film is 0.75–1.25 mil", newEngland, func(t *testing.T) {
-		u, ok := advicePointer(ask(t, at(t, midAtlantic, "bell-pepper", 5, 15))).ThicknessChosen()
+		u, ok := advicePointer(advise(t, at(t, midAtlantic, "bell-pepper", 5, 15))).ThicknessChosen()
 		require.True(t, ok)
 		assert.True(t, u >= 19 && u <= 32, "%v µm", u)
 	}},
 	{"film of 1 mil or thicker lifts without tearing", "University of Florida IFAS blog on a North Carolina State trial, 2019", func(t *testing.T) {
-		u, _ := advicePointer(ask(t, at(t, midAtlantic, "tomato", 5, 15))).ThicknessChosen()
+		u, _ := advicePointer(advise(t, at(t, midAtlantic, "tomato", 5, 15))).ThicknessChosen()
 		assert.GreaterOrEqual(t, float64(u), 25.3)
 	}},
 	{"strawberry film is 1–1.5 mil", "university strawberry bulletin, as quoted", func(t *testing.T) {
-		u, _ := advicePointer(ask(t, at(t, midAtlantic, "strawberry", 9, 10))).ThicknessChosen()
+		u, _ := advicePointer(advise(t, at(t, midAtlantic, "strawberry", 9, 10))).ThicknessChosen()
 		assert.True(t, u >= 25.3 && u <= 38.2, "%v µm", u)
 	}},
 	{"strawberry bed 10 in high", "University of Delaware, Weekly Crop Update p=4752", func(t *testing.T) {
-		assert.InDelta(t, 0.254, float64(ask(t, at(t, midAtlantic, "strawberry", 9, 10)).Shape.Height), 0.001)
+		assert.InDelta(t, 0.254, float64(advise(t, at(t, midAtlantic, "strawberry", 9, 10)).Shape.Height), 0.001)
 	}},
 	{"fruiting vegetables: beds 4–6 in high", "Midwest Vegetable Production Guide 2022, page 146", func(t *testing.T) {
-		h := float64(ask(t, at(t, midAtlantic, "bell-pepper", 5, 15)).Shape.Height) / 0.0254
+		h := float64(advise(t, at(t, midAtlantic, "bell-pepper", 5, 15)).Shape.Height) / 0.0254
 		assert.True(t, h >= 3.9 && h <= 6.1, "%v in", h)
 	}},
 	{"cut-flower beds 4–8 in high", "North Carolina State University, Flower Growers' Bulletin 43(4), 1998", func(t *testing.T) {
-		h := float64(ask(t, at(t, midAtlantic, "zinnia", 5, 20)).Shape.Height) / 0.0254
+		h := float64(advise(t, at(t, midAtlantic, "zinnia", 5, 20)).Shape.Height) / 0.0254
 		assert.True(t, h >= 3.9 && h <= 8.1, "%v in", h)
 	}},
 	{"bed 24 in top, 6 in high, straight sides, 6 in tuck: film 48 in", "University of Florida IFAS Cir 805, figure: 4-ft film over a 2-ft bed top", func(t *testing.T) {
 		c := at(t, midAtlantic, "bell-pepper", 5, 15)
 		c.Field.BedTop, c.Practice.FilmWidth = rules.Known(unit.FromInches(24)), rules.Known(unit.FromInches(48))
-		a := ask(t, c)
+		a := advise(t, c)
 		assert.True(t, a.Shape.Covers())
 		assert.InDelta(t, 6, float64(a.Shape.Tuck)/0.0254, 0.4, "our sides slope out, so a little less than 6 in is left")
 	}},
 	{"bed 30 in top, 6 in high under 48 in film leaves too little to bury", "recomputed: 48 − 30 − 12 = 6 in, 3 in each side, against 4–6 in (an equipment dealer's page)", func(t *testing.T) {
 		c := at(t, midAtlantic, "bell-pepper", 5, 15)
 		c.Field.BedTop, c.Practice.FilmWidth = rules.Known(unit.FromInches(30)), rules.Known(unit.FromInches(48))
-		for _, r := range ask(t, c).Bed.Ranked {
+		for _, r := range advise(t, c).Bed.Ranked {
 			if rules.BedQuestion.Key(r.Option) == "6-in" {
 				require.NotNil(t, r.RuledOutBy)
 				assert.Contains(t, r.RuledOutBy.Reason.In(unit.US), "2.7 in")
@@ -250,7 +233,7 @@ var checks = []check{
 		for _, feet := range []float64{3, 4} {
 			c := at(t, midAtlantic, "bell-pepper", 5, 15)
 			c.Field.BedTop, c.Practice.FilmWidth = rules.Known(unit.FromFeet(feet-1)), rules.Known(unit.FromFeet(feet))
-			for _, r := range ask(t, c).Bed.Ranked {
+			for _, r := range advise(t, c).Bed.Ranked {
 				if rules.BedQuestion.Key(r.Option) == "flat" {
 					assert.Nil(t, r.RuledOutBy, "6 in are buried on each side")
 				}
@@ -327,7 +310,7 @@ var checks = []check{
 	{"high-flow tape, 4 in: 1.34", pennDrip, class("4-in-high", 1.34, 4)},
 	{"the tape that is chosen has emitters 8–12 in apart for most vegetables", "Clemson Cooperative Extension HGIC, drip tape", func(t *testing.T) {
 		for _, crop := range []string{"tomato", "bell-pepper", "cucumber", "broccoli", "cabbage"} {
-			s := float64(ask(t, at(t, midAtlantic, crop, 5, 15)).TapePlan.Tape.Spacing) / 0.0254
+			s := float64(advise(t, at(t, midAtlantic, crop, 5, 15)).TapePlan.Tape.Spacing) / 0.0254
 			assert.True(t, s >= 7.9 && s <= 12.1, "%s: %v in", crop, s)
 		}
 	}},
@@ -346,12 +329,12 @@ var checks = []check{
 	{"tomato at ECe 5 yields 75.3 %", "FAO Irrigation and Drainage Paper 61, two-line model; USDA 1990 list 2.5 and 9.9", func(t *testing.T) {
 		c := at(t, midAtlantic, "tomato", 5, 15)
 		c.Water.Salt = rules.Known(unit.DecisiemensPerMetre(5 / 1.5))
-		assert.InDelta(t, 24.7, float64(ask(t, c).Facts.YieldLost), 0.06)
+		assert.InDelta(t, 24.7, float64(advise(t, c).Facts.YieldLost), 0.06)
 	}},
 	{"strawberry at ECe 2 yields 67 %", "same", func(t *testing.T) {
 		c := at(t, midAtlantic, "strawberry", 9, 10)
 		c.Water.Salt = rules.Known(unit.DecisiemensPerMetre(2 / 1.5))
-		assert.InDelta(t, 33, float64(ask(t, c).Facts.YieldLost), 0.06)
+		assert.InDelta(t, 33, float64(advise(t, c).Facts.YieldLost), 0.06)
 	}},
 	{"warm crops of spring in the mid-Atlantic go on black up to mid-May", delaware, func(t *testing.T) {
 		for _, crop := range []string{"tomato", "bell-pepper", "muskmelon", "cucumber"} {
@@ -371,11 +354,11 @@ var checks = []check{
 		assert.InDelta(t, float64(unit.On(2027, 6, 15)), float64(day), 28, "from %s", day)
 	}},
 	{"air of 90 °F and a clear sky: black film over 140 °F", delaware, func(t *testing.T) {
-		f := ask(t, at(t, midAtlantic, "tomato", 7, 1)).Facts
+		f := advise(t, at(t, midAtlantic, "tomato", 7, 1)).Facts
 		assert.Greater(t, float64(f.Surface[table.Black]), 60.0)
 	}},
 	{"midday surfaces of the most absorbing films stay within 70–80 °C", "J. Amer. Soc. Hort. Sci. 118(2):188–193, 1993", func(t *testing.T) {
-		f := ask(t, at(t, midAtlantic, "tomato", 7, 1)).Facts
+		f := advise(t, at(t, midAtlantic, "tomato", 7, 1)).Facts
 		assert.Less(t, float64(f.Surface[table.Black]), 80.0)
 	}},
 	{"silver held virus off squash", "HortScience 28(9):895, 1993; Plant Disease 79:1126, 1995", func(t *testing.T) {
@@ -391,7 +374,7 @@ var checks = []check{
 	{"heavy purple nutsedge: do not lay plastic", "Weed Science 53(6), 2005, WS-05-045R", func(t *testing.T) {
 		c := at(t, midAtlantic, "bell-pepper", 5, 15)
 		c.Weeds.Nutsedge, c.Weeds.Pressure = "purple", "heavy"
-		o, _ := advicePointer(ask(t, c)).Verdict.Best()
+		o, _ := advicePointer(advise(t, c)).Verdict.Best()
 		assert.Equal(t, rules.DoNotLay, o)
 	}},
 	{"spring romaine on black did as well or better: heat-sensitive alone does not force white", "HortTechnology 30(4):510, 2020", func(t *testing.T) {
@@ -399,34 +382,34 @@ var checks = []check{
 		assert.Equal(t, table.Black, bestFilm(t, at(t, midAtlantic, "broccoli", 4, 1)))
 	}},
 	{"one to two weeks of waiting in spring", "University of Minnesota Extension, extending the growing season", func(t *testing.T) {
-		a := ask(t, at(t, midAtlantic, "tomato", 5, 15))
+		a := advise(t, at(t, midAtlantic, "tomato", 5, 15))
 		assert.True(t, a.WaitPlan.Days >= 7 && a.WaitPlan.Days <= 14, "%d days", a.WaitPlan.Days)
 	}},
 	{"more than half an acre by hand is slow and hard", "New England Vegetable Management Guide", func(t *testing.T) {
 		c := at(t, midAtlantic, "zinnia", 5, 20)
 		c.Practice.Laying, c.Field.BedLength, c.Field.Beds = "hand", rules.Known(unit.Metres(60)), rules.Known(25.0)
-		o, _ := advicePointer(ask(t, c)).Verdict.Best()
+		o, _ := advicePointer(advise(t, c)).Verdict.Best()
 		assert.NotEqual(t, rules.Lay, o)
 	}},
 
 	// The facts of the trade.
 	{"one-season film is 1 to 1.25 mil", practice, func(t *testing.T) {
-		u, _ := advicePointer(ask(t, at(t, midAtlantic, "muskmelon", 5, 15))).ThicknessChosen()
+		u, _ := advicePointer(advise(t, at(t, midAtlantic, "muskmelon", 5, 15))).ThicknessChosen()
 		assert.True(t, u >= 25.3 && u <= 31.8, "%v µm", u)
 	}},
 	{"raised beds take embossed film, flat beds smooth", practice, func(t *testing.T) {
-		a := ask(t, at(t, midAtlantic, "tomato", 5, 15))
+		a := advise(t, at(t, midAtlantic, "tomato", 5, 15))
 		o, _ := a.Surface.Best()
 		assert.Equal(t, rules.Embossed, o)
 		c := at(t, midAtlantic, "tomato", 5, 15)
 		c.Practice.FilmWidth, c.Field.BedTop = rules.Known(unit.Metres(0.95)), rules.Known(unit.Metres(0.69))
-		flat := ask(t, c)
+		flat := advise(t, c)
 		require.Zero(t, flat.Shape.Height)
 		o, _ = flat.Surface.Best()
 		assert.Equal(t, rules.Smooth, o)
 	}},
 	{"smooth film stretches and tears on raised beds in summer heat", practice, func(t *testing.T) {
-		hot := ask(t, at(t, midAtlantic, "tomato", 7, 1))
+		hot := advise(t, at(t, midAtlantic, "tomato", 7, 1))
 		assert.True(t, spoke(hot, "surface-summer-heat"))
 	}},
 	{"black is the commonest and the best at holding weeds", practice, func(t *testing.T) {
@@ -443,14 +426,14 @@ var checks = []check{
 	{"black suits watermelon", practice, blackSuits("watermelon", 5, 15)},
 	{"black suits okra", practice, blackSuits("okra", 5, 20)},
 	{"black can be too hot for heat-sensitive crops in summer", practice, func(t *testing.T) {
-		a := ask(t, at(t, midAtlantic, "broccoli", 7, 20))
+		a := advise(t, at(t, midAtlantic, "broccoli", 7, 20))
 		assert.Greater(t, score(a, table.WhiteOnBlack), score(a, table.Black))
 	}},
 	{"white-on-black's dark underside holds weeds", practice, func(t *testing.T) {
 		assert.EqualValues(t, 1, table.Films[table.WhiteOnBlack].Opaque.Value)
 	}},
 	{"clear warms fastest, mostly for sweet corn, and must be opened after emergence", practice, func(t *testing.T) {
-		f := ask(t, at(t, midAtlantic, "sweet-corn", 4, 10)).Facts
+		f := advise(t, at(t, midAtlantic, "sweet-corn", 4, 10)).Facts
 		for film := range table.FilmCount {
 			assert.GreaterOrEqual(t, f.Under[table.Clear], f.Under[film])
 		}
@@ -459,20 +442,20 @@ var checks = []check{
 	{"clear holds no weeds: heavy weeds rule it out", practice, func(t *testing.T) {
 		c := at(t, midAtlantic, "sweet-corn", 4, 10)
 		c.Weeds.Pressure = "heavy"
-		for _, r := range ask(t, c).Film.Ranked {
+		for _, r := range advise(t, c).Film.Ranked {
 			if table.FilmID(r.Option) == table.Clear {
 				assert.NotNil(t, r.RuledOutBy)
 			}
 		}
 	}},
 	{"green lies between black and clear in warmth and in weeds", practice, func(t *testing.T) {
-		f := ask(t, at(t, midAtlantic, "bell-pepper", 5, 1)).Facts
+		f := advise(t, at(t, midAtlantic, "bell-pepper", 5, 1)).Facts
 		assert.True(t, f.MeanUnder[table.Black] <= f.MeanUnder[table.InfraredTransmitting] && f.MeanUnder[table.InfraredTransmitting] <= f.MeanUnder[table.Clear])
 		green := table.Films[table.InfraredTransmitting].Opaque.Value
 		assert.True(t, green > 0 && green < 1)
 	}},
 	{"red has shown small gains in tomato in some trials, costs more: try it small", practice, func(t *testing.T) {
-		a := ask(t, at(t, midAtlantic, "tomato", 5, 15))
+		a := advise(t, at(t, midAtlantic, "tomato", 5, 15))
 		assert.True(t, table.Films[table.Red].Experiment)
 		assert.Greater(t, table.Films[table.Red].PriceClass.Value, table.Films[table.Black].PriceClass.Value)
 		assert.True(t, spoke(a, "film-mixed-evidence"))
@@ -481,7 +464,7 @@ var checks = []check{
 	{"film needs drip under it", practice, func(t *testing.T) {
 		c := at(t, midAtlantic, "tomato", 5, 15)
 		c.Water.Source = "none"
-		o, _ := advicePointer(ask(t, c)).Verdict.Best()
+		o, _ := advicePointer(advise(t, c)).Verdict.Best()
 		assert.Equal(t, rules.DoNotLay, o)
 	}},
 	{"emitters 4–24 in apart are sold", practice, func(t *testing.T) {
@@ -495,15 +478,15 @@ var checks = []check{
 	{"closer emitters on very sandy ground", practice, func(t *testing.T) {
 		sand, loam := at(t, midAtlantic, "tomato", 5, 15), at(t, midAtlantic, "tomato", 5, 15)
 		sand.Soil.Texture, loam.Soil.Texture = "sand", "loam"
-		assert.Less(t, ask(t, sand).TapePlan.Tape.Spacing, ask(t, loam).TapePlan.Tape.Spacing)
+		assert.Less(t, advise(t, sand).TapePlan.Tape.Spacing, advise(t, loam).TapePlan.Tape.Spacing)
 	}},
 	{"tape of 0.4–0.5 gpm for 100 ft", practice, func(t *testing.T) {
 		c := at(t, midAtlantic, "tomato", 5, 15)
-		gpm := float64(ask(t, c).TapePlan.Tape.Flow) * 0.3048 / (3.785411784 * 60)
+		gpm := float64(advise(t, c).TapePlan.Tape.Flow) * 0.3048 / (3.785411784 * 60)
 		assert.True(t, gpm >= 0.39 && gpm <= 0.52, "%v", gpm)
 	}},
 	{"beds 6–8 in high with a slight crown", practice, func(t *testing.T) {
-		a := ask(t, at(t, midAtlantic, "tomato", 5, 15))
+		a := advise(t, at(t, midAtlantic, "tomato", 5, 15))
 		h := float64(a.Shape.Height) / 0.0254
 		assert.True(t, h >= 5.9 && h <= 8.1, "%v in", h)
 		assert.True(t, a.Shape.Crown > 0 && a.Shape.Crown < 0.06)
@@ -511,7 +494,7 @@ var checks = []check{
 	{"50–60 hp at least to form a raised bed of 6–8 in and carry the layer", practice, func(t *testing.T) {
 		c := at(t, midAtlantic, "tomato", 5, 15)
 		c.Practice.Tractor = rules.Known(unit.FromHorsepower(45))
-		for _, r := range ask(t, c).Bed.Ranked {
+		for _, r := range advise(t, c).Bed.Ranked {
 			switch rules.BedQuestion.Key(r.Option) {
 			case "6-in", "8-in":
 				assert.NotNil(t, r.RuledOutBy)
@@ -519,22 +502,22 @@ var checks = []check{
 		}
 	}},
 	{"tape 2–3 in deep", practice, func(t *testing.T) {
-		d := float64(ask(t, at(t, midAtlantic, "tomato", 5, 15)).TapePlan.Depth) / 0.0254
+		d := float64(advise(t, at(t, midAtlantic, "tomato", 5, 15)).TapePlan.Depth) / 0.0254
 		assert.True(t, d >= 2 && d <= 3)
 	}},
 	{"at least 5 in of edge covered on each side", practice, func(t *testing.T) {
 		for _, crop := range []string{"tomato", "bell-pepper", "strawberry", "zinnia", "broccoli"} {
-			assert.GreaterOrEqual(t, float64(ask(t, at(t, midAtlantic, crop, 5, 15)).Shape.Tuck)/0.0254, 4.99, crop)
+			assert.GreaterOrEqual(t, float64(advise(t, at(t, midAtlantic, crop, 5, 15)).Shape.Tuck)/0.0254, 4.99, crop)
 		}
 	}},
 	{"soil tilled and free of trash", practice, func(t *testing.T) {
 		c := at(t, midAtlantic, "tomato", 5, 15)
 		c.Soil.Tilth = "trashy"
-		o, _ := advicePointer(ask(t, c)).Verdict.Best()
+		o, _ := advicePointer(advise(t, c)).Verdict.Best()
 		assert.Equal(t, rules.LayWithCare, o)
 	}},
 	{"wait 7–10 days to warm and settle", practice, func(t *testing.T) {
-		assert.EqualValues(t, 7, ask(t, at(t, midAtlantic, "tomato", 5, 10)).WaitPlan.Days)
+		assert.EqualValues(t, 7, advise(t, at(t, midAtlantic, "tomato", 5, 10)).WaitPlan.Days)
 	}},
 }
 

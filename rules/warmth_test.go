@@ -14,7 +14,7 @@ import (
 // Leaves that close over the bed take the film's effect away and halve the
 // day's swing.
 func TestLeavesCalmTheBed(t *testing.T) {
-	a := ask(t, climate(42.5, 8, 14, 11))
+	a := advise(t, climate(42.5, 8, 14, 11))
 	from, _ := rules.SeasonWindow(a.Facts.Plant)
 	s := rules.SoilSeasonOf(a.Facts, rules.AtFive, from, 240)
 	day := int(a.Facts.Plant.Minus(from))
@@ -26,7 +26,7 @@ func TestLeavesCalmTheBed(t *testing.T) {
 
 func TestASoilSeasonAgreesWithTheFacts(t *testing.T) {
 	for id, c := range pack(t) {
-		f := ask(t, c).Facts
+		f := advise(t, c).Facts
 		depth := rules.AtTen
 		if f.Depth == 0.05 {
 			depth = rules.AtFive
@@ -67,7 +67,7 @@ func TestASoilSeasonAgreesWithTheFacts(t *testing.T) {
 
 // Five centimetres swing more than ten, day for day.
 func TestTheSwingFallsWithDepth(t *testing.T) {
-	f := ask(t, climate(42.5, 8, 14, 11)).Facts
+	f := advise(t, climate(42.5, 8, 14, 11)).Facts
 	five, ten := rules.SoilSeasonOf(f, rules.AtFive, f.Plant, 120), rules.SoilSeasonOf(f, rules.AtTen, f.Plant, 120)
 	for film := range five.Days {
 		for i := range five.Days[film] {
