@@ -165,6 +165,7 @@ func TestTheWholeJobByKeyboardAlone(t *testing.T) {
 // Every control has a name and, where it can be wrong, a place for its error that
 // is read out when it comes; the focus goes in the order of the page.
 func TestLabelsErrorsAndOrder(t *testing.T) {
+	t.Parallel()
 	for _, listed := range app.Pages() {
 		b := browsertest.Open(t)
 		p := b.Page(820, listed.Path)
@@ -177,17 +178,20 @@ func TestLabelsErrorsAndOrder(t *testing.T) {
 		// out from one place when the typing has rested.
 		silent := browsertest.Eval[[]string](p, `[...document.querySelectorAll("[id$=-error]")].filter((el) => (el.getAttribute("role") !== "alert") !== el.id.startsWith("f-")).map((el) => el.id)`)
 		assert.Empty(t, silent, "errors that are not read out, or at each key")
+		p.Close()
 	}
 }
 
 // A picture is drawn of shapes: no text in pictures, and each has a name.
 func TestNoTextInPictures(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	for _, listed := range app.Pages() {
 		p := b.Page(820, listed.Path)
 		p.Do(unfold)
 		assert.Empty(t, browsertest.Eval[[]string](p, `[...document.querySelectorAll("img, picture, canvas, svg image, object, embed, video")].map((el) => el.outerHTML.slice(0, 80))`), "pictures of dots cannot be read out or enlarged")
 		assert.Empty(t, browsertest.Eval[[]string](p, `[...document.querySelectorAll("svg")].filter((el) => !el.parentElement.closest("svg") && el.checkVisibility() && el.getAttribute("aria-hidden") !== "true" && !el.getAttribute("aria-label") && !el.getAttribute("aria-labelledby")).map((el) => el.outerHTML.slice(0, 80))`), "drawings without a name")
+		p.Close()
 	}
 }
 

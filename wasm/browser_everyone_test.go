@@ -130,6 +130,7 @@ func TestAxeFindsWhatIsPlanted(t *testing.T) {
 // a sentence; our own aim for every control, and every link that stands alone, is
 // 48 px.
 func TestTargetsAreLargeEnough(t *testing.T) {
+	t.Parallel()
 	for _, path := range append(paths(), "/about") {
 		b := browsertest.Open(t)
 		p := b.Tab(browsertest.Tab{Width: 390, Path: path, NoWait: path == "/about"})
@@ -142,6 +143,7 @@ func TestTargetsAreLargeEnough(t *testing.T) {
 			.filter(([, box]) => { const r = box.getBoundingClientRect(); return r.width < 48 || r.height < 47.5; })
 			.map(([el, box]) => { const r = box.getBoundingClientRect(); return (el.id || el.name || el.textContent.trim().slice(0, 30) || el.tagName) + " " + Math.round(r.width) + "×" + Math.round(r.height); })`)
 		assert.Empty(t, small, "controls below 48 px on %s", path)
+		p.Close()
 	}
 }
 

@@ -22,6 +22,7 @@ import (
 // The golden advice, kept byte for byte from the native build, is what the
 // engine gives as WebAssembly in a real browser.
 func TestGoldenAdviceInTheBrowser(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	engine := filepath.Join(t.TempDir(), "engine.wasm")
 	build := exec.Command("go", "build", "-trimpath", "-o", engine, "./goldencheck")

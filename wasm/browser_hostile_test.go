@@ -88,6 +88,7 @@ func TestAWrongClockChangesNothing(t *testing.T) {
 // The update below a folder, with a half-filled form: offered, refused when it
 // does not arrive, taken when the reader says so, nothing typed lost, then offline.
 func TestNewVersionBelowAFolder(t *testing.T) {
+	t.Parallel()
 	version := func(n string) *site.Site {
 		return browsertest.Make(t, func(o *site.Options) {
 			o.Base = "/sub/path"
@@ -155,6 +156,7 @@ func TestTwoTabsAndALinkLoseNothing(t *testing.T) {
 // Damaged, cut, lengthened and invented links, one after the other in a page with
 // a field of its own: none stops the program, none changes what the device keeps.
 func TestFiftyBadLinks(t *testing.T) {
+	t.Parallel()
 	good := linkOf(t, "broccoli-late-summer")
 	var bad []string
 	for i := range 10 {
@@ -186,6 +188,7 @@ func TestFiftyBadLinks(t *testing.T) {
 // What older versions of the page kept opens in this one: one fixture for each
 // form that was ever written.
 func TestWhatOlderVersionsKeptOpens(t *testing.T) {
+	t.Parallel()
 	fixtures, err := filepath.Glob("../testdata/kept/*.json")
 	require.NoError(t, err)
 	require.Len(t, fixtures, 2)
@@ -197,6 +200,7 @@ func TestWhatOlderVersionsKeptOpens(t *testing.T) {
 		p.Wait(name, `document.querySelector("#f-crop").value === "okra" && document.querySelector("#f-field-bed-length-m").value === "321"`)
 		p.WaitText("#bed .number", "cm high")
 		assert.False(t, p.Visible(".example"), name)
+		p.Close()
 	}
 }
 

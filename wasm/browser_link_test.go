@@ -46,6 +46,7 @@ func TestALinkOpensItsField(t *testing.T) {
 }
 
 func TestADamagedLinkLoadsNothing(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	link := linkOf(t, "broccoli-late-summer")
 	for _, bad := range []string{link[:40], link[:len(link)-1] + "0", "2" + link[1:], "%%%bad", "hello"} {

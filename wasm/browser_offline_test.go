@@ -26,6 +26,7 @@ func TestFirstVisitMountsAndIsKept(t *testing.T) {
 }
 
 func TestOpensWithoutNetwork(t *testing.T) {
+	t.Parallel()
 	b := browsertest.OpenKeeping(t)
 	p := b.Page(820, "/")
 	heading := p.Text("h1")
@@ -37,15 +38,18 @@ func TestOpensWithoutNetwork(t *testing.T) {
 		t.Run("first sight of "+listed.Path, func(t *testing.T) {
 			p := b.Tab(browsertest.Tab{Path: listed.Path, Errors: true})
 			assert.NotEmpty(t, p.Text("h1"))
+			p.Close()
 		})
 	}
 	for _, path := range []string{"/", "/?utm=1", "/#x=1", "/?utm=1#x=1", "/index.html"} {
 		t.Run(path, func(t *testing.T) {
-			p := b.Tab(browsertest.Tab{Path: path, Errors: true})
+			p := b.Tab(browsertest.Tab{Path: path, Errors: true, NoWait: true})
+			p.WaitReady()
 			assert.Equal(t, heading, p.Text("h1"))
 			p.Reload()
-			p.WaitStarted()
+			p.WaitReady()
 			assert.Equal(t, heading, p.Text("h1"))
+			p.Close()
 		})
 	}
 	t.Run("unknown path", func(t *testing.T) {
@@ -55,5 +59,6 @@ func TestOpensWithoutNetwork(t *testing.T) {
 		p.Click("main a")
 		p.WaitStarted()
 		assert.Equal(t, heading, p.Text("h1"))
+		p.Close()
 	})
 }

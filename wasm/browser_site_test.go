@@ -35,6 +35,7 @@ func TestEveryPageUnderThePublishedHeaders(t *testing.T) {
 				// WCAG 2.2, 1.4.10 Reflow: no sideways scroll at 320 CSS pixels.
 				assert.LessOrEqual(t, browsertest.Eval[int](p, `document.documentElement.scrollWidth`), width, "no sideways scroll at %d px", width)
 				p.Screenshot(fmt.Sprintf("page%s-%d", strings.ReplaceAll(listed.Path, "/", "-"), width))
+				p.Close()
 			}
 		})
 	}
@@ -100,6 +101,7 @@ func TestStripCoversNothing(t *testing.T) {
 }
 
 func TestInstallable(t *testing.T) {
+	t.Parallel()
 	for _, base := range []string{"", "/sub/path"} {
 		s := browsertest.Make(t, func(o *site.Options) { o.Base = base })
 		b := browsertest.OpenSite(t, s)
@@ -110,6 +112,7 @@ func TestInstallable(t *testing.T) {
 			// no browser offers to install anything.
 			assert.Equal(t, "in-incognito", problem, base)
 		}
+		p.Close()
 	}
 }
 
@@ -210,6 +213,7 @@ func TestLinksDoWhatTheySay(t *testing.T) {
 // Published in a folder of a site: everything stays within it, with the
 // network and without, and a neighbour at the root is left alone.
 func TestBelowAFolder(t *testing.T) {
+	t.Parallel()
 	s := browsertest.Make(t, func(o *site.Options) { o.Base = "/sub/path" })
 	b := browsertest.OpenSite(t, s)
 	for _, listed := range app.Pages() {
@@ -218,6 +222,7 @@ func TestBelowAFolder(t *testing.T) {
 		outside := browsertest.Eval[[]string](p, `[...document.querySelectorAll("a[href], link[href], script[src], img[src]")]
 			.map((el) => el.href || el.src).filter((u) => u.startsWith(location.origin) && !u.startsWith(location.origin + "/sub/path/"))`)
 		assert.Empty(t, outside, "%s names addresses outside the folder", listed.Path)
+		p.Close()
 	}
 	for _, asked := range b.Requests() {
 		assert.True(t, strings.HasPrefix(asked, "/sub/path/"), asked)
@@ -226,6 +231,7 @@ func TestBelowAFolder(t *testing.T) {
 	for _, address := range []string{"/", "/?utm=1", "/#x=1"} {
 		p := b.Tab(browsertest.Tab{Path: address, Errors: true})
 		assert.NotEmpty(t, p.Text("h1"))
+		p.Close()
 	}
 	p := b.Tab(browsertest.Tab{Path: "/nowhere", Errors: true, NoWait: true})
 	p.Wait("a heading", headingShown)

@@ -119,6 +119,7 @@ func TestProgramThatDoesNotArrive(t *testing.T) {
 // A host that does not know the file's type sends it as bytes or text; the
 // program starts all the same.
 func TestProgramUnderAWrongType(t *testing.T) {
+	t.Parallel()
 	whole := browsertest.Make(t, nil).First
 	for _, kind := range []string{"application/octet-stream", "text/plain"} {
 		t.Run(kind, func(t *testing.T) {
@@ -194,11 +195,13 @@ func TestProgressNeverPassesAHundred(t *testing.T) {
 // RFC 3986 §2.1 wants two hexadecimal digits after a percent sign; Go refuses
 // an address without them, browsers do not.
 func TestBrokenPercentInTheAddress(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	for _, address := range []string{"/#%", "/#p=%%%bad", "/?q=%zz", "/?q=%#%E0%A4%A"} {
 		t.Run(address, func(t *testing.T) {
 			p := b.Page(820, address)
 			assert.NotEmpty(t, p.Text("h1"))
+			p.Close()
 		})
 	}
 	t.Run("while open", func(t *testing.T) {
@@ -209,6 +212,7 @@ func TestBrokenPercentInTheAddress(t *testing.T) {
 		}
 		p.Back()
 		p.Wait("the program to go on", `window.filmfurrow.status.start === "ready"`)
+		p.Close()
 	})
 }
 

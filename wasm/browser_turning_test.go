@@ -107,6 +107,7 @@ func TestSideBySideInThePage(t *testing.T) {
 // and everything is large: no letter on the screen is smaller than 2.2 % of its
 // width, and nothing has to be scrolled.
 func TestTheWorkshop(t *testing.T) {
+	t.Parallel()
 	for _, size := range [][2]int{{1920, 1080}, {1024, 768}} {
 		t.Run(fmt.Sprint(size[0]), func(t *testing.T) {
 			b := browsertest.OpenKeeping(t)
@@ -287,6 +288,7 @@ func TestWhereSourcesDisagreeInThePage(t *testing.T) {
 // The place and the crop turn answers, too: crops with the same answer stand in one
 // row, and whoever goes to a warmer place finds the case with temperatures of its own.
 func TestThePlaceAndTheCropTurnAnswers(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	row := func(start string) string {
@@ -308,6 +310,7 @@ func TestThePlaceAndTheCropTurnAnswers(t *testing.T) {
 // A second input that changes the soil's warmth is worked out row by row, while
 // somebody types; the map says so in words.
 func TestTheMapOfSoils(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	p.Wait("the map", `document.querySelector("#map-plot") !== null`)

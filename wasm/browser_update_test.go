@@ -39,6 +39,7 @@ func isNext(t *testing.T, p *browsertest.Page) bool {
 // A new version comes while the page is open: it is offered, nothing changes
 // until the reader says so, and then everything changes at once.
 func TestNewVersionWhileOpen(t *testing.T) {
+	t.Parallel()
 	b := browsertest.OpenKeeping(t)
 	p := b.Page(820, "/")
 	p.WaitOffline()
@@ -74,6 +75,7 @@ func TestNewVersionWhileOpen(t *testing.T) {
 // The reader comes back after a new version was published: the kept version
 // opens at once, the new one is offered, and "Later" is heeded.
 func TestNewVersionBetweenVisits(t *testing.T) {
+	t.Parallel()
 	b := browsertest.OpenKeeping(t)
 	p := b.Page(820, "/")
 	p.WaitOffline()
@@ -90,6 +92,7 @@ func TestNewVersionBetweenVisits(t *testing.T) {
 // A host that lets browsers keep a page for an hour must not make the worker
 // take the old page into the new version.
 func TestNewVersionPastTheBrowsersCache(t *testing.T) {
+	t.Parallel()
 	lasting := func(s *site.Site) map[string][]byte {
 		files := map[string][]byte{}
 		for name, body := range s.Files {
@@ -113,6 +116,7 @@ func TestNewVersionPastTheBrowsersCache(t *testing.T) {
 // The old version goes on, with and without a network; no half version stays;
 // the next look completes the update.
 func TestNewVersionThatDoesNotArrive(t *testing.T) {
+	t.Parallel()
 	newer := browsertest.NextVersion(t, true)
 	on := func(match func(string) bool, f func(http.ResponseWriter, *http.Request)) func(http.ResponseWriter, *http.Request) bool {
 		return func(w http.ResponseWriter, r *http.Request) bool {
@@ -161,11 +165,11 @@ func TestNewVersionThatDoesNotArrive(t *testing.T) {
 			assert.Equal(t, 1, browsertest.Eval[int](p, ownCaches), "no half version stays")
 			assert.False(t, browsertest.Eval[bool](p, offered))
 			p.Reload()
-			p.WaitStarted()
+			p.WaitReady()
 			assert.False(t, isNext(t, p))
 			b.Stop()
 			p.Reload()
-			p.WaitStarted()
+			p.WaitReady()
 			assert.False(t, isNext(t, p))
 			b.Start()
 		})
@@ -197,6 +201,7 @@ func TestNewVersionThatDoesNotArrive(t *testing.T) {
 }
 
 func TestOnlyOwnCachesAreDeleted(t *testing.T) {
+	t.Parallel()
 	b := browsertest.OpenKeeping(t)
 	p := b.Page(820, "/")
 	p.WaitOffline()
@@ -216,6 +221,7 @@ func TestOnlyOwnCachesAreDeleted(t *testing.T) {
 // The line "ready for the field" is true only while every file is there; a gap
 // is mended as soon as there is a network.
 func TestReadyLineIsChecked(t *testing.T) {
+	t.Parallel()
 	b := browsertest.OpenKeeping(t)
 	p := b.Tab(browsertest.Tab{Path: "/", Errors: true})
 	p.WaitOffline()
@@ -255,6 +261,7 @@ func TestReadyLineIsChecked(t *testing.T) {
 // Where the device has no room, or a file of the first visit does not come, the
 // page works and says that it is not kept; the next visit tries again.
 func TestSiteThatCannotBeKept(t *testing.T) {
+	t.Parallel()
 	t.Run("no room", func(t *testing.T) {
 		b := browsertest.OpenKeeping(t)
 		p := b.Tab(browsertest.Tab{Path: "/?wasm=false", NoWait: true, Errors: true})

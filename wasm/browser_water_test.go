@@ -17,6 +17,7 @@ import (
 // The water plan at three widths: it says first whether it fits, agrees with
 // the answer card, and no part of it makes the page scroll sideways.
 func TestWaterPlanAtThreeWidths(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	for _, width := range []int{390, 820, 1920} {
 		p := b.Page(width, "/")

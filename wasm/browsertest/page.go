@@ -375,6 +375,12 @@ func (p *Page) WaitStarted() {
 	p.Wait("the program to run", `window.filmfurrow?.status.start === "ready" && window.filmfurrow.status.whole`)
 }
 
+// WaitReady waits until the program has taken the page over and takes keys.
+func (p *Page) WaitReady() {
+	p.t.Helper()
+	p.Wait("the program to take keys", `window.filmfurrow?.status.start === "ready"`)
+}
+
 // WaitDrawn waits until no part of the page is still to be drawn anew.
 func (p *Page) WaitDrawn() {
 	p.t.Helper()
