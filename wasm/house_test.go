@@ -5,6 +5,7 @@ package main
 import (
 	"os"
 	"path"
+	"path/filepath"
 	"regexp"
 	"strings"
 	"testing"
@@ -32,6 +33,31 @@ func TestEachDependencyIsExplained(t *testing.T) {
 			name = path.Base(path.Dir(m[1]))
 		}
 		assert.Regexp(t, `(?m)^\| [^|]*`+regexp.QuoteMeta(name)+`[^|]*\| [^|]{20,}\|$`, table, m[1])
+	}
+}
+
+// What the guide says is held by a test is held by one that there is.
+func TestEveryPromiseHasItsTests(t *testing.T) {
+	_, promises, found := strings.Cut(readText(t, "DEVELOPERS.md"), "\n## What the page is held to\n")
+	require.True(t, found)
+	promises, _, _ = strings.Cut(promises, "\n## ")
+	there := map[string]bool{}
+	require.NoError(t, filepath.WalkDir("..", func(file string, _ os.DirEntry, err error) error {
+		if err == nil && strings.HasSuffix(file, "_test.go") {
+			for _, m := range regexp.MustCompile(`(?m)^func ((?:Test|Fuzz|Benchmark)\w+)\(`).FindAllStringSubmatch(readText(t, strings.TrimPrefix(file, "../")), -1) {
+				there[m[1]] = true
+			}
+		}
+		return err
+	}))
+	rows := regexp.MustCompile(`(?m)^\| .* \|$`).FindAllString(promises, -1)[1:] // the first is the heading
+	require.Greater(t, len(rows), 25)
+	for _, row := range rows {
+		names := regexp.MustCompile("`((?:Test|Fuzz|Benchmark)\\w+)`").FindAllStringSubmatch(row, -1)
+		assert.NotEmpty(t, names, row)
+		for _, m := range names {
+			assert.True(t, there[m[1]], "no test is called %s", m[1])
+		}
 	}
 }
 
