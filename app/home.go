@@ -218,6 +218,7 @@ func (p *notesPart) OnMount(ctx app.Context) {
 func (p *notesPart) OnDismount() {
 	p.S.flush()
 	p.S.leave(p)
+	p.S.study = nil // nobody is there to read it
 	for _, end := range p.S.hearing {
 		end()
 	}

@@ -20,6 +20,11 @@ type study struct {
 	deep   bool // what changes it, too
 }
 
+// deepRest is how many milliseconds pass before the inputs that change the ground are
+// tried: that takes a minute on a slow device, and whoever is still filling in the
+// form would have it begun, and thrown away, at each pause.
+const deepRest = 2000
+
 // begin starts the study of the advice that is shown. An older one ends by
 // itself, since it is no longer the store's.
 func (s *store) begin() {
@@ -62,19 +67,35 @@ func (s *store) begin() {
 			return
 		}
 		show()
-		s.slices(s, func() bool {
-			done := s.study != st || slice(func() bool { return st.turner.Step(1) })
-			if !done && len(st.turner.Points()) > len(st.points) { // what was found is shown as it comes
-				show()
+		inAWhile(deepRest, func() {
+			if s.study != st {
+				return
 			}
-			return done
-		}, func() {
-			if s.study == st {
-				st.deep = true
-				show()
-			}
+			s.slices(s, func() bool {
+				done := s.study != st || slice(func() bool { return st.turner.Step(1) })
+				if !done && len(st.turner.Points()) > len(st.points) { // what was found is shown as it comes
+					show()
+				}
+				return done
+			}, func() {
+				if s.study == st {
+					st.deep = true
+					show()
+				}
+			})
 		})
 	})
+}
+
+// inAWhile calls back in so many milliseconds.
+func inAWhile(milliseconds int, do func()) {
+	var once app.Func
+	once = app.FuncOf(func(app.Value, []app.Value) any {
+		once.Release()
+		do()
+		return nil
+	})
+	app.Window().Call("setTimeout", once, milliseconds)
 }
 
 // changePart says under one answer what would change it.

@@ -198,6 +198,7 @@ func TestNoTextInPictures(t *testing.T) {
 // Printed in black and white: paper white, text dark, controls gone, the answers
 // and the list there, and in the reader's own colours the drawings are drawn in them.
 func TestPrintInBlackAndWhite(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	p.Media("print", "prefers-color-scheme", "dark") // a dark screen must not print dark
@@ -230,6 +231,7 @@ func TestPrintInBlackAndWhite(t *testing.T) {
 // Text alone made twice as large (WCAG 2.2, 1.4.4): nothing is cut and nothing
 // scrolls sideways.
 func TestTextTwiceAsLarge(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	p.Do(unfold)

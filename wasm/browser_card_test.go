@@ -45,6 +45,7 @@ func TestACardOfThePackInAFrame(t *testing.T) {
 
 // Each card of the pack is whole without script, at both widths.
 func TestCardsAreWholeWithoutScript(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	for i := range pack.Farms {
 		f := &pack.Farms[i]
@@ -62,6 +63,7 @@ func TestCardsAreWholeWithoutScript(t *testing.T) {
 // A card of somebody's own field reads it from the address, in a frame as well,
 // and leads to the whole page with the same field.
 func TestACardOfOnesOwnField(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	link := linkOf(t, "broccoli-late-summer")
 	p := b.Page(360, "/card#f="+link)
@@ -92,6 +94,7 @@ func TestACardOfOnesOwnField(t *testing.T) {
 // The QR code of the link has the size that the standard gives for its length; what
 // it says is read back by another library in package app.
 func TestTheLinkAsAQRCode(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	p.Click("#share-code")
@@ -105,6 +108,7 @@ func TestTheLinkAsAQRCode(t *testing.T) {
 // The drawing of the bed stands alone as a file: its look, title and description
 // are in it.
 func TestTheBedIsSavedAsAPicture(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	p.Do(`(() => { const make = URL.createObjectURL; URL.createObjectURL = (blob) => { blob.text().then((t) => { window.made = t; }); return make(blob); }; })()`)

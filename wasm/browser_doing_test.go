@@ -35,6 +35,7 @@ func TestTheVerdictComesFirst(t *testing.T) {
 }
 
 func TestTheListKeepsOursAndTheGrowers(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	p.WaitText("#shopping", "Rolls of film")
@@ -60,6 +61,7 @@ func TestTheListKeepsOursAndTheGrowers(t *testing.T) {
 // What was found on the day and the ticked boxes decide "ready"; both survive a
 // reload, in both languages.
 func TestTheDayAndTheTicksDecideReadyAndSurvive(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/#f="+sheetLink(t, "quarry-lane"))
 	p.WaitText("#note", "came with a link")
@@ -160,6 +162,7 @@ func TestTheSheetsPrint(t *testing.T) {
 func tight(s string) string { return strings.ToLower(strings.Join(strings.Fields(s), "")) }
 
 func TestTheSeasonIsSavedAsACalendar(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	p.WaitText("#season", "Lay the film.")

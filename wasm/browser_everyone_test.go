@@ -118,6 +118,7 @@ func TestAxeFindsNothing(t *testing.T) {
 
 // The watch must itself be able to fail.
 func TestAxeFindsWhatIsPlanted(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	p.Do(`document.body.firstElementChild.insertAdjacentHTML("beforeend", '<img src="/icons/icon.svg"><input id="unnamed">')`)

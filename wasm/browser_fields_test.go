@@ -21,6 +21,7 @@ func give(t *testing.T, p *browsertest.Page, name, text string) {
 }
 
 func TestFieldsAreKeptAndNothingIsLostOnABadFile(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	p.Wait("the stations", ready)
@@ -75,6 +76,7 @@ func TestAFullStoreIsSaidAndSurvived(t *testing.T) {
 
 // What cannot be read is set aside, said in words and handed out; the page works.
 func TestADamagedStoreIsSaidAndSurvived(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Tab(browsertest.Tab{Path: "/", Before: `if (!sessionStorage.getItem("once")) { sessionStorage.setItem("once", "1"); localStorage.setItem("film-furrow/field", "{broken"); localStorage.setItem("film-furrow/fields", "[1,2"); }`})
 	p.Wait("the stations", ready)

@@ -71,6 +71,7 @@ func TestUnitsChangeWhatIsShownAndNeverTheCase(t *testing.T) {
 }
 
 func TestThePlaceIsFoundByNameByZipAndByOwnFigures(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	p.Wait("the stations", ready)
@@ -104,6 +105,7 @@ func TestThePlaceIsFoundByNameByZipAndByOwnFigures(t *testing.T) {
 func quoted(s string) string { return browsertest.Quote(s) }
 
 func TestWhatWasTypedSurvivesWithoutANetwork(t *testing.T) {
+	t.Parallel()
 	b := browsertest.OpenKeeping(t)
 	p := b.Page(390, "/")
 	p.WaitText("#film .number", "Black")

@@ -63,6 +63,7 @@ const everything = `(async () => {
 // The form answers to its half of the program alone: whatever is done before the
 // other half has come is kept, and answered when it comes.
 func TestTheFirstHalfTakesWhateverIsDone(t *testing.T) {
+	t.Parallel()
 	rest := browsertest.Make(t, nil).Rest
 	release := make(chan struct{})
 	b := browsertest.Open(t)

@@ -22,6 +22,7 @@ const keptField = `localStorage.getItem("film-furrow/field")`
 // A fault of ours while a field is being typed: the page says so calmly, what was
 // typed before and after stands in the saved file, and it is there on the next visit.
 func TestAStopKeepsTheTypedCaseAndOffersItAsAFile(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Tab(browsertest.Tab{Path: "/", Errors: true, Stops: true, Before: `
 		window.saved = [];
@@ -127,6 +128,7 @@ func TestNewVersionBelowAFolder(t *testing.T) {
 // Two tabs at once: each shows what the other typed, so that the last to write
 // loses nothing. A field that came with a link puts the own one aside first.
 func TestTwoTabsAndALinkLoseNothing(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	first := b.Page(820, "/")
 	second := b.Page(820, "/")

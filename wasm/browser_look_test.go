@@ -10,6 +10,7 @@ import (
 
 // The page is looked at in three widths; pictures are kept only on request.
 func TestThePageFitsThreeWidths(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	for _, width := range []int{390, 820, 1920} {
 		p := b.Page(width, "/")

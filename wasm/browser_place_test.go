@@ -56,6 +56,7 @@ func TestAZipWithoutAStation(t *testing.T) {
 
 // What was typed is there in a new tab after the old one was closed.
 func TestAClosedTabLosesNothing(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	p.WaitText("#film .number", "Black")

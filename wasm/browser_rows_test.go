@@ -40,13 +40,14 @@ func TestSixDamagedStores(t *testing.T) {
 	} {
 		t.Run(name, func(t *testing.T) {
 			b := browsertest.Open(t)
-			p := b.Tab(browsertest.Tab{Path: "/", Before: `if (!sessionStorage.getItem("once")) { sessionStorage.setItem("once", "1"); localStorage.setItem("film-furrow/field", ` + quoted(text) + `); }`})
+			p := b.Tab(browsertest.Tab{Path: "/", NoWait: true, Before: `if (!sessionStorage.getItem("once")) { sessionStorage.setItem("once", "1"); localStorage.setItem("film-furrow/field", ` + quoted(text) + `); }`})
+			p.WaitReady()
 			p.WaitText("#film .number", "Black")
 			assert.True(t, p.Visible(".example"))
 			p.Choose("#f-crop", "okra")
 			p.Wait("the new field to be kept", keptField+`.includes("okra")`)
 			p.Reload()
-			p.WaitStarted()
+			p.WaitReady()
 			p.Wait("the crop", `document.querySelector("#f-crop").value === "okra"`)
 		})
 	}

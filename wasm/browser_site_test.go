@@ -26,16 +26,15 @@ func TestEveryPageUnderThePublishedHeaders(t *testing.T) {
 	t.Parallel()
 	for _, listed := range app.Pages() {
 		t.Run(listed.Path, func(t *testing.T) {
-			b := browsertest.OpenKeeping(t)
+			p := browsertest.OpenKeeping(t).Page(320, listed.Path)
+			p.WaitOffline()
 			for _, width := range []int{320, 820, 1920} {
-				p := b.Page(width, listed.Path)
-				p.WaitOffline()
+				p.Resize(width, 1000)
 				assert.NotEmpty(t, p.Text("h1"))
 				assert.Equal(t, 1, browsertest.Eval[int](p, `document.querySelectorAll("h1").length`), "one heading of the first rank")
 				// WCAG 2.2, 1.4.10 Reflow: no sideways scroll at 320 CSS pixels.
 				assert.LessOrEqual(t, browsertest.Eval[int](p, `document.documentElement.scrollWidth`), width, "no sideways scroll at %d px", width)
 				p.Screenshot(fmt.Sprintf("page%s-%d", strings.ReplaceAll(listed.Path, "/", "-"), width))
-				p.Close()
 			}
 		})
 	}

@@ -111,7 +111,7 @@ func TestProgramThatDoesNotArrive(t *testing.T) {
 			assert.Equal(t, "failed", browsertest.Eval[string](p, `filmfurrow.status.start`))
 			b.Fault(nil)
 			p.Click("#strip button")
-			p.WaitStarted()
+			p.WaitReady()
 		})
 	}
 }
@@ -128,7 +128,8 @@ func TestProgramUnderAWrongType(t *testing.T) {
 				w.Header().Set("Content-Type", kind)
 				w.Write(whole)
 			}))
-			p := b.Page(820, "/")
+			p := b.Tab(browsertest.Tab{Path: "/", NoWait: true})
+			p.WaitReady()
 			assert.NotEmpty(t, p.Text("h1"))
 		})
 	}
@@ -199,7 +200,8 @@ func TestBrokenPercentInTheAddress(t *testing.T) {
 	b := browsertest.Open(t)
 	for _, address := range []string{"/#%", "/#p=%%%bad", "/?q=%zz", "/?q=%#%E0%A4%A"} {
 		t.Run(address, func(t *testing.T) {
-			p := b.Page(820, address)
+			p := b.Tab(browsertest.Tab{Path: address, NoWait: true})
+			p.WaitReady()
 			assert.NotEmpty(t, p.Text("h1"))
 			p.Close()
 		})
@@ -296,6 +298,7 @@ func TestTypedBeforeStartSurvives(t *testing.T) {
 // A fault in the program ends it; the page must say so and keep what was typed.
 // Calling the framework's door without its argument makes a true Go panic.
 func TestProgramThatStops(t *testing.T) {
+	t.Parallel()
 	b := browsertest.OpenKeeping(t)
 	p := b.Tab(browsertest.Tab{Path: "/", Errors: true, Stops: true})
 	p.WaitOffline()

@@ -73,6 +73,7 @@ func TestTheMapByKeyboard(t *testing.T) {
 
 // Films, days and fields side by side, what differs first.
 func TestSideBySideInThePage(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	p.Wait("two films", `document.querySelectorAll("#compare-table thead th").length === 3`)
@@ -236,6 +237,7 @@ func fits(t *testing.T, p *browsertest.Page, what string) {
 
 // What is open is spread out, with a way to find it out.
 func TestWhatIsOpenIsSpreadOut(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	p.Do(`document.querySelectorAll("details").forEach((d) => d.open = true)`)

@@ -291,6 +291,7 @@ func TestSiteThatCannotBeKept(t *testing.T) {
 // Each half of the program is downloaded once, not once for the page and once more
 // for the worker.
 func TestProgramIsDownloadedOnce(t *testing.T) {
+	t.Parallel()
 	b := browsertest.OpenKeeping(t)
 	// Compressed, as hosts send it: the browser's cache in a test takes no
 	// single file above some megabytes.

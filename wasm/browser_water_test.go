@@ -54,6 +54,7 @@ func TestWaterThatDoesNotFit(t *testing.T) {
 // The bucket test fills the flow, which is kept over a reload like all else
 // that was typed; without a flow nothing is invented.
 func TestBucketFillsTheFlow(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	p.Do(`document.querySelector("#more-water").open = true`)
@@ -96,6 +97,7 @@ func TestBucketFillsTheFlow(t *testing.T) {
 // side for an ordinary farm with its water tested, on front and back where all
 // there is to say is said (a pond, 60 beds, three ways out, feeding, chlorine).
 func TestWaterPlanPrintsOnOneSheet(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	sheet := func(name string, most int) {
