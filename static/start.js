@@ -71,6 +71,20 @@
     if (within || elsewhere || event.shiftKey || event.altKey || !page.status.rest || !site.pages.includes(link.pathname)) event.stopPropagation();
   });
 
+  // A section that comes into sight is laid out only then, and what is drawn above may
+  // grow: whoever goes by keys must still see where they are (WCAG 2.2, 2.4.11).
+  let following = 0;
+  const keepInSight = (times) => {
+    clearTimeout(following);
+    if (times) following = setTimeout(() => {
+      const at = document.activeElement, { top, bottom } = at.getBoundingClientRect();
+      if (at !== document.body && (bottom <= 0 || top >= innerHeight)) at.scrollIntoView({ block: "center" });
+      keepInSight(times - 1);
+    }, 100);
+  };
+  addEventListener("keydown", (event) => keepInSight(event.key === "Tab" ? 20 : 0), true);
+  for (const kind of ["wheel", "touchmove", "pointerdown"]) addEventListener(kind, () => keepInSight(0), { capture: true, passive: true });
+
   // The framework changes pages by replacing the body's first element, which leaves
   // the focus nowhere; it goes to the new page's beginning.
   document.addEventListener("filmfurrow", function started() {
