@@ -85,6 +85,17 @@ func (s *store) wakeIn(milliseconds int) {
 	}
 }
 
+// inAWhile calls back in so many milliseconds.
+func inAWhile(milliseconds int, do func()) {
+	var once app.Func
+	once = app.FuncOf(func(app.Value, []app.Value) any {
+		once.Release()
+		do()
+		return nil
+	})
+	app.Window().Call("setTimeout", once, milliseconds)
+}
+
 // turn does one slice of what comes first, and tells in how many milliseconds the
 // next may come: less than 0 where nothing is left.
 func (s *store) turn() int {

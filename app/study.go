@@ -41,6 +41,23 @@ func (s *store) begin() {
 		st.points, st.opens, st.pairs, st.fares = st.turner.Points(), st.turner.Opens(), pairs.Points(), doubts.Doubts()
 		s.tell(onStudy)
 	}
+	deepen := func() {
+		if s.study != st {
+			return
+		}
+		s.slices(s, func() bool {
+			done := s.study != st || slice(func() bool { return st.turner.Step(1) })
+			if !done && len(st.turner.Points()) > len(st.points) { // what was found is shown as it comes
+				show()
+			}
+			return done
+		}, func() {
+			if s.study == st {
+				st.deep = true
+				show()
+			}
+		})
+	}
 	s.slices(s, func() bool {
 		if s.study != st {
 			return true
@@ -67,35 +84,8 @@ func (s *store) begin() {
 			return
 		}
 		show()
-		inAWhile(deepRest, func() {
-			if s.study != st {
-				return
-			}
-			s.slices(s, func() bool {
-				done := s.study != st || slice(func() bool { return st.turner.Step(1) })
-				if !done && len(st.turner.Points()) > len(st.points) { // what was found is shown as it comes
-					show()
-				}
-				return done
-			}, func() {
-				if s.study == st {
-					st.deep = true
-					show()
-				}
-			})
-		})
+		inAWhile(deepRest, deepen)
 	})
-}
-
-// inAWhile calls back in so many milliseconds.
-func inAWhile(milliseconds int, do func()) {
-	var once app.Func
-	once = app.FuncOf(func(app.Value, []app.Value) any {
-		once.Release()
-		do()
-		return nil
-	})
-	app.Window().Call("setTimeout", once, milliseconds)
 }
 
 // changePart says under one answer what would change it.

@@ -213,7 +213,7 @@ func TestBrokenPercentInTheAddress(t *testing.T) {
 			p.Wait("the address to be mended", `!/%(?![0-9A-Fa-f]{2})/.test(location.href)`)
 		}
 		p.Back()
-		p.Wait("the program to go on", `window.filmfurrow.status.start === "ready"`)
+		p.WaitReady()
 		p.Close()
 	})
 }
@@ -310,7 +310,7 @@ func TestProgramThatStops(t *testing.T) {
 	p.Screenshot("stopped")
 
 	p.Click("#strip button:nth-child(1)")
-	p.Wait("the page to come back", `window.filmfurrow?.status.start === "ready"`)
+	p.WaitReady()
 	assert.Equal(t, "kept", browsertest.Eval[string](p, `localStorage.getItem("film-furrow.test")`))
 
 	p.Do(`setTimeout(() => goappNav())`)

@@ -131,10 +131,11 @@ func (b *Browser) Tab(tab Tab) *Page {
 	if tab.Agent != "" {
 		call(p, emulation.SetUserAgentOverride, emulation.SetUserAgentOverrideParams{UserAgent: tab.Agent})
 	}
-	if before := tab.Before; before != "" || !b.keeps {
-		if !b.keeps {
-			before = keepsNothing + before
-		}
+	before := tab.Before
+	if !b.keeps {
+		before = keepsNothing + before
+	}
+	if before != "" {
 		call(p, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{Source: before})
 	}
 	if tab.NoScript {
