@@ -51,7 +51,7 @@ func startOnce(b *testing.B, files map[string][]byte) startTimes {
 	reader := browsertest.OpenKeeping(b)
 	reader.PublishFiles(files, "")
 	p := reader.Tab(browsertest.Tab{
-		Width: 390, Path: "/", BitsPerSecond: 1.6e6, Latency: 150 * time.Millisecond, Slow: 4,
+		Width: 390, Path: "/", Whole: true, BitsPerSecond: 1.6e6, Latency: 150 * time.Millisecond, Slow: 4,
 		Before: `document.addEventListener("filmfurrow", (e) => { if (e.detail.start === "ready") window.mounted ??= performance.now(); });`,
 	})
 	times := browsertest.Eval[startTimes](p, `({
@@ -146,7 +146,7 @@ func BenchmarkStart(b *testing.B) {
 // the machine itself adds.
 func BenchmarkGaps(b *testing.B) {
 	reader := browsertest.OpenKeeping(b)
-	p := reader.Page(820, "/")
+	p := reader.Whole(820, "/")
 	p.WaitOffline()
 	p.Slow(4)
 	gap := func(act, until string) float64 {
@@ -213,7 +213,7 @@ const loopTime = `(() => { const t = performance.now(); let x = 0; for (let i = 
 // wait until the typing rests; with the main thread four times slower.
 func BenchmarkTyping(b *testing.B) {
 	reader := browsertest.OpenKeeping(b)
-	p := reader.Page(820, "/")
+	p := reader.Whole(820, "/")
 	p.WaitOffline()
 	p.Do(`for (let el = document.querySelector("` + typingField + `"); el; el = el.parentElement) if (el.tagName === "DETAILS") el.open = true`)
 	p.Slow(4)
@@ -255,7 +255,7 @@ func BenchmarkTyping(b *testing.B) {
 // must be worked out anew, of the words that say so; main thread four times slower.
 func BenchmarkInputs(b *testing.B) {
 	reader := browsertest.OpenKeeping(b)
-	p := reader.Page(820, "/")
+	p := reader.Whole(820, "/")
 	p.WaitOffline()
 	p.Do(unfold)
 	p.Slow(4)
@@ -307,7 +307,7 @@ func BenchmarkInputs(b *testing.B) {
 // program's memory has grown since all that follows the start was done.
 func BenchmarkMemory(b *testing.B) {
 	reader := browsertest.OpenKeeping(b)
-	p := reader.Page(820, "/")
+	p := reader.Whole(820, "/")
 	p.WaitOffline()
 	for range b.N {
 		mounted := browsertest.Eval[float64](p, `filmfurrow.memory()`)

@@ -58,7 +58,7 @@ func tabTo(t *testing.T, p *browsertest.Page, id string) {
 // save the calendar, name the field and copy the link. No mouse, no script.
 func TestTheWholeJobByKeyboardAlone(t *testing.T) {
 	b := browsertest.Open(t)
-	p := b.Tab(browsertest.Tab{Path: "/", Before: `
+	p := b.Tab(browsertest.Tab{Path: "/", Whole: true, Before: `
 		window.savedFiles = [];
 		HTMLAnchorElement.prototype.click = function () { window.savedFiles.push(this.download); };
 		Object.defineProperty(navigator, "clipboard", { value: { writeText: (text) => { window.copied = text; return Promise.resolve(); } } });`})
@@ -72,7 +72,7 @@ func TestTheWholeJobByKeyboardAlone(t *testing.T) {
 	p.Press("Enter")
 	p.Wait("the answers to have the focus", `document.activeElement.id === "answers"`)
 	p.Reload()
-	p.WaitStarted()
+	p.WaitWhole()
 	p.Wait("the stations", ready)
 
 	tabTo(t, p, "units-metric")
@@ -158,7 +158,7 @@ func TestTheWholeJobByKeyboardAlone(t *testing.T) {
 		p.WaitText("#fields-told", "Kept as “North”")
 	}
 	p.Reload()
-	p.WaitStarted()
+	p.WaitWhole()
 	p.Wait("all of it to be there", `document.querySelector("#f-field-bed-length-m").value === "150" && document.querySelector("#place-now").innerText.includes("ITHACA")`)
 }
 
@@ -168,7 +168,7 @@ func TestLabelsErrorsAndOrder(t *testing.T) {
 	t.Parallel()
 	for _, listed := range app.Pages() {
 		b := browsertest.Open(t)
-		p := b.Page(820, listed.Path)
+		p := b.Whole(820, listed.Path)
 		p.Do(unfold)
 		assert.Empty(t, browsertest.Eval[[]string](p, `[...document.querySelectorAll("input, select, textarea")].filter((el) => el.checkVisibility())
 			.filter((el) => !(el.labels?.length && [...el.labels].some((l) => l.textContent.trim())) && !el.getAttribute("aria-label") && !el.getAttribute("aria-labelledby")).map((el) => el.id)`), "controls without a label")
@@ -187,7 +187,7 @@ func TestNoTextInPictures(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
 	for _, listed := range app.Pages() {
-		p := b.Page(820, listed.Path)
+		p := b.Whole(820, listed.Path)
 		p.Do(unfold)
 		assert.Empty(t, browsertest.Eval[[]string](p, `[...document.querySelectorAll("img, picture, canvas, svg image, object, embed, video")].map((el) => el.outerHTML.slice(0, 80))`), "pictures of dots cannot be read out or enlarged")
 		assert.Empty(t, browsertest.Eval[[]string](p, `[...document.querySelectorAll("svg")].filter((el) => !el.parentElement.closest("svg") && el.checkVisibility() && el.getAttribute("aria-hidden") !== "true" && !el.getAttribute("aria-label") && !el.getAttribute("aria-labelledby")).map((el) => el.outerHTML.slice(0, 80))`), "drawings without a name")
@@ -200,7 +200,7 @@ func TestNoTextInPictures(t *testing.T) {
 func TestPrintInBlackAndWhite(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	p.Media("print", "prefers-color-scheme", "dark") // a dark screen must not print dark
 	grey := browsertest.Eval[[]string](p, `[...document.querySelectorAll("body, main *")].filter((el) => el.checkVisibility() && !el.closest("svg")).flatMap((el) => {
 		const style = getComputedStyle(el), [r, g, b, a = 1] = style.backgroundColor.match(/[\d.]+/g).map(Number);
@@ -233,7 +233,7 @@ func TestPrintInBlackAndWhite(t *testing.T) {
 func TestTextTwiceAsLarge(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	p.Do(unfold)
 	before := browsertest.Eval[float64](p, `parseFloat(getComputedStyle(document.querySelector("main p")).fontSize)`)
 	p.Do(`document.documentElement.style.fontSize = "200%"`)

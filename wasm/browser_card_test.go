@@ -34,6 +34,7 @@ func newsletter(t *testing.T, card string) string {
 // A card of the pack shows in a frame of another origin without any program, and
 // says how tall it is: numbers and nothing else.
 func TestACardOfThePackInAFrame(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Foreign(newsletter(t, b.URL+"/card/heron-flat"))
 	p.Wait("a number", `said.length > 0 && said.every((n) => typeof n === "number" && n > 300 && n < 3000)`)
@@ -96,7 +97,7 @@ func TestACardOfOnesOwnField(t *testing.T) {
 func TestTheLinkAsAQRCode(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	p.Click("#share-code")
 	p.Wait("the code", `document.querySelector("#share-qr svg path") !== null`)
 	side := browsertest.Eval[int](p, `document.querySelector("#share-qr svg").viewBox.baseVal.width`)
@@ -110,7 +111,7 @@ func TestTheLinkAsAQRCode(t *testing.T) {
 func TestTheBedIsSavedAsAPicture(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	p.Do(`(() => { const make = URL.createObjectURL; URL.createObjectURL = (blob) => { blob.text().then((t) => { window.made = t; }); return make(blob); }; })()`)
 	p.Click("#share-bed-svg")
 	p.Wait("the file", `window.made?.includes("<svg")`)

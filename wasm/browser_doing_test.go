@@ -23,8 +23,9 @@ import (
 // Whether to lay at all stands before any colour, with the gate that decides, and
 // a field where film must not be laid never prints ready.
 func TestTheVerdictComesFirst(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/#f="+linkOf(t, "carrot-drill"))
+	p := b.Whole(820, "/#f="+linkOf(t, "carrot-drill"))
 	p.WaitText("#verdict", "Do not lay film here.")
 	p.WaitText("#verdict .gates", "holes")
 	assert.True(t, browsertest.Eval[bool](p, `[...document.querySelectorAll(".answer, .sheet, .water-plan")].every((e) => document.querySelector("#verdict").compareDocumentPosition(e) & Node.DOCUMENT_POSITION_FOLLOWING)`))
@@ -37,7 +38,7 @@ func TestTheVerdictComesFirst(t *testing.T) {
 func TestTheListKeepsOursAndTheGrowers(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	p.WaitText("#shopping", "Rolls of film")
 	p.WaitText("#costs", "No total yet: give a price.")
 	p.Type("#f-shopping-film-rolls", "7")
@@ -54,7 +55,7 @@ func TestTheListKeepsOursAndTheGrowers(t *testing.T) {
 	p.WaitText("#f-prices-wage-hour-error", "-3")
 	p.WaitText("#f-prices-wage-hour-error", "A price is 0 or more.")
 	p.Reload()
-	p.WaitStarted()
+	p.WaitWhole()
 	p.Wait("the grower's figure", `document.querySelector("#f-shopping-film-rolls").value === "7"`)
 }
 
@@ -63,7 +64,7 @@ func TestTheListKeepsOursAndTheGrowers(t *testing.T) {
 func TestTheDayAndTheTicksDecideReadyAndSurvive(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/#f="+sheetLink(t, "quarry-lane"))
+	p := b.Whole(820, "/#f="+sheetLink(t, "quarry-lane"))
 	p.WaitText("#note", "came with a link")
 	p.WaitText("#laying-day .state", "NOT READY. No: 2. Open:")
 	p.WaitText("#laying-day .stop-no", "The hand is dry")
@@ -78,7 +79,7 @@ func TestTheDayAndTheTicksDecideReadyAndSurvive(t *testing.T) {
 	p.Wait("listo", `document.querySelector("#laying-day .state").textContent === "LISTO"`)
 	assert.Equal(t, "es", browsertest.Eval[string](p, `document.querySelector("#laying-day").lang`))
 	p.Go("/") // the link's own address would open the link's field again
-	p.WaitStarted()
+	p.WaitWhole()
 	p.Wait("still ready", `document.querySelector("#laying-day .state").textContent === "READY"`)
 	assert.Equal(t, 5, browsertest.Eval[int](p, `document.querySelectorAll("#laying-day input[type=checkbox]:checked").length`))
 	p.Type("#f-day-wind-m-s", "35")
@@ -112,7 +113,7 @@ func TestTheSheetsPrint(t *testing.T) {
 		{"quarry-lane", "US", "es", false},
 		{"terrace-south", "metric", "en", false},
 	} {
-		p := b.Page(820, "/#f="+sheetLink(t, farm.id))
+		p := b.Whole(820, "/#f="+sheetLink(t, farm.id))
 		p.WaitText("#note", "came with a link")
 		p.Wait("the soil", `!document.querySelector("#verdict .waiting")`)
 		p.Click("#units-" + farm.units)
@@ -164,7 +165,7 @@ func tight(s string) string { return strings.ToLower(strings.Join(strings.Fields
 func TestTheSeasonIsSavedAsACalendar(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	p.WaitText("#season", "Lay the film.")
 	p.Do(`window.saved = []; URL.createObjectURL = (blob) => { blob.text().then((t) => saved.push(t)); return "#"; }; HTMLAnchorElement.prototype.click = function () { window.savedName = this.download; }`)
 	p.Click("#season-ics")

@@ -20,18 +20,15 @@ import (
 const unfold = `document.querySelectorAll("details").forEach((d) => { d.open = true })`
 
 // views are the states in which a reader meets a page; each is brought about in
-// a page that has just started.
+// a page that is in the one before it.
 var views = []struct {
 	name string
-	make func(t *testing.T, p *browsertest.Page)
+	on   string // what a page must hold to have this view
+	make func(p *browsertest.Page)
 }{
-	{"as it opens", func(*testing.T, *browsertest.Page) {}},
-	{"all unfolded", func(_ *testing.T, p *browsertest.Page) { p.Do(unfold) }},
-	{"wrong figures, no film, Spanish sheet, metric", func(t *testing.T, p *browsertest.Page) {
-		p.Do(unfold)
-		if !browsertest.Eval[bool](p, `document.querySelector("#f-crop") !== null`) {
-			return // a page without the form
-		}
+	{"as it opens", "main", func(*browsertest.Page) {}},
+	{"all unfolded", "main", func(p *browsertest.Page) { p.Do(unfold) }},
+	{"wrong figures, no film, Spanish sheet, metric", "#f-crop", func(p *browsertest.Page) {
 		p.Do(`document.querySelector("#units-metric").click(); document.querySelector("#sheet-es").click()`)
 		p.Choose("#f-crop", "carrot")
 		p.WaitText("#verdict h2", "Do not lay film here")
@@ -56,10 +53,14 @@ func TestAxeFindsNothing(t *testing.T) {
 		{"print", "print", nil},
 	}
 	for _, listed := range app.Pages() {
+		p := browsertest.Open(t).Whole(820, listed.Path)
 		for _, view := range views {
-			b := browsertest.Open(t)
-			p := b.Page(820, listed.Path)
-			view.make(t, p)
+			if !browsertest.Eval[bool](p, `document.querySelector("`+view.on+`") !== null`) {
+				continue
+			}
+			p.Media("")
+			p.Resize(820, 1000)
+			view.make(p)
 			for _, width := range []int{320, 820, 1920, 2 * 820} {
 				zoomed := width == 2*820
 				if zoomed {
@@ -89,8 +90,8 @@ func TestAxeFindsNothing(t *testing.T) {
 					})
 				}
 			}
-			p.Close()
 		}
+		p.Close()
 		t.Run(listed.Path+" without the program", func(t *testing.T) {
 			b := browsertest.Open(t)
 			b.Fault(onProgram(func(w http.ResponseWriter, _ *http.Request) { w.WriteHeader(http.StatusNotFound) }))
@@ -120,7 +121,7 @@ func TestAxeFindsNothing(t *testing.T) {
 func TestAxeFindsWhatIsPlanted(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	p.Do(`document.body.firstElementChild.insertAdjacentHTML("beforeend", '<img src="/icons/icon.svg"><input id="unnamed">')`)
 	found := strings.Join(p.Axe(), "\n")
 	require.Contains(t, found, "image-alt")
@@ -157,12 +158,13 @@ func paths() (list []string) {
 }
 
 func TestReducedMotionIsHeeded(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	for _, listed := range app.Pages() {
 		p := b.Tab(browsertest.Tab{Path: "/404", NoWait: true, Errors: true})
 		p.Media("", "prefers-reduced-motion", "reduce")
 		p.Go(listed.Path)
-		p.WaitStarted()
+		p.WaitWhole()
 		assert.Equal(t, 0, browsertest.Eval[int](p, `document.getAnimations().filter((a) => a.playState === "running").length`), listed.Path)
 	}
 }

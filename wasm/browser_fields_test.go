@@ -23,7 +23,7 @@ func give(t *testing.T, p *browsertest.Page, name, text string) {
 func TestFieldsAreKeptAndNothingIsLostOnABadFile(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	p.Wait("the stations", ready)
 	p.Type("#field-name", "North slope")
 	p.Click("#field-keep")
@@ -49,7 +49,7 @@ func TestFieldsAreKeptAndNothingIsLostOnABadFile(t *testing.T) {
 	}
 
 	p.Reload()
-	p.WaitStarted()
+	p.WaitWhole()
 	p.WaitText("#fields", "North slope")
 	p.Click(`#fields [aria-label="Open North slope"]`)
 	p.Wait("its crop", `document.querySelector("#f-crop").value === "bell-pepper"`)
@@ -60,6 +60,7 @@ func TestFieldsAreKeptAndNothingIsLostOnABadFile(t *testing.T) {
 }
 
 func TestAFullStoreIsSaidAndSurvived(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	p.Wait("the stations", ready)
@@ -91,6 +92,6 @@ func TestADamagedStoreIsSaidAndSurvived(t *testing.T) {
 	assert.Equal(t, "{broken", browsertest.Eval[string](p, `localStorage.getItem("film-furrow/unread")`), "the damaged field is set aside, not lost")
 	assert.True(t, p.Visible("#fields-unread"))
 	p.Reload()
-	p.WaitStarted()
+	p.WaitReady()
 	p.Wait("the crop", `document.querySelector("#f-crop").value === "okra"`)
 }

@@ -15,6 +15,7 @@ import (
 const ready = `document.querySelector("#place-now")?.innerText.includes("Now:")`
 
 func TestTheSentenceChangesTheAnswers(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	p.WaitText("#film .number", "Black")
@@ -32,6 +33,7 @@ func TestTheSentenceChangesTheAnswers(t *testing.T) {
 }
 
 func TestAWrongFigureStandsBesideItsFieldAndNothingIsLost(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	p.WaitText("#film .number", "Black")
@@ -46,7 +48,7 @@ func TestAWrongFigureStandsBesideItsFieldAndNothingIsLost(t *testing.T) {
 	p.WaitText("#film .number", "Black")
 
 	p.Reload()
-	p.WaitStarted()
+	p.WaitReady()
 	p.Wait("the wrong text to be there still", `document.querySelector("#f-field-bed-length-m").value === "-60"`)
 	p.Do(`document.querySelector("#more-field").open = true`)
 	p.WaitText("#f-field-bed-length-m-error", "-60")
@@ -56,6 +58,7 @@ func TestAWrongFigureStandsBesideItsFieldAndNothingIsLost(t *testing.T) {
 }
 
 func TestUnitsChangeWhatIsShownAndNeverTheCase(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	p.WaitText("#bed .number", "in high")
@@ -66,7 +69,7 @@ func TestUnitsChangeWhatIsShownAndNeverTheCase(t *testing.T) {
 	p.Wait("the field to come back as it was", `document.querySelector("#f-field-bed-length-m").value === "200"`)
 	p.Click("#units-metric")
 	p.Reload()
-	p.WaitStarted()
+	p.WaitReady()
 	p.WaitText("#bed .number", "cm high")
 }
 
@@ -98,7 +101,7 @@ func TestThePlaceIsFoundByNameByZipAndByOwnFigures(t *testing.T) {
 	p.Click("#normals-use")
 	p.WaitText("#place-now", "your own monthly temperatures")
 	p.Reload()
-	p.WaitStarted()
+	p.WaitReady()
 	p.WaitText("#place-now", "your own monthly temperatures")
 }
 
@@ -114,7 +117,7 @@ func TestWhatWasTypedSurvivesWithoutANetwork(t *testing.T) {
 	p.WaitOffline()
 	b.Stop()
 	p.Reload()
-	p.WaitStarted()
+	p.WaitReady()
 	p.Wait("the crop to be there", `document.querySelector("#f-crop").value === "eggplant" && document.querySelector("#f-soil-texture").value === "clay"`)
 	p.Wait("the stations from the device", ready)
 	p.Type("#f-place", "dover")
@@ -124,7 +127,7 @@ func TestWhatWasTypedSurvivesWithoutANetwork(t *testing.T) {
 // The sentence is completed with nothing but the keyboard.
 func TestTheSentenceByKeyboardAlone(t *testing.T) {
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	p.WaitText("#film .number", "Black")
 	focus := func() string { return browsertest.Eval[string](p, `document.activeElement?.id ?? ""`) }
 	p.Do(`document.body.focus()`)
@@ -144,8 +147,9 @@ func TestTheSentenceByKeyboardAlone(t *testing.T) {
 }
 
 func TestEveryFactorLeadsToItsSource(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	p.WaitText("#film .number", "Black")
 	lost := browsertest.Eval[[]string](p, `[...document.querySelectorAll("cite a")].map((a) => a.getAttribute("href")).filter((h) => !document.querySelector(h))`)
 	assert.Empty(t, lost)
@@ -156,8 +160,9 @@ func TestEveryFactorLeadsToItsSource(t *testing.T) {
 }
 
 func TestEveryControlOfTheFormIsLargeEnough(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(390, "/")
+	p := b.Whole(390, "/")
 	p.WaitText("#film .number", "Black")
 	p.Do(`document.querySelectorAll("details").forEach((d) => { d.open = true })`)
 	small := browsertest.Eval[[]string](p, `[...document.querySelectorAll("button, select, input:not([type=checkbox]), summary, label.tick")]
@@ -171,7 +176,7 @@ func TestEveryControlOfTheFormIsLargeEnough(t *testing.T) {
 // key, and boxes that stand outside the case are kept over a reload like the rest.
 func TestNoKeyIsLost(t *testing.T) {
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	p.Wait("the stations", ready)
 	value := func(selector string) string {
 		return browsertest.Eval[string](p, "document.querySelector("+quoted(selector)+").value")
@@ -194,7 +199,7 @@ func TestNoKeyIsLost(t *testing.T) {
 	assert.Equal(t, "38.5", value("#normals-min-3"), "another field's first key leaves own normals alone")
 
 	p.Reload()
-	p.WaitStarted()
+	p.WaitWhole()
 	assert.Equal(t, "ithaca ny", value("#f-place"))
 	assert.Equal(t, "38.5", value("#normals-min-3"))
 	assert.Equal(t, "123.456", value("#f-field-bed-length-m"))
@@ -207,8 +212,9 @@ func TestNoKeyIsLost(t *testing.T) {
 // for that a wrong figure forbids, and the title says so (GOV.UK Design System, error
 // summary).
 func TestWhatIsToBeMendedStandsTogether(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	p.Do(unfold)
 	title := browsertest.Eval[string](p, `document.title`)
 	p.Type("#f-field-bed-length-m", "-60")

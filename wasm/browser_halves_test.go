@@ -85,7 +85,7 @@ func TestTheFirstHalfTakesWhateverIsDone(t *testing.T) {
 	p.Wait("it to be kept", keptField+`.includes("carrot")`)
 	assert.Equal(t, "ready", browsertest.Eval[string](p, `filmfurrow.status.start`), "nothing stopped")
 	close(release)
-	p.WaitStarted()
+	p.WaitWhole()
 	p.WaitText("#verdict h2", "Do not lay film here")
 	assert.NotContains(t, p.Text("#field"), "Working out the answers for your field")
 	p.Wait("the sections", `document.querySelector("#shopping table") !== null && document.querySelector("#map-plot") !== null`)
@@ -95,7 +95,7 @@ func TestTheFirstHalfTakesWhateverIsDone(t *testing.T) {
 // example stay as they were prerendered, and all else is made after.
 func TestFewElementsAreMadeAtFirst(t *testing.T) {
 	b := browsertest.Open(t)
-	p := b.Tab(browsertest.Tab{Path: "/", Before: `
+	p := b.Tab(browsertest.Tab{Path: "/", Whole: true, Before: `
 		window.made = 0;
 		const make = Document.prototype.createElement;
 		Document.prototype.createElement = function (...of) { window.made++; return make.apply(this, of); };
@@ -109,6 +109,7 @@ func TestFewElementsAreMadeAtFirst(t *testing.T) {
 // A line that breaks between the halves leaves the form and the example, says so,
 // and tries again.
 func TestASecondHalfThatDoesNotArrive(t *testing.T) {
+	t.Parallel()
 	b := browsertest.OpenKeeping(t)
 	b.Fault(onRest(func(w http.ResponseWriter, _ *http.Request) { w.WriteHeader(http.StatusBadGateway) }))
 	p := b.Tab(browsertest.Tab{Path: "/", NoWait: true, Errors: true})
@@ -119,7 +120,7 @@ func TestASecondHalfThatDoesNotArrive(t *testing.T) {
 	assert.NotEmpty(t, p.Text("#film .number"))
 	b.Fault(nil)
 	p.Click("#strip button")
-	p.WaitStarted()
+	p.WaitWhole()
 	p.WaitText("#verdict h2", "Do not lay film here")
 	p.Wait("the strip to be done with it", `!document.querySelector("#strip").innerText.includes("did not arrive")`)
 }

@@ -80,7 +80,7 @@ func TestAWrongClockChangesNothing(t *testing.T) {
 			p.Wait("the new version", `window.filmfurrow?.status.start === "ready" && `+description+`.includes("`+next+`")`)
 			b.Stop()
 			p.Reload()
-			p.WaitStarted()
+			p.WaitReady()
 			p.Wait("what was typed", `document.querySelector("#f-crop").value === "okra"`)
 		})
 	}
@@ -120,7 +120,7 @@ func TestNewVersionBelowAFolder(t *testing.T) {
 	p.Wait("what was typed", `document.querySelector("#f-field-bed-length-m").value === "-"`)
 	b.Stop()
 	p.Reload()
-	p.WaitStarted()
+	p.WaitReady()
 	assert.True(t, isNext(t, p))
 	assert.Equal(t, "-", browsertest.Eval[string](p, `document.querySelector("#f-field-bed-length-m").value`))
 }
@@ -130,8 +130,8 @@ func TestNewVersionBelowAFolder(t *testing.T) {
 func TestTwoTabsAndALinkLoseNothing(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	first := b.Page(820, "/")
-	second := b.Page(820, "/")
+	first := b.Whole(820, "/")
+	second := b.Whole(820, "/")
 	first.Wait("the stations", ready)
 	first.Choose("#f-crop", "okra")
 	second.Wait("the other tab's crop", `document.querySelector("#f-crop").value === "okra"`)
@@ -146,7 +146,7 @@ func TestTwoTabsAndALinkLoseNothing(t *testing.T) {
 	second.Click("#field-keep")
 	second.WaitText("#fields-told", "2 fields")
 
-	linked := b.Page(820, "/#f="+linkOf(t, "broccoli-late-summer"))
+	linked := b.Whole(820, "/#f="+linkOf(t, "broccoli-late-summer"))
 	linked.WaitText("#note", "came with a link")
 	linked.Choose("#f-weeds-pressure", "light")
 	linked.Wait("the link's field to be kept", keptField+`.includes("broccoli")`)
@@ -208,6 +208,7 @@ func TestWhatOlderVersionsKeptOpens(t *testing.T) {
 
 // The offer to install stands in the strip, and takes the browser's own prompt.
 func TestTheOfferToInstall(t *testing.T) {
+	t.Parallel()
 	b := browsertest.OpenKeeping(t)
 	p := b.Page(820, "/")
 	p.WaitOffline()

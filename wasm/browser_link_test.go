@@ -31,6 +31,7 @@ func linkOfFile(t *testing.T, file string) string {
 }
 
 func TestALinkOpensItsField(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	link := linkOf(t, "broccoli-late-summer")
 	p := b.Page(820, "/#f="+link)
@@ -59,12 +60,13 @@ func TestADamagedLinkLoadsNothing(t *testing.T) {
 
 // What is typed after a link came in is what a reload brings back, not the link.
 func TestWhatIsTypedAfterALinkIsKept(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/#f="+linkOf(t, "broccoli-late-summer"))
 	p.WaitText("#film .number", "Silver")
 	p.Choose("#f-soil-texture", "clay")
 	p.Wait("the link to leave the address", `location.hash === ""`)
 	p.Reload()
-	p.WaitStarted()
+	p.WaitReady()
 	p.Wait("the field as it was changed", `document.querySelector("#f-crop").value === "broccoli" && document.querySelector("#f-soil-texture").value === "clay"`)
 }

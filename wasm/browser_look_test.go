@@ -13,7 +13,7 @@ func TestThePageFitsThreeWidths(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
 	for _, width := range []int{390, 820, 1920} {
-		p := b.Page(width, "/")
+		p := b.Whole(width, "/")
 		p.WaitText("#verdict", "lay film")
 		if sideways := browsertest.Eval[int](p, "document.documentElement.scrollWidth - document.documentElement.clientWidth"); sideways > 0 {
 			t.Errorf("at %d px the page scrolls sideways by %d px", width, sideways)

@@ -16,8 +16,9 @@ import (
 const headingShown = `(document.querySelector("h1")?.innerText ?? "") !== ""`
 
 func TestFirstVisitMountsAndIsKept(t *testing.T) {
+	t.Parallel()
 	b := browsertest.OpenKeeping(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	require.NotEmpty(t, p.Text("h1"))
 	p.WaitOffline()
 	assert.True(t, browsertest.Eval[bool](p, `navigator.serviceWorker.controller !== null`), "the worker looks after the page on the first visit")
@@ -28,7 +29,7 @@ func TestFirstVisitMountsAndIsKept(t *testing.T) {
 func TestOpensWithoutNetwork(t *testing.T) {
 	t.Parallel()
 	b := browsertest.OpenKeeping(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	heading := p.Text("h1")
 	p.WaitOffline()
 	p.Close()
@@ -36,7 +37,7 @@ func TestOpensWithoutNetwork(t *testing.T) {
 
 	for _, listed := range app.Pages() {
 		t.Run("first sight of "+listed.Path, func(t *testing.T) {
-			p := b.Tab(browsertest.Tab{Path: listed.Path, Errors: true})
+			p := b.Tab(browsertest.Tab{Path: listed.Path, Whole: true, Errors: true})
 			assert.NotEmpty(t, p.Text("h1"))
 			p.Close()
 		})
@@ -57,7 +58,7 @@ func TestOpensWithoutNetwork(t *testing.T) {
 		p.Wait("a heading", headingShown)
 		assert.Equal(t, "Page not found", p.Text("h1"))
 		p.Click("main a")
-		p.WaitStarted()
+		p.WaitWhole()
 		assert.Equal(t, heading, p.Text("h1"))
 		p.Close()
 	})

@@ -14,6 +14,7 @@ import (
 // permissions policy and without a request to anyone; far out at sea there is
 // none; and an owner may refuse.
 func TestThePlaceIsFoundByTheDevicesPosition(t *testing.T) {
+	t.Parallel()
 	b := browsertest.OpenKeeping(t)
 	p := b.Page(390, "/")
 	p.WaitOffline()
@@ -29,14 +30,14 @@ func TestThePlaceIsFoundByTheDevicesPosition(t *testing.T) {
 	// The page takes a position up to ten minutes old: a new one needs a new page.
 	p.Position(true, -45, -130)
 	p.Reload()
-	p.WaitStarted()
+	p.WaitReady()
 	p.Wait("the stations", ready)
 	p.Click("#place-here")
 	p.WaitText(".place [role=alert]", "No station lies within")
 
 	p.Position(false, 42.45, -76.46)
 	p.Reload()
-	p.WaitStarted()
+	p.WaitReady()
 	p.Wait("the stations", `/Now:|No place yet/.test(document.querySelector("#place-now")?.innerText)`)
 	p.Click("#place-here")
 	p.WaitText(".place [role=alert]", "did not give its position")
@@ -44,6 +45,7 @@ func TestThePlaceIsFoundByTheDevicesPosition(t *testing.T) {
 
 // A zip code that no station has lists the nearest numbers and says so.
 func TestAZipWithoutAStation(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	p.Wait("the stations", ready)

@@ -15,6 +15,7 @@ import (
 
 // A link and a page that were never opened before open without a network.
 func TestALinkAndThePagesOpenForTheFirstTimeWithoutANetwork(t *testing.T) {
+	t.Parallel()
 	b := browsertest.OpenKeeping(t)
 	p := b.Page(820, "/")
 	p.WaitOffline()
@@ -56,8 +57,9 @@ func TestSixDamagedStores(t *testing.T) {
 // From page to page: the title says where one is, a screen reader's focus stands at
 // the top of the new page, and Back brings both back.
 func TestGoingFromPageToPage(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Tab(browsertest.Tab{Path: "/", Before: `window.hearing = 0;
+	p := b.Tab(browsertest.Tab{Path: "/", Whole: true, Before: `window.hearing = 0;
 		for (const [name, more] of [["addEventListener", 1], ["removeEventListener", -1]]) {
 			const own = EventTarget.prototype[name];
 			EventTarget.prototype[name] = function (event, ...rest) {
@@ -85,8 +87,9 @@ func TestGoingFromPageToPage(t *testing.T) {
 
 // WCAG 2.2, 3.3.7 Redundant Entry: no question stands in the form twice.
 func TestNothingIsAskedTwice(t *testing.T) {
+	t.Parallel()
 	b := browsertest.OpenKeeping(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	p.Do(unfold)
 	assert.Empty(t, browsertest.Eval[[]string](p, `(() => { const seen = new Map(); for (const el of document.querySelectorAll("input[name], select[name]")) seen.set(el.name, (seen.get(el.name) ?? 0) + 1); return [...seen].filter(([, n]) => n > 1).map(([name]) => name); })()`))
 	assert.Empty(t, browsertest.Eval[[]string](p, `(() => { const seen = new Map(); for (const el of document.querySelectorAll("[id]")) seen.set(el.id, (seen.get(el.id) ?? 0) + 1); return [...seen].filter(([, n]) => n > 1).map(([name]) => name); })()`), "ids")
@@ -95,8 +98,9 @@ func TestNothingIsAskedTwice(t *testing.T) {
 // What changes is read out politely, and not at every key: while a figure is typed
 // that leaves the answers as they are, no live region changes.
 func TestAnswersAreReadOutPolitely(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	p.WaitText("#film .number", "Black")
 	p.Wait("the soil", `!document.querySelector("#verdict .waiting")`)
 	p.Do(unfold)

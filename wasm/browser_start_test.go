@@ -33,6 +33,7 @@ func onProgram(f func(http.ResponseWriter, *http.Request)) func(http.ResponseWri
 
 // The whole worked example stands in the HTML: it is read with scripts off.
 func TestTextIsReadableWithoutScript(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Tab(browsertest.Tab{Path: "/", NoScript: true})
 	assert.NotEmpty(t, p.Text("h1"))
@@ -49,6 +50,7 @@ func TestTextIsReadableWithoutScript(t *testing.T) {
 }
 
 func TestTextIsReadableWithoutWebAssembly(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Tab(browsertest.Tab{Path: "/", Before: `delete globalThis.WebAssembly`, NoWait: true})
 	p.WaitText("#strip", "cannot run the calculator")
@@ -58,6 +60,7 @@ func TestTextIsReadableWithoutWebAssembly(t *testing.T) {
 }
 
 func TestTextModeAndSearchEngines(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	for name, tab := range map[string]browsertest.Tab{
 		"asked for":     {Path: "/?wasm=false", NoWait: true},
@@ -136,6 +139,7 @@ func TestProgramUnderAWrongType(t *testing.T) {
 }
 
 func TestProgressNeverPassesAHundred(t *testing.T) {
+	t.Parallel()
 	s := browsertest.Make(t, nil)
 	var name string
 	for file := range s.Files {
@@ -170,7 +174,7 @@ func TestProgressNeverPassesAHundred(t *testing.T) {
 			b := browsertest.Open(t)
 			b.PublishFiles(c.files, "")
 			b.Fault(c.fault)
-			p := b.Tab(browsertest.Tab{Path: "/", Before: `
+			p := b.Tab(browsertest.Tab{Path: "/", Whole: true, Before: `
 				window.seen = [];
 				new MutationObserver(() => {
 					const text = document.querySelector("#strip-percent")?.textContent;
@@ -219,6 +223,7 @@ func TestBrokenPercentInTheAddress(t *testing.T) {
 }
 
 func TestStorageBlocked(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Tab(browsertest.Tab{Path: "/", Before: `
 		for (const name of ["localStorage", "sessionStorage"]) {
@@ -261,6 +266,7 @@ window.mount = () => {
 // What is typed while the program is on its way reaches the program's own copy
 // of the form, which hears of it as if it were typed then.
 func TestTypedBeforeStartSurvives(t *testing.T) {
+	t.Parallel()
 	s := browsertest.Make(t, nil)
 	files := map[string][]byte{"_headers": []byte("/*\n  X-Stage: 1\n"), "404.html": nil, "stage.js": []byte(stageScript)}
 	var boot string
@@ -323,6 +329,7 @@ func TestProgramThatStops(t *testing.T) {
 // On the page itself: what is chosen and typed while the program is on its way
 // is what the program works with, and what the device keeps.
 func TestChosenBeforeStartIsAnswered(t *testing.T) {
+	t.Parallel()
 	program := browsertest.Make(t, nil).First
 	release := make(chan struct{})
 	b := browsertest.Open(t)
@@ -341,10 +348,10 @@ func TestChosenBeforeStartIsAnswered(t *testing.T) {
 	want := []any{"light", "321", true, "f-field-bed-length-m"}
 	assert.Equal(t, want, browsertest.Eval[[]any](p, state))
 	close(release)
-	p.WaitStarted()
+	p.WaitWhole()
 	assert.Equal(t, want, browsertest.Eval[[]any](p, state))
 	p.Wait("the program to have taken it", `!document.querySelector("#main").innerText.includes("This is a worked example")`)
 	p.Reload()
-	p.WaitStarted()
+	p.WaitWhole()
 	p.Wait("the device to have kept it", `document.querySelector("#f-weeds-pressure").value === "light" && document.querySelector("#f-field-bed-length-m").value === "321"`)
 }

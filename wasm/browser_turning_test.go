@@ -22,8 +22,9 @@ import (
 // the same. A second input may be chosen; the work of 52 weeks by up to ten
 // values takes less than 200 ms of the page's time, in slices.
 func TestTheMapByKeyboard(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	p.Wait("the map", `document.querySelector("#map-plot") !== null`)
 	own := p.Text("#map-says")
 	assert.Contains(t, own, "This is your field")
@@ -75,7 +76,7 @@ func TestTheMapByKeyboard(t *testing.T) {
 func TestSideBySideInThePage(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	p.Wait("two films", `document.querySelectorAll("#compare-table thead th").length === 3`)
 	first := func() string { return p.Text("#compare-table tbody") }
 	assert.Contains(t, first(), "Different")
@@ -112,7 +113,7 @@ func TestTheWorkshop(t *testing.T) {
 	for _, size := range [][2]int{{1920, 1080}, {1024, 768}} {
 		t.Run(fmt.Sprint(size[0]), func(t *testing.T) {
 			b := browsertest.OpenKeeping(t)
-			p := b.Tab(browsertest.Tab{Path: "/workshop", Width: size[0], Height: size[1]})
+			p := b.Tab(browsertest.Tab{Path: "/workshop", Whole: true, Width: size[0], Height: size[1]})
 			p.WaitOffline()
 			b.Stop()
 			heading := func(text string) { t.Helper(); p.WaitText("#main h2", text) }
@@ -239,7 +240,7 @@ func fits(t *testing.T, p *browsertest.Page, what string) {
 func TestWhatIsOpenIsSpreadOut(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	p.Do(`document.querySelectorAll("details").forEach((d) => d.open = true)`)
 	p.Choose("#f-weeds-nutsedge", "")
 	p.Wait("the spread", `document.querySelector("#worth-knowing:not([hidden])")?.textContent.includes("Nutsedge")`)
@@ -256,8 +257,9 @@ func TestWhatIsOpenIsSpreadOut(t *testing.T) {
 // Where sources disagree, both sides stand under the answer, and each leads to its
 // source in the list at the foot of the page.
 func TestWhereSourcesDisagreeInThePage(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	p.Choose("#f-weeds-nutsedge", "purple")
 	p.Wait("the nutsedge's two sides", `document.querySelector("#film-disputes")?.textContent.includes("not through paper")`)
 	sides := func(answer, about string) []string {
@@ -292,7 +294,7 @@ func TestWhereSourcesDisagreeInThePage(t *testing.T) {
 func TestThePlaceAndTheCropTurnAnswers(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	row := func(start string) string {
 		return browsertest.Eval[string](p, fmt.Sprintf(`[...document.querySelectorAll(".change .turns li")].map((e) => e.textContent).find((text) => text.startsWith(%s)) ?? ""`, quoted(start)))
 	}
@@ -305,7 +307,7 @@ func TestThePlaceAndTheCropTurnAnswers(t *testing.T) {
 	p.WaitText("#place-now", "your own monthly temperatures")
 	p.Wait("the soil's warmth of it", `!document.querySelector("#verdict .waiting")`)
 	p.Reload()
-	p.WaitStarted()
+	p.WaitWhole()
 	p.WaitText("#place-now", "your own monthly temperatures")
 }
 
@@ -314,7 +316,7 @@ func TestThePlaceAndTheCropTurnAnswers(t *testing.T) {
 func TestTheMapOfSoils(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	p.Wait("the map", `document.querySelector("#map-plot") !== null`)
 	at := slices.Index(rules.MapInputs, "soil.texture")
 	p.Choose("#map-second", strconv.Itoa(at))

@@ -51,7 +51,7 @@ func TestNewVersionWhileOpen(t *testing.T) {
 	p.Screenshot("new-version")
 
 	p.Reload()
-	p.WaitStarted()
+	p.WaitReady()
 	assert.False(t, isNext(t, p), "a reload alone does not swap versions")
 	p.Wait("the offer to be repeated, though the version was waiting before the page loaded", offered)
 
@@ -68,7 +68,7 @@ func TestNewVersionWhileOpen(t *testing.T) {
 
 	b.Stop()
 	p.Reload()
-	p.WaitStarted()
+	p.WaitReady()
 	assert.True(t, isNext(t, p))
 }
 
@@ -247,7 +247,7 @@ func TestReadyLineIsChecked(t *testing.T) {
 
 	b.Start()
 	p.Reload()
-	p.WaitStarted()
+	p.WaitReady()
 	p.WaitOffline()
 
 	// The whole cache lost: the site is taken in again.
@@ -255,7 +255,7 @@ func TestReadyLineIsChecked(t *testing.T) {
 	assert.Equal(t, "ready", browsertest.Eval[string](p, `filmfurrow.check()`))
 	b.Stop()
 	p.Reload()
-	p.WaitStarted()
+	p.WaitReady()
 }
 
 // Where the device has no room, or a file of the first visit does not come, the
@@ -267,7 +267,7 @@ func TestSiteThatCannotBeKept(t *testing.T) {
 		p := b.Tab(browsertest.Tab{Path: "/?wasm=false", NoWait: true, Errors: true})
 		p.Room(100_000)
 		p.Go("/")
-		p.WaitStarted()
+		p.WaitWhole()
 		p.WaitText("#strip", "could not keep the site")
 		assert.Equal(t, 0, browsertest.Eval[int](p, ownCaches))
 	})
@@ -280,7 +280,7 @@ func TestSiteThatCannotBeKept(t *testing.T) {
 			w.WriteHeader(http.StatusNotFound)
 			return true
 		})
-		p := b.Tab(browsertest.Tab{Path: "/", Errors: true})
+		p := b.Tab(browsertest.Tab{Path: "/", Whole: true, Errors: true})
 		p.WaitText("#strip", "could not keep the site")
 		b.Fault(nil)
 		p.Reload()
@@ -308,7 +308,7 @@ func TestProgramIsDownloadedOnce(t *testing.T) {
 	p := b.Page(820, "/")
 	p.WaitOffline()
 	p.Reload()
-	p.WaitStarted()
+	p.WaitReady()
 	times := map[string]int{}
 	for _, asked := range b.Requests() {
 		if path.Ext(asked) == ".wasm" {

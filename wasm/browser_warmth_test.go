@@ -21,7 +21,7 @@ const still = `document.querySelector("#season-strip")?.getAttribute("aria-busy"
 // strip opens the page and waits until the program answers a click: what stands
 // there before is the page as it was built.
 func strip(b *browsertest.Browser, width int) *browsertest.Page {
-	p := b.Page(width, "/")
+	p := b.Whole(width, "/")
 	p.Wait("the program to answer", `(document.querySelector("#units-metric").click(), document.querySelector("#strip-table caption").textContent.includes("cm"))`)
 	p.Wait("the program to answer", `(document.querySelector("#units-US").click(), document.querySelector("#strip-table caption").textContent.includes(" in ")) && `+still)
 	return p
@@ -40,6 +40,7 @@ func standsOn(p *browsertest.Page, date string) {
 // The strip in three widths, light; then dark and in forced colours. Names lie
 // side by side without touching, and nothing pokes out of the page.
 func TestTheSeasonStripFitsThreeWidths(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	for _, width := range []int{320, 390, 820, 1920} {
 		p := strip(b, width)
@@ -69,6 +70,7 @@ func TestTheSeasonStripFitsThreeWidths(t *testing.T) {
 }
 
 func TestThePlantingDayByKeyboard(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := strip(b, 820)
 	standsOn(p, "2027-05-20")
@@ -108,6 +110,7 @@ func TestThePlantingDayByPointer(t *testing.T) {
 }
 
 func TestThePlantingDayTyped(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := strip(b, 820)
 	set := func(id, date string) {
@@ -122,6 +125,7 @@ func TestThePlantingDayTyped(t *testing.T) {
 
 // The table says what the curves show: every seventh day, with each cover.
 func TestTheStripHasATableTwin(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := strip(b, 820)
 	p.Click("#strip-twin summary")
@@ -140,6 +144,7 @@ func TestTheStripHasATableTwin(t *testing.T) {
 }
 
 func TestAProbeReadingIsAnswered(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
 	p := strip(b, 820)
 	p.Click("#units-metric")

@@ -20,7 +20,7 @@ func TestWaterPlanAtThreeWidths(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
 	for _, width := range []int{390, 820, 1920} {
-		p := b.Page(width, "/")
+		p := b.Whole(width, "/")
 		p.WaitText("#water-plan .number", "It fits")
 		assert.LessOrEqual(t, browsertest.Eval[int](p, "document.documentElement.scrollWidth - document.documentElement.clientWidth"), 0, "%d px", width)
 		card := regexp.MustCompile(`^[\d,]+ min`).FindString(p.Text("#water .number"))
@@ -37,8 +37,9 @@ func TestWaterPlanAtThreeWidths(t *testing.T) {
 // A source that cannot keep up is said in words first, with three computed ways
 // out; and the verdict above says the same.
 func TestWaterThatDoesNotFit(t *testing.T) {
+	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(390, "/")
+	p := b.Whole(390, "/")
 	p.WaitText("#water-plan .number", "It fits")
 	p.Do(`document.querySelector("#more-water").open = true`)
 	p.Do(`document.querySelector("#more-field").open = true`)
@@ -56,7 +57,7 @@ func TestWaterThatDoesNotFit(t *testing.T) {
 func TestBucketFillsTheFlow(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	p.Do(`document.querySelector("#more-water").open = true`)
 	p.Type("#f-water-flow-l-h", " ")
 	p.WaitText("#water-plan .number", "Not settled yet")
@@ -82,7 +83,7 @@ func TestBucketFillsTheFlow(t *testing.T) {
 	p.WaitText("#water-chlorine", "Never bring chlorine and acid together")
 	p.WaitText("#water-feeding", "Last word: local plumbing code")
 	p.Reload()
-	p.WaitStarted()
+	p.WaitWhole()
 	p.WaitText("#water-feeding", "Inject, largest zone")
 	assert.Equal(t, "15", browsertest.Eval[string](p, `document.querySelector("#f-water-flow-l-h").value`))
 	// Metric shows the same plan.
@@ -99,7 +100,7 @@ func TestBucketFillsTheFlow(t *testing.T) {
 func TestWaterPlanPrintsOnOneSheet(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
+	p := b.Whole(820, "/")
 	sheet := func(name string, most int) {
 		p.Do(`(() => { window.apart = []; for (let e = document.querySelector("#water-plan"); e !== document.body; e = e.parentElement) for (const other of [...e.parentElement.children]) if (other !== e) { window.apart.push([other, other.hidden]); other.hidden = true; } })()`)
 		for _, paper := range []string{"A4", "letter"} {

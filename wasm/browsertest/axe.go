@@ -21,7 +21,9 @@ var axe string
 // to the state the page is in are named in without.
 func (p *Page) Axe(without ...string) []string {
 	p.t.Helper()
-	p.Do(axe + "\n;void 0")
+	if !Eval[bool](p, `"axe" in window`) {
+		p.Do(axe + "\n;void 0")
+	}
 	p.layOut()
 	p.Wait("movement on the page to end", `document.getAnimations().every((a) => a.playState !== "running")`)
 	rules := map[string]map[string]bool{"color-contrast-enhanced": {"enabled": true}}

@@ -21,6 +21,7 @@ import (
 	"github.com/chromedp/cdproto/network"
 	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/cdproto/runtime"
+	"github.com/chromedp/cdproto/target"
 	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
 
@@ -34,7 +35,8 @@ const patience = 30 * time.Second
 type Browser struct {
 	*Server
 	t     testing.TB
-	ctx   context.Context
+	tabs  context.Context // of all tabs
+	of    chromedp.ContextOption
 	keeps bool // the site for use without a network
 }
 
@@ -64,12 +66,17 @@ func open(t testing.TB, built *site.Site, keeps bool) *Browser {
 	t.Helper()
 	parent := browser(t)
 	server := newServer(t, built)
-	ctx, cancel := chromedp.NewContext(parent, chromedp.WithNewBrowserContext())
-	t.Cleanup(cancel)
-	if err := chromedp.Do(ctx); err != nil {
+	// The library would open an empty tab for each reader, which costs as much as a
+	// quarter of a visit.
+	process := chromedp.FromContext(parent).Browser
+	made, err := cdp.Call(parent, process, target.CreateBrowserContext, target.CreateBrowserContextParams{})
+	if err != nil {
 		t.Fatal(err)
 	}
-	return &Browser{Server: server, t: t, ctx: ctx, keeps: keeps}
+	t.Cleanup(func() {
+		_, _ = cdp.Call(parent, process, target.DisposeBrowserContext, target.DisposeBrowserContextParams{BrowserContextID: made.BrowserContextID})
+	})
+	return &Browser{Server: server, t: t, tabs: parent, of: chromedp.WithExistingBrowserContext(made.BrowserContextID), keeps: keeps}
 }
 
 // Tab says how a page is opened.
@@ -79,7 +86,8 @@ type Tab struct {
 	Height   int    // CSS pixels; 1000 when 0
 	Before   string // script to run before any of the page's own
 	NoScript bool   // scripts switched off
-	NoWait   bool   // return without waiting for the program to run
+	NoWait   bool   // return without waiting for the program to take keys
+	Whole    bool   // wait until every part of the page is drawn, which costs as much again
 	Errors   bool   // errors on the console are expected
 	Stops    bool   // the program is expected to stop
 	Breaches bool   // breaches of the content policy are expected, and must come
@@ -103,10 +111,16 @@ type Page struct {
 	foreign  []string
 }
 
-// Page opens a path at a width and waits until the program runs.
+// Page opens a path at a width and waits until the program takes keys.
 func (b *Browser) Page(width int, path string) *Page {
 	b.t.Helper()
 	return b.Tab(Tab{Width: width, Path: path})
+}
+
+// Whole does so and waits until every part of the page is drawn.
+func (b *Browser) Whole(width int, path string) *Page {
+	b.t.Helper()
+	return b.Tab(Tab{Width: width, Path: path, Whole: true})
 }
 
 // Tab opens a page in a new tab.
@@ -118,7 +132,7 @@ func (b *Browser) Tab(tab Tab) *Page {
 	if tab.Height == 0 {
 		tab.Height = 1000
 	}
-	ctx, cancel := chromedp.NewContext(b.ctx)
+	ctx, cancel := chromedp.NewContext(b.tabs, b.of)
 	b.t.Cleanup(cancel)
 	p := &Page{b: b, t: b.t, ctx: ctx, tab: tab}
 	p.do(chromedp.Func(func(context.Context, *chromedp.Target) error { return nil }))
@@ -149,8 +163,12 @@ func (b *Browser) Tab(tab Tab) *Page {
 	}
 	b.t.Cleanup(p.check)
 	p.Go(tab.Path)
-	if !tab.NoWait && !tab.NoScript {
-		p.WaitStarted()
+	switch {
+	case tab.NoWait || tab.NoScript:
+	case tab.Whole:
+		p.WaitWhole()
+	default:
+		p.WaitReady()
 	}
 	return p
 }
@@ -158,13 +176,13 @@ func (b *Browser) Tab(tab Tab) *Page {
 // Tabs counts the open tabs, those that the page itself opened included.
 func (b *Browser) Tabs() int {
 	b.t.Helper()
-	list, err := chromedp.Targets(b.ctx)
+	list, err := chromedp.Targets(b.tabs)
 	if err != nil {
 		b.t.Fatal(err)
 	}
 	n := 0
-	for _, target := range list {
-		if target.Type == "page" && strings.HasPrefix(target.URL, b.URL) {
+	for _, tab := range list {
+		if tab.Type == "page" && strings.HasPrefix(tab.URL, b.URL) {
 			n++
 		}
 	}
@@ -175,7 +193,7 @@ func (b *Browser) Tabs() int {
 // asks for is its own affair and is not checked.
 func (b *Browser) Foreign(address string) *Page {
 	b.t.Helper()
-	ctx, cancel := chromedp.NewContext(b.ctx)
+	ctx, cancel := chromedp.NewContext(b.tabs, b.of)
 	b.t.Cleanup(cancel)
 	p := &Page{b: b, t: b.t, ctx: ctx}
 	p.do(chromedp.Func(func(context.Context, *chromedp.Target) error { return nil }))
@@ -370,8 +388,8 @@ func (p *Page) Wait(what, expression string) {
 	}
 }
 
-// WaitStarted waits until the program has taken the page over and drawn it whole.
-func (p *Page) WaitStarted() {
+// WaitWhole waits until the program has taken the page over and drawn it whole.
+func (p *Page) WaitWhole() {
 	p.t.Helper()
 	p.Wait("the program to run", `window.filmfurrow?.status.start === "ready" && window.filmfurrow.status.whole`)
 }
