@@ -253,7 +253,11 @@ func (s *store) usualStart() {
 	s.c.Method = string(crop.Start)
 	delete(s.typed, "method")
 	delete(s.wrong, "method")
-	s.tell(onForm)
+	for part, w := range s.watched {
+		if f, ok := part.(*field); ok && f.Name == "method" {
+			w.update() // no other field shows it, and the answers wait
+		}
+	}
 }
 
 func (s *store) changed() {

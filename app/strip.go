@@ -22,11 +22,12 @@ type stripPart struct {
 	asked bool // the depth was chosen by hand
 	turn  int  // counts the moves of the handle, so that only the last one is worked out
 
-	drawn stripState // what svg, table and twin were made from
-	svg   string
-	words []string
-	table string
-	twin  string
+	shown  stripState // what curves are of
+	curves *rules.SoilSeason
+	drawn  stripState // what svg and words were made from
+	svg    string
+	words  []string
+	after  func() // has the tables drawn
 }
 
 // stripState is all that the drawn strip depends on.
@@ -46,7 +47,6 @@ const edgeDays = 28
 
 func (p *stripPart) OnMount(ctx app.Context) {
 	p.S.follow(p, onAdvice|onUnits, func() {
-		p.place()
 		p.Update()
 		ctx.Defer(func(app.Context) { p.push() })
 	})
@@ -71,8 +71,10 @@ func (p *stripPart) place() {
 	}
 }
 
-// draw makes the drawing and the tables anew where anything under them changed.
-func (p *stripPart) draw() {
+// season is the stretch of the year that is shown, at the depth that is shown. It
+// is worked out once for the drawing and the tables.
+func (p *stripPart) season() *rules.SoilSeason {
+	p.place()
 	a := p.S.advice
 	if !p.asked {
 		p.depth = rules.AtTen
@@ -80,23 +82,28 @@ func (p *stripPart) draw() {
 			p.depth = rules.AtFive
 		}
 	}
-	state := stripState{a, p.S.system, p.depth, p.from}
-	if p.drawn == state {
-		return
+	if state := (stripState{a, p.S.system, p.depth, p.from}); p.shown != state {
+		p.shown, p.curves = state, rules.SoilSeasonOf(a.Facts, p.depth, p.from, p.days)
 	}
-	season := rules.SoilSeasonOf(a.Facts, p.depth, p.from, p.days)
-	p.drawn = state
-	p.words = stripWords(a, season, p.S.system)
-	p.svg = stripSVG(a, season, p.S.system, p.words)
-	p.table = stripTable(a, season, p.S.system)
-	p.twin = stripTwin(season, p.S.system)
+	return p.curves
+}
+
+// draw makes the drawing anew where anything under it changed.
+func (p *stripPart) draw() {
+	if season := p.season(); p.drawn != p.shown {
+		p.drawn = p.shown
+		p.words = stripWords(p.S.advice, season, p.S.system)
+		p.svg = stripSVG(p.S.advice, season, p.S.system, p.words)
+		if p.after != nil {
+			p.after()
+		}
+	}
 }
 
 func (p *stripPart) Render() app.UI {
 	if p.S == nil || p.S.advice == nil {
 		return app.Section().ID("season-strip")
 	}
-	p.place()
 	p.draw()
 	class := "season"
 	waiting := ""
@@ -131,11 +138,7 @@ func (p *stripPart) Render() app.UI {
 			app.FigCaption().Body(app.Raw(stripList(p.words))),
 		),
 		heading3("What each film brings"),
-		app.Raw(p.table),
-		app.Details().ID("strip-twin").Body(
-			summary("The strip as a table, every seventh day"),
-			app.Raw(p.twin),
-		),
+		&stripTables{Strip: p},
 	)
 }
 
@@ -174,14 +177,14 @@ func (p *stripPart) slid(ctx app.Context, _ app.Event) {
 		return
 	}
 	p.show(day)
-	p.after(ctx, restTime, day)
+	p.later(ctx, restTime, day)
 }
 
 // let takes the day on which the handle was let go.
 func (p *stripPart) let(ctx app.Context, _ app.Event) {
 	ctx.PreventUpdate()
 	if day, ok := dayOf(ctx.JSSrc()); ok {
-		p.after(ctx, restTime/4, day)
+		p.later(ctx, restTime/4, day)
 	}
 }
 
@@ -197,7 +200,7 @@ func (p *stripPart) key(ctx app.Context, e app.Event) {
 	day = min(max(day.Plus(step), p.from), p.from.Plus(unit.Days(p.days-1)))
 	ctx.JSSrc().Set("value", strconv.Itoa(int(day)))
 	p.show(day)
-	p.after(ctx, restTime/4, day)
+	p.later(ctx, restTime/4, day)
 }
 
 func dayOf(slider app.Value) (unit.Date, bool) {
@@ -205,8 +208,8 @@ func dayOf(slider app.Value) (unit.Date, bool) {
 	return unit.Date(n), err == nil
 }
 
-// after works the day out when nothing else has come in the meantime.
-func (p *stripPart) after(ctx app.Context, wait time.Duration, day unit.Date) {
+// later works the day out when nothing else has come in the meantime.
+func (p *stripPart) later(ctx app.Context, wait time.Duration, day unit.Date) {
 	p.turn++
 	turn := p.turn
 	ctx.After(wait, func(app.Context) {
