@@ -89,7 +89,7 @@ type answerPart struct {
 	Q rules.Question
 }
 
-func (p *answerPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Update) }
+func (p *answerPart) OnMount(app.Context) { p.S.follow(p, onAnswer|onUnits, p.Update) }
 func (p *answerPart) OnDismount()         { p.S.leave(p) }
 
 var answerTitles = map[rules.Question]string{
@@ -136,7 +136,7 @@ type balancePart struct {
 }
 
 func (p *balancePart) OnMount(app.Context) {
-	p.S.follow(p, onAdvice|onUnits, func() {
+	p.S.follow(p, onAnswer|onUnits, func() {
 		p.here = true
 		p.Update()
 	})

@@ -18,7 +18,7 @@ type bedDrawing struct {
 	S *store
 }
 
-func (d *bedDrawing) OnMount(app.Context) { d.S.follow(d, onAdvice|onUnits|onStart, d.Update) }
+func (d *bedDrawing) OnMount(app.Context) { d.S.follow(d, onAnswer|onUnits|onStart, d.Update) }
 func (d *bedDrawing) OnDismount()         { d.S.leave(d) }
 
 func (d *bedDrawing) Render() app.UI {

@@ -173,6 +173,10 @@ func slice(step func() bool) bool {
 
 // tell lets the parts that listen to a topic draw themselves anew.
 func (s *store) tell(t topic) {
+	if t&onAdvice != 0 && s.told != s.advice {
+		s.told = s.advice
+		t |= onAnswer
+	}
 	for part, w := range s.watched {
 		switch {
 		case w.to&t == 0:

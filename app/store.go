@@ -20,6 +20,7 @@ type store struct {
 	typed   map[string]string // text as it stands in each field
 	wrong   map[string]rules.FieldError
 	advice  *rules.Advice // the last good one
+	told    *rules.Advice // the last that the parts were told of
 	stale   bool          // the advice is older than what stands in the form
 	ground  *rules.Ground // soil warmth of the last place, soil and bed
 	digging bool          // soil warmth for another place is being worked out
@@ -67,6 +68,7 @@ const (
 	onStudy
 	onStart   // the first advice is there
 	onExample // the field is no longer the worked example, or what the page has to tell changed
+	onAnswer  // the advice is another, told with onAdvice: for parts that show nothing else
 )
 
 type watch struct {

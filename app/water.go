@@ -17,7 +17,7 @@ type waterPart struct {
 	S *store
 }
 
-func (p *waterPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Update) }
+func (p *waterPart) OnMount(app.Context) { p.S.follow(p, onAnswer|onUnits, p.Update) }
 func (p *waterPart) OnDismount()         { p.S.leave(p) }
 
 func (p *waterPart) Render() app.UI {

@@ -258,12 +258,14 @@ func BenchmarkInputs(b *testing.B) {
 	p := reader.Whole(820, "/")
 	p.WaitOffline()
 	p.Do(unfold)
+	p.Wait("what was unfolded to be laid out", `new Promise((r) => setTimeout(() => r(true), 2000))`)
 	p.Slow(4)
 	ids := browsertest.Eval[[]string](p, `[...document.querySelectorAll("#field input, #field select")].filter((el) => el.id.startsWith("f-") && el.type !== "search").map((el) => "#" + el.id)`)
+	var all []float64
 	b.ResetTimer()
 	for i := range b.N {
 		var took []float64
-		longest := ""
+		slow := ""
 		for _, id := range ids {
 			p.WaitDrawn() // where the soil is worked out already, the words that say so stand
 			ms := browsertest.Eval[float64](p, fmt.Sprintf(`new Promise((done) => {
@@ -289,17 +291,15 @@ func BenchmarkInputs(b *testing.B) {
 				continue // it changes no answer
 			}
 			if took = append(took, ms); ms > 100 {
-				b.Log(id, ms)
-			}
-			if ms == slices.Max(took) {
-				longest = id
+				slow += fmt.Sprintf(" %s %.0f", id, ms)
 			}
 		}
-		b.Logf("round %d: %d of %d controls changed the answers: p50 %.0f ms, p95 %.0f ms, longest %.0f ms (%s); loop %.0f ms",
-			i+1, len(took), len(ids), median(took), quantile(took, 0.95), slices.Max(took), longest, browsertest.Eval[float64](p, loopTime))
-		b.ReportMetric(median(took), "ms-p50")
-		b.ReportMetric(quantile(took, 0.95), "ms-p95")
+		all = append(all, took...)
+		b.Logf("round %d: %d of %d controls changed the answers: p50 %.0f ms, p95 %.0f ms; above 100 ms:%s; loop %.0f ms",
+			i+1, len(took), len(ids), median(took), quantile(took, 0.95), slow, browsertest.Eval[float64](p, loopTime))
 	}
+	b.ReportMetric(median(all), "ms-p50")
+	b.ReportMetric(quantile(all, 0.95), "ms-p95")
 	b.ReportMetric(0, "ns/op")
 }
 

@@ -32,7 +32,7 @@ func (k *Known) Solve(l Line, inlet unit.Kilopascals) (Profile, error) {
 	p, err := l.Solve(inlet)
 	p.Points = nil
 	if k.lines == nil || len(k.lines) == mostKnown {
-		k.lines = make(map[question]solution, mostKnown)
+		k.lines = map[question]solution{}
 	}
 	k.lines[asked] = solution{p, err}
 	return p, err
