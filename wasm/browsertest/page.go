@@ -74,7 +74,7 @@ func open(t testing.TB, built *site.Site, keeps bool) *Browser {
 		t.Fatal(err)
 	}
 	t.Cleanup(func() {
-		_, _ = cdp.Call(parent, process, target.DisposeBrowserContext, target.DisposeBrowserContextParams{BrowserContextID: made.BrowserContextID})
+		_, _ = cdp.Call(parent, process, target.DisposeBrowserContext, target.DisposeBrowserContextParams(made))
 	})
 	return &Browser{Server: server, t: t, tabs: parent, of: chromedp.WithExistingBrowserContext(made.BrowserContextID), keeps: keeps}
 }

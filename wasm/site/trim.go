@@ -55,10 +55,16 @@ var edits = []struct{ file, from, to string }{
 		"if e.context, e.contextCancel = context.Background(), func() {}; len(e.eventHandlers) > 0 {\n\t\te.context, e.contextCancel = context.WithCancel(e.context)\n\t}"},
 	// What has just been drawn is drawn again when its OnMount or OnNav has run. Ours ask
 	// for that themselves where it changes something.
-	{"component.go", "c.dispatch(mounter.OnMount)", "c.getDispatcher().Dispatch(Dispatch{Mode: Next, Source: c.self(), Function: mounter.OnMount})"},
+	{"component.go", "c.dispatch(mounter.OnMount)", runOnly("mounter.OnMount")},
 	{"component.go", "\tc.dispatch(nil)\n", ""},
-	{"component.go", "c.dispatch(nav.OnNav)", "c.getDispatcher().Dispatch(Dispatch{Mode: Next, Source: c.self(), Function: nav.OnNav})"},
+	{"component.go", "c.dispatch(nav.OnNav)", runOnly("nav.OnNav")},
 	{"text.go", "\t\"html\"\n", "\thtml \"" + frameworkModule + "/pkg/escape\"\n"},
+}
+
+// runOnly is the framework's call of a part's function that is not followed by a
+// drawing of the part.
+func runOnly(function string) string {
+	return "c.getDispatcher().Dispatch(Dispatch{Mode: Next, Source: c.self(), Function: " + function + "})"
 }
 
 //go:embed trim/*.go.txt trim/url/url.go
