@@ -85,15 +85,25 @@ func (s *store) wakeIn(milliseconds int) {
 	}
 }
 
-// inAWhile calls back in so many milliseconds.
+// inAWhile calls back in so many milliseconds, as soon as the browser says that it has
+// nothing to do; not every browser can say so.
 func inAWhile(milliseconds int, do func()) {
-	var once app.Func
-	once = app.FuncOf(func(app.Value, []app.Value) any {
-		once.Release()
-		do()
-		return nil
-	})
-	app.Window().Call("setTimeout", once, milliseconds)
+	call := func(of string, then func(), more ...any) {
+		var once app.Func
+		once = app.FuncOf(func(app.Value, []app.Value) any {
+			once.Release()
+			then()
+			return nil
+		})
+		app.Window().Call(of, append([]any{once}, more...)...)
+	}
+	call("setTimeout", func() {
+		if app.Window().Get("requestIdleCallback").Truthy() {
+			call("requestIdleCallback", do)
+		} else {
+			do()
+		}
+	}, milliseconds)
 }
 
 // turn does one slice of what comes first, and tells in how many milliseconds the

@@ -24,7 +24,7 @@ import (
 func TestTheMapByKeyboard(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Whole(820, "/")
+	p := b.Tab(browsertest.Tab{Path: "/", Whole: true, Studies: true})
 	p.Wait("the map", `document.querySelector("#map-plot") !== null`)
 	own := p.Text("#map-says")
 	assert.Contains(t, own, "This is your field")
@@ -294,7 +294,7 @@ func TestWhereSourcesDisagreeInThePage(t *testing.T) {
 func TestThePlaceAndTheCropTurnAnswers(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Whole(820, "/")
+	p := b.Tab(browsertest.Tab{Path: "/", Whole: true, Studies: true})
 	row := func(start string) string {
 		return browsertest.Eval[string](p, fmt.Sprintf(`[...document.querySelectorAll(".change .turns li")].map((e) => e.textContent).find((text) => text.startsWith(%s)) ?? ""`, quoted(start)))
 	}

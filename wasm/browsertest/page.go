@@ -40,8 +40,12 @@ type Browser struct {
 	keeps bool // the site for use without a network
 }
 
-// keepsNothing makes a browser one that has no workers.
-const keepsNothing = `delete Navigator.prototype.serviceWorker;`
+// keepsNothing makes a browser one that has no workers, and neverIdle one that always
+// has something to do, so that the page's long study does not begin.
+const (
+	keepsNothing = `delete Navigator.prototype.serviceWorker;`
+	neverIdle    = `window.requestIdleCallback = () => 0;`
+)
 
 // Open serves the site and gives the test a browser of its own. It does not keep
 // the site for use without a network, which is a sixth of the work of a visit.
@@ -87,6 +91,7 @@ type Tab struct {
 	Before   string // script to run before any of the page's own
 	NoScript bool   // scripts switched off
 	NoWait   bool   // return without waiting for the program to take keys
+	Studies  bool   // let the page begin its long study, which takes a core for a quarter of a minute
 	Whole    bool   // wait until every part of the page is drawn, which costs as much again
 	Errors   bool   // errors on the console are expected
 	Stops    bool   // the program is expected to stop
@@ -148,6 +153,9 @@ func (b *Browser) Tab(tab Tab) *Page {
 	before := tab.Before
 	if !b.keeps {
 		before = keepsNothing + before
+	}
+	if _, bench := b.t.(*testing.B); !bench && !tab.Studies {
+		before = neverIdle + before
 	}
 	if before != "" {
 		call(p, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{Source: before})
