@@ -88,22 +88,25 @@ func (s *store) wakeIn(milliseconds int) {
 // inAWhile calls back in so many milliseconds, as soon as the browser says that it has
 // nothing to do; not every browser can say so.
 func inAWhile(milliseconds int, do func()) {
-	call := func(of string, then func(), more ...any) {
-		var once app.Func
-		once = app.FuncOf(func(app.Value, []app.Value) any {
-			once.Release()
-			then()
-			return nil
-		})
-		app.Window().Call(of, append([]any{once}, more...)...)
-	}
-	call("setTimeout", func() {
-		if app.Window().Get("requestIdleCallback").Truthy() {
-			call("requestIdleCallback", do)
+	window := app.Window()
+	window.Call("setTimeout", once(func() {
+		if window.Get("requestIdleCallback").Truthy() {
+			window.Call("requestIdleCallback", once(do))
 		} else {
 			do()
 		}
-	}, milliseconds)
+	}), milliseconds)
+}
+
+// once is a callback that the browser uses a single time.
+func once(do func()) app.Func {
+	var call app.Func
+	call = app.FuncOf(func(app.Value, []app.Value) any {
+		call.Release()
+		do()
+		return nil
+	})
+	return call
 }
 
 // turn does one slice of what comes first, and tells in how many milliseconds the

@@ -22,9 +22,8 @@ type stripPart struct {
 	asked bool // the depth was chosen by hand
 	turn  int  // counts the moves of the handle, so that only the last one is worked out
 
-	shown  stripState // what curves are of
+	drawn  stripState // what curves, svg and words were made from
 	curves *rules.SoilSeason
-	drawn  stripState // what svg and words were made from
 	svg    string
 	words  []string
 	after  func() // has the tables drawn
@@ -71,9 +70,9 @@ func (p *stripPart) place() {
 	}
 }
 
-// season is the stretch of the year that is shown, at the depth that is shown. It
-// is worked out once for the drawing and the tables.
-func (p *stripPart) season() *rules.SoilSeason {
+// draw makes the drawing anew where anything under it changed, and has the tables
+// follow.
+func (p *stripPart) draw() {
 	p.place()
 	a := p.S.advice
 	if !p.asked {
@@ -82,21 +81,16 @@ func (p *stripPart) season() *rules.SoilSeason {
 			p.depth = rules.AtFive
 		}
 	}
-	if state := (stripState{a, p.S.system, p.depth, p.from}); p.shown != state {
-		p.shown, p.curves = state, rules.SoilSeasonOf(a.Facts, p.depth, p.from, p.days)
+	state := stripState{a, p.S.system, p.depth, p.from}
+	if p.drawn == state {
+		return
 	}
-	return p.curves
-}
-
-// draw makes the drawing anew where anything under it changed.
-func (p *stripPart) draw() {
-	if season := p.season(); p.drawn != p.shown {
-		p.drawn = p.shown
-		p.words = stripWords(p.S.advice, season, p.S.system)
-		p.svg = stripSVG(p.S.advice, season, p.S.system, p.words)
-		if p.after != nil {
-			p.after()
-		}
+	p.drawn = state
+	p.curves = rules.SoilSeasonOf(a.Facts, p.depth, p.from, p.days)
+	p.words = stripWords(a, p.curves, p.S.system)
+	p.svg = stripSVG(a, p.curves, p.S.system, p.words)
+	if p.after != nil {
+		p.after()
 	}
 }
 

@@ -24,7 +24,9 @@ type stripTables struct {
 func (t *stripTables) OnMount(app.Context) {
 	s := t.Strip.S
 	s.follow(t, 0, func() {
-		t.draw()
+		of := &t.Strip.drawn // a key may have come since
+		t.table = stripTable(of.advice, t.Strip.curves, of.system)
+		t.twin = stripTwin(t.Strip.curves, of.system)
 		t.Update()
 	})
 	t.Strip.after = func() {
@@ -37,13 +39,6 @@ func (t *stripTables) OnMount(app.Context) {
 func (t *stripTables) OnDismount() {
 	t.Strip.after = nil
 	t.Strip.S.leave(t)
-}
-
-func (t *stripTables) draw() {
-	p := t.Strip
-	season := p.season()
-	t.table = stripTable(p.S.advice, season, p.S.system)
-	t.twin = stripTwin(season, p.S.system)
 }
 
 func (t *stripTables) Render() app.UI {
