@@ -135,7 +135,7 @@ func TestTargetsAreLargeEnough(t *testing.T) {
 	t.Parallel()
 	for _, path := range append(paths(), "/about") {
 		b := browsertest.Open(t)
-		p := b.Tab(browsertest.Tab{Width: 390, Path: path, NoWait: path == "/about"})
+		p := b.Tab(browsertest.Tab{Width: 390, Path: path, Whole: true, NoWait: path == "/about"})
 		p.Wait("a heading", headingShown)
 		p.Do(unfold)
 		small := browsertest.Eval[[]string](p, `[...document.querySelectorAll("button, input, select, textarea, summary, [role=button], [role=slider], a[href]")]

@@ -117,7 +117,7 @@ func TestWhatWasTypedSurvivesWithoutANetwork(t *testing.T) {
 	p.WaitOffline()
 	b.Stop()
 	p.Reload()
-	p.WaitReady()
+	p.WaitWhole()
 	p.Wait("the crop to be there", `document.querySelector("#f-crop").value === "eggplant" && document.querySelector("#f-soil-texture").value === "clay"`)
 	p.Wait("the stations from the device", ready)
 	p.Type("#f-place", "dover")

@@ -56,7 +56,7 @@ func TestAStopKeepsTheTypedCaseAndOffersItAsAFile(t *testing.T) {
 func TestAWrongClockChangesNothing(t *testing.T) {
 	t.Parallel()
 	b := browsertest.OpenKeeping(t)
-	right := b.Page(820, "/")
+	right := b.Whole(820, "/")
 	right.Wait("the soil", `!document.querySelector("#verdict .waiting")`)
 	answers := right.Text("#answers")
 	right.Close()
@@ -67,7 +67,7 @@ func TestAWrongClockChangesNothing(t *testing.T) {
 	for _, year := range []int{1970, 2099} {
 		t.Run(fmt.Sprint(year), func(t *testing.T) {
 			b := browsertest.OpenKeeping(t)
-			p := b.Tab(browsertest.Tab{Path: "/", Before: wrong(year)})
+			p := b.Tab(browsertest.Tab{Path: "/", Whole: true, Before: wrong(year)})
 			require.Equal(t, year, browsertest.Eval[int](p, `new Date().getUTCFullYear()`))
 			p.Wait("the soil", `!document.querySelector("#verdict .waiting")`)
 			assert.Equal(t, answers, p.Text("#answers"))
@@ -80,7 +80,7 @@ func TestAWrongClockChangesNothing(t *testing.T) {
 			p.Wait("the new version", `window.filmfurrow?.status.start === "ready" && `+description+`.includes("`+next+`")`)
 			b.Stop()
 			p.Reload()
-			p.WaitReady()
+			p.WaitWhole()
 			p.Wait("what was typed", `document.querySelector("#f-crop").value === "okra"`)
 		})
 	}
@@ -120,7 +120,7 @@ func TestNewVersionBelowAFolder(t *testing.T) {
 	p.Wait("what was typed", `document.querySelector("#f-field-bed-length-m").value === "-"`)
 	b.Stop()
 	p.Reload()
-	p.WaitReady()
+	p.WaitWhole()
 	assert.True(t, isNext(t, p))
 	assert.Equal(t, "-", browsertest.Eval[string](p, `document.querySelector("#f-field-bed-length-m").value`))
 }

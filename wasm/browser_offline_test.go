@@ -44,8 +44,7 @@ func TestOpensWithoutNetwork(t *testing.T) {
 	}
 	for _, path := range []string{"/", "/?utm=1", "/#x=1", "/?utm=1#x=1", "/index.html"} {
 		t.Run(path, func(t *testing.T) {
-			p := b.Tab(browsertest.Tab{Path: path, Errors: true, NoWait: true})
-			p.WaitReady()
+			p := b.Tab(browsertest.Tab{Path: path, Errors: true})
 			assert.Equal(t, heading, p.Text("h1"))
 			p.Reload()
 			p.WaitReady()

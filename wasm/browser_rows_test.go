@@ -41,8 +41,7 @@ func TestSixDamagedStores(t *testing.T) {
 	} {
 		t.Run(name, func(t *testing.T) {
 			b := browsertest.Open(t)
-			p := b.Tab(browsertest.Tab{Path: "/", NoWait: true, Before: `if (!sessionStorage.getItem("once")) { sessionStorage.setItem("once", "1"); localStorage.setItem("film-furrow/field", ` + quoted(text) + `); }`})
-			p.WaitReady()
+			p := b.Tab(browsertest.Tab{Path: "/", Before: `if (!sessionStorage.getItem("once")) { sessionStorage.setItem("once", "1"); localStorage.setItem("film-furrow/field", ` + quoted(text) + `); }`})
 			p.WaitText("#film .number", "Black")
 			assert.True(t, p.Visible(".example"))
 			p.Choose("#f-crop", "okra")

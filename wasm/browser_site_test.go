@@ -192,7 +192,7 @@ func TestUnknownAddress(t *testing.T) {
 	assert.Equal(t, "en", browsertest.Eval[string](p, `document.documentElement.lang`))
 	assert.NotEmpty(t, browsertest.Eval[string](p, `document.title`))
 	p.Click("main a")
-	p.WaitReady()
+	p.WaitWhole()
 }
 
 // The framework takes clicks on links over; a file, a new tab and a fragment
@@ -226,7 +226,7 @@ func TestBelowAFolder(t *testing.T) {
 	s := browsertest.Make(t, func(o *site.Options) { o.Base = "/sub/path" })
 	b := browsertest.OpenSite(t, s)
 	for _, listed := range app.Pages() {
-		p := b.Page(820, listed.Path)
+		p := b.Whole(820, listed.Path)
 		p.WaitOffline()
 		outside := browsertest.Eval[[]string](p, `[...document.querySelectorAll("a[href], link[href], script[src], img[src]")]
 			.map((el) => el.href || el.src).filter((u) => u.startsWith(location.origin) && !u.startsWith(location.origin + "/sub/path/"))`)
@@ -238,7 +238,7 @@ func TestBelowAFolder(t *testing.T) {
 	}
 	b.Stop()
 	for _, address := range []string{"/", "/?utm=1", "/#x=1"} {
-		p := b.Tab(browsertest.Tab{Path: address, Errors: true})
+		p := b.Tab(browsertest.Tab{Path: address, Whole: true, Errors: true})
 		assert.NotEmpty(t, p.Text("h1"))
 		p.Close()
 	}
@@ -246,7 +246,7 @@ func TestBelowAFolder(t *testing.T) {
 	p.Wait("a heading", headingShown)
 	assert.Equal(t, "Page not found", p.Text("h1"))
 	p.Click("main a")
-	p.WaitReady()
+	p.WaitWhole()
 }
 
 // The pages for framing open in another site's frame, also in a sandbox that
@@ -290,7 +290,7 @@ func TestFraming(t *testing.T) {
 func TestWithoutStreaming(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Tab(browsertest.Tab{Path: "/", Before: `delete WebAssembly.compileStreaming`})
+	p := b.Tab(browsertest.Tab{Path: "/", Whole: true, Before: `delete WebAssembly.compileStreaming`})
 	require.NotEmpty(t, p.Text("h1"))
 }
 

@@ -131,8 +131,7 @@ func TestProgramUnderAWrongType(t *testing.T) {
 				w.Header().Set("Content-Type", kind)
 				w.Write(whole)
 			}))
-			p := b.Tab(browsertest.Tab{Path: "/", NoWait: true})
-			p.WaitReady()
+			p := b.Tab(browsertest.Tab{Path: "/"})
 			assert.NotEmpty(t, p.Text("h1"))
 		})
 	}
@@ -204,8 +203,7 @@ func TestBrokenPercentInTheAddress(t *testing.T) {
 	b := browsertest.Open(t)
 	for _, address := range []string{"/#%", "/#p=%%%bad", "/?q=%zz", "/?q=%#%E0%A4%A"} {
 		t.Run(address, func(t *testing.T) {
-			p := b.Tab(browsertest.Tab{Path: address, NoWait: true})
-			p.WaitReady()
+			p := b.Tab(browsertest.Tab{Path: address})
 			assert.NotEmpty(t, p.Text("h1"))
 			p.Close()
 		})
@@ -225,7 +223,7 @@ func TestBrokenPercentInTheAddress(t *testing.T) {
 func TestStorageBlocked(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Tab(browsertest.Tab{Path: "/", Before: `
+	p := b.Tab(browsertest.Tab{Path: "/", Whole: true, Before: `
 		for (const name of ["localStorage", "sessionStorage"]) {
 			Object.defineProperty(window, name, { configurable: true, get() { throw new DOMException("denied", "SecurityError"); } });
 		}`})

@@ -51,7 +51,7 @@ func TestNewVersionWhileOpen(t *testing.T) {
 	p.Screenshot("new-version")
 
 	p.Reload()
-	p.WaitReady()
+	p.WaitWhole()
 	assert.False(t, isNext(t, p), "a reload alone does not swap versions")
 	p.Wait("the offer to be repeated, though the version was waiting before the page loaded", offered)
 
@@ -68,7 +68,7 @@ func TestNewVersionWhileOpen(t *testing.T) {
 
 	b.Stop()
 	p.Reload()
-	p.WaitReady()
+	p.WaitWhole()
 	assert.True(t, isNext(t, p))
 }
 
@@ -169,7 +169,7 @@ func TestNewVersionThatDoesNotArrive(t *testing.T) {
 			assert.False(t, isNext(t, p))
 			b.Stop()
 			p.Reload()
-			p.WaitReady()
+			p.WaitWhole()
 			assert.False(t, isNext(t, p))
 			b.Start()
 		})
@@ -189,7 +189,7 @@ func TestNewVersionThatDoesNotArrive(t *testing.T) {
 		<-reached
 		p.Close()
 		b.Stop()
-		offline := b.Tab(browsertest.Tab{Path: "/", Errors: true})
+		offline := b.Tab(browsertest.Tab{Path: "/", Whole: true, Errors: true})
 		assert.False(t, isNext(t, offline))
 		b.Fault(nil)
 		b.Start()
@@ -247,7 +247,7 @@ func TestReadyLineIsChecked(t *testing.T) {
 
 	b.Start()
 	p.Reload()
-	p.WaitReady()
+	p.WaitWhole()
 	p.WaitOffline()
 
 	// The whole cache lost: the site is taken in again.
@@ -255,7 +255,7 @@ func TestReadyLineIsChecked(t *testing.T) {
 	assert.Equal(t, "ready", browsertest.Eval[string](p, `filmfurrow.check()`))
 	b.Stop()
 	p.Reload()
-	p.WaitReady()
+	p.WaitWhole()
 }
 
 // Where the device has no room, or a file of the first visit does not come, the
@@ -308,7 +308,7 @@ func TestProgramIsDownloadedOnce(t *testing.T) {
 	p := b.Page(820, "/")
 	p.WaitOffline()
 	p.Reload()
-	p.WaitReady()
+	p.WaitWhole()
 	times := map[string]int{}
 	for _, asked := range b.Requests() {
 		if path.Ext(asked) == ".wasm" {
