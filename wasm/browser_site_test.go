@@ -8,6 +8,8 @@ import (
 	"net/http/httptest"
 	"path"
 	"strings"
+	"sync"
+	"sync/atomic"
 	"testing"
 	"time"
 
@@ -139,6 +141,30 @@ func TestFirstPaintIsTheText(t *testing.T) {
 	p.WaitText("#strip", "waking up")
 	close(release)
 	p.WaitReady()
+}
+
+// The style sheet is asked for while the script that stands before it is on its way.
+func TestStyleAndScriptComeTogether(t *testing.T) {
+	t.Parallel()
+	asked := make(chan struct{})
+	once := sync.OnceFunc(func() { close(asked) })
+	var waited atomic.Bool
+	b := browsertest.Open(t)
+	b.Fault(func(_ http.ResponseWriter, r *http.Request) bool {
+		switch {
+		case path.Ext(r.URL.Path) == ".css":
+			once()
+		case strings.Contains(r.URL.Path, "/assets/boot-"):
+			select {
+			case <-asked:
+			case <-time.After(5 * time.Second):
+				waited.Store(true)
+			}
+		}
+		return false
+	})
+	b.Page(390, "/")
+	assert.False(t, waited.Load(), "the style sheet was asked for only when the script had come")
 }
 
 // Tables beside the program are found by the name that the program asks for,

@@ -26,10 +26,18 @@ func ask(s *Server, method, address string, headers ...string) *http.Response {
 	return w.Result()
 }
 
+// published is the header file of some pages.
+func published(t *testing.T, base string, pages []Page, files map[string][]byte) []byte {
+	t.Helper()
+	file, err := headers(base, pages, files)
+	require.NoError(t, err)
+	return file
+}
+
 func TestServerServesAsAStaticHost(t *testing.T) {
 	pages := []Page{{Path: "/"}, {Path: "/card"}}
 	files := map[string][]byte{
-		"_headers": headers("", pages), "index.html": []byte("home"), "card.html": []byte("card"), "404.html": []byte("gone"),
+		"_headers": published(t, "", pages, nil), "index.html": []byte("home"), "card.html": []byte("card"), "404.html": []byte("gone"),
 		"assets/a-1.wasm": bytes.Repeat([]byte("wasm "), 100), "assets/a-1.js": []byte("js"), "manifest.webmanifest": []byte("{}"), "icons/i.svg": []byte("<svg/>"),
 	}
 	packed, err := withCompressed(files)
@@ -98,7 +106,7 @@ func TestHeadersArePublished(t *testing.T) {
 	pages := []Page{{Path: "/"}, {Path: "/card"}, {Path: "/about"}}
 	for _, base := range []string{"", "/sub/path"} {
 		s, err := NewServer(map[string][]byte{
-			"_headers": headers(base, pages), "index.html": nil, "card.html": nil, "about.html": nil, "404.html": nil,
+			"_headers": published(t, base, pages, nil), "index.html": nil, "card.html": nil, "about.html": nil, "404.html": nil,
 		}, base)
 		require.NoError(t, err)
 		for _, p := range append(pages, Page{Path: "/index.html"}, Page{Path: "/card.html"}, Page{Path: "/about.html"}) {
@@ -121,7 +129,7 @@ func TestHeadersArePublished(t *testing.T) {
 			assert.Empty(t, h.Get("Set-Cookie"))
 		}
 	}
-	s, err := NewServer(map[string][]byte{"_headers": headers("", pages), "404.html": nil, "assets/a.csv": nil}, "")
+	s, err := NewServer(map[string][]byte{"_headers": published(t, "", pages, nil), "404.html": nil, "assets/a.csv": nil}, "")
 	require.NoError(t, err)
 	for _, path := range []string{"/nowhere", "/card/nowhere", "/assets/a.csv", "/worker.js"} {
 		h := ask(s, "GET", path).Header
@@ -132,4 +140,25 @@ func TestHeadersArePublished(t *testing.T) {
 	assert.Error(t, err)
 	_, err = parseHeaders([]byte("/*\n  no colon here\n"))
 	assert.Error(t, err)
+}
+
+// What a page's first paint waits for is named in its header, once each; what comes
+// later is not, or it would take the line from it (W3C Preload).
+func TestHeadersNameWhatThePaintWaitsFor(t *testing.T) {
+	pages := []Page{{Path: "/"}, {Path: "/about"}}
+	files := map[string][]byte{
+		"index.html": []byte(`<!DOCTYPE html><script src="/sub/assets/boot-1.js"></script><link rel="stylesheet" href="/sub/assets/page-1.css"><link rel="icon" href="/sub/icons/icon.svg"><script defer src="/sub/assets/start-1.js"></script>`),
+		"about.html": []byte(`<!DOCTYPE html><link rel="stylesheet" href="/sub/assets/page-1.css">`),
+		"404.html":   nil, "assets/page-1.css": nil,
+	}
+	files["_headers"] = published(t, "/sub", pages, files)
+	s, err := NewServer(files, "/sub")
+	require.NoError(t, err)
+	style, script := "</sub/assets/page-1.css>; rel=preload; as=style", "</sub/assets/boot-1.js>; rel=preload; as=script"
+	for address, want := range map[string][]string{
+		"/sub/": {script, style}, "/sub/index.html": {script, style}, "/sub/about": {style},
+		"/sub/nowhere": nil, "/sub/assets/page-1.css": nil,
+	} {
+		assert.Equal(t, want, ask(s, "GET", address).Header.Values("Link"), address)
+	}
 }

@@ -238,7 +238,9 @@ func Make(options Options) (*Site, error) {
 		return nil, err
 	}
 	listed := append(slices.Concat(options.Pages, cards), about)
-	files["_headers"] = headers(base, listed)
+	if files["_headers"], err = headers(base, listed, files); err != nil {
+		return nil, err
+	}
 
 	version := versionOf(files)
 	worker, err := static("worker.js")
