@@ -3,6 +3,7 @@
 package main
 
 import (
+	"maps"
 	"net/http"
 	"strings"
 	"testing"
@@ -59,6 +60,37 @@ const everything = `(async () => {
 	document.querySelector("#units-US").click();
 	return count;
 })()`
+
+// When both halves have come, memory holds what the whole program's would: each byte of
+// its data, the table of functions with it, which the halves count when they come.
+func TestTheHalvesMakeTheMemory(t *testing.T) {
+	t.Parallel()
+	built := browsertest.Make(t, nil)
+	b := browsertest.Open(t)
+	files := maps.Clone(built.Files)
+	files["first.wasm"], files["rest.wasm"], files["whole.wasm"] = built.First, built.Rest, built.Program
+	b.PublishFiles(files, "")
+	p := b.Tab(browsertest.Tab{Path: "/about", NoWait: true})
+	got := browsertest.Eval[struct{ Bytes, Set, Before, After int }](p, `(async () => {
+		const make = async (file, more) => {
+			const module = await WebAssembly.compile(await (await fetch(file)).arrayBuffer());
+			const gojs = {};
+			for (const taken of WebAssembly.Module.imports(module)) if (taken.module === "gojs") gojs[taken.name] = () => {};
+			return (await WebAssembly.instantiate(module, { gojs, ...more })).exports;
+		};
+		const whole = new Uint8Array((await make("/whole.wasm")).mem.buffer);
+		const first = await make("/first.wasm");
+		const memory = new Uint8Array(first.mem.buffer);
+		const other = () => whole.reduce((n, byte, i) => n + (byte !== memory[i]), 0);
+		const before = other();
+		await make("/rest.wasm", { first });
+		return { Bytes: memory.length, Set: whole.reduce((n, byte) => n + (byte !== 0), 0), Before: before, After: whole.length === memory.length ? other() : -1 };
+	})()`)
+	t.Logf("%d bytes of memory, %d of them set at the start; %d come with the second half", got.Bytes, got.Set, got.Before)
+	assert.Greater(t, got.Set, 500_000)
+	assert.Greater(t, got.Before, 10_000, "what only the second half needs comes with it")
+	assert.Zero(t, got.After, "bytes that differ from the whole program's")
+}
 
 // The form answers to its half of the program alone: whatever is done before the
 // other half has come is kept, and answered when it comes.

@@ -4,7 +4,6 @@ package site
 
 import (
 	"bytes"
-	"encoding/binary"
 	"errors"
 	"fmt"
 	"regexp"
@@ -159,6 +158,20 @@ func split(program []byte) (now, rest []byte, err error) {
 			}
 		}
 	}
+	data, err := readSegments(m.section(11))
+	if err != nil {
+		return nil, nil, err
+	}
+	data = mergeSegments(data)
+	table, err := readFunctable(data)
+	if err != nil {
+		return nil, nil, fmt.Errorf("split: %w", err)
+	}
+	recount, held, err := table.part(func(entry int) bool { i := entry - goFunctions; return i >= 0 && i < len(later) && later[i] })
+	if err != nil {
+		return nil, nil, fmt.Errorf("split: %w", err)
+	}
+	m.start, m.data = recount, [2][]byte{writeSegments(data), writeSegments(held)}
 	var halves [2][]byte
 	for home := range halves {
 		code := unsigned(uint64(len(m.bodies)))
@@ -180,8 +193,10 @@ type module struct {
 	program  []byte
 	sections []section
 	bodies   [][]byte
-	kinds    []uint64 // the type of each function of its own
-	imports  int      // functions that come from the browser
+	kinds    []uint64  // the type of each function of its own
+	imports  int       // functions that come from the browser
+	start    []byte    // the function that runs when a half is in memory, if any
+	data     [2][]byte // of each half
 }
 
 type section struct {
@@ -262,27 +277,18 @@ func (m *module) names() ([]string, error) {
 	if err != nil {
 		return nil, err
 	}
+	t, err := readFunctable(mergeSegments(segments))
+	if err != nil {
+		return nil, fmt.Errorf("split: %w", err)
+	}
 	list := make([]string, len(m.bodies))
-	segments = mergeSegments(segments)
-	for _, s := range segments {
-		at := bytes.Index(s.data, []byte{0xf1, 0xff, 0xff, 0xff, 0, 0, 1, 8})
-		if at < 0 {
-			continue
+	for i := range t.count {
+		f, from := t.entry(i)-goFunctions, t.names+int(t.word(t.record(i)+recordName))
+		if f < 0 || f >= len(list) || from >= t.files {
+			return nil, errors.New("split: the table of functions is not as expected")
 		}
-		table := s.data[at:]
-		word := func(i int) int { return int(binary.LittleEndian.Uint64(table[8+8*i:])) }
-		count, names, functab := word(0), word(3), word(7)
-		for i := range count {
-			pc := int(binary.LittleEndian.Uint32(table[functab+8*i:])) - goFunctions
-			f := functab + int(binary.LittleEndian.Uint32(table[functab+8*i+4:]))
-			if pc < 0 || pc >= len(list) || f+8 > len(table) {
-				return nil, errors.New("split: the function table is not as expected")
-			}
-			name := table[names+int(int32(binary.LittleEndian.Uint32(table[f+4:]))):]
-			if end := bytes.IndexByte(name, 0); end >= 0 {
-				list[pc] = string(name[:end])
-			}
-		}
+		name, _, _ := bytes.Cut(t.bytes[from:t.files], []byte{0})
+		list[f] = string(name)
 	}
 	return list, nil
 }
@@ -333,10 +339,31 @@ func (m *module) write(home int, code []byte, later []bool) []byte {
 	}
 	globals := m.globals()
 	name := func(b []byte, s string) []byte { return append(append(b, unsigned(uint64(len(s)))...), s...) }
+	// The function that runs at the start comes after all others and is of a kind of its
+	// own: it takes nothing and gives nothing.
+	more := func(body, with []byte) []byte {
+		if m.start == nil {
+			return body
+		}
+		in := reader{b: body}
+		n := in.unsigned()
+		return slices.Concat(unsigned(n+1), body[in.at:], with)
+	}
+	kinds := reader{b: m.section(1)}
+	kind := unsigned(kinds.unsigned())
 	for _, s := range m.sections {
+		if s.id == 9 && m.start != nil {
+			put(8, unsigned(uint64(m.imports+len(m.bodies))))
+		}
 		switch {
+		case s.id == 1:
+			put(1, more(s.body, []byte{0x60, 0, 0}))
+		case s.id == 3:
+			put(3, more(s.body, kind))
 		case s.id == 10:
-			put(10, code)
+			put(10, more(code, append(unsigned(uint64(len(m.start))), m.start...)))
+		case s.id == 11:
+			put(11, m.data[home])
 		case home == 0 && s.id == 7:
 			in := reader{b: s.body}
 			n := in.unsigned()
@@ -346,7 +373,7 @@ func (m *module) write(home int, code []byte, later []bool) []byte {
 				body = append(append(name(body, fmt.Sprint("g", i)), 3), unsigned(uint64(i))...)
 			}
 			put(7, body)
-		case home == 0 || s.id == 1 || s.id == 3:
+		case home == 0:
 			put(s.id, s.body)
 		case s.id == 2:
 			in := reader{b: s.body}

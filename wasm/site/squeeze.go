@@ -126,101 +126,69 @@ func writeSegments(list []segment) []byte {
 	return out.Bytes()
 }
 
-// blankLines takes the line and file tables out of the program's function
-// table (runtime.pclntab; layout in the Go 1.26 source, runtime/symtab.go and
-// runtime/runtime2.go). Offset 0 is the runtime's own mark for "no table". The
+// blankLines takes the line and file tables out of the program's table of
+// functions. Offset 0 is the runtime's own mark for "no table". The
 // freed bytes become zeros, which pack to nothing, so nothing moves. Bytes that
 // a table still in use shares stay.
 func blankLines(segments []segment) error {
-	magic := []byte{0xf1, 0xff, 0xff, 0xff, 0, 0, 1, 8}
-	var table []byte
-	var address int64
-	for _, s := range segments {
-		if at := bytes.Index(s.data, magic); at >= 0 {
-			if table != nil {
-				return errors.New("squeeze: two function tables")
-			}
-			table, address = s.data[at:], s.at+int64(at)
-		}
+	t, err := readFunctable(segments)
+	if err != nil {
+		return fmt.Errorf("squeeze: %w", err)
 	}
-	const headSize = 8 + 8*8
-	if len(table) < headSize {
-		return errors.New("squeeze: no function table")
-	}
-	word := func(i int) int { return int(binary.LittleEndian.Uint64(table[8+8*i:])) }
-	count, pctab, functab := word(0), word(6), word(7)
-	if count <= 0 || pctab < headSize || functab <= pctab || functab+8*count > len(table) {
-		return errors.New("squeeze: the function table is not as expected")
-	}
-	if err := blankNames(table, word(3), word(4)); err != nil {
-		return err
-	}
-	about, err := functionData(segments, address, int64(word(3)))
+	blankNames(t.bytes[t.names:t.files])
+	about, err := functionData(segments, t.at, int64(t.names))
 	if err != nil {
 		return err
 	}
-	inUse := make([]bool, functab-pctab)
+	inUse := make([]bool, t.rows-t.pctab)
 	kept := map[uint32]bool{}
 	var trees []tree
 	mark := func(offset uint32) error {
-		if offset == 0 {
-			return nil
+		from, to, err := t.instructions(offset)
+		if err != nil {
+			return fmt.Errorf("squeeze: a table runs over its end: %w", err)
 		}
-		in := reader{b: table[pctab:functab], at: int(offset)}
-		for first := true; in.err == nil; first = false {
-			if in.unsigned() == 0 && !first {
-				break
-			}
-			in.unsigned()
-		}
-		if in.err != nil {
-			return fmt.Errorf("squeeze: a table runs over its end: %w", in.err)
-		}
-		for i := int(offset); i < in.at; i++ {
-			inUse[i] = true
+		for i := from; i < to; i++ {
+			inUse[i-t.pctab] = true
 		}
 		return nil
 	}
-	// Fields of runtime._func, in bytes from its start.
-	const pcsp, pcfile, pcln, npcdata, cuOffset, startLine, funcID, nfuncdata, size = 16, 20, 24, 28, 32, 36, 40, 43, 44
 	const wrapper = 23 // abi.FuncIDWrapper
-	for i := range count {
-		at := functab + int(binary.LittleEndian.Uint32(table[functab+8*i+4:]))
-		if at+size > len(table) {
-			return errors.New("squeeze: a function lies outside the table")
-		}
-		f := table[at:]
-		data := int(binary.LittleEndian.Uint32(f[npcdata:]))
-		if data > 16 || size+4*(data+int(f[nfuncdata])) > len(f) {
-			return errors.New("squeeze: a function is not as expected")
-		}
-		if err := mark(binary.LittleEndian.Uint32(f[pcsp:])); err != nil {
+	for i := range t.count {
+		at := t.record(i)
+		f, data, own := t.bytes[at:], t.pcdata(at), t.funcdata(at)
+		if err := mark(t.word(at + recordPCSP)); err != nil {
 			return err
 		}
-		if f[funcID] != wrapper {
-			trees = append(trees, blankTrace(f[size:], table[pctab:functab], data, int(f[nfuncdata])))
+		if f[recordFuncID] != wrapper {
+			trees = append(trees, blankTrace(f[recordSize:], t.bytes[t.pctab:t.rows], data, own))
 		}
-		for d := range int(f[nfuncdata]) {
-			kept[binary.LittleEndian.Uint32(f[size+4*(data+d):])] = true
+		for d := range own {
+			kept[t.word(at+recordSize+4*(data+d))] = true
 		}
 		for d := range data {
-			if err := mark(binary.LittleEndian.Uint32(f[size+4*d:])); err != nil {
+			if err := mark(t.word(at + recordSize + 4*d)); err != nil {
 				return err
 			}
 		}
-		binary.LittleEndian.PutUint32(f[pcfile:], 0)
-		binary.LittleEndian.PutUint32(f[pcln:], 0)
-		binary.LittleEndian.PutUint32(f[cuOffset:], 0)
-		binary.LittleEndian.PutUint32(f[startLine:], 0)
+		// The runtime takes offset 0 for a function without a name, too.
+		if name := t.names + int(t.word(at+recordName)); name >= t.files {
+			return errors.New("squeeze: a function's name is not as expected")
+		} else if t.bytes[name] == 0 {
+			t.setWord(at+recordName, 0)
+		}
+		for _, field := range []int{recordPCFile, recordPCLine, recordUnit, recordStartLine} {
+			t.setWord(at+field, 0)
+		}
 	}
 	for i, used := range inUse {
 		if !used {
-			table[pctab+i] = 0
+			t.bytes[t.pctab+i] = 0
 		}
 	}
-	for _, t := range trees {
-		if room := len(about) - int(t.at); !kept[t.at] && t.bytes > 0 && t.bytes <= room {
-			clear(about[t.at:][:t.bytes])
+	for _, calls := range trees {
+		if room := len(about) - int(calls.at); !kept[calls.at] && calls.bytes > 0 && calls.bytes <= room {
+			clear(about[calls.at:][:calls.bytes])
 		}
 	}
 	return nil
@@ -233,14 +201,11 @@ var named = []string{"reflect.makeFuncStub", "reflect.methodValueCall", "runtime
 
 // blankNames takes away the names of all other functions. A stack trace says "?": to
 // read one, build with -untrimmed.
-func blankNames(table []byte, from, to int) error {
-	if from < 0 || to > len(table) || from > to {
-		return errors.New("squeeze: the names are not as expected")
-	}
-	for names := table[from:to]; ; {
+func blankNames(names []byte) {
+	for {
 		end := bytes.IndexByte(names, 0)
 		if end < 0 {
-			return nil
+			return
 		}
 		if !slices.ContainsFunc(named, func(begin string) bool { return bytes.HasPrefix(names, []byte(begin)) }) {
 			clear(names[:end])

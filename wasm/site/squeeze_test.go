@@ -7,6 +7,8 @@ import (
 	"encoding/binary"
 	"os"
 	"path/filepath"
+	"slices"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -109,7 +111,17 @@ func assertStacksCanBeRead(t *testing.T, before, after []byte) {
 	for i := range int(binary.LittleEndian.Uint64(before[8:])) {
 		f := functab + int(word(before, functab+8*i+4))
 		data, own := int(word(before, f+28)), int(before[f+43])
-		require.Equal(t, before[f:f+20], after[f:f+20], "entry, name, arguments, deferred return, frame sizes")
+		require.Equal(t, before[f:f+4], after[f:f+4], "entry")
+		require.Equal(t, before[f+8:f+20], after[f+8:f+20], "arguments, deferred return, frame sizes")
+		called := func(table []byte) string {
+			name, _, _ := bytes.Cut(table[binary.LittleEndian.Uint64(before[32:])+uint64(word(table, f+4)):], []byte{0})
+			return string(name)
+		}
+		if name := called(before); slices.ContainsFunc(named, func(begin string) bool { return strings.HasPrefix(name, begin) }) {
+			require.Equal(t, name, called(after))
+		} else {
+			require.Zero(t, word(after, f+4), "%s has no name", name)
+		}
 		if data > 1 {
 			require.Equal(t, word(before, f+48), word(after, f+48), "map of pointers by instruction")
 		}
