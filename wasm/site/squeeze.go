@@ -16,8 +16,8 @@ import (
 // no reader. Measured on this program (bytes after brotli 11): the linker's
 // tens of thousands of data segments of two bytes each, 83 kB; the tables that
 // map instructions to source lines, 109 kB; the tables that tell inlined calls and
-// arguments apart in a stack trace, 50 kB; the names of functions,
-// 35 kB. Squeezing joins the first and blanks the rest: a stack trace says "?".
+// arguments apart in a stack trace, 50 kB; the names of functions and of files,
+// 50 kB. Squeezing joins the first and blanks the rest: a stack trace says "?".
 
 // mergeGap is the longest run of zeros, in bytes, that is written out to join
 // two data segments. Memory is zero to begin with, so the result is the same.
@@ -136,6 +136,7 @@ func blankLines(segments []segment) error {
 		return fmt.Errorf("squeeze: %w", err)
 	}
 	blankNames(t.bytes[t.names:t.files])
+	clear(t.bytes[t.files:t.pctab]) // the names of source files, and which unit has which
 	about, err := functionData(segments, t.at, int64(t.names))
 	if err != nil {
 		return err
