@@ -149,7 +149,18 @@ func (p *balancePart) Render() app.UI {
 	if !p.here && app.IsClient {
 		return box("balance")
 	}
-	return balance(p.S.advice.Choice(p.Q), p.S.system)
+	return balance(p.S.advice.Choice(p.Q), p.S.system, p.open)
+}
+
+// open reports whether an option is unfolded, by its place: the first is, until the
+// reader folds it.
+func (p *balancePart) open(i int) bool {
+	if app.IsClient {
+		if options := p.JSValue().Get("children"); i < options.Length() {
+			return options.Index(i).Get("open").Bool()
+		}
+	}
+	return i == 0
 }
 
 // answerWords gives the answer, and a second line of figures.
@@ -246,10 +257,10 @@ func firmness(c *rules.Choice, system unit.System) string {
 	return "A clear answer: it holds if any one weight is moved. Next best: " + second + "."
 }
 
-// balance shows every option with all that spoke for and against it. The rows are
+// balance shows every option with all that spoke for and against it. An option is
 // text: hundreds of elements that nothing listens to would be minded one by one.
-func balance(c *rules.Choice, system unit.System) app.UI {
-	list := make([]app.UI, 0, len(c.Ranked))
+func balance(c *rules.Choice, system unit.System, open func(i int) bool) app.UI {
+	list := make([]app.UI, len(c.Ranked))
 	for i := range c.Ranked {
 		r := &c.Ranked[i]
 		head := sentence(c.Question.Says(r.Option).In(system))
@@ -258,24 +269,29 @@ func balance(c *rules.Choice, system unit.System) app.UI {
 		} else if c.Question != rules.WaitQuestion {
 			head += ": " + points(r.Score)
 		}
-		rows := &svg{}
-		for j := range r.Factors {
-			factorRow(rows, &r.Factors[j], c.Question, system)
-		}
-		if len(r.Factors) == 0 {
-			rows.raw("<li>Nothing speaks for or against it.</li>")
-		}
 		why := ""
 		if i > 0 && c.Question != rules.WaitQuestion {
 			phrase, _ := c.WhyNot(i)
 			why = "Why not: " + phrase.In(system)
 		}
 		if i > 0 && app.IsServer { // the prerendered page has the winner's balance whole
-			list = append(list, app.P().Class("option").Body(strong(head+". "), plain(why)))
+			list[i] = app.P().Class("option").Body(strong(head+". "), plain(why))
 			continue
 		}
-		list = append(list, app.Details().Class("option").ID(c.Question.String()+"-"+c.Question.Key(r.Option)).Open(i == 0).Body(
-			summary(head), para("whynot", why), app.Raw(`<ul class="factors">`+rows.b.String()+"</ul>")))
+		t := &svg{}
+		t.raw(`<details class="option" id="`, c.Question.String(), "-", c.Question.Key(r.Option), `"`)
+		if open(i) {
+			t.raw(" open")
+		}
+		t.raw("><summary>", escape(head), `</summary><p class="whynot">`, escape(why), `</p><ul class="factors">`)
+		for j := range r.Factors {
+			factorRow(t, &r.Factors[j], c.Question, system)
+		}
+		if len(r.Factors) == 0 {
+			t.raw("<li>Nothing speaks for or against it.</li>")
+		}
+		t.raw("</ul></details>")
+		list[i] = app.Raw(t.b.String())
 	}
 	return box("balance", list...)
 }

@@ -159,6 +159,21 @@ func TestEveryFactorLeadsToItsSource(t *testing.T) {
 	assert.Zero(t, bare, "factors without a source")
 }
 
+// What the reader unfolds in a balance stays unfolded when the answer changes.
+func TestABalanceStaysUnfolded(t *testing.T) {
+	t.Parallel()
+	p := browsertest.Open(t).Whole(820, "/")
+	state := `[...document.querySelectorAll("#film-balance .option")].map((o) => o.open).join()`
+	options := browsertest.Eval[string](p, state)
+	require.Regexp(t, `^true,false,false`, options, "the winner is unfolded")
+	second := `document.querySelector("#film-balance .option:nth-child(2)").textContent`
+	p.Do(`window.was = ` + second)
+	p.Do(`document.querySelectorAll("#film-balance .option").forEach((o, i) => { o.open = i === 1 || i === 2; })`)
+	p.Choose("#f-weeds-pressure", "light")
+	p.Wait("the balance to change", second+` !== window.was`)
+	assert.Regexp(t, `^false,true,true,false`, browsertest.Eval[string](p, state))
+}
+
 func TestEveryControlOfTheFormIsLargeEnough(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
