@@ -82,7 +82,7 @@ func waitedFor(page []byte) (links []string, err error) {
 		switch {
 		case n.DataAtom == atom.Link && attr(n, "rel") == "stylesheet":
 			links = append(links, "<"+attr(n, "href")+">; rel=preload; as=style")
-		case n.DataAtom == atom.Script && !slices.ContainsFunc(n.Attr, func(a html.Attribute) bool { return a.Key == "defer" || a.Key == "async" }):
+		case n.DataAtom == atom.Script && attr(n, "src") != "" && !slices.ContainsFunc(n.Attr, func(a html.Attribute) bool { return a.Key == "defer" || a.Key == "async" }):
 			links = append(links, "<"+attr(n, "src")+">; rel=preload; as=script")
 		}
 	}
