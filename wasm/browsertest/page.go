@@ -465,8 +465,23 @@ func (p *Page) Visible(selector string) bool {
 	})()`, quote(selector)))
 }
 
-// Click clicks the middle of the first match, with a real mouse event.
+// Click clicks the middle of the first match, with a real mouse event. On a busy
+// machine the page may still move after it stood still: a click that fell beside the
+// target is said so, and done once more.
 func (p *Page) Click(selector string) {
+	p.t.Helper()
+	for range 3 {
+		if p.click(selector) {
+			return
+		}
+		p.t.Logf("a click on %s fell beside it", selector)
+	}
+	p.t.Fatalf("three clicks on %s fell beside it", selector)
+}
+
+// click tells whether the target got the click. A page that was left by it tells
+// nothing, and was clicked.
+func (p *Page) click(selector string) bool {
 	p.t.Helper()
 	// A page that still scrolls, or draws what a key changed, moves between the
 	// press and the release, and a line of text that moves loses the click. So the
@@ -484,7 +499,13 @@ func (p *Page) Click(selector string) {
 		};
 		look();
 	})`, quote(selector)))
+	p.Do(fmt.Sprintf(`(() => {
+		window.clicked = false;
+		addEventListener("click", (e) => { window.clicked ||= e.target.closest(%s) !== null; }, true);
+	})()`, quote(selector)))
 	p.do(chromedp.Click(chromedp.CSS(selector), chromedp.NodeVisible))
+	got, err := chromedp.Run(p.ctx, chromedp.Evaluate[bool](`window.clicked !== false`))
+	return got || err != nil
 }
 
 // Type replaces what stands in a field, key by key.
