@@ -149,18 +149,19 @@ func (p *balancePart) Render() app.UI {
 	if !p.here && app.IsClient {
 		return box("balance")
 	}
-	return balance(p.S.advice.Choice(p.Q), p.S.system, p.open)
+	return balance(p.S.advice.Choice(p.Q), p.S.system, p.unfolded())
 }
 
-// open reports whether an option is unfolded, by its place: the first is, until the
+// unfolded reports which options are unfolded, by their place: the first is, until the
 // reader folds it.
-func (p *balancePart) open(i int) bool {
+func (p *balancePart) unfolded() func(i int) bool {
 	if app.IsClient {
-		if options := p.JSValue().Get("children"); i < options.Length() {
-			return options.Index(i).Get("open").Bool()
+		options := p.JSValue().Get("children")
+		if n := options.Length(); n > 0 {
+			return func(i int) bool { return i < n && options.Index(i).Get("open").Bool() }
 		}
 	}
-	return i == 0
+	return func(i int) bool { return i == 0 }
 }
 
 // answerWords gives the answer, and a second line of figures.

@@ -501,7 +501,7 @@ func (p *Page) click(selector string) bool {
 	})`, quote(selector)))
 	p.Do(fmt.Sprintf(`(() => {
 		window.clicked = false;
-		addEventListener("click", (e) => { window.clicked ||= e.target.closest(%s) !== null; }, true);
+		addEventListener("click", (e) => { window.clicked = e.target.closest(%s) !== null; }, { capture: true, once: true });
 	})()`, quote(selector)))
 	p.do(chromedp.Click(chromedp.CSS(selector), chromedp.NodeVisible))
 	got, err := chromedp.Run(p.ctx, chromedp.Evaluate[bool](`window.clicked !== false`))

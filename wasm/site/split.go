@@ -162,7 +162,7 @@ func split(program []byte) (now, rest []byte, err error) {
 	if err != nil {
 		return nil, nil, err
 	}
-	data = mergeSegments(data)
+	data = mergeSegments(data) // a copy: the program itself stays as it is
 	table, err := readFunctable(data)
 	if err != nil {
 		return nil, nil, fmt.Errorf("split: %w", err)
