@@ -1,11 +1,8 @@
 package rules
 
 import (
-	"errors"
 	"slices"
 
-	"filmfurrow/rules/model/drip"
-	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -117,13 +114,9 @@ func advise(before *Advice, g *Ground, c Case) (Advice, error) {
 	}
 	a := Advice{Case: filled, Defaults: defaults, Facts: f}
 	if before != nil {
-		bare := *f
-		if bare.lines == nil {
-			bare.lines = &drip.Known{}
-		}
-		a.bare = &bare
+		a.bare = f.lending()
 	}
-	f.answer(func(c Choice) { *a.Choice(c.Question) = c })
+	answer(f, func(c Choice) { *a.Choice(c.Question) = c })
 	a.Shape = f.Bed
 	_, tapeFits := a.Tape.Best()
 	a.TapePlan = tapePlan(f, tapeFits)
@@ -131,24 +124,11 @@ func advise(before *Advice, g *Ground, c Case) (Advice, error) {
 	a.WaitPlan = waitPlan(f, &a.Wait)
 	a.Water = waterAnswer(f, tapeFits)
 	a.Gates = decided(&a.Verdict)
-	for i := range cautions {
-		if cautions[i].when(f) {
-			a.Cautions = append(a.Cautions, cautions[i])
-		}
-	}
+	a.Cautions = cautionsOf(f)
 	a.Limits = limitsOf(f)
 	a.Disputes = disputesOf(f)
 	a.Sources = sourcesOf(&a)
 	return a, nil
-}
-
-// placeError turns the weather model's complaint into a field error.
-func placeError(err error) error {
-	var in *weather.InputError
-	if errors.As(err, &in) {
-		return FieldErrors{{"place", plain(in.Value), plain(in.Low) + " to " + plain(in.High) + " " + in.Unit + " for the " + in.Field, in.Mend}}
-	}
-	return err
 }
 
 // decided lists the gates that forced the verdict: those that said no, or else
@@ -172,7 +152,7 @@ func decided(v *Choice) []Factor {
 
 // judgeWait says how far the longest wait is ahead of the next, in days.
 func (c *Choice) judgeWait(f *Facts) {
-	days := f.waits()
+	days := waits(f)
 	first, second := days[c.Ranked[0].Option], days[c.Ranked[1].Option]
 	c.Tied = false
 	switch ahead := first - second; {
@@ -201,7 +181,7 @@ func tapePlan(f *Facts, ok bool) TapePlan {
 }
 
 func waitPlan(f *Facts, c *Choice) WaitPlan {
-	days := f.waits()
+	days := waits(f)
 	w := WaitPlan{Days: days[c.Ranked[0].Option]}
 	w.LayOn = f.Plant.Plus(-f.Lead)
 	if w.Days < f.Lead {
@@ -209,7 +189,7 @@ func waitPlan(f *Facts, c *Choice) WaitPlan {
 	}
 	w.PlantOn = w.LayOn.Plus(w.Days)
 	w.Moved = w.PlantOn.Minus(f.Plant)
-	film := f.chosen()
+	film := f.ChosenCover()
 	if r := f.ReachEarly[film]; r != Never {
 		w.EarlyOn = Known(f.Plant.Plus(r))
 	}

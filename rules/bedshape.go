@@ -20,6 +20,10 @@ type BedShape struct {
 // no source); published pages give 4–6 in.
 const LeastTuck = unit.Metres(5 * unit.MetresPerInch)
 
+// endAllowance is film and tape at each end, to bury, cut and join: a farm's
+// published rows, 3 ft.
+const endAllowance = unit.Metres(3 * unit.MetresPerFoot)
+
 // batter is how far a side slopes out for each metre of height: 2 in on a bed
 // of 6 in.
 const batter = 1.0 / 3
@@ -51,8 +55,6 @@ func shapeOf(height, top, centres unit.Metres, roll Optional[unit.Metres]) BedSh
 	b.Tuck = tenthMillimetre((float64(b.FilmWidth) - float64(top) - 2*side) / 2)
 	return b
 }
-
-func tenthMillimetre(v float64) unit.Metres { return unit.Metres(math.Round(v*10000) / 10000) }
 
 // crownOf is how much higher the middle stands, so that no water puddles:
 // 1¼ in over a 30 in top (from memory), none on flat ground.

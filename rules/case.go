@@ -2,23 +2,6 @@ package rules
 
 import "filmfurrow/rules/unit"
 
-// Optional is a value that may be unknown. It keeps [Case] comparable.
-type Optional[T comparable] struct {
-	Value T
-	Given bool
-}
-
-// Known makes a given value.
-func Known[T comparable](v T) Optional[T] { return Optional[T]{Value: v, Given: true} }
-
-// Or gives the value, or the default where it is unknown.
-func (o Optional[T]) Or(def T) T {
-	if o.Given {
-		return o.Value
-	}
-	return def
-}
-
 // Case is what the grower knows about one field: all in SI, comparable, free
 // to copy. A zero field is unknown. Ids are those of the case file.
 type Case struct {

@@ -56,5 +56,15 @@ var cautions = [...]Caution{
 	{"lifting-film", StepLifting, "Wires and film wind round shafts. Stop the machine before you clear it. Gloves on: snakes and broken glass lie under old film.", "the machine's manual", []*table.Source{&table.Memory}, byTractor},
 }
 
+// cautionsOf lists those that a case calls for, in the order of the work.
+func cautionsOf(f *Facts) (list []Caution) {
+	for i := range cautions {
+		if cautions[i].when(f) {
+			list = append(list, cautions[i])
+		}
+	}
+	return list
+}
+
 // Cautions lists every caution, for the page's own list and for "explain".
 func Cautions() []Caution { return cautions[:] }

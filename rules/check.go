@@ -1,10 +1,12 @@
 package rules
 
 import (
+	"errors"
 	"math"
 	"strconv"
 	"strings"
 
+	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -282,6 +284,15 @@ func checkTogether(c *Case) (errs FieldErrors) {
 		add("prices.currency", quote(cur), "three capital letters (ISO 4217)", "Write the code, such as USD.")
 	}
 	return errs
+}
+
+// placeError turns the weather model's complaint into a field error.
+func placeError(err error) error {
+	var in *weather.InputError
+	if errors.As(err, &in) {
+		return FieldErrors{{"place", plain(in.Value), plain(in.Low) + " to " + plain(in.High) + " " + in.Unit + " for the " + in.Field, in.Mend}}
+	}
+	return err
 }
 
 func currencyCode(s string) bool {

@@ -139,7 +139,8 @@ func answersWith(g *Ground, c Case, move func(*table.Crop)) (Answers, bool) {
 		f.Crop = &crop
 		f.warm(g)
 	}
-	return f.answer(nil), true
+	a, _ := answer(f, nil)
+	return a, true
 }
 
 // Doubts gives, for each question, the trials and how many keep the answer.

@@ -71,7 +71,7 @@ var ShapeOf = shapeOf
 var LeastPower = leastPower
 
 // OptionsOf counts the options of a question.
-var OptionsOf = Question.options
+var OptionsOf = Question.Options
 
 // FilmAsker keeps what two like cases share.
 type FilmAsker struct{ filmAsking }

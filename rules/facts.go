@@ -94,14 +94,13 @@ type Facts struct {
 	Surfacing Option
 	Thickness Option
 	Tape      table.TapeID
-	leads     leads
 }
 
 // hotDay is 90 °F: above it, with a clear sky, black film passes 60 °C.
 const hotDay = unit.Celsius((90 - 32) / 1.8)
 
-// stemBurn is the film temperature from which touching stems die.
-const stemBurn unit.Celsius = 60
+// StemBurn is the film temperature from which touching stems die.
+const StemBurn unit.Celsius = 60
 
 // factsOf runs the models on a ground that was dug for the case. The case must
 // have passed [Check] and have its defaults filled. Facts of a case that was
@@ -170,6 +169,29 @@ func (f *Facts) dry(c Case, g *Ground, before *Facts) error {
 	f.warm(g)
 	return nil
 }
+
+// lending is a copy that keeps what cannot differ from case to case, the lines of
+// tape among it, for the facts of the next one.
+func (f *Facts) lending() *Facts {
+	kept := *f
+	if kept.lines == nil {
+		kept.lines = &drip.Known{}
+	}
+	return &kept
+}
+
+// forSearch is lending for a search, which asks thousands of times and reads no
+// reasons: soil warmth is written over from case to case, mean and morning alone.
+func (f *Facts) forSearch() *Facts {
+	kept := *f
+	kept.lines = &drip.Known{}
+	kept.forgetReasons()
+	return &kept
+}
+
+// forgetReasons lets the facts of later cases be written over one sheet of soil
+// warmth, with mean and morning alone.
+func (f *Facts) forgetReasons() { f.spare = &Warmth{bare: true} }
 
 // sameWeather tells whether air and soil warmth must be the same.
 func sameWeather(a, b *Case) bool {
@@ -308,18 +330,11 @@ func near(to unit.Date, index int) unit.Date {
 	year, _, _ := to.Civil()
 	best := weather.DateOf(year, index)
 	for _, y := range [2]int{year - 1, year + 1} {
-		if d := weather.DateOf(y, index); abs(d.Minus(to)) < abs(best.Minus(to)) {
+		if d := weather.DateOf(y, index); d.Minus(to).Abs() < best.Minus(to).Abs() {
 			best = d
 		}
 	}
 	return best
-}
-
-func abs(d unit.Days) unit.Days {
-	if d < 0 {
-		return -d
-	}
-	return d
 }
 
 func (f *Facts) layout() {
@@ -331,8 +346,6 @@ func (f *Facts) layout() {
 	f.Density = unit.PlantsPerSquareMetre(round3(float64(f.Rows) / (float64(f.InRow) * float64(f.Top))))
 	f.BedMetres = unit.Metres(float64(c.BedLength.Or(0)) * c.Beds.Or(0))
 }
-
-func round3(v float64) float64 { return math.Round(v*1000) / 1000 }
 
 func (f *Facts) warm(g *Ground) {
 	f.Depth = 0.10
@@ -389,6 +402,26 @@ const (
 	between   = 0.5
 	atMorning = 1.0
 )
+
+// The two waits of the trade, in days from laying: 7–10 days to warm and
+// settle in spring (common practice, no source; a university says one to two
+// weeks), 1–3 days to settle and wet where the soil is warm already.
+const (
+	warmUp   = 7
+	settling = 3
+	// Bare soil that held the working floor four weeks before planting is summer
+	// soil: there is no warmth to wait for.
+	springWarming = 28
+)
+
+// ChosenCover is the place of the chosen film in a [Warmth]: bare soil where
+// nothing is laid.
+func (f *Facts) ChosenCover() int {
+	if f.Film == table.NoFilm {
+		return Bare
+	}
+	return int(f.Film)
+}
 
 // hottestSurface is the film's own temperature in the hottest hour of a clear
 // hot day, one day in ten, within three weeks of planting.

@@ -140,6 +140,13 @@ func (f *Facts) usualAgain(step unit.CelsiusDegrees) unit.CelsiusDegrees {
 	return 0
 }
 
+// UsualHargreaves is the reference evapotranspiration of a date in a usual year by
+// the simpler formula, mm a day to a hundredth.
+func (f *Facts) UsualHargreaves(date unit.Date) unit.Millimetres {
+	back := f.usualAgain(f.year.SeasonMargin(weather.Index(date)))
+	return waterDepth(f.demandOn(date, back, 0).Hargreaves)
+}
+
 // demand is the reference evapotranspiration of a date, mm a day to a
 // hundredth, with the air so much warmer and so much drier.
 func (f *Facts) demand(date unit.Date, warmer, drier unit.CelsiusDegrees) unit.Millimetres {

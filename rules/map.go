@@ -48,7 +48,7 @@ func (k *filmAsking) film(c Case) (film Option, ahead float64) {
 		return NoOption, 0
 	}
 	if k.before == nil {
-		f.spare = &Warmth{bare: true}
+		f.forgetReasons()
 	}
 	k.before = f
 	film, ahead, _ = best(f, FilmQuestion)

@@ -141,7 +141,7 @@ func (w *PairWork) note(first, second move, days unit.Days) bool {
 	}
 	p := PairPoint{first.in, second.in, first.at, second.at, film, days}
 	w.points = append(w.points, p)
-	for i := len(w.points) - 1; i > 0 && abs(w.points[i-1].Days) > abs(days); i-- {
+	for i := len(w.points) - 1; i > 0 && w.points[i-1].Days.Abs() > days.Abs(); i-- {
 		w.points[i-1], w.points[i] = p, w.points[i-1]
 	}
 	return true

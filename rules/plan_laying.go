@@ -309,12 +309,9 @@ type BedPower struct {
 	Can    Reply // of the tractor at hand
 }
 
-// Walk-behind tractors: the strongest have 15 hp (from memory); their layers take
-// film of 3 and 4 ft (a dealer's page).
-const (
-	leastWalk = unit.Kilowatts(15 * unit.KilowattsPerHP)
-	walkFilm  = unit.Metres(4 * unit.MetresPerFoot)
-)
+// walkFilm is the widest film that the layer of a walk-behind tractor takes: 3 and
+// 4 ft (a dealer's page).
+const walkFilm = unit.Metres(4 * unit.MetresPerFoot)
 
 // NeedPower is the least tractor power for the bed in hand.
 func (a *Advice) NeedPower() unit.Kilowatts {

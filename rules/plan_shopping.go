@@ -8,34 +8,6 @@ import (
 	"filmfurrow/rules/unit"
 )
 
-// Item is one thing to buy or to have.
-type Item uint8
-
-// The items, in the order of the list.
-const (
-	ItemFilm Item = iota
-	ItemTape
-	ItemHeader
-	ItemTakeOffs
-	ItemEnds
-	ItemValves
-	ItemRegulators
-	ItemFilter
-	ItemGauge
-	ItemBackflow
-	ItemInjector
-	ItemPins
-	ItemPlants
-	ItemCount = iota
-)
-
-// ItemKeys are the items' names in the case file and in a table.
-var ItemKeys = [ItemCount]string{"film_rolls", "tape_m", "header_m", "take_offs", "line_ends", "valves", "regulators",
-	"filter", "gauge", "backflow_device", "injector", "soil_bags", "plants"}
-
-var itemNames = [ItemCount]string{"rolls of film", "drip tape", "header pipe", "take-offs from header to tape", "ends for the tape",
-	"zone valves", "pressure regulators", "filter", "pressure gauge", "backflow device", "injector for feeding", "soil bags or pins for the ends", "plants"}
-
 // Line is one line of the shopping list.
 type Line struct {
 	Item     Item
@@ -68,12 +40,11 @@ type Shopping struct {
 
 // Shares and allowances of the list.
 const (
-	endAllowance = 3 * unit.MetresPerFoot // of film and tape at each end, to bury, cut and join: a farm's published rows, 3 ft
-	tapeWaste    = 0.03                   // splices and mends, 2–5 %: from memory
-	plantSpare   = 0.05                   // for the first mends: common practice
-	filmDensity  = 920                    // kg/m³ of polyethylene: a film maker's 30,000 in² for a pound at 1 mil
-	rollDefault  = 2400 * unit.MetresPerFoot
-	gaugeTop     = unit.Kilopascals(30 * unit.KilopascalsPerPSI) // fine enough to read 8–12 psi: from memory
+	tapeWaste   = 0.03 // splices and mends, 2–5 %: from memory
+	plantSpare  = 0.05 // for the first mends: common practice
+	filmDensity = 920  // kg/m³ of polyethylene: a film maker's 30,000 in² for a pound at 1 mil
+	rollDefault = 2400 * unit.MetresPerFoot
+	gaugeTop    = unit.Kilopascals(30 * unit.KilopascalsPerPSI) // fine enough to read 8–12 psi: from memory
 )
 
 // FilmMass is the mass of film of one width, length and thickness.
@@ -149,13 +120,6 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 	s.Lines[ItemPlants].Name = name
 	s.Lines[ItemPlants].Spec = unit.Say(f.Crop.Name)
 	return s
-}
-
-func kindOfItem(i Item) unit.Kind {
-	if i == ItemTape || i == ItemHeader {
-		return unit.KindLong
-	}
-	return unit.KindCount
 }
 
 type setLine func(Item, float64, unit.Kind, unit.Phrase, ...*table.Source)

@@ -5,7 +5,6 @@ import (
 
 	"filmfurrow/rules/model/drip"
 	"filmfurrow/rules/model/water"
-	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -59,9 +58,7 @@ func (a *Advice) WaterPlan() WaterPlan {
 	}
 	p.Turns = turnsOf(p.Schedule)
 	for m := range p.Hargreaves {
-		date := unit.On(2001, m+1, 15)
-		back := f.usualAgain(f.year.SeasonMargin(weather.Index(date)))
-		p.Hargreaves[m] = waterDepth(f.demandOn(date, back, 0).Hargreaves)
+		p.Hargreaves[m] = f.UsualHargreaves(unit.On(2001, m+1, 15))
 	}
 	return p
 }

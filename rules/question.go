@@ -30,6 +30,13 @@ func (q Question) String() string { return questionNames[q] }
 // Option is the place of an answer among the options of its question.
 type Option uint8
 
+// NoOption stands for a question in which every option is ruled out.
+const NoOption Option = 255
+
+// Answers are the choices alone, without their reasons: what the search for
+// turning points compares.
+type Answers [questionCount]Option
+
 // Options of the verdict.
 const (
 	Lay Option = iota
@@ -64,10 +71,7 @@ const byWeight = Option(len(thicknesses))
 var heights = [...]unit.Metres{0, unit.FromInches(4), unit.FromInches(6), unit.FromInches(8), unit.FromInches(10)}
 
 // Options gives the number of options of a question.
-func (q Question) Options() int { return q.options() }
-
-// options gives the number of options of a question.
-func (q Question) options() int {
+func (q Question) Options() int {
 	switch q {
 	case Verdict:
 		return 3

@@ -9,6 +9,9 @@ import (
 // for a bed of 6–8 in is common practice; the lighter rows are from memory.
 var leastPower = [len(heights)]unit.Kilowatts{15, 22, 37, 41, 45}
 
+// leastWalk is the power of the strongest walk-behind tractors: 15 hp (from memory).
+const leastWalk = unit.Kilowatts(15 * unit.KilowattsPerHP)
+
 // raised is how far an option stands above flat ground, 0–1.
 func raised(o Option) float64 { return float64(heights[o]) / float64(heights[len(heights)-1]) }
 

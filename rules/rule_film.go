@@ -68,7 +68,7 @@ var filmRules = [...]*Rule{
 		Because: "A stem that touches hot film is girdled within a day; seed in the hole cooks.",
 		Sources: []*table.Source{&table.HotFilm, &table.Films1993}, Fires: "tomato-high-summer",
 		Judge: func(f *Facts, o Option) (Finding, bool) {
-			over := f.Surface[o].Minus(stemBurn)
+			over := f.Surface[o].Minus(StemBurn)
 			if over <= 0 || f.HotStart < 1 {
 				return silent()
 			}

@@ -5,17 +5,8 @@ import (
 	"filmfurrow/rules/unit"
 )
 
-// The two waits of the trade, in days from laying: 7–10 days to warm and
-// settle in spring (common practice, no source; a university says one to two
-// weeks), 1–3 days to settle and wet where the soil is warm already.
-const (
-	warmUp    = 7
-	settling  = 3
-	fortnight = 14
-	// Bare soil that held the working floor four weeks before planting is summer
-	// soil: there is no warmth to wait for.
-	springWarming = 28
-)
+// fortnight is how long a bed that never warms may be waited for.
+const fortnight = 14
 
 // waited turns days into a finding whose score keeps the order of the days.
 func waited(days unit.Days, text string, values ...any) (Finding, bool) {
@@ -23,11 +14,11 @@ func waited(days unit.Days, text string, values ...any) (Finding, bool) {
 }
 
 // waits gives the days from laying that each cause asks for; 0 is silent.
-func (f *Facts) waits() (days [5]unit.Days) {
+func waits(f *Facts) (days [5]unit.Days) {
 	days[WaitSettling] = settling
 	if f.WarmingPays {
 		days[WaitWarming] = warmUp
-		days[WaitWarming] = max(warmUp, f.workingDay()+f.Lead)
+		days[WaitWarming] = max(warmUp, workingDay(f)+f.Lead)
 	}
 	if f.FrostSafe > 0 {
 		days[WaitFrost] = f.FrostSafe + f.Lead
@@ -49,21 +40,12 @@ func (f *Facts) waits() (days [5]unit.Days) {
 // workingDay is when the bed under the chosen film holds the working floor,
 // counted from the wanted planting day. Where it never does, waiting does not
 // help: at most a fortnight, and the page says to read a probe.
-func (f *Facts) workingDay() unit.Days {
-	film := f.chosen()
+func workingDay(f *Facts) unit.Days {
+	film := f.ChosenCover()
 	if f.ReachWork[film] != Never {
 		return f.ReachWork[film]
 	}
 	return min(f.ReachEarly[film], fortnight-f.Lead)
-}
-
-// chosen is the place of the chosen film in a [Warmth]: bare soil where
-// nothing is laid.
-func (f *Facts) chosen() int {
-	if f.Film == table.NoFilm {
-		return Bare
-	}
-	return int(f.Film)
 }
 
 func waitRule(o Option, id, title, because, fires string, judge func(*Facts, unit.Days) (Finding, bool), sources ...*table.Source) *Rule {
@@ -72,7 +54,7 @@ func waitRule(o Option, id, title, because, fires string, judge func(*Facts, uni
 			if asked != o {
 				return silent()
 			}
-			return judge(f, f.waits()[o])
+			return judge(f, waits(f)[o])
 		}}
 }
 
@@ -86,13 +68,13 @@ var waitRules = [...]*Rule{
 			if days == 0 {
 				return silent()
 			}
-			if f.Warmth.bare { // a search, which reads no reasons
+			if f.Warmth.MeansOnly() { // a search, which reads no reasons
 				return waited(days, "")
 			}
-			if f.ReachWork[f.chosen()] == Never {
+			if f.ReachWork[f.ChosenCover()] == Never {
 				return waited(days, "{} to warm. The bed does not hold {} this season even under film, so read a probe before planting and have covers ready.", days, f.WorkFloor)
 			}
-			soonest, latest := f.Warmth.reach(f.chosen(), f.WorkFloor, between, +1), f.Warmth.reach(f.chosen(), f.WorkFloor, between, -1)
+			soonest, latest := f.Warmth.reach(f.ChosenCover(), f.WorkFloor, between, +1), f.Warmth.reach(f.ChosenCover(), f.WorkFloor, between, -1)
 			if latest == Never {
 				return waited(days, "{}: at least 7 to 10 days to warm and settle, and three mornings at {} under the film (lists run from {} to {}). A warm spring brings those mornings by {}; a cool one may never do so: read a probe.", days, f.WorkFloor, f.EarlyFloor, f.SafeFloor, f.Plant.Plus(soonest))
 			}

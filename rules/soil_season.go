@@ -67,7 +67,7 @@ func SoilSeasonOf(f *Facts, depth int, from unit.Date, days int) *SoilSeason {
 
 func (w *Warmth) marks(f *Facts, film int) SoilMarks {
 	m := SoilMarks{Surface: f.hottestSurface(w.ground, film)}
-	m.BurnsStems = m.Surface >= stemBurn-0.5
+	m.BurnsStems = m.Surface >= StemBurn-0.5
 	date := func(d unit.Days) Optional[unit.Date] {
 		if d == Never {
 			return Optional[unit.Date]{}
@@ -119,13 +119,6 @@ func (w *Warmth) reach(film int, floor unit.Celsius, hour float64, edge int) uni
 	}
 	return Never
 }
-
-// ChosenCover is the place of the chosen film in a [SoilSeason]: bare ground
-// where nothing is laid.
-func (f *Facts) ChosenCover() int { return f.chosen() }
-
-// StemBurn is the film temperature from which stems that touch it die.
-const StemBurn = stemBurn
 
 // SeasonWindow is the stretch of days that a season strip shows for a planting
 // day: six whole months, from one month before the planting month.

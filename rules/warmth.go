@@ -34,6 +34,10 @@ type Warmth struct {
 	bare   bool // mean and morning alone were worked out, for a search
 }
 
+// MeansOnly tells that the course was worked out for a search, which reads no
+// reasons: mean and morning alone.
+func (w *Warmth) MeansOnly() bool { return w.bare }
+
 // Of gives the temperatures of one day, counted from planting.
 func (w *Warmth) Of(film int, day int) (mean, morning, peak unit.Celsius) {
 	i := min(max(day+warmthBefore, 0), warmthDays-1)
@@ -102,8 +106,6 @@ func (g *Ground) meanUnder(film, depth, index int, shade float64) (usual, mornin
 
 // At is the same course at 5 cm (0) or 10 cm (1).
 func (w *Warmth) At(depth int) *Warmth { return warmthFrom(w.ground, w.plant, depth, w.closes) }
-
-func hundredth(t float64) unit.Celsius { return unit.Celsius(math.Round(t*100) / 100) }
 
 // canopy is the share of the bed under leaves, days after planting: a smooth
 // rise to four fifths.

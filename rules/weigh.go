@@ -52,7 +52,7 @@ func (c *Choice) Best() (Option, bool) {
 // stated in [Question]: the commoner or simpler thing first.
 func weigh(f *Facts, q Question) Choice {
 	rules := Rules(q)
-	n := q.options()
+	n := q.Options()
 	c := Choice{Question: q, Ranked: make([]Ranked, n)}
 	factors := make([]Factor, 0, n*len(rules)/2)
 	for o := range n {
@@ -89,7 +89,7 @@ func best(f *Facts, q Question) (winner Option, ahead float64, out uint32) {
 	winner = NoOption
 	most, second := math.Inf(-1), math.Inf(-1)
 options:
-	for o := range Option(q.options()) {
+	for o := range Option(q.Options()) {
 		sum := 0.0
 		for _, rule := range Rules(q) {
 			finding, speaks := rule.Judge(f, o)

@@ -68,6 +68,9 @@ type Hours float64
 // Days is a whole number of days.
 type Days int
 
+// Abs is the number of days without its sign.
+func (d Days) Abs() Days { return max(d, -d) }
+
 // Exact factors, by definition of the inch, the pound, the US gallon and the
 // standard acceleration of gravity (NIST Special Publication 811, appendix B).
 const (
