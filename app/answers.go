@@ -6,7 +6,10 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/judge"
+	"filmfurrow/rules/plan"
+	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -31,7 +34,7 @@ func (v *verdictPart) Render() app.UI {
 			sourced(g.Reason, g.Rule.Sources, v.S.system),
 		)
 	}
-	return app.Section().Class("verdict verdict-"+rules.Verdict.Key(best)).ID("verdict").Aria("live", "polite").Body(
+	return app.Section().Class("verdict verdict-"+question.Verdict.Key(best)).ID("verdict").Aria("live", "polite").Body(
 		only(v.S.digging, func() app.UI {
 			return app.P().Class("waiting").Role("status").Text("Working out the soil’s warmth for this place …")
 		}),
@@ -45,10 +48,10 @@ func (v *verdictPart) Render() app.UI {
 
 // faults goes through what cannot be read, in the order of the form.
 func (s *store) faults(each func(name, says string)) {
-	for i := range rules.Inputs {
-		name := rules.Inputs[i].Name
+	for i := range field.Inputs {
+		name := field.Inputs[i].Name
 		if wrong, bad := s.wrong[name]; bad {
-			each(name, rules.Inputs[i].Label+": "+errorText(&wrong))
+			each(name, field.Inputs[i].Label+": "+errorText(&wrong))
 		}
 	}
 }
@@ -77,8 +80,8 @@ func (p *faultsPart) Render() app.UI {
 	return app.Ul().ID(faultsID).TabIndex(-1).Aria("label", "To be mended").Hidden(len(list) == 0).Body(list...)
 }
 
-var verdictWords = map[rules.Option]string{
-	rules.Lay: "Yes: lay film.", rules.LayWithCare: "Lay film, with care.", rules.DoNotLay: "Do not lay film here.",
+var verdictWords = map[question.Option]string{
+	question.Lay: "Yes: lay film.", question.LayWithCare: "Lay film, with care.", question.DoNotLay: "Do not lay film here.",
 }
 
 // answerPart is one of the answers: the number first, the reason next, and
@@ -86,15 +89,15 @@ var verdictWords = map[rules.Option]string{
 type answerPart struct {
 	app.Compo
 	S *store
-	Q rules.Question
+	Q question.Question
 }
 
 func (p *answerPart) OnMount(app.Context) { p.S.follow(p, onAnswer|onUnits, p.Update) }
 func (p *answerPart) OnDismount()         { p.S.leave(p) }
 
-var answerTitles = map[rules.Question]string{
-	rules.FilmQuestion: "Film", rules.ThicknessQuestion: "Thickness", rules.BedQuestion: "Bed",
-	rules.TapeQuestion: "Drip tape", rules.WaitQuestion: "Wait", rules.SurfaceQuestion: "Surface",
+var answerTitles = map[question.Question]string{
+	question.Film: "Film", question.Thickness: "Thickness", question.Bed: "Bed",
+	question.Tape: "Drip tape", question.Wait: "Wait", question.Surface: "Surface",
 }
 
 func (p *answerPart) Render() app.UI {
@@ -116,12 +119,12 @@ func (p *answerPart) Render() app.UI {
 			summary("The whole balance"),
 			&balancePart{S: p.S, Q: p.Q},
 		),
-		only(p.Q == rules.FilmQuestion, func() app.UI {
+		only(p.Q == question.Film, func() app.UI {
 			s := &a.Surface
 			return app.Details().ID("surface-balance").Body(
-				summary("Surface: "+rules.SurfaceQuestion.Says(s.Ranked[0].Option).In(p.S.system)),
+				summary("Surface: "+question.Surface.Says(s.Ranked[0].Option).In(p.S.system)),
 				para("firm", firmness(s, p.S.system)),
-				&balancePart{S: p.S, Q: rules.SurfaceQuestion})
+				&balancePart{S: p.S, Q: question.Surface})
 		}),
 	)
 }
@@ -131,7 +134,7 @@ func (p *answerPart) Render() app.UI {
 type balancePart struct {
 	app.Compo
 	S    *store
-	Q    rules.Question
+	Q    question.Question
 	here bool
 }
 
@@ -165,7 +168,7 @@ func (p *balancePart) unfolded() func(i int) bool {
 }
 
 // answerWords gives the answer, and a second line of figures.
-func answerWords(a *rules.Advice, q rules.Question, system unit.System) (lead, more string) {
+func answerWords(a *plan.Advice, q question.Question, system unit.System) (lead, more string) {
 	short := func(v unit.Metres) string { return unit.Of(unit.Short(v)).In(system) }
 	c := a.Choice(q)
 	best, ok := c.Best()
@@ -173,21 +176,21 @@ func answerWords(a *rules.Advice, q rules.Question, system unit.System) (lead, m
 		return "None fits", "Every one is ruled out: open the balance to see why."
 	}
 	switch q {
-	case rules.FilmQuestion:
+	case question.Film:
 		surface, _ := a.Surface.Best()
-		return sentence(table.FilmID(best).Name()), "Surface: " + rules.SurfaceQuestion.Says(surface).In(system) + "."
-	case rules.BedQuestion:
+		return sentence(table.FilmID(best).Name()), "Surface: " + question.Surface.Says(surface).In(system) + "."
+	case question.Bed:
 		b := a.Shape
 		return sentence(q.Says(best).In(system)), "Top " + short(b.Top) + ", base " + short(b.Base) + ", crown " + short(b.Crown) +
 			". Film " + short(b.FilmWidth) + " wide: top, sides and " + short(b.Tuck) + " buried on each side."
-	case rules.TapeQuestion:
+	case question.Tape:
 		t := a.TapePlan.Tape
 		lines := "One line"
 		if a.TapePlan.Lines > 1 {
 			lines = strconv.Itoa(a.TapePlan.Lines) + " lines"
 		}
 		return "Emitters " + short(t.Spacing) + " apart", unit.Of(t.Flow).In(system) + ". " + lines + " a bed, " + short(a.TapePlan.Depth) + " deep, emitters up, off the plant line."
-	case rules.WaitQuestion:
+	case question.Wait:
 		w := &a.WaitPlan
 		more = "Lay on " + w.LayOn.Words() + ", plant on " + w.PlantOn.Words() + "."
 		if w.Moved > 0 {
@@ -209,7 +212,7 @@ func answerWords(a *rules.Advice, q rules.Question, system unit.System) (lead, m
 
 // mainReason is the factor that weighs most for the winner, or against the
 // next where nothing speaks for it.
-func mainReason(c *rules.Choice, system unit.System) string {
+func mainReason(c *judge.Choice, system unit.System) string {
 	if _, ok := c.Best(); !ok {
 		return ""
 	}
@@ -224,8 +227,8 @@ func mainReason(c *rules.Choice, system unit.System) string {
 	return ""
 }
 
-func heaviest(factors []rules.Factor, sign float64) *rules.Factor {
-	var best *rules.Factor
+func heaviest(factors []judge.Factor, sign float64) *judge.Factor {
+	var best *judge.Factor
 	for i := range factors {
 		if factors[i].Points()*sign > 0 && (best == nil || factors[i].Points()*sign > best.Points()*sign) {
 			best = &factors[i]
@@ -235,7 +238,7 @@ func heaviest(factors []rules.Factor, sign float64) *rules.Factor {
 }
 
 // firmness says how well the answer stands.
-func firmness(c *rules.Choice, system unit.System) string {
+func firmness(c *judge.Choice, system unit.System) string {
 	if _, ok := c.Best(); !ok || len(c.Ranked) < 2 {
 		return ""
 	}
@@ -243,16 +246,16 @@ func firmness(c *rules.Choice, system unit.System) string {
 	switch {
 	case c.Ranked[1].RuledOutBy != nil:
 		return "A clear answer: every other is ruled out."
-	case c.Confidence == rules.Close && c.Question == rules.WaitQuestion:
+	case c.Confidence == judge.Close && c.Question == question.Wait:
 		return "Close: " + second + " asks for nearly as long."
-	case c.Confidence == rules.Close:
+	case c.Confidence == judge.Close:
 		return "A close call: " + second + " is within the margin. Choose by price or by what you know."
-	case c.Confidence == rules.Leaning && c.Question == rules.WaitQuestion:
+	case c.Confidence == judge.Leaning && c.Question == question.Wait:
 		return "Next longest: " + second + "."
-	case c.Confidence == rules.Leaning:
+	case c.Confidence == judge.Leaning:
 		return "Leaning: one reason more or less would make it " + second + "."
 	}
-	if c.Question == rules.WaitQuestion {
+	if c.Question == question.Wait {
 		return "A clear answer: next comes " + second + "."
 	}
 	return "A clear answer: it holds if any one weight is moved. Next best: " + second + "."
@@ -260,18 +263,18 @@ func firmness(c *rules.Choice, system unit.System) string {
 
 // balance shows every option with all that spoke for and against it. An option is
 // text: hundreds of elements that nothing listens to would be minded one by one.
-func balance(c *rules.Choice, system unit.System, open func(i int) bool) app.UI {
+func balance(c *judge.Choice, system unit.System, open func(i int) bool) app.UI {
 	list := make([]app.UI, len(c.Ranked))
 	for i := range c.Ranked {
 		r := &c.Ranked[i]
 		head := sentence(c.Question.Says(r.Option).In(system))
 		if r.RuledOutBy != nil {
 			head += ": ruled out"
-		} else if c.Question != rules.WaitQuestion {
+		} else if c.Question != question.Wait {
 			head += ": " + points(r.Score)
 		}
 		why := ""
-		if i > 0 && c.Question != rules.WaitQuestion {
+		if i > 0 && c.Question != question.Wait {
 			phrase, _ := c.WhyNot(i)
 			why = "Why not: " + phrase.In(system)
 		}
@@ -297,18 +300,18 @@ func balance(c *rules.Choice, system unit.System, open func(i int) bool) app.UI 
 	return box("balance", list...)
 }
 
-func factorRow(t *svg, f *rules.Factor, q rules.Question, system unit.System) {
+func factorRow(t *svg, f *judge.Factor, q question.Question, system unit.System) {
 	side, class := "for", "for"
 	switch {
 	case f.RulesOut:
 		side, class = "rules it out", "out"
-	case q == rules.WaitQuestion:
+	case q == question.Wait:
 		side, class = "asks", "asks"
 	case f.Fit < 0:
 		side, class = "against", "against"
 	}
 	weight := ""
-	if !f.RulesOut && q != rules.WaitQuestion {
+	if !f.RulesOut && q != question.Wait {
 		weight = " " + points(f.Points()) + " (" + f.Rule.Weight.String() + " weight: " + f.Rule.Because + ")"
 	}
 	t.raw(`<li class="`, class, `"><span class="side">`, side, `</span><span><strong>`, escape(f.Rule.Title), `. </strong>`,

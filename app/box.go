@@ -7,7 +7,7 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/unit"
 )
 
@@ -116,7 +116,7 @@ func (s *store) boxText(id string) string {
 }
 
 // isBox tells the name of a text box from that of an input of the case.
-func isBox(name string) bool { return strings.Contains(name, "-") && rules.InputByName(name) == nil }
+func isBox(name string) bool { return strings.Contains(name, "-") && field.InputByName(name) == nil }
 
 const normalsLatitude = "normals-latitude"
 

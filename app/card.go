@@ -5,8 +5,8 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules"
 	"filmfurrow/rules/pack"
+	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
 )
 
@@ -85,7 +85,7 @@ func cardOf(s *store, name, lesson, link string) app.UI {
 	verdict, _ := a.Verdict.Best()
 	crop := table.CropByID(a.Case.Crop)
 	rows := []app.UI{}
-	for _, q := range []rules.Question{rules.FilmQuestion, rules.ThicknessQuestion, rules.BedQuestion, rules.TapeQuestion, rules.WaitQuestion} {
+	for _, q := range []question.Question{question.Film, question.Thickness, question.Bed, question.Tape, question.Wait} {
 		lead, _ := answerWords(a, q, s.system)
 		why := mainReason(a.Choice(q), s.system)
 		if rest, found := strings.CutPrefix(why, lead+": "); found {

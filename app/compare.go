@@ -7,7 +7,10 @@ import (
 
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/pack"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -25,7 +28,7 @@ type comparePart struct {
 	read  string           // what the device's fields were read from, once their stations were there
 	set   bool
 	heads []string
-	rows  []rules.CompareRow
+	rows  []plan.CompareRow
 	turn  int
 }
 
@@ -74,8 +77,8 @@ func (p *comparePart) others() {
 }
 
 // sides lists the cases to set side by side.
-func (p *comparePart) sides() (heads []string, cases []rules.Case) {
-	add := func(head string, c rules.Case) { heads, cases = append(heads, head), append(cases, c) }
+func (p *comparePart) sides() (heads []string, cases []field.Case) {
+	add := func(head string, c field.Case) { heads, cases = append(heads, head), append(cases, c) }
 	c := p.S.c
 	if p.kind == ofFields {
 		add("Your field", c)
@@ -84,11 +87,11 @@ func (p *comparePart) sides() (heads []string, cases []rules.Case) {
 		switch {
 		case p.kind == ofFilms && p.films[i] >= 0:
 			film := table.FilmID(p.films[i])
-			add(sentence(film.Name()), rules.WithFilm(c, film))
+			add(sentence(film.Name()), plan.WithFilm(c, film))
 		case p.kind == ofDays && p.days[i] != "":
 			if day, err := unit.ParseDate(p.days[i]); err == nil {
 				at := c
-				at.PlantOn = rules.Known(day)
+				at.PlantOn = unit.Known(day)
 				add(day.Words(), at)
 			}
 		case p.kind == ofFields && p.farms[i] >= 0 && p.farms[i] < len(p.other):
@@ -114,8 +117,8 @@ func (p *comparePart) work() {
 	p.turn++
 	turn := p.turn
 	heads, cases := p.sides()
-	var list []*rules.Advice
-	var dig *rules.GroundWork
+	var list []*plan.Advice
+	var dig *facts.SoilYearWork
 	s.slices(p, func() bool {
 		switch {
 		case p.turn != turn || len(list) == len(cases):
@@ -126,8 +129,8 @@ func (p *comparePart) work() {
 		ground := s.ground
 		if c := cases[len(list)]; dig != nil {
 			ground, dig = dig.Ground(), nil
-		} else if rules.KeyOf(c) != s.ground.Key {
-			dig, _ = rules.NewGroundWork(c)
+		} else if facts.KeyOf(c) != s.ground.Key {
+			dig, _ = facts.NewSoilYearWork(c)
 			return dig == nil
 		}
 		a, err := rules.AdviseOn(ground, cases[len(list)])
@@ -138,7 +141,7 @@ func (p *comparePart) work() {
 		return false
 	}, func() {
 		if p.turn == turn && len(list) == len(cases) {
-			p.heads, p.rows = heads, rules.Compare(list)
+			p.heads, p.rows = heads, plan.Compare(list)
 			p.Update()
 		}
 	})

@@ -3,17 +3,17 @@ package app
 import (
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/unit"
 )
 
 // worked keeps what the doing sections share, until the advice changes.
 type worked struct {
-	of   *rules.Advice
-	plan rules.WaterPlan
-	list rules.Shopping
-	cost rules.Cost
+	of   *plan.Advice
+	plan plan.WaterPlan
+	list plan.Shopping
+	cost plan.Cost
 }
 
 // workOut makes the plan, the list and the costs once for an advice.
@@ -27,13 +27,13 @@ func (s *store) workOut() *worked {
 }
 
 // shopping gives the list and its costs.
-func (s *store) shopping() (rules.Shopping, rules.Cost) {
+func (s *store) shopping() (plan.Shopping, plan.Cost) {
 	w := s.workOut()
 	return w.list, w.cost
 }
 
 // calendar writes the season; the stamp is the laying day, so that the same
-// field gives the same file.
+// entry gives the same file.
 func (s *store) calendar() string {
 	name := "Film & Furrow: " + s.advice.Facts.Crop.Name
 	stamp := s.advice.WaitPlan.LayOn
@@ -83,7 +83,7 @@ func item(text string) app.UI { return app.Li().Text(text) }
 func fieldsOf(s *store, names []string) []app.UI {
 	fields := make([]app.UI, len(names))
 	for i, name := range names {
-		fields[i] = &field{S: s, Name: name}
+		fields[i] = &entry{S: s, Name: name}
 	}
 	return fields
 }

@@ -6,7 +6,9 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/plan"
+	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -38,7 +40,7 @@ const (
 )
 
 // bedSVG draws the cross-section. One scale serves across and down.
-func bedSVG(a *rules.Advice, system unit.System) string {
+func bedSVG(a *plan.Advice, system unit.System) string {
 	b := a.Shape
 	f := a.Facts
 	scale := min(390/float64(b.Base+0.9*b.Tuck), 420)
@@ -126,7 +128,7 @@ func wrapped(label string) (lines []string) {
 	return append(lines, strings.TrimSpace(line))
 }
 
-func drawMeasures(s *svg, a *rules.Advice, system unit.System, m measures) {
+func drawMeasures(s *svg, a *plan.Advice, system unit.System, m measures) {
 	b := a.Shape
 	short := func(v unit.Metres) string { return unit.Of(unit.Short(v)).In(system) }
 	line := func(class, path string) { s.el("path", "d", path, "class", class) }
@@ -167,9 +169,9 @@ func drawMeasures(s *svg, a *rules.Advice, system unit.System, m measures) {
 	s.text(m.middle, bedTall-12, "d-label", "middle", "roots and wet zone "+short(rootDepth(a.Facts))+" deep")
 }
 
-func rootDepth(f *rules.Facts) unit.Metres { return min(f.Crop.RootDepth.Low, 0.3) }
+func rootDepth(f *facts.Facts) unit.Metres { return min(f.Crop.RootDepth.Low, 0.3) }
 
-func filmOf(a *rules.Advice) table.FilmID {
+func filmOf(a *plan.Advice) table.FilmID {
 	if o, ok := a.Film.Best(); ok && !refused(a) {
 		return table.FilmID(o)
 	}
@@ -177,12 +179,12 @@ func filmOf(a *rules.Advice) table.FilmID {
 }
 
 // refused tells whether the verdict is not to lay film.
-func refused(a *rules.Advice) bool {
+func refused(a *plan.Advice) bool {
 	o, ok := a.Verdict.Best()
-	return ok && o == rules.DoNotLay
+	return ok && o == question.DoNotLay
 }
 
-func filmWords(a *rules.Advice, system unit.System) string {
+func filmWords(a *plan.Advice, system unit.System) string {
 	words := filmOf(a).Name()
 	if i := strings.Index(words, " ("); i > 0 {
 		words = words[:i]
@@ -195,7 +197,7 @@ func filmWords(a *rules.Advice, system unit.System) string {
 
 // tapePlaces sets the lines evenly under the bed, a single one beside the
 // plant row.
-func tapePlaces(a *rules.Advice, middle, scale float64) []float64 {
+func tapePlaces(a *plan.Advice, middle, scale float64) []float64 {
 	n := a.TapePlan.Lines
 	if a.TapePlan.Tape == nil {
 		return nil
@@ -206,7 +208,7 @@ func tapePlaces(a *rules.Advice, middle, scale float64) []float64 {
 	return spreadOver(n, middle, float64(a.Shape.Top)*scale*0.8)
 }
 
-func plantPlaces(a *rules.Advice, middle, scale float64) []float64 {
+func plantPlaces(a *plan.Advice, middle, scale float64) []float64 {
 	return spreadOver(min(a.Facts.Rows, 8), middle, float64(a.Shape.Top)*scale*0.9)
 }
 
@@ -227,14 +229,14 @@ func drawPlant(s *svg, x, y, deep float64) {
 }
 
 // bedWords says the drawing in words.
-func bedWords(a *rules.Advice, system unit.System) string {
+func bedWords(a *plan.Advice, system unit.System) string {
 	b := a.Shape
 	short := func(v unit.Metres) string { return unit.Of(unit.Short(v)).In(system) }
 	var w strings.Builder
 	if refused(a) {
 		w.WriteString("No film is laid. ")
 	} else {
-		w.WriteString(sentence(filmWords(a, system)) + ", " + rules.SurfaceQuestion.Says(a.Facts.Surfacing).In(system) + ". ")
+		w.WriteString(sentence(filmWords(a, system)) + ", " + question.Surface.Says(a.Facts.Surfacing).In(system) + ". ")
 	}
 	if b.Height == 0 {
 		w.WriteString("A flat bed, " + short(b.Top) + " wide")

@@ -3,7 +3,8 @@ package app
 import (
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/plan"
 )
 
 // endPart is the foot of the page: cautions, defaults, limits and sources.
@@ -25,7 +26,7 @@ func (p *endPart) Render() app.UI {
 	)
 }
 
-func (p *endPart) cautions(a *rules.Advice) app.UI {
+func (p *endPart) cautions(a *plan.Advice) app.UI {
 	var groups []app.UI
 	for i := 0; i < len(a.Cautions); {
 		step := a.Cautions[i].Step
@@ -42,14 +43,14 @@ func (p *endPart) cautions(a *rules.Advice) app.UI {
 	}, groups...)...)
 }
 
-func (p *endPart) defaults(a *rules.Advice) app.UI {
+func (p *endPart) defaults(a *plan.Advice) app.UI {
 	if len(a.Defaults) == 0 {
 		return app.Section().ID("defaults").Hidden(true)
 	}
 	list := make([]app.UI, len(a.Defaults))
 	for i, d := range a.Defaults {
 		label := d.Field
-		if in := rules.InputByName(d.Field); in != nil {
+		if in := field.InputByName(d.Field); in != nil {
 			label = in.Label
 		}
 		list[i] = item(label + ": " + d.Used.In(p.S.system) + " (" + d.Reason + ")")
@@ -61,7 +62,7 @@ func (p *endPart) defaults(a *rules.Advice) app.UI {
 	)
 }
 
-func (p *endPart) limits(a *rules.Advice) app.UI {
+func (p *endPart) limits(a *plan.Advice) app.UI {
 	list := make([]app.UI, len(a.Limits))
 	for i, l := range a.Limits {
 		list[i] = item(l.Text.In(p.S.system))
@@ -69,7 +70,7 @@ func (p *endPart) limits(a *rules.Advice) app.UI {
 	return app.Section().ID("limits").Body(heading2("What we do not know"), app.Ul().Body(list...))
 }
 
-func (p *endPart) sources(a *rules.Advice) app.UI {
+func (p *endPart) sources(a *plan.Advice) app.UI {
 	list := make([]app.UI, len(a.Sources))
 	for i, s := range a.Sources {
 		text := s.Publisher + ": " + s.Title

@@ -4,13 +4,13 @@ import (
 	"math"
 	"strconv"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/pack"
 )
 
 // exampleCase is the worked example that the page shows before anything is
 // typed: the first farm of the pack.
-func exampleCase() rules.Case { return pack.Farms[0].Case() }
+func exampleCase() field.Case { return pack.Farms[0].Case() }
 
 // exampleName is what the page calls the example.
 const exampleName = "Otter Bend, an invented farm"

@@ -6,8 +6,8 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/field"
 )
 
 // fieldsKey is where the device keeps the grower's named fields, as the same
@@ -93,7 +93,7 @@ func (p *fieldsPart) ready() bool {
 
 // sound says what to mend, where the form holds no whole field.
 func (p *fieldsPart) sound() bool {
-	if len(p.S.wrong) > 0 || len(rules.Check(&p.S.c)) > 0 {
+	if len(p.S.wrong) > 0 || len(field.Check(&p.S.c)) > 0 {
 		p.say("Mend what is marked in the form first.")
 		return false
 	}
@@ -219,7 +219,7 @@ func (p *fieldsPart) save(app.Context, app.Event) {
 }
 
 // load reads a file of fields. What the device holds changes only when every
-// field of the file is right.
+// entry of the file is right.
 func (p *fieldsPart) load(ctx app.Context, _ app.Event) {
 	input := ctx.JSSrc()
 	files := input.Get("files")
@@ -254,7 +254,7 @@ func (p *fieldsPart) take(name, text string) {
 	added, err := casefile.DecodeFields([]byte(text), p.S.places)
 	if err != nil {
 		var wrong []string
-		if list, ok := err.(rules.FieldErrors); ok {
+		if list, ok := err.(field.Errors); ok {
 			for _, e := range list[:min(len(list), 8)] {
 				wrong = append(wrong, e.Error())
 			}

@@ -3,7 +3,7 @@ package app
 import (
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/table"
 )
 
@@ -19,7 +19,7 @@ func (p *filmsPart) OnDismount()         { p.S.leave(p) }
 func (p *filmsPart) Render() app.UI {
 	list := []app.UI{app.Legend().Text("Films you can buy (none ticked: compare all)")}
 	for i := range table.Films {
-		bit := rules.Films(1) << i
+		bit := field.Films(1) << i
 		id := "f-film-" + table.Films[i].ID
 		list = append(list, app.Label().Class("tick").For(id).Body(
 			app.Input().ID(id).Name(id).Type("checkbox").Checked(p.S.c.Practice.FilmOptions&bit != 0).
@@ -29,7 +29,7 @@ func (p *filmsPart) Render() app.UI {
 	return asked("", app.FieldSet().Class("ticks").Body(list...))
 }
 
-func (p *filmsPart) toggle(bit rules.Films, on bool) {
+func (p *filmsPart) toggle(bit field.Films, on bool) {
 	set := &p.S.c.Practice.FilmOptions
 	if on {
 		*set |= bit

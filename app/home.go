@@ -3,8 +3,8 @@ package app
 import (
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/question"
 	"filmfurrow/rules/table/normals"
 )
 
@@ -154,7 +154,7 @@ func noteClass(bad bool) string {
 
 // sentencePart is the sentence that the grower completes.
 func sentencePart(s *store) app.UI {
-	blank := func(name string) app.UI { return &field{S: s, Name: name, Inline: true} }
+	blank := func(name string) app.UI { return &entry{S: s, Name: name, Inline: true} }
 	return asked("sentence",
 		plain("I want to "), blank("method"), plain(" "), blank("crop"), plain(" on "), blank("plant_on"),
 		plain(", in "), blank("soil.texture"), plain(" where weeds are "), blank("weeds.pressure"), plain("."),
@@ -311,13 +311,13 @@ func (p *answersPart) Render() app.UI {
 	return app.Div().ID("answers").TabIndex(-1).Body(
 		&verdictPart{S: s},
 		&faultsPart{S: s},
-		&changePart{S: s, Q: rules.Verdict},
+		&changePart{S: s, Q: question.Verdict},
 		box("answers",
-			&answerPart{S: s, Q: rules.FilmQuestion},
-			&answerPart{S: s, Q: rules.ThicknessQuestion},
-			&answerPart{S: s, Q: rules.BedQuestion},
-			&answerPart{S: s, Q: rules.TapeQuestion},
-			&answerPart{S: s, Q: rules.WaitQuestion},
+			&answerPart{S: s, Q: question.Film},
+			&answerPart{S: s, Q: question.Thickness},
+			&answerPart{S: s, Q: question.Bed},
+			&answerPart{S: s, Q: question.Tape},
+			&answerPart{S: s, Q: question.Wait},
 			&waterPart{S: s},
 		),
 	)

@@ -6,8 +6,8 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/jsontext"
 	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/unit"
@@ -138,7 +138,7 @@ func (s *store) take(kept *saved) bool {
 	}
 	s.c, s.example, s.system = c, kept.Example, min(kept.System, unit.US)
 	s.typed = map[string]string{}
-	s.wrong = map[string]rules.FieldError{}
+	s.wrong = map[string]field.Error{}
 	s.ticks = map[string]bool{}
 	for key, on := range kept.Ticks {
 		if on {
@@ -146,7 +146,7 @@ func (s *store) take(kept *saved) bool {
 		}
 	}
 	for name, text := range kept.Typed {
-		in := rules.InputByName(name)
+		in := field.InputByName(name)
 		if in == nil {
 			if isBox(name) {
 				s.typed[name] = text
@@ -164,7 +164,7 @@ func (s *store) take(kept *saved) bool {
 	s.work()
 	if s.advice == nil && s.engine { // half a form: the example's answers stand until it is whole
 		whole := *s
-		whole.c, whole.wrong = exampleCase(), map[string]rules.FieldError{}
+		whole.c, whole.wrong = exampleCase(), map[string]field.Error{}
 		whole.work()
 		s.advice, s.ground, s.stale = whole.advice, whole.ground, true
 	}

@@ -8,8 +8,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/unit"
 )
 
@@ -50,9 +50,9 @@ func TestAShownLimitMayBeTyped(t *testing.T) {
 	for _, system := range []unit.System{unit.Metric, unit.US} {
 		s := newStore(nil)
 		s.system = system
-		for i := range rules.Inputs {
-			in := &rules.Inputs[i]
-			if in.Form != rules.FormNumber && in.Form != rules.FormWhole {
+		for i := range field.Inputs {
+			in := &field.Inputs[i]
+			if in.Form != field.FormNumber && in.Form != field.FormWhole {
 				continue
 			}
 			for _, limit := range []float64{in.Low, in.High} {

@@ -5,7 +5,8 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/judge"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/sheet"
 	"filmfurrow/rules/unit"
 )
@@ -48,7 +49,7 @@ func (p *layingPart) Render() app.UI {
 	if ready, no, open := s.Ready(func(k sheet.Key) bool { return p.S.ticks[string(k)] }); !ready {
 		state, class = p.say(l, "not-ready", no, open), "state not-ready"
 	}
-	part := func(head string, list []rules.SheetLine) app.UI {
+	part := func(head string, list []plan.SheetLine) app.UI {
 		items := make([]app.UI, len(list))
 		for i := range list {
 			items[i] = item(list[i].In(l, p.S.system))
@@ -123,7 +124,7 @@ func (p *seasonPart) Render() app.UI {
 	list, _ := p.S.shopping()
 	steps := a.Season(&list)
 	rows := make([]app.UI, len(steps))
-	told := map[rules.Step]bool{}
+	told := map[judge.Step]bool{}
 	for i, s := range steps {
 		when := s.On.Words()
 		if s.Weeks > 1 {

@@ -6,7 +6,9 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/plan"
+	"filmfurrow/rules/search"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -16,9 +18,9 @@ import (
 type mapPart struct {
 	app.Compo
 	S      *store
-	second int // of rules.MapInputs
-	of     *rules.Advice
-	m      *rules.FilmMap
+	second int // of search.MapInputs
+	of     *plan.Advice
+	m      *search.FilmMap
 	took   time.Duration // the engine's share
 	waits  string        // what is being done, where it takes long
 	row    int
@@ -39,7 +41,7 @@ func (p *mapPart) work() {
 	}
 	of := s.advice
 	p.of, p.took, p.waits = of, 0, ""
-	work, ok := rules.NewMap(s.ground, s.c, rules.MapInputs[p.second])
+	work, ok := search.NewMap(s.ground, s.c, search.MapInputs[p.second])
 	if !ok {
 		return
 	}
@@ -84,9 +86,9 @@ func filmWord(film table.FilmID) string {
 }
 
 func (p *mapPart) Render() app.UI {
-	names := make([]string, len(rules.MapInputs))
-	for i, name := range rules.MapInputs {
-		names[i] = rules.InputByName(name).Label
+	names := make([]string, len(search.MapInputs))
+	for i, name := range search.MapInputs {
+		names[i] = field.InputByName(name).Label
 	}
 	section := app.Section().Class("sheet map").ID("map")
 	head, second := heading2("A map of the decision"), picker("map-second", "Planting day across, and up:", names, p.second, p.choose)
@@ -185,7 +187,7 @@ func (p *mapPart) goThere() {
 	}
 	delete(p.S.typed, p.m.Input.Name)
 	delete(p.S.wrong, p.m.Input.Name)
-	p.S.goTo(&rules.TurningPoint{Input: rules.InputByName("plant_on"), At: rules.Value{Number: float64(p.m.Days[p.day])}})
+	p.S.goTo(&search.TurningPoint{Input: field.InputByName("plant_on"), At: field.Value{Number: float64(p.m.Days[p.day])}})
 }
 
 // The plot is as wide as the page and its rows have a fixed height, so that its

@@ -13,8 +13,9 @@ import (
 	"github.com/stretchr/testify/require"
 	"golang.org/x/net/html"
 
-	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/search"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/unit"
@@ -73,7 +74,7 @@ func heard(t *testing.T, source string) string {
 
 // What a screen reader is given of the decision map, word for word, with nutsedge
 // and with insects up: what sighted people see of it, which film where and how far the
-// field stands from the next, is in the words.
+// entry stands from the next, is in the words.
 func TestTheMapsWords(t *testing.T) {
 	places, err := normals.Embedded()
 	require.NoError(t, err)
@@ -81,11 +82,11 @@ func TestTheMapsWords(t *testing.T) {
 	require.NoError(t, err)
 	c, err := casefile.Decode(data, places)
 	require.NoError(t, err)
-	ground, err := rules.Dig(c)
+	ground, err := facts.NewSoilYear(c)
 	require.NoError(t, err)
 	var out strings.Builder
 	for _, second := range []int{1, 2} {
-		work, ok := rules.NewMap(ground, c, rules.MapInputs[second])
+		work, ok := search.NewMap(ground, c, search.MapInputs[second])
 		require.True(t, ok)
 		for !work.Step(1000) {
 		}

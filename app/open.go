@@ -3,7 +3,9 @@ package app
 import (
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/question"
+	"filmfurrow/rules/search"
 	"filmfurrow/rules/unit"
 )
 
@@ -50,9 +52,9 @@ func (p *openPart) Render() app.UI {
 
 // spread says for each answer that depends on an open field what each
 // possibility would bring.
-func spread(o *rules.Open, system unit.System) app.UI {
+func spread(o *search.Open, system unit.System) app.UI {
 	var rows []app.UI
-	for _, q := range [...]rules.Question{rules.Verdict, rules.FilmQuestion, rules.ThicknessQuestion, rules.BedQuestion, rules.SurfaceQuestion, rules.TapeQuestion, rules.WaitQuestion} {
+	for _, q := range [...]question.Question{question.Verdict, question.Film, question.Thickness, question.Bed, question.Surface, question.Tape, question.Wait} {
 		if !o.Differs(q) {
 			continue
 		}
@@ -70,7 +72,7 @@ func spread(o *rules.Open, system unit.System) app.UI {
 				text += "; "
 			}
 			text += said(o.Input, o.Outcomes[i].From, system)
-			if o.Input.Form == rules.FormChoice {
+			if o.Input.Form == field.FormChoice {
 				for ; i < k; i++ {
 					text += ", " + said(o.Input, o.Outcomes[i+1].From, system)
 				}
@@ -86,7 +88,7 @@ func spread(o *rules.Open, system unit.System) app.UI {
 }
 
 // said is a value of an input in the reader's units.
-func said(in *rules.Input, v rules.Value, system unit.System) string {
+func said(in *field.Input, v field.Value, system unit.System) string {
 	text, values := in.Says(v)
 	return unit.Phrase{Text: text, Quantities: values}.In(system)
 }

@@ -6,7 +6,7 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/facts"
 )
 
 // What a key changes comes in two waves. The answers and the drawing follow the
@@ -49,7 +49,7 @@ func (s *store) prompt(part app.Composer) bool {
 	switch part.(type) {
 	case *stripPart, *probePart: // they say that the soil is being worked out
 		return s.digging
-	case *answersPart, *verdictPart, *faultsPart, *answerPart, *waterPart, *bedDrawing, *notesPart, *field, *textBox, *unitSwitch, *placePart, *filmsPart, *bucketPart, *card, *workshop:
+	case *answersPart, *verdictPart, *faultsPart, *answerPart, *waterPart, *bedDrawing, *notesPart, *entry, *textBox, *unitSwitch, *placePart, *filmsPart, *bucketPart, *card, *workshop:
 		return true
 	}
 	return false
@@ -70,7 +70,7 @@ func (s *store) beside() {
 		l.tasks = append(slices.DeleteFunc(l.tasks, func(t task) bool { return t.of == of }), task{of, step, done})
 		s.wakeIn(0)
 	}
-	s.dig = func(work *rules.GroundWork, done func()) {
+	s.dig = func(work *facts.SoilYearWork, done func()) {
 		l.soil = []task{{s, func() bool { return slice(func() bool { return work.Step(daysAStep) }) }, done}}
 		s.wakeIn(0)
 	}

@@ -5,8 +5,8 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/field"
 )
 
 // linkMark stands before the share text in the address: behind the "#", so no
@@ -45,9 +45,9 @@ func (s *store) openLink(fragment string) {
 }
 
 // show puts another field in place of the one in the form.
-func (s *store) show(c rules.Case) {
+func (s *store) show(c field.Case) {
 	s.c, s.example = c, false
-	s.typed, s.wrong = map[string]string{}, map[string]rules.FieldError{}
+	s.typed, s.wrong = map[string]string{}, map[string]field.Error{}
 	if s.c.Method == "" {
 		s.usualStart()
 	}

@@ -6,7 +6,9 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/judge"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/unit"
 )
 
@@ -44,7 +46,7 @@ func (p *shoppingPart) Render() app.UI {
 		heading2(title),
 		asked("", listed("scroll stack", "Shopping list", rows, "Item", "Quantity", "Your own", "How it was worked out")),
 		paragraph(list.Layout.In(system)+" "+mass),
-		careOf(a, rules.StepOrder, "backflow"),
+		careOf(a, judge.StepOrder, "backflow"),
 		box("buttons",
 			button("shopping-copy", "Copy as text").OnClick(p.copy),
 			button("shopping-csv", "Save as a table (CSV)").OnClick(func(app.Context, app.Event) {
@@ -57,7 +59,7 @@ func (p *shoppingPart) Render() app.UI {
 }
 
 // careOf shows the cautions of a step, and one more by its id.
-func careOf(a *rules.Advice, step rules.Step, also string) app.UI {
+func careOf(a *plan.Advice, step judge.Step, also string) app.UI {
 	var list []app.UI
 	for i := range a.Cautions {
 		if c := &a.Cautions[i]; c.Step == step || c.ID == also {
@@ -89,7 +91,7 @@ func (p *shoppingPart) machine() app.UI {
 	return app.Div().ID("tractor").Body(body...)
 }
 
-func (p *shoppingPart) row(l *rules.Line) app.UI {
+func (p *shoppingPart) row(l *plan.Line) app.UI {
 	quantity := quantityWords(l.Quantity, l.Kind, p.S.system)
 	how := l.How.In(p.S.system)
 	if l.Missing != "" {
@@ -100,7 +102,7 @@ func (p *shoppingPart) row(l *rules.Line) app.UI {
 	return app.Tr().Body(
 		app.Th().Scope("row").Body(plain(sentence(l.Name)), span(l.Spec.In(p.S.system))),
 		app.Td().Class("figure").Text(quantity),
-		app.Td().Body(&field{S: p.S, Name: "shopping." + rules.ItemKeys[l.Item], Inline: true}),
+		app.Td().Body(&entry{S: p.S, Name: "shopping." + field.ItemKeys[l.Item], Inline: true}),
 		app.Td().Text(how))
 }
 
@@ -109,7 +111,7 @@ func quantityWords(v float64, kind unit.Kind, system unit.System) string {
 }
 
 // taken is the quantity that counts, in words, with whose it is.
-func (p *shoppingPart) taken(l *rules.Line) (words, whose string) {
+func (p *shoppingPart) taken(l *plan.Line) (words, whose string) {
 	switch {
 	case l.Own.Given:
 		return quantityWords(l.Own.Value, l.Kind, p.S.system), "your own; ours was " + quantityWords(l.Quantity, l.Kind, p.S.system)
@@ -164,7 +166,7 @@ func copyText(ctx app.Context, text, done, failed string, tell func(string)) {
 // priceNames are the grower's own prices, in the order of the sum.
 var priceNames = []string{"prices.currency", "prices.film_roll", "prices.roll_biodegradable", "prices.roll_paper", "prices.tape_m", "prices.fittings_bed", "prices.system", "prices.plant", "prices.wage_hour", "prices.laying_hours", "prices.lifting_hours", "prices.haul_tonne", "prices.crop_unit"}
 
-func (p *shoppingPart) costs(c *rules.Cost) app.UI {
+func (p *shoppingPart) costs(c *plan.Cost) app.UI {
 	rows := make([]app.UI, 0, len(c.Lines))
 	for _, l := range c.Lines {
 		amount := money(l.Amount, c.Currency)
@@ -188,7 +190,7 @@ func (p *shoppingPart) costs(c *rules.Cost) app.UI {
 	if c.BreakEven > 0 {
 		even = " Over bare ground it costs " + money(c.Extra, c.Currency) + " more: " + unit.Of(int(c.BreakEven)).In(p.S.system) + " units of crop pay for that."
 	}
-	part := func(o rules.Optional[float64]) string {
+	part := func(o unit.Optional[float64]) string {
 		if !o.Given {
 			return "no price"
 		}

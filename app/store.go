@@ -8,6 +8,9 @@ import (
 
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/unit"
@@ -16,18 +19,18 @@ import (
 // store is the one place that changes. What was typed becomes a case; the
 // case becomes advice; the parts of the page show it. Nothing flows back.
 type store struct {
-	c       rules.Case
+	c       field.Case
 	typed   map[string]string // text as it stands in each field
-	wrong   map[string]rules.FieldError
-	advice  *rules.Advice // the last good one
-	told    *rules.Advice // the last that the parts were told of
-	stale   bool          // the advice is older than what stands in the form
-	ground  *rules.Ground // soil warmth of the last place, soil and bed
-	digging bool          // soil warmth for another place is being worked out
-	wanted  rules.GroundKey
+	wrong   map[string]field.Error
+	advice  *plan.Advice    // the last good one
+	told    *plan.Advice    // the last that the parts were told of
+	stale   bool            // the advice is older than what stands in the form
+	ground  *facts.SoilYear // soil warmth of the last place, soil and bed
+	digging bool            // soil warmth for another place is being worked out
+	wanted  facts.SoilKey
 	// dig works in slices beside the typing and calls back when all is done;
 	// without it (before the page runs) the work is done at once.
-	dig func(*rules.GroundWork, func())
+	dig func(*facts.SoilYearWork, func())
 	// slices runs steps until one says that all is done, beside the typing; a newer
 	// work of the same owner takes its place.
 	slices  func(of any, step func() bool, done func())
@@ -78,9 +81,9 @@ type watch struct {
 }
 
 // storeOf begins with a case that is yet to be worked out.
-func storeOf(c rules.Case) *store {
+func storeOf(c field.Case) *store {
 	return &store{c: c, system: unit.US, engine: true, lane: lane{due: map[app.Composer]bool{}},
-		typed: map[string]string{}, wrong: map[string]rules.FieldError{}, ticks: map[string]bool{}, watched: map[app.Composer]watch{}}
+		typed: map[string]string{}, wrong: map[string]field.Error{}, ticks: map[string]bool{}, watched: map[app.Composer]watch{}}
 }
 
 // newStore begins with what the device kept, or with the worked example.
@@ -122,16 +125,16 @@ func (s *store) work() {
 	if !s.engine {
 		return
 	}
-	for field := range s.wrong {
-		if s.wrong[field].Field != field { // errors that came from the whole case
-			delete(s.wrong, field)
+	for name := range s.wrong {
+		if s.wrong[name].Field != name { // errors that came from the whole case
+			delete(s.wrong, name)
 		}
 	}
-	if errs := rules.Check(&s.c); len(errs) > 0 {
+	if errs := field.Check(&s.c); len(errs) > 0 {
 		s.blame(errs)
 		return
 	}
-	key := rules.KeyOf(s.c)
+	key := facts.KeyOf(s.c)
 	if s.ground == nil || s.ground.Key != key {
 		s.digFor(key)
 		return
@@ -153,11 +156,11 @@ func (s *store) work() {
 }
 
 // digFor works out the soil's warmth, and then the advice.
-func (s *store) digFor(key rules.GroundKey) {
+func (s *store) digFor(key facts.SoilKey) {
 	if s.digging && s.wanted == key {
 		return
 	}
-	work, err := rules.NewGroundWork(s.c)
+	work, err := facts.NewSoilYearWork(s.c)
 	if err != nil {
 		s.blame(err)
 		return
@@ -186,21 +189,21 @@ func (s *store) digFor(key rules.GroundKey) {
 // blame sets errors of the whole case beside their fields.
 func (s *store) blame(err error) {
 	s.stale = true
-	list, ok := err.(rules.FieldErrors)
+	list, ok := err.(field.Errors)
 	if !ok {
 		return
 	}
 	for _, e := range list {
 		if _, have := s.wrong[e.Field]; !have {
-			field := e.Field
+			name := e.Field
 			e.Field += " "
-			s.wrong[field] = e
+			s.wrong[name] = e
 		}
 	}
 }
 
 // set takes what was typed into one field.
-func (s *store) set(in *rules.Input, text string) {
+func (s *store) set(in *field.Input, text string) {
 	s.typed[in.Name] = text
 	delete(s.wrong, in.Name)
 	if strings.TrimSpace(text) == "" {
@@ -222,7 +225,7 @@ func (s *store) set(in *rules.Input, text string) {
 // newest read out when the typing has rested: at each key it would be noise.
 func (s *store) mark() {
 	for part := range s.watched {
-		if f, ok := part.(*field); ok && f.shown != f.error() {
+		if f, ok := part.(*entry); ok && f.shown != f.error() {
 			f.Update()
 		}
 	}
@@ -256,7 +259,7 @@ func (s *store) usualStart() {
 	delete(s.typed, "method")
 	delete(s.wrong, "method")
 	for part, w := range s.watched {
-		if f, ok := part.(*field); ok && f.Name == "method" {
+		if f, ok := part.(*entry); ok && f.Name == "method" {
 			w.update() // no other field shows it, and the answers wait
 		}
 	}
@@ -274,30 +277,30 @@ func (s *store) changed() {
 }
 
 // read turns text in the reader's units into a value in SI.
-func (s *store) read(in *rules.Input, text string) (rules.Value, *rules.FieldError) {
-	v := rules.Value{Word: text}
+func (s *store) read(in *field.Input, text string) (field.Value, *field.Error) {
+	v := field.Value{Word: text}
 	switch in.Form {
-	case rules.FormDate:
+	case field.FormDate:
 		day, err := unit.ParseDate(text)
 		if err != nil {
-			return v, &rules.FieldError{Field: in.Name, Value: text, Allowed: in.Allowed(), Mend: "There is no such day."}
+			return v, &field.Error{Field: in.Name, Value: text, Allowed: in.Allowed(), Mend: "There is no such day."}
 		}
-		v = rules.Value{Number: float64(day)}
-	case rules.FormDay:
+		v = field.Value{Number: float64(day)}
+	case field.FormDay:
 		day, err := unit.ParseMonthDay(text)
 		if err != nil {
-			return v, &rules.FieldError{Field: in.Name, Value: text, Allowed: in.Allowed(), Mend: "Write month and day, such as 05-14."}
+			return v, &field.Error{Field: in.Name, Value: text, Allowed: in.Allowed(), Mend: "Write month and day, such as 05-14."}
 		}
-		v = rules.Value{Number: float64(day)}
-	case rules.FormYesNo:
-		v = rules.Value{}
+		v = field.Value{Number: float64(day)}
+	case field.FormYesNo:
+		v = field.Value{}
 		if text == "yes" {
 			v.Number = 1
 		}
-	case rules.FormNumber, rules.FormWhole:
+	case field.FormNumber, field.FormWhole:
 		x, err := in.Kind.Read(text, s.system)
 		if err != nil {
-			return v, &rules.FieldError{Field: in.Name, Value: text, Allowed: s.allowed(in), Mend: "Write a plain number."}
+			return v, &field.Error{Field: in.Name, Value: text, Allowed: s.allowed(in), Mend: "Write a plain number."}
 		}
 		switch strings.TrimSpace(text) { // the limits as the page says them, rounded
 		case in.Kind.Figure(in.Low, s.system):
@@ -305,7 +308,7 @@ func (s *store) read(in *rules.Input, text string) (rules.Value, *rules.FieldErr
 		case in.Kind.Figure(in.High, s.system):
 			x = min(x, in.High)
 		}
-		v = rules.Value{Number: settle(x, in)}
+		v = field.Value{Number: settle(x, in)}
 	}
 	if e := in.CheckValue(v); e != nil {
 		e.Value, e.Allowed = text, s.allowed(in)
@@ -316,7 +319,7 @@ func (s *store) read(in *rules.Input, text string) (rules.Value, *rules.FieldErr
 
 // settle lets a figure that was typed at the shown limit of its range count as
 // the limit, since the limit was rounded when it was shown.
-func settle(x float64, in *rules.Input) float64 {
+func settle(x float64, in *field.Input) float64 {
 	slack := (in.High - in.Low) * 1e-6
 	switch {
 	case x > in.High && x < in.High+slack:
@@ -328,8 +331,8 @@ func settle(x float64, in *rules.Input) float64 {
 }
 
 // allowed says an input's range in the reader's units.
-func (s *store) allowed(in *rules.Input) string {
-	if in.Form != rules.FormNumber && in.Form != rules.FormWhole {
+func (s *store) allowed(in *field.Input) string {
+	if in.Form != field.FormNumber && in.Form != field.FormWhole {
 		return in.Allowed()
 	}
 	text := in.Kind.Figure(in.Low, s.system) + " to " + in.Kind.Figure(in.High, s.system)
@@ -340,7 +343,7 @@ func (s *store) allowed(in *rules.Input) string {
 }
 
 // shown is the text that stands in a field.
-func (s *store) shown(in *rules.Input) string {
+func (s *store) shown(in *field.Input) string {
 	if text, ok := s.typed[in.Name]; ok {
 		return text
 	}
@@ -349,13 +352,13 @@ func (s *store) shown(in *rules.Input) string {
 		return ""
 	}
 	switch in.Form {
-	case rules.FormChoice, rules.FormText:
+	case field.FormChoice, field.FormText:
 		return v.Word
-	case rules.FormDate:
+	case field.FormDate:
 		return unit.Date(v.Number).String()
-	case rules.FormDay:
+	case field.FormDay:
 		return casefile.DayText(int(v.Number))
-	case rules.FormYesNo:
+	case field.FormYesNo:
 		if v.Number == 1 {
 			return "yes"
 		}
@@ -384,17 +387,17 @@ func (s *store) setUnits(system unit.System) {
 func (s *store) choose(st *normals.Station) {
 	elevation := s.c.Place.Elevation
 	if s.c.Place.Station != "" || s.c.Place.Own {
-		elevation = rules.Optional[unit.Metres]{}
+		elevation = unit.Optional[unit.Metres]{}
 	}
-	s.c.Place = rules.Place{Station: st.ID, Elevation: elevation}
+	s.c.Place = field.Place{Station: st.ID, Elevation: elevation}
 	s.locate()
 }
 
 // here takes the tablet's position.
 func (s *store) here(latitude, longitude float64) {
-	s.c.Place = rules.Place{
-		Latitude:  rules.Known(unit.Degrees(round2(latitude))),
-		Longitude: rules.Known(unit.Degrees(round2(longitude))),
+	s.c.Place = field.Place{
+		Latitude:  unit.Known(unit.Degrees(round2(latitude))),
+		Longitude: unit.Known(unit.Degrees(round2(longitude))),
 	}
 	s.locate()
 }
@@ -436,7 +439,7 @@ func (s *store) ownNormals() map[string]string {
 	if len(wrong) > 0 {
 		return wrong
 	}
-	s.c.Place = rules.Place{Own: true, HasNormals: true, TMin: low, TMax: high, Latitude: rules.Known(unit.Degrees(lat)), Elevation: s.c.Place.Elevation}
+	s.c.Place = field.Place{Own: true, HasNormals: true, TMin: low, TMax: high, Latitude: unit.Known(unit.Degrees(lat)), Elevation: s.c.Place.Elevation}
 	for name := range s.typed {
 		if strings.HasPrefix(name, "normals-") {
 			delete(s.typed, name) // they stand in the case now

@@ -6,7 +6,9 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/unit"
 )
 
@@ -18,12 +20,12 @@ type stripPart struct {
 
 	from  unit.Date // first day shown; it stays while the planting day moves within
 	days  int
-	depth int  // one of rules.Depths
+	depth int  // one of facts.Depths
 	asked bool // the depth was chosen by hand
 	turn  int  // counts the moves of the handle, so that only the last one is worked out
 
 	drawn  stripState // what curves, svg and words were made from
-	curves *rules.SoilSeason
+	curves *facts.SoilSeason
 	svg    string
 	words  []string
 	after  func() // has the tables drawn
@@ -31,7 +33,7 @@ type stripPart struct {
 
 // stripState is all that the drawn strip depends on.
 type stripState struct {
-	advice *rules.Advice
+	advice *plan.Advice
 	system unit.System
 	depth  int
 	from   unit.Date
@@ -66,7 +68,7 @@ func (p *stripPart) day() unit.Date {
 func (p *stripPart) place() {
 	day := p.day()
 	if p.days == 0 || day < p.from.Plus(edgeDays) || day >= p.from.Plus(unit.Days(p.days-edgeDays)) {
-		p.from, p.days = rules.SeasonWindow(day)
+		p.from, p.days = facts.SeasonWindow(day)
 	}
 }
 
@@ -76,9 +78,9 @@ func (p *stripPart) draw() {
 	p.place()
 	a := p.S.advice
 	if !p.asked {
-		p.depth = rules.AtTen
+		p.depth = facts.AtTen
 		if a.Facts.Seeded {
-			p.depth = rules.AtFive
+			p.depth = facts.AtFive
 		}
 	}
 	state := stripState{a, p.S.system, p.depth, p.from}
@@ -86,7 +88,7 @@ func (p *stripPart) draw() {
 		return
 	}
 	p.drawn = state
-	p.curves = rules.SoilSeasonOf(a.Facts, p.depth, p.from, p.days)
+	p.curves = facts.SoilSeasonOf(a.Facts, p.depth, p.from, p.days)
 	p.words = stripWords(a, p.curves, p.S.system)
 	p.svg = stripSVG(a, p.curves, p.S.system, p.words)
 	if p.after != nil {
@@ -115,7 +117,7 @@ func (p *stripPart) Render() app.UI {
 			),
 			app.FieldSet().Class("units").Body(
 				app.Legend().Text("Depth"),
-				p.depthButton(rules.AtFive), p.depthButton(rules.AtTen),
+				p.depthButton(facts.AtFive), p.depthButton(facts.AtTen),
 			),
 		),
 		para("waiting", waiting),
@@ -137,8 +139,8 @@ func (p *stripPart) Render() app.UI {
 }
 
 func (p *stripPart) depthButton(depth int) app.UI {
-	return app.Button().Type("button").Class("unit").ID("strip-depth-"+[...]string{rules.AtFive: "5", rules.AtTen: "10"}[depth]).
-		Text(unit.Of(unit.Short(rules.Depths[depth])).In(p.S.system)).
+	return app.Button().Type("button").Class("unit").ID("strip-depth-"+[...]string{facts.AtFive: "5", facts.AtTen: "10"}[depth]).
+		Text(unit.Of(unit.Short(facts.Depths[depth])).In(p.S.system)).
 		Aria("pressed", strconv.FormatBool(p.depth == depth)).
 		OnClick(func(app.Context, app.Event) { p.depth, p.asked = depth, true }, depth)
 }
@@ -146,19 +148,19 @@ func (p *stripPart) depthButton(depth int) app.UI {
 // valueText is what a screen reader says of the handle.
 func (p *stripPart) valueText(day unit.Date) string {
 	a := p.S.advice
-	from, _ := rules.SeasonWindow(day)
+	from, _ := facts.SeasonWindow(day)
 	if i := int(day.Minus(p.from)); i >= 0 && i < p.days {
 		from = p.from
 	}
 	i := int(day.Minus(from))
-	s := rules.SoilSeasonOf(a.Facts, p.depth, day, 1)
+	s := facts.SoilSeasonOf(a.Facts, p.depth, day, 1)
 	chosen := a.Facts.ChosenCover()
 	if i < 0 || len(s.Days[chosen]) == 0 {
 		return day.Words()
 	}
 	text := day.Words() + ". Soil under " + coverName(chosen) + " " + temperature(s.Days[chosen][0].Mean, p.S.system)
-	if chosen != rules.Bare {
-		text += ", bare " + temperature(s.Days[rules.Bare][0].Mean, p.S.system)
+	if chosen != facts.Bare {
+		text += ", bare " + temperature(s.Days[facts.Bare][0].Mean, p.S.system)
 	}
 	return text + "."
 }
@@ -224,7 +226,7 @@ func (p *stripPart) typed(ctx app.Context, _ app.Event) {
 // take hands the day to the case; the sentence shows it too.
 func (p *stripPart) take(text string) {
 	_, wrong := p.S.wrong["plant_on"]
-	p.S.set(rules.InputByName("plant_on"), text)
+	p.S.set(field.InputByName("plant_on"), text)
 	if _, still := p.S.wrong["plant_on"]; wrong != still {
 		p.S.tell(onForm)
 	}

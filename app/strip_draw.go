@@ -6,7 +6,8 @@ import (
 	"strconv"
 	"strings"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -52,8 +53,8 @@ func (g *strips) steps(system unit.System) (list []unit.Celsius) {
 	return list
 }
 
-func gridOf(f *rules.Facts, s *rules.SoilSeason) *strips {
-	g := &strips{from: s.From, days: len(s.Days[rules.Bare]), low: f.EarlyFloor - 2, high: f.Ceiling + 2}
+func gridOf(f *facts.Facts, s *facts.SoilSeason) *strips {
+	g := &strips{from: s.From, days: len(s.Days[facts.Bare]), low: f.EarlyFloor - 2, high: f.Ceiling + 2}
 	for cover := range s.Days {
 		for i := range s.Days[cover] {
 			d := &s.Days[cover][i]
@@ -68,7 +69,7 @@ func gridOf(f *rules.Facts, s *rules.SoilSeason) *strips {
 }
 
 // curve writes a path through every third day, across a box 1000 wide.
-func (g *strips) curve(days []rules.SoilDay, read func(*rules.SoilDay) unit.Celsius) string {
+func (g *strips) curve(days []facts.SoilDay, read func(*facts.SoilDay) unit.Celsius) string {
 	var b strings.Builder
 	for i := 0; i < len(days); i++ {
 		if i%3 != 0 && i != len(days)-1 {
@@ -86,10 +87,10 @@ func (g *strips) curve(days []rules.SoilDay, read func(*rules.SoilDay) unit.Cels
 	return b.String()
 }
 
-func mean(d *rules.SoilDay) unit.Celsius { return d.Mean }
+func mean(d *facts.SoilDay) unit.Celsius { return d.Mean }
 
 // stripSVG draws the strip.
-func stripSVG(a *rules.Advice, s *rules.SoilSeason, system unit.System, words []string) string {
+func stripSVG(a *plan.Advice, s *facts.SoilSeason, system unit.System, words []string) string {
 	f := a.Facts
 	g := gridOf(f, s)
 	w := &svg{}
@@ -131,11 +132,11 @@ func (g *strips) drawGrid(w *svg, system unit.System) {
 
 // drawCurves draws the band of the chosen film, the other covers, and the
 // chosen one on top.
-func (g *strips) drawCurves(w *svg, f *rules.Facts, s *rules.SoilSeason) {
+func (g *strips) drawCurves(w *svg, f *facts.Facts, s *facts.SoilSeason) {
 	chosen := f.ChosenCover()
 	w.raw(`<svg x="0" y="`, num(stripTop), `" width="100%" height="`, num(stripTall), `" viewBox="0 0 1000 `, num(stripTall), `" preserveAspectRatio="none">`)
-	upper := g.curve(s.Days[chosen], func(d *rules.SoilDay) unit.Celsius { return d.BandHigh })
-	lower := g.curve(s.Days[chosen], func(d *rules.SoilDay) unit.Celsius { return d.BandLow })
+	upper := g.curve(s.Days[chosen], func(d *facts.SoilDay) unit.Celsius { return d.BandHigh })
+	lower := g.curve(s.Days[chosen], func(d *facts.SoilDay) unit.Celsius { return d.BandLow })
 	points := strings.Split(lower[1:], "L")
 	slices.Reverse(points)
 	w.raw(`<path class="s-band" d="`, upper, "L", strings.Join(points, "L"), `Z"/>`)
@@ -150,7 +151,7 @@ func (g *strips) drawCurves(w *svg, f *rules.Facts, s *rules.SoilSeason) {
 }
 
 func coverKey(cover int) string {
-	if cover == rules.Bare {
+	if cover == facts.Bare {
 		return "bare"
 	}
 	return table.Films[cover].ID
@@ -158,7 +159,7 @@ func coverKey(cover int) string {
 
 // drawWants draws what the crop wants. The early floor has its name below its
 // line and the others above, so that they cannot meet.
-func (g *strips) drawWants(w *svg, f *rules.Facts, system unit.System) {
+func (g *strips) drawWants(w *svg, f *facts.Facts, system unit.System) {
 	for _, want := range []struct {
 		name string
 		at   unit.Celsius
@@ -172,7 +173,7 @@ func (g *strips) drawWants(w *svg, f *rules.Facts, system unit.System) {
 
 // drawNames names each line at its end. Names that would meet are moved apart
 // and led back to their line.
-func (g *strips) drawNames(w *svg, f *rules.Facts, s *rules.SoilSeason) {
+func (g *strips) drawNames(w *svg, f *facts.Facts, s *facts.SoilSeason) {
 	ends := make([]float64, len(s.Days))
 	for cover := range s.Days {
 		ends[cover] = g.y(s.Days[cover][g.days-1].Mean)
@@ -240,11 +241,11 @@ func apart(wanted []float64, gap, low, high float64) []float64 {
 
 // drawDays marks the day of planting, the day of laying, and the days on which
 // the chosen film holds the two floors.
-func (g *strips) drawDays(w *svg, a *rules.Advice, s *rules.SoilSeason) {
+func (g *strips) drawDays(w *svg, a *plan.Advice, s *facts.SoilSeason) {
 	f := a.Facts
 	chosen := f.ChosenCover()
 	for _, mark := range []struct {
-		on   rules.Optional[unit.Date]
+		on   unit.Optional[unit.Date]
 		name string
 	}{{s.Marks[chosen].Early, "early floor"}, {s.Marks[chosen].Safe, "safe floor"}} {
 		i := int(mark.on.Value.Minus(g.from))

@@ -5,7 +5,8 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/unit"
 )
 
@@ -55,7 +56,7 @@ func (t *stripTables) Render() app.UI {
 }
 
 // stripTable gives what each film brings, one line a film.
-func stripTable(a *rules.Advice, s *rules.SoilSeason, system unit.System) string {
+func stripTable(a *plan.Advice, s *facts.SoilSeason, system unit.System) string {
 	f := a.Facts
 	t := &svg{}
 	t.raw(`<div class="table-scroll" tabindex="0" role="region" aria-label="What each film brings"><table class="strip-table" id="strip-table"><caption>Soil `, escape(unit.Of(unit.Short(s.Depth)).In(system)), ` deep</caption><thead><tr>`)
@@ -99,7 +100,7 @@ func stripTable(a *rules.Advice, s *rules.SoilSeason, system unit.System) string
 
 // stripTwin is the strip as a table: mean, lowest and highest of every seventh
 // day for each cover.
-func stripTwin(s *rules.SoilSeason, system unit.System) string {
+func stripTwin(s *facts.SoilSeason, system unit.System) string {
 	t := &svg{}
 	figure := func(v unit.Celsius) string { return unit.KindTemperature.Figure(float64(v), system) }
 	t.raw(`<div class="table-scroll" tabindex="0" role="region" aria-label="The strip as a table"><table class="strip-table"><caption>Soil `, escape(unit.Of(unit.Short(s.Depth)).In(system)),
@@ -108,7 +109,7 @@ func stripTwin(s *rules.SoilSeason, system unit.System) string {
 		t.raw(`<th scope="col">`, escape(sentence(coverLabel(cover))), `</th>`)
 	}
 	t.raw(`</tr></thead><tbody>`)
-	for day := 0; day < len(s.Days[rules.Bare]); day += 7 {
+	for day := 0; day < len(s.Days[facts.Bare]); day += 7 {
 		t.raw(`<tr><th scope="row">`, dayWords(s.From.Plus(unit.Days(day))), `</th>`)
 		for cover := range s.Days {
 			d := &s.Days[cover][day]

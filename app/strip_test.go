@@ -13,30 +13,33 @@ import (
 	"pgregory.net/rapid"
 
 	"filmfurrow/rules"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/unit"
 )
 
 var update = flag.Bool("update", false, "write the golden words anew; read the difference before you commit it")
 
-func exampleSeason(t *testing.T, change func(*rules.Case)) (*rules.Advice, *rules.SoilSeason) {
+func exampleSeason(t *testing.T, change func(*field.Case)) (*plan.Advice, *facts.SoilSeason) {
 	t.Helper()
 	c := exampleCase()
 	change(&c)
 	a, err := rules.Advise(c)
 	require.NoError(t, err)
-	from, days := rules.SeasonWindow(a.Facts.Plant)
-	return &a, rules.SoilSeasonOf(a.Facts, rules.AtTen, from, days)
+	from, days := facts.SeasonWindow(a.Facts.Plant)
+	return &a, facts.SoilSeasonOf(a.Facts, facts.AtTen, from, days)
 }
 
 // What the strip says in words, and its two tables, for the worked example: in
 // metric, with a probe reading, and in US units without.
 func TestTheStripsWords(t *testing.T) {
-	plain, season := exampleSeason(t, func(*rules.Case) {})
-	read, moved := exampleSeason(t, func(c *rules.Case) {
-		c.Soil.Temperature, c.Soil.MeasuredOn = rules.Known(unit.Celsius(14)), rules.Known(unit.On(2027, 5, 12))
+	plain, season := exampleSeason(t, func(*field.Case) {})
+	read, moved := exampleSeason(t, func(c *field.Case) {
+		c.Soil.Temperature, c.Soil.MeasuredOn = unit.Known(unit.Celsius(14)), unit.Known(unit.On(2027, 5, 12))
 	})
-	doubted, same := exampleSeason(t, func(c *rules.Case) {
-		c.Soil.Temperature, c.Soil.MeasuredOn = rules.Known(unit.Celsius(55)), rules.Known(unit.On(2027, 5, 12))
+	doubted, same := exampleSeason(t, func(c *field.Case) {
+		c.Soil.Temperature, c.Soil.MeasuredOn = unit.Known(unit.Celsius(55)), unit.Known(unit.On(2027, 5, 12))
 	})
 	got := "In US units\n" + strings.Join(stripWords(plain, season, unit.US), "\n") +
 		"\n\nIn metric units, with a probe reading of 14 °C on 12 May\n" + strings.Join(stripWords(read, moved, unit.Metric), "\n") +
@@ -90,7 +93,7 @@ func TestNamesNeverMeet(t *testing.T) {
 // The floors' and the ceiling's names keep clear of each other for every crop:
 // the early floor's stands below its line, the others above theirs.
 func TestTheStripIsWellFormed(t *testing.T) {
-	a, s := exampleSeason(t, func(*rules.Case) {})
+	a, s := exampleSeason(t, func(*field.Case) {})
 	svg := stripSVG(a, s, unit.Metric, stripWords(a, s, unit.Metric))
 	for _, name := range []string{"bare soil", "clear", "infrared", "black", "red", "blue", "silver", "bio black", "paper", "white", "ceiling", "safe", "early", "plant 20 May"} {
 		assert.Contains(t, svg, name)

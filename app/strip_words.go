@@ -4,14 +4,15 @@ import (
 	"strconv"
 	"strings"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
 
 // coverName is a film or bare soil in a sentence.
 func coverName(cover int) string {
-	if cover == rules.Bare {
+	if cover == facts.Bare {
 		return "bare soil"
 	}
 	name := table.Films[cover].Name
@@ -47,7 +48,7 @@ func dayWords(d unit.Date) string {
 	return strconv.Itoa(day) + " " + unit.MonthName(month)
 }
 
-func dateOr(d rules.Optional[unit.Date], otherwise string) string {
+func dateOr(d unit.Optional[unit.Date], otherwise string) string {
 	if !d.Given {
 		return otherwise
 	}
@@ -55,7 +56,7 @@ func dateOr(d rules.Optional[unit.Date], otherwise string) string {
 }
 
 // stripWords says what the strip shows, a sentence or two a line, number first.
-func stripWords(a *rules.Advice, s *rules.SoilSeason, system unit.System) []string {
+func stripWords(a *plan.Advice, s *facts.SoilSeason, system unit.System) []string {
 	f := a.Facts
 	chosen := f.ChosenCover()
 	m := &s.Marks[chosen]
@@ -64,10 +65,10 @@ func stripWords(a *rules.Advice, s *rules.SoilSeason, system unit.System) []stri
 
 	now := show(m.Planting.Mean) + " is the soil’s daily mean on " + dayWords(f.Plant) + ", " + unit.Of(unit.Short(s.Depth)).In(system) + " deep under " + name +
 		"; expect " + show(m.Planting.BandLow) + " to " + show(m.Planting.BandHigh) + "."
-	if chosen == rules.Bare {
+	if chosen == facts.Bare {
 		now = strings.Replace(now, "under bare soil", "in bare soil", 1)
 	} else {
-		now += " Bare soil has " + show(s.Marks[rules.Bare].Planting.Mean) + "."
+		now += " Bare soil has " + show(s.Marks[facts.Bare].Planting.Mean) + "."
 	}
 	lines := []string{now, show(m.Planting.Low) + " to " + show(m.Planting.High) + " is the swing of that day."}
 
@@ -100,7 +101,7 @@ func stripWords(a *rules.Advice, s *rules.SoilSeason, system unit.System) []stri
 	return lines
 }
 
-func layWords(a *rules.Advice) string {
+func layWords(a *plan.Advice) string {
 	w := &a.WaitPlan
 	text := sentence(dayWords(w.LayOn)) + " is the day to lay"
 	if a.Facts.Film == table.NoFilm {
@@ -112,7 +113,7 @@ func layWords(a *rules.Advice) string {
 	return text + "."
 }
 
-func yearWord(f *rules.Facts) string {
+func yearWord(f *facts.Facts) string {
 	if f.Case.Risk == "" {
 		return "usual"
 	}
@@ -130,34 +131,34 @@ func stripList(words []string) string {
 	return w.b.String()
 }
 
-func overWords(m *rules.SoilMarks, none string) string {
+func overWords(m *facts.SoilMarks, none string) string {
 	if m.OverDays == 0 {
 		return none
 	}
 	return unit.Of(unit.Days(m.OverDays)).In(unit.Metric)
 }
 
-func coolDay(d rules.Optional[unit.Date]) string {
+func coolDay(d unit.Optional[unit.Date]) string {
 	if !d.Given {
 		return "perhaps never"
 	}
 	return "by " + dayWords(d.Value)
 }
 
-func surfaceWords(cover int, m *rules.SoilMarks, system unit.System) string {
+func surfaceWords(cover int, m *facts.SoilMarks, system unit.System) string {
 	what := coverName(cover) + " itself"
-	if cover == rules.Bare {
+	if cover == facts.Bare {
 		what = "the soil’s own surface"
 	}
 	text := temperature(m.Surface, system) + " is what " + what + " reaches on a clear hot day within three weeks of planting"
 	if m.BurnsStems {
-		return text + ". Stems that touch it may burn: they do from " + temperature(rules.StemBurn, system) + " on."
+		return text + ". Stems that touch it may burn: they do from " + temperature(facts.StemBurn, system) + " on."
 	}
-	return text + ". Stems that touch it burn from " + temperature(rules.StemBurn, system) + " on."
+	return text + ". Stems that touch it burn from " + temperature(facts.StemBurn, system) + " on."
 }
 
 // probeWords says what a reading in the field did to the curves.
-func probeWords(f *rules.Facts, system unit.System) string {
+func probeWords(f *facts.Facts, system unit.System) string {
 	p := &f.Probe
 	gap := p.Shift
 	side, way := "above", "up"

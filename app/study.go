@@ -3,7 +3,9 @@ package app
 import (
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/question"
+	"filmfurrow/rules/search"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -12,11 +14,11 @@ import (
 // off the typing path: how far each answer holds, what is worth finding out, and
 // how the answers fare in doubt. It is dropped when the case changes.
 type study struct {
-	turner *rules.Turner
-	points []rules.TurningPoint
-	opens  []rules.Open
-	pairs  []rules.PairPoint
-	fares  []rules.Doubt
+	turner *search.TurningSearch
+	points []search.TurningPoint
+	opens  []search.Open
+	pairs  []search.PairPoint
+	fares  []search.Doubt
 	deep   bool // what changes it, too
 }
 
@@ -34,8 +36,8 @@ func (s *store) begin() {
 	st := &study{}
 	s.study = st
 	var ok, both bool
-	var pairs *rules.PairWork
-	var doubts *rules.DoubtWork
+	var pairs *search.PairWork
+	var doubts *search.DoubtWork
 	show := func() {
 		s.studied = st
 		st.points, st.opens, st.pairs, st.fares = st.turner.Points(), st.turner.Opens(), pairs.Points(), doubts.Doubts()
@@ -63,15 +65,15 @@ func (s *store) begin() {
 			return true
 		}
 		if st.turner == nil { // not before the typing rests
-			if st.turner, ok = rules.NewTurner(s.ground, s.c, true); !ok {
+			if st.turner, ok = search.NewTurningSearch(s.ground, s.c, true); !ok {
 				s.study = nil
 				return true
 			}
 			return false
 		}
 		if doubts == nil {
-			pairs, _ = rules.NewPairs(s.ground, s.c)
-			doubts = rules.NewDoubts(s.ground, s.c)
+			pairs, _ = search.NewPairs(s.ground, s.c)
+			doubts = search.NewDoubts(s.ground, s.c)
 			return false
 		}
 		if !both {
@@ -92,7 +94,7 @@ func (s *store) begin() {
 type changePart struct {
 	app.Compo
 	S *store
-	Q rules.Question
+	Q question.Question
 }
 
 func (p *changePart) OnMount(app.Context) { p.S.follow(p, onStudy|onUnits|onAdvice, p.Update) }
@@ -117,7 +119,7 @@ func (p *changePart) Render() app.UI {
 		body = append(body, app.Details().ID(p.Q.String()+"-turns").Body(
 			summary("All that would change it"), app.Ul().Class("turns").Body(p.rows(points[nearFew:])...)))
 	}
-	if p.Q == rules.FilmQuestion && len(st.pairs) > 0 {
+	if p.Q == question.Film && len(st.pairs) > 0 {
 		rows := make([]app.UI, len(st.pairs))
 		for i := range st.pairs {
 			rows[i] = item(st.pairs[i].Says().In(p.S.system))
@@ -159,7 +161,7 @@ func (p *changePart) disputes() app.UI {
 
 // mine keeps the points of this answer: the planting day first, then what the
 // grower left open, then the rest.
-func (p *changePart) mine(all []rules.TurningPoint) (list []*rules.TurningPoint) {
+func (p *changePart) mine(all []search.TurningPoint) (list []*search.TurningPoint) {
 	for i := range all {
 		for _, q := range all[i].Changes() {
 			if q == p.Q {
@@ -175,9 +177,9 @@ func (p *changePart) mine(all []rules.TurningPoint) (list []*rules.TurningPoint)
 	return list
 }
 
-func (p *changePart) rank(t *rules.TurningPoint) int {
+func (p *changePart) rank(t *search.TurningPoint) int {
 	switch {
-	case t.Input.Form == rules.FormDate:
+	case t.Input.Form == field.FormDate:
 		return 0
 	case t.Unknown:
 		return 1
@@ -187,7 +189,7 @@ func (p *changePart) rank(t *rules.TurningPoint) int {
 	return 2
 }
 
-func (p *changePart) rows(list []*rules.TurningPoint) []app.UI {
+func (p *changePart) rows(list []*search.TurningPoint) []app.UI {
 	rows := make([]app.UI, 0, len(list))
 	crops := ""
 	for i, t := range list {
@@ -214,15 +216,15 @@ func (p *changePart) rows(list []*rules.TurningPoint) []app.UI {
 }
 
 // optionWords is an answer within a sentence.
-func optionWords(q rules.Question, o rules.Option, system unit.System) string {
-	if o == rules.NoOption {
+func optionWords(q question.Question, o question.Option, system unit.System) string {
+	if o == question.NoOption {
 		return "nothing fits"
 	}
 	return lower(q.Says(o).In(system))
 }
 
 // goTo sets the case to a turning point.
-func (s *store) goTo(t *rules.TurningPoint) {
+func (s *store) goTo(t *search.TurningPoint) {
 	s.c = t.Input.Turn(s.c, t.At)
 	delete(s.typed, t.Input.Name)
 	delete(s.wrong, t.Input.Name)

@@ -5,8 +5,9 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/model/water"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -42,7 +43,7 @@ func (p *waterPart) Render() app.UI {
 }
 
 // waterLead is the sixth answer's figure.
-func waterLead(a *rules.Advice, system unit.System) string {
+func waterLead(a *plan.Advice, system unit.System) string {
 	if a.TapePlan.Tape == nil {
 		return "No tape fits"
 	}
@@ -91,7 +92,7 @@ func (p *waterPlanPart) Render() app.UI {
 
 // waterView draws the parts of one plan in one system of units.
 type waterView struct {
-	plan   *rules.WaterPlan
+	plan   *plan.WaterPlan
 	system unit.System
 }
 
@@ -182,7 +183,7 @@ var waterWords = map[string]string{
 
 func fieldLink(name string) app.UI {
 	if row, ok := waterFields[name]; ok {
-		return app.A().Href("#"+fieldID(row)).Text(rules.InputByName(row).Label).OnClick(func(_ app.Context, e app.Event) {
+		return app.A().Href("#"+fieldID(row)).Text(field.InputByName(row).Label).OnClick(func(_ app.Context, e app.Event) {
 			e.PreventDefault()
 			toField(fieldID(row))
 		}, row)
@@ -205,7 +206,7 @@ func toField(id string) {
 
 func fieldWords(name string) string {
 	if row, ok := waterFields[name]; ok {
-		return rules.InputByName(row).Label
+		return field.InputByName(row).Label
 	}
 	if words, ok := waterWords[name]; ok {
 		return words
@@ -248,8 +249,8 @@ func (b *bucketPart) Render() app.UI {
 func (b *bucketPart) use(app.Context, app.Event) {
 	litres, err := unit.KindVolume.Read(b.S.typed["bucket-volume"], b.S.system)
 	seconds, errSeconds := unit.KindNumber.Read(b.S.typed["bucket-seconds"], b.S.system)
-	in := rules.InputByName("water.flow_l_h")
-	flow := rules.Value{Number: float64(rules.Bucket(unit.Litres(litres), seconds))}
+	in := field.InputByName("water.flow_l_h")
+	flow := field.Value{Number: float64(plan.Bucket(unit.Litres(litres), seconds))}
 	b.wrong = true
 	switch {
 	case err != nil || errSeconds != nil || litres <= 0 || seconds <= 0:
@@ -264,7 +265,7 @@ func (b *bucketPart) use(app.Context, app.Event) {
 }
 
 // put sets one input to a value that was not typed into its own field.
-func (s *store) put(in *rules.Input, v rules.Value) {
+func (s *store) put(in *field.Input, v field.Value) {
 	delete(s.typed, in.Name)
 	delete(s.wrong, in.Name)
 	in.Set(&s.c, v)

@@ -6,8 +6,10 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/judge"
 	"filmfurrow/rules/pack"
+	"filmfurrow/rules/question"
 )
 
 // workshop is the page on a projector: one question at a time. The room guesses,
@@ -18,12 +20,12 @@ type workshop struct {
 	app.Compo
 	s       *store
 	farm    int
-	q       rules.Question
+	q       question.Question
 	step    int
-	votes   map[rules.Option]int
-	factors []rules.Factor // of the farm as it is, heaviest first
-	told    rules.Option   // its answer
-	opened  bool           // both are known
+	votes   map[question.Option]int
+	factors []judge.Factor  // of the farm as it is, heaviest first
+	told    question.Option // its answer
+	opened  bool            // both are known
 	keys    app.Func
 }
 
@@ -37,13 +39,13 @@ const (
 )
 
 var roomQuestions = [...]string{
-	rules.Verdict: "Would you lay film here?", rules.FilmQuestion: "Which film?", rules.BedQuestion: "How high a bed?", rules.SurfaceQuestion: "Embossed or smooth?",
-	rules.ThicknessQuestion: "How thick?", rules.TapeQuestion: "Which drip tape?", rules.WaitQuestion: "What rules the wait before planting?",
+	question.Verdict: "Would you lay film here?", question.Film: "Which film?", question.Bed: "How high a bed?", question.Surface: "Embossed or smooth?",
+	question.Thickness: "How thick?", question.Tape: "Which drip tape?", question.Wait: "What rules the wait before planting?",
 }
 
 func (w *workshop) store() *store {
 	if w.s == nil {
-		w.s = storeOf(rules.Case{})
+		w.s = storeOf(field.Case{})
 		w.meet(0)
 	}
 	return w.s
@@ -79,7 +81,7 @@ func (w *workshop) meet(farm int) {
 
 // again sets the farm back to what it is.
 func (w *workshop) again(step int) {
-	w.step, w.votes, w.opened = step, map[rules.Option]int{}, false
+	w.step, w.votes, w.opened = step, map[question.Option]int{}, false
 	w.restore()
 }
 
@@ -101,7 +103,7 @@ func (w *workshop) open() {
 	c := a.Choice(w.q)
 	w.told, w.opened = a.Answers()[w.q], true
 	all := c.Ranked[0].Factors
-	if w.q == rules.Verdict {
+	if w.q == question.Verdict {
 		all = a.Gates
 	}
 	w.factors = nil
@@ -154,8 +156,8 @@ func (w *workshop) move(by int) {
 	w.Update()
 }
 
-func (w *workshop) says(o rules.Option) string {
-	if o == rules.NoOption {
+func (w *workshop) says(o question.Option) string {
+	if o == question.NoOption {
 		return "None fits"
 	}
 	return sentence(w.q.Says(o).In(w.s.system))
@@ -173,7 +175,7 @@ func (w *workshop) Render() app.UI {
 			app.H1().Class("for-readers").Text("Film & Furrow in a workshop"),
 			picker("room-farm", "Farm", farms, w.farm, w.meet),
 			picker("room-question", "Question", roomQuestions[:], int(w.q), func(q int) {
-				w.q = rules.Question(q)
+				w.q = question.Question(q)
 				w.again(stepGuess)
 			}),
 		),
@@ -202,7 +204,7 @@ func (w *workshop) scene(f *pack.Farm) []app.UI {
 		head, text, doing = roomQuestions[w.q], "Show of hands. Type the counts, or go on.", w.ballots()
 	case w.step == stepAnswer:
 		head, big, text, doing = roomQuestions[w.q], w.says(w.told)+".", mainReason(a.Choice(w.q), w.s.system), w.bars()
-		if w.q == rules.Verdict {
+		if w.q == question.Verdict {
 			text = "Nothing speaks against it."
 			if len(a.Gates) > 0 {
 				text = a.Gates[0].Reason.In(w.s.system)
@@ -223,19 +225,19 @@ func (w *workshop) scene(f *pack.Farm) []app.UI {
 			head = "Against "
 		}
 		head += lower(w.says(w.told))
-		if factor.RulesOut || w.q == rules.WaitQuestion {
+		if factor.RulesOut || w.q == question.Wait {
 			head, sum = "What decides it", ""
 		}
 		big, text, help = factor.Rule.Title, factor.Reason.In(w.s.system), sourceName(factor.Rule.Sources[0])
 	case w.step == w.turning():
 		now := a.Answers()[w.q]
-		in := rules.InputByName(f.Turn)
+		in := field.InputByName(f.Turn)
 		head, text, big = "Turn one thing", "At first: "+w.says(w.told)+".", "Still: "
 		if now != w.told {
 			big = "Now: "
 		}
 		big += w.says(now) + "."
-		doing = []app.UI{&field{S: w.s, Name: f.Turn}, press("room-turn", "Set it to "+said(in, f.To, w.s.system), func() {
+		doing = []app.UI{&entry{S: w.s, Name: f.Turn}, press("room-turn", "Set it to "+said(in, f.To, w.s.system), func() {
 			in.Set(&w.s.c, f.To)
 			delete(w.s.typed, f.Turn)
 			w.s.work()
@@ -248,12 +250,12 @@ func (w *workshop) scene(f *pack.Farm) []app.UI {
 		app.Div().Class("room-doing room-step-" + strconv.Itoa(min(w.step, stepFactors))).Body(doing...), para("help", help)}
 }
 
-// field says the farm in a few sentences, as the page asks it.
+// entry says the farm in a few sentences, as the page asks it.
 func (w *workshop) field() string {
 	text := ""
 	for _, part := range [...][2]string{{"They want to ", "method"}, {" ", "crop"}, {" on ", "plant_on"}, {", in ", "soil.texture"}, {" that drains ", "soil.drainage"},
 		{". Weeds: ", "weeds.pressure"}, {"; nutsedge: ", "weeds.nutsedge"}, {"; virus-carrying insects: ", "weeds.insect_pressure"}, {"; stones: ", "soil.stones"}, {"; water: ", "water.source"}, {", ", "water.flow_l_h"}} {
-		in := rules.InputByName(part[1])
+		in := field.InputByName(part[1])
 		v, _ := in.Get(&w.s.c)
 		text += part[0] + said(in, v, w.s.system)
 	}
@@ -264,7 +266,7 @@ func (w *workshop) field() string {
 func (w *workshop) ballots() []app.UI {
 	list := make([]app.UI, w.q.Options())
 	for i := range list {
-		o, id := rules.Option(i), "vote-"+strconv.Itoa(i)
+		o, id := question.Option(i), "vote-"+strconv.Itoa(i)
 		shown := ""
 		if n := w.votes[o]; n > 0 {
 			shown = strconv.Itoa(n)
@@ -286,7 +288,7 @@ func (w *workshop) bars() []app.UI {
 		all += n
 	}
 	t := &svg{}
-	for o := range rules.Option(w.q.Options()) {
+	for o := range question.Option(w.q.Options()) {
 		if n := w.votes[o]; n > 0 {
 			text := escape(w.says(o) + ": " + strconv.Itoa(n))
 			if o == w.told {

@@ -7,6 +7,9 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"filmfurrow/rules"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -16,22 +19,22 @@ import (
 func TestSideBySide(t *testing.T) {
 	all := pack(t)
 	c := all["pepper-cool-spring"]
-	ground, err := rules.Dig(c)
+	ground, err := facts.NewSoilYear(c)
 	require.NoError(t, err)
-	on := func(c rules.Case) *rules.Advice {
+	on := func(c field.Case) *plan.Advice {
 		a, err := rules.AdviseOn(ground, c)
 		require.NoError(t, err)
 		return &a
 	}
 	later := c
 	later.PlantOn.Value = later.PlantOn.Value.Plus(60)
-	for name, list := range map[string][]*rules.Advice{
-		"films":  {on(rules.WithFilm(c, table.Black)), on(rules.WithFilm(c, table.WhiteOnBlack)), on(rules.WithFilm(c, table.Clear)), on(rules.WithFilm(c, table.Paper))},
+	for name, list := range map[string][]*plan.Advice{
+		"films":  {on(plan.WithFilm(c, table.Black)), on(plan.WithFilm(c, table.WhiteOnBlack)), on(plan.WithFilm(c, table.Clear)), on(plan.WithFilm(c, table.Paper))},
 		"dates":  {on(c), on(later)},
 		"fields": {on(c), on(all["melon-weak-well"])},
 		"same":   {on(c), on(c)},
 	} {
-		rows := rules.Compare(list)
+		rows := plan.Compare(list)
 		same := false
 		for _, row := range rows {
 			require.Len(t, row.Cells, len(list))

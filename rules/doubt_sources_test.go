@@ -7,6 +7,8 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"filmfurrow/rules"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/judge"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -111,14 +113,14 @@ func TestBothListsOfFloorsAreShown(t *testing.T) {
 		for _, method := range []table.Start{table.Transplant, table.Seed} {
 			c := climate(42.5, 8, 14, 11)
 			c.Crop, c.Method = crop.ID, string(method)
-			if len(rules.Check(&c)) > 0 {
+			if len(field.Check(&c)) > 0 {
 				continue
 			}
 			early, safe := crop.EarlyFloor, crop.SafeFloor
 			if method == table.Seed {
 				early, safe = crop.SeedEarlyFloor, crop.SeedSafeFloor
 			}
-			var sides []rules.Side
+			var sides []judge.Side
 			a, err := rules.AdviseOn(dug(t, c), c)
 			require.NoError(t, err)
 			for _, d := range a.Disputes {

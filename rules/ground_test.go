@@ -9,6 +9,9 @@ import (
 	"pgregory.net/rapid"
 
 	"filmfurrow/rules"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/internal/farms"
 	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
@@ -16,9 +19,9 @@ import (
 
 // climate makes a case from a simple year: a mean, half the distance from the
 // coldest to the warmest month, a daily range, and the month of the warmest.
-func climate(latitude, mean, half, daily float64) rules.Case {
-	c := rules.Case{Crop: "bell-pepper", PlantOn: rules.Known(unit.On(2027, 5, 20))}
-	c.Place = rules.Place{Own: true, HasNormals: true, Latitude: rules.Known(unit.Degrees(latitude)), Elevation: rules.Known(unit.Metres(200))}
+func climate(latitude, mean, half, daily float64) field.Case {
+	c := field.Case{Crop: "bell-pepper", PlantOn: unit.Known(unit.On(2027, 5, 20))}
+	c.Place = field.Place{Own: true, HasNormals: true, Latitude: unit.Known(unit.Degrees(latitude)), Elevation: unit.Known(unit.Metres(200))}
 	warmest := 6.5
 	if latitude < 0 {
 		warmest = 0.5
@@ -31,46 +34,35 @@ func climate(latitude, mean, half, daily float64) rules.Case {
 	return c
 }
 
-// grounds are those that tests have dug. Parallel tests dig their own.
-var grounds = map[rules.GroundKey]*rules.Ground{}
-
-func dug(t require.TestingT, c rules.Case) *rules.Ground {
-	require.Empty(t, rules.Check(&c))
-	if g := grounds[rules.KeyOf(c)]; g != nil {
-		return g
-	}
-	g, err := rules.Dig(c)
-	require.NoError(t, err)
-	grounds[rules.KeyOf(c)] = g
-	return g
-}
+// dug is the soil year of a case, worked out once for all tests.
+func dug(t require.TestingT, c field.Case) *facts.SoilYear { return farms.Soil(t, c) }
 
 // The ground is kept by place, soil and bed: what the crop, the day or the water
 // change does not dig it anew.
 func TestTheGroundIsKeptByPlaceSoilAndBed(t *testing.T) {
-	key := rules.KeyOf(climate(42.5, 8, 14, 11))
+	key := facts.KeyOf(climate(42.5, 8, 14, 11))
 	for _, change := range []struct {
 		name  string
 		keeps bool
-		to    func(*rules.Case)
+		to    func(*field.Case)
 	}{
-		{"crop", true, func(c *rules.Case) { c.Crop = "lettuce" }},
-		{"planting day", true, func(c *rules.Case) { c.PlantOn = rules.Known(unit.On(2027, 8, 1)) }},
-		{"flow", true, func(c *rules.Case) { c.Water.Flow = rules.Known(unit.LitresPerHour(900)) }},
-		{"bed length", true, func(c *rules.Case) { c.Field.BedLength = rules.Known(unit.Metres(60)) }},
-		{"latitude", false, func(c *rules.Case) { c.Place.Latitude = rules.Known(unit.Degrees(41)) }},
-		{"height", false, func(c *rules.Case) { c.Place.Elevation = rules.Known(unit.Metres(900)) }},
-		{"a month", false, func(c *rules.Case) { c.Place.TMin[3]-- }},
-		{"texture", false, func(c *rules.Case) { c.Soil.Texture = "clay" }},
-		{"wetness", false, func(c *rules.Case) { c.Soil.Wetness = "dry" }},
-		{"tilth", false, func(c *rules.Case) { c.Soil.Tilth = "cloddy" }},
-		{"kind of year", false, func(c *rules.Case) { c.Risk = "cool" }},
-		{"bed top", false, func(c *rules.Case) { c.Field.BedTop = rules.Known(unit.Metres(0.9)) }},
-		{"probe", false, func(c *rules.Case) { *c = withProbe(*c, 12, unit.On(2027, 5, 10)) }},
+		{"crop", true, func(c *field.Case) { c.Crop = "lettuce" }},
+		{"planting day", true, func(c *field.Case) { c.PlantOn = unit.Known(unit.On(2027, 8, 1)) }},
+		{"flow", true, func(c *field.Case) { c.Water.Flow = unit.Known(unit.LitresPerHour(900)) }},
+		{"bed length", true, func(c *field.Case) { c.Field.BedLength = unit.Known(unit.Metres(60)) }},
+		{"latitude", false, func(c *field.Case) { c.Place.Latitude = unit.Known(unit.Degrees(41)) }},
+		{"height", false, func(c *field.Case) { c.Place.Elevation = unit.Known(unit.Metres(900)) }},
+		{"a month", false, func(c *field.Case) { c.Place.TMin[3]-- }},
+		{"texture", false, func(c *field.Case) { c.Soil.Texture = "clay" }},
+		{"wetness", false, func(c *field.Case) { c.Soil.Wetness = "dry" }},
+		{"tilth", false, func(c *field.Case) { c.Soil.Tilth = "cloddy" }},
+		{"kind of year", false, func(c *field.Case) { c.Risk = "cool" }},
+		{"bed top", false, func(c *field.Case) { c.Field.BedTop = unit.Known(unit.Metres(0.9)) }},
+		{"probe", false, func(c *field.Case) { *c = withProbe(*c, 12, unit.On(2027, 5, 10)) }},
 	} {
 		c := climate(42.5, 8, 14, 11)
 		change.to(&c)
-		assert.Equal(t, change.keeps, rules.KeyOf(c) == key, change.name)
+		assert.Equal(t, change.keeps, facts.KeyOf(c) == key, change.name)
 	}
 }
 
@@ -102,11 +94,11 @@ func TestTheGroundYearHasNoHolesAndNoSteps(t *testing.T) {
 			warmest = math.Max(warmest, float64(c.Place.TMax[m]))
 		}
 		for cover := range table.FilmCount + 1 {
-			for depth := range rules.Depths {
+			for depth := range facts.Depths {
 				for day := range weather.YearDays {
 					mean, next := g.Mean[cover][depth][day], g.Mean[cover][depth][(day+1)%weather.YearDays]
 					most := 0.6
-					if g.Mean[rules.Bare][depth][day] < 6 {
+					if g.Mean[facts.Bare][depth][day] < 6 {
 						most = 0.7 // ground that freezes, thaws or has just thawed moves faster
 					}
 					if math.Abs(float64(next-mean)) > most {
@@ -133,7 +125,7 @@ func TestTheGroundYearHasNoHolesAndNoSteps(t *testing.T) {
 func TestTheSeamsOfTheGroundYearAreEven(t *testing.T) {
 	g := dug(t, climate(42.5, 8, 14, 11))
 	for cover := range table.FilmCount + 1 {
-		for depth := range rules.Depths {
+		for depth := range facts.Depths {
 			year := &g.Mean[cover][depth]
 			for _, seam := range []int{180, 360} {
 				across := year[seam] - year[seam-1]
@@ -151,7 +143,7 @@ func TestTheSeamsOfTheGroundYearAreEven(t *testing.T) {
 // A year costs a tenth of a second to dig, so a fixed dozen of random climates is
 // drawn rather than a hundred.
 func TestFilmsKeepTheirOrder(t *testing.T) {
-	climates := rapid.Custom(func(t *rapid.T) rules.Case {
+	climates := rapid.Custom(func(t *rapid.T) field.Case {
 		c := climate(rapid.Float64Range(30, 55).Draw(t, "latitude"), rapid.Float64Range(4, 16).Draw(t, "mean"),
 			rapid.Float64Range(6, 15).Draw(t, "half"), rapid.Float64Range(9, 16).Draw(t, "daily"))
 		c.Soil.Texture = table.Soils[rapid.IntRange(0, len(table.Soils)-1).Draw(t, "soil")].ID
@@ -161,10 +153,10 @@ func TestFilmsKeepTheirOrder(t *testing.T) {
 	for seed := range 12 {
 		c := climates.Example(seed)
 		g := dug(t, c)
-		for depth := range rules.Depths {
+		for depth := range facts.Depths {
 			for day := range weather.YearDays {
 				at := func(film int) float32 { return g.Mean[film][depth][day] }
-				black, bare := at(int(table.Black)), at(rules.Bare)
+				black, bare := at(int(table.Black)), at(facts.Bare)
 				require.LessOrEqual(t, at(int(table.WhiteOnBlack)), black, "white-on-black on day %d of %+v", day, c.Place)
 				_, month, _ := weather.DateOf(2025, day).Civil()
 				if month != 4 && month != 5 || bare < 6 || bare > 20 {
@@ -186,7 +178,7 @@ func TestTheGroundTurnsWithTheHemisphere(t *testing.T) {
 	north, south := dug(t, climate(40, 11, 10, 11)), dug(t, climate(-40, 11, 10, 11))
 	for day := range weather.YearDays {
 		// The sun stands nearer in January: the southern summer gets more of it.
-		assert.InDelta(t, north.Mean[table.Black][rules.AtTen][day], south.Mean[table.Black][rules.AtTen][(day+184)%weather.YearDays], 1.6, "day %d", day)
+		assert.InDelta(t, north.Mean[table.Black][facts.AtTen][day], south.Mean[table.Black][facts.AtTen][(day+184)%weather.YearDays], 1.6, "day %d", day)
 	}
 }
 
@@ -200,13 +192,13 @@ func TestNearTheEquatorNothingWaitsForWarmth(t *testing.T) {
 
 func TestFrozenGroundNeverHoldsAFloor(t *testing.T) {
 	a := advise(t, climate(70, -16, 12, 8))
-	assert.Equal(t, rules.Never, a.Facts.ReachSafe[rules.Bare])
-	assert.Equal(t, rules.Never, a.Facts.ReachWork[table.Black])
+	assert.Equal(t, facts.Never, a.Facts.ReachSafe[facts.Bare])
+	assert.Equal(t, facts.Never, a.Facts.ReachWork[table.Black])
 }
 
-func withProbe(c rules.Case, reading unit.Celsius, on unit.Date) rules.Case {
-	c.Soil.Temperature, c.Soil.MeasuredOn = rules.Known(reading), rules.Known(on)
-	c.Soil.MeasuredDepth, c.Soil.MeasuredHour = rules.Known(unit.Metres(0.1)), rules.Known(9.0)
+func withProbe(c field.Case, reading unit.Celsius, on unit.Date) field.Case {
+	c.Soil.Temperature, c.Soil.MeasuredOn = unit.Known(reading), unit.Known(on)
+	c.Soil.MeasuredDepth, c.Soil.MeasuredHour = unit.Known(unit.Metres(0.1)), unit.Known(9.0)
 	return c
 }
 
@@ -226,7 +218,7 @@ func TestAProbeReadingMovesTheYear(t *testing.T) {
 		for cover := range table.FilmCount + 1 {
 			for i := range weather.YearDays {
 				away := (i - day + weather.YearDays) % weather.YearDays
-				moved := g.Mean[cover][rules.AtFive][i] - plain.Mean[cover][rules.AtFive][i]
+				moved := g.Mean[cover][facts.AtFive][i] - plain.Mean[cover][facts.AtFive][i]
 				want := g.Probe.MoveAfter(min(away, weather.YearDays-away))
 				if math.Abs(float64(moved)-float64(want)) > 0.06 { // a reading near a seam bends its join a little
 					t.Fatalf("read on %v, day %d, cover %d: moved %v, want %v", on, i, cover, moved, want)
@@ -255,21 +247,21 @@ func TestAReadingFarOffIsDoubtedAndMovesNothing(t *testing.T) {
 func TestPlacesOutOfRangeAreFieldErrors(t *testing.T) {
 	for _, bad := range []struct {
 		field  string
-		change func(*rules.Case)
+		change func(*field.Case)
 	}{
-		{"place.lat", func(c *rules.Case) { c.Place.Latitude = rules.Known(unit.Degrees(90)) }},
-		{"place.lat", func(c *rules.Case) { c.Place.Latitude = rules.Known(unit.Degrees(-90)) }},
-		{"place.lat", func(c *rules.Case) { c.Place.Latitude = rules.Known(unit.Degrees(math.NaN())) }},
-		{"place.elevation_m", func(c *rules.Case) { c.Place.Elevation = rules.Known(unit.Metres(-501)) }},
-		{"place.elevation_m", func(c *rules.Case) { c.Place.Elevation = rules.Known(unit.Metres(6001)) }},
-		{"climate.tmax_c", func(c *rules.Case) { c.Place.TMin[4] = c.Place.TMax[4] + 2 }},
-		{"soil.temperature_c", func(c *rules.Case) { *c = withProbe(*c, 75, unit.On(2027, 5, 1)) }},
-		{"soil.measured_on", func(c *rules.Case) { c.Soil.Temperature = rules.Known(unit.Celsius(12)) }},
+		{"place.lat", func(c *field.Case) { c.Place.Latitude = unit.Known(unit.Degrees(90)) }},
+		{"place.lat", func(c *field.Case) { c.Place.Latitude = unit.Known(unit.Degrees(-90)) }},
+		{"place.lat", func(c *field.Case) { c.Place.Latitude = unit.Known(unit.Degrees(math.NaN())) }},
+		{"place.elevation_m", func(c *field.Case) { c.Place.Elevation = unit.Known(unit.Metres(-501)) }},
+		{"place.elevation_m", func(c *field.Case) { c.Place.Elevation = unit.Known(unit.Metres(6001)) }},
+		{"climate.tmax_c", func(c *field.Case) { c.Place.TMin[4] = c.Place.TMax[4] + 2 }},
+		{"soil.temperature_c", func(c *field.Case) { *c = withProbe(*c, 75, unit.On(2027, 5, 1)) }},
+		{"soil.measured_on", func(c *field.Case) { c.Soil.Temperature = unit.Known(unit.Celsius(12)) }},
 	} {
 		c := climate(42.5, 8, 14, 11)
 		bad.change(&c)
 		_, err := rules.Advise(c)
-		var errs rules.FieldErrors
+		var errs field.Errors
 		require.ErrorAs(t, err, &errs, bad.field)
 		assert.Equal(t, bad.field, errs[0].Field)
 		assert.NotEmpty(t, errs[0].Allowed)

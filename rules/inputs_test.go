@@ -8,8 +8,11 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/judge"
+	"filmfurrow/rules/plan"
+	"filmfurrow/rules/question"
 	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/unit"
 )
@@ -17,47 +20,47 @@ import (
 // Each input row sets, gives back and clears its own field and no other.
 func TestEachInputRowHoldsItsOwnField(t *testing.T) {
 	names := map[string]bool{}
-	for i := range rules.Inputs {
-		in := &rules.Inputs[i]
+	for i := range field.Inputs {
+		in := &field.Inputs[i]
 		assert.False(t, names[in.Name], in.Name)
 		names[in.Name] = true
 		assert.NotEmpty(t, in.Label, in.Name)
-		v := rules.Value{Number: in.High}
+		v := field.Value{Number: in.High}
 		switch in.Form {
-		case rules.FormChoice:
+		case field.FormChoice:
 			require.NotEmpty(t, in.Options, in.Name)
-			v = rules.Value{Word: in.Options[len(in.Options)-1].ID}
-		case rules.FormText:
-			v = rules.Value{Word: "USD"}
-		case rules.FormDay:
-			v = rules.Value{Number: 514}
+			v = field.Value{Word: in.Options[len(in.Options)-1].ID}
+		case field.FormText:
+			v = field.Value{Word: "USD"}
+		case field.FormDay:
+			v = field.Value{Number: 514}
 		}
 		assert.Nil(t, in.CheckValue(v), in.Name)
-		var c rules.Case
+		var c field.Case
 		_, given := in.Get(&c)
 		assert.False(t, given, "%s of an empty case", in.Name)
 		in.Set(&c, v)
 		got, given := in.Get(&c)
 		assert.True(t, given, in.Name)
 		assert.Equal(t, v, got, in.Name)
-		for j := range rules.Inputs {
-			other := &rules.Inputs[j]
+		for j := range field.Inputs {
+			other := &field.Inputs[j]
 			_, given := other.Get(&c)
 			assert.Equal(t, i == j, given, "%s and %s", in.Name, other.Name)
 		}
 		in.Clear(&c)
-		assert.Equal(t, rules.Case{}, c, "%s leaves something behind", in.Name)
+		assert.Equal(t, field.Case{}, c, "%s leaves something behind", in.Name)
 		assert.NotEmpty(t, in.Allowed(), in.Name)
 	}
-	assert.Nil(t, rules.InputByName("moon.phase"))
+	assert.Nil(t, field.InputByName("moon.phase"))
 }
 
 // Each row of months holds its own twelve figures.
 func TestEachSeriesHoldsItsOwnMonths(t *testing.T) {
 	months := [12]float64{1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12}
-	for i := range rules.Climate {
-		s := &rules.Climate[i]
-		var c rules.Case
+	for i := range field.Climate {
+		s := &field.Climate[i]
+		var c field.Case
 		_, given := s.Get(&c)
 		assert.False(t, given, s.Name)
 		s.Set(&c, months)
@@ -72,20 +75,20 @@ func TestEachSeriesHoldsItsOwnMonths(t *testing.T) {
 
 // Values outside a row's range are refused with the allowed range and a mend.
 func TestEachInputRefusesWhatLiesOutside(t *testing.T) {
-	for i := range rules.Inputs {
-		in := &rules.Inputs[i]
-		var bad []rules.Value
+	for i := range field.Inputs {
+		in := &field.Inputs[i]
+		var bad []field.Value
 		switch in.Form {
-		case rules.FormText:
+		case field.FormText:
 			continue
-		case rules.FormChoice:
-			bad = []rules.Value{{Word: "no-such-thing"}, {Word: ""}, {Word: strings.Repeat("long", 30)}}
-		case rules.FormDay:
-			bad = []rules.Value{{Number: 230}, {Number: 1301}, {Number: 0}, {Number: -514}}
-		case rules.FormWhole:
-			bad = []rules.Value{{Number: in.High + 1}, {Number: in.Low - 1}, {Number: in.Low + 0.5}, {Number: math.NaN()}}
+		case field.FormChoice:
+			bad = []field.Value{{Word: "no-such-thing"}, {Word: ""}, {Word: strings.Repeat("long", 30)}}
+		case field.FormDay:
+			bad = []field.Value{{Number: 230}, {Number: 1301}, {Number: 0}, {Number: -514}}
+		case field.FormWhole:
+			bad = []field.Value{{Number: in.High + 1}, {Number: in.Low - 1}, {Number: in.Low + 0.5}, {Number: math.NaN()}}
 		default:
-			bad = []rules.Value{{Number: in.High + 1}, {Number: in.Low - 1}, {Number: math.NaN()}, {Number: math.Inf(1)}}
+			bad = []field.Value{{Number: in.High + 1}, {Number: in.Low - 1}, {Number: math.NaN()}, {Number: math.Inf(1)}}
 		}
 		for _, v := range bad {
 			e := in.CheckValue(v)
@@ -100,9 +103,9 @@ func TestEachInputRefusesWhatLiesOutside(t *testing.T) {
 
 // Every option of every question has words and an id of its own.
 func TestEveryOptionHasWords(t *testing.T) {
-	for q := range rules.WaitQuestion + 1 {
+	for q := range question.Wait + 1 {
 		keys := map[string]bool{}
-		for o := range rules.Option(rules.OptionsOf(q)) {
+		for o := range question.Option(q.Options()) {
 			for _, system := range []unit.System{unit.Metric, unit.US} {
 				words := q.Says(o).In(system)
 				assert.NotEmpty(t, words, "%s %d", q, o)
@@ -114,30 +117,30 @@ func TestEveryOptionHasWords(t *testing.T) {
 		}
 		assert.NotEmpty(t, keys, q)
 	}
-	assert.Zero(t, rules.OptionsOf(rules.WaitQuestion+1))
+	assert.Zero(t, (question.Wait + 1).Options())
 }
 
 // A grower's own wind, sun and humidity take the place of the fall-backs: more
 // wind, more sun or drier air never asks for less water.
 func TestOwnWeatherMovesTheNeed(t *testing.T) {
 	base := pack(t)["pepper-cool-spring"]
-	level := func(v float64) rules.Optional[[12]float64] {
+	level := func(v float64) unit.Optional[[12]float64] {
 		var months [12]float64
 		for m := range months {
 			months[m] = v
 		}
-		return rules.Known(months)
+		return unit.Known(months)
 	}
-	peak := func(set func(*rules.Place)) float64 {
+	peak := func(set func(*field.Place)) float64 {
 		c := base
 		set(&c.Place)
 		return float64(advise(t, c).Facts.Peak)
 	}
-	usual := peak(func(*rules.Place) {})
-	for name, pair := range map[string][2]func(*rules.Place){
-		"wind":     {func(p *rules.Place) { p.Wind = level(1) }, func(p *rules.Place) { p.Wind = level(5) }},
-		"sun":      {func(p *rules.Place) { p.Solar = level(8) }, func(p *rules.Place) { p.Solar = level(24) }},
-		"humidity": {func(p *rules.Place) { p.Humidity = level(95) }, func(p *rules.Place) { p.Humidity = level(30) }},
+	usual := peak(func(*field.Place) {})
+	for name, pair := range map[string][2]func(*field.Place){
+		"wind":     {func(p *field.Place) { p.Wind = level(1) }, func(p *field.Place) { p.Wind = level(5) }},
+		"sun":      {func(p *field.Place) { p.Solar = level(8) }, func(p *field.Place) { p.Solar = level(24) }},
+		"humidity": {func(p *field.Place) { p.Humidity = level(95) }, func(p *field.Place) { p.Humidity = level(30) }},
 	} {
 		low, high := peak(pair[0]), peak(pair[1])
 		assert.Less(t, low, usual, name)
@@ -157,7 +160,7 @@ func TestLimitsOfThePlace(t *testing.T) {
 	assert.NotEmpty(t, limit(far, "far-station"))
 	assert.Equal(t, "the height of the station", defaults(far)["place.elevation_m"])
 	own := pack(t)["least-known"]
-	own.Place.Elevation = rules.Optional[unit.Metres]{}
+	own.Place.Elevation = unit.Optional[unit.Metres]{}
 	assert.Equal(t, "near the sea, for want of a height", defaults(advise(t, own))["place.elevation_m"])
 
 	doubtful := ""
@@ -174,7 +177,7 @@ func TestLimitsOfThePlace(t *testing.T) {
 	assert.NotEmpty(t, limit(a, "doubtful-normals"))
 	assert.Empty(t, limit(a, "probe-used"))
 
-	c.Soil.Temperature, c.Soil.MeasuredOn = rules.Known(unit.Celsius(16)), rules.Known(unit.On(2027, 5, 10))
+	c.Soil.Temperature, c.Soil.MeasuredOn = unit.Known(unit.Celsius(16)), unit.Known(unit.On(2027, 5, 10))
 	a = advise(t, c)
 	require.True(t, a.Facts.Probe.Given)
 	if a.Facts.Probe.Doubtful {
@@ -182,12 +185,12 @@ func TestLimitsOfThePlace(t *testing.T) {
 	} else {
 		assert.NotEmpty(t, limit(a, "probe-used"))
 	}
-	c.Soil.Temperature = rules.Known(unit.Celsius(45))
+	c.Soil.Temperature = unit.Known(unit.Celsius(45))
 	assert.NotEmpty(t, limit(advise(t, c), "probe-doubted"), "nobody's soil is 45 °C in May")
 }
 
 // defaults gives the reason of each value that stood in for one not given.
-func defaults(a rules.Advice) map[string]string {
+func defaults(a plan.Advice) map[string]string {
 	reasons := map[string]string{}
 	for _, d := range a.Defaults {
 		reasons[d.Field] = d.Reason
@@ -200,12 +203,12 @@ func defaults(a rules.Advice) map[string]string {
 func TestOwnFrostDays(t *testing.T) {
 	for _, id := range []string{"tomato-frost-pocket", "broccoli-spring", "lettuce-spring"} {
 		c := pack(t)[id]
-		c.Place.LastFrost, c.Place.FirstFrost = rules.Known(rules.MonthDay(620)), rules.Known(rules.MonthDay(825))
+		c.Place.LastFrost, c.Place.FirstFrost = unit.Known(field.MonthDay(620)), unit.Known(field.MonthDay(825))
 		year, _, _ := c.PlantOn.Value.Civil()
 		f := advise(t, c).Facts
 		assert.Equal(t, unit.On(year, 8, 25).Minus(c.PlantOn.Value), f.FreeDays, id)
 		later := c
-		later.Place.LastFrost = rules.Known(rules.MonthDay(705))
+		later.Place.LastFrost = unit.Known(field.MonthDay(705))
 		assert.GreaterOrEqual(t, advise(t, later).Facts.FrostSafe, f.FrostSafe, id)
 	}
 }
@@ -213,8 +216,8 @@ func TestOwnFrostDays(t *testing.T) {
 // Each caution stands at the step of the work that can hurt, names who has the
 // last word, and comes only where that work is done.
 func TestCautionsStandWhereTheWorkIs(t *testing.T) {
-	ids := func(c rules.Case) map[string]rules.Step {
-		found := map[string]rules.Step{}
+	ids := func(c field.Case) map[string]judge.Step {
+		found := map[string]judge.Step{}
 		for _, caution := range advise(t, c).Cautions {
 			assert.True(t, strings.HasSuffix(caution.Text, "."), caution.ID)
 			assert.NotEmpty(t, caution.Defers, caution.ID)
@@ -225,8 +228,8 @@ func TestCautionsStandWhereTheWorkIs(t *testing.T) {
 	}
 	farms := pack(t)
 	tractor := ids(farms["pepper-cool-spring"])
-	for id, step := range map[string]rules.Step{"overturn": rules.StepField, "power-shaft": rules.StepGround, "run-over": rules.StepLaying, "heat-work": rules.StepLaying,
-		"flame": rules.StepPlant, "backflow": rules.StepWater, "electricity": rules.StepWater, "chlorine-acid": rules.StepWater, "no-burning": rules.StepLifting} {
+	for id, step := range map[string]judge.Step{"overturn": judge.StepField, "power-shaft": judge.StepGround, "run-over": judge.StepLaying, "heat-work": judge.StepLaying,
+		"flame": judge.StepPlant, "backflow": judge.StepWater, "electricity": judge.StepWater, "chlorine-acid": judge.StepWater, "no-burning": judge.StepLifting} {
 		assert.Equal(t, step, tractor[id], id)
 	}
 	byHand := ids(farms["flowers-by-hand"])
@@ -235,8 +238,8 @@ func TestCautionsStandWhereTheWorkIs(t *testing.T) {
 	}
 	for _, row := range []struct {
 		id    string
-		with  rules.Case
-		empty rules.Case
+		with  field.Case
+		empty field.Case
 	}{
 		{"treated-ground", farms["tomato-fumigated"], farms["pepper-cool-spring"]},
 		{"hot-film", farms["tomato-high-summer"], farms["okra-cold-coast"]},

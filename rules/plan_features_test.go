@@ -7,7 +7,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/sheet"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
@@ -31,8 +32,8 @@ func TestFeaturesByTheirOwnCheck(t *testing.T) {
 		assert.InDelta(t, 60, float64(a.Shape.FilmWidth)/inch, 0.01)
 	})
 	row("F9 list with waste: count the rows on paper", func(t *testing.T) {
-		assert.InDelta(t, 25*float64(a.Facts.Lines)*103*foot*1.03, s.Lines[rules.ItemTape].Quantity, 1)
-		assert.EqualValues(t, 25*a.Facts.Lines, s.Lines[rules.ItemTakeOffs].Quantity)
+		assert.InDelta(t, 25*float64(a.Facts.Lines)*103*foot*1.03, s.Lines[field.ItemTape].Quantity, 1)
+		assert.EqualValues(t, 25*a.Facts.Lines, s.Lines[field.ItemTakeOffs].Quantity)
 	})
 	row("F12 unknown is a legal answer", func(t *testing.T) {
 		open, nothing := list(t, pack(t)["least-known"])
@@ -56,7 +57,7 @@ func TestFeaturesByTheirOwnCheck(t *testing.T) {
 	})
 	row("F21 cost: one line by hand", func(t *testing.T) {
 		c := base
-		c.Prices.FilmRoll = rules.Known(185.0)
+		c.Prices.FilmRoll = unit.Known(185.0)
 		b, priced := list(t, c)
 		assert.InDelta(t, 2*185, b.CostOf(&priced).Lines[0].Amount, 0.001)
 	})
@@ -87,7 +88,7 @@ func TestFeaturesByTheirOwnCheck(t *testing.T) {
 		sh := sheetOf(t, c)
 		stops := 0
 		for i := range sh.Go {
-			if sh.Go[i].Reply == rules.No {
+			if sh.Go[i].Reply == plan.No {
 				stops++
 				assert.Contains(t, sh.Go[i].In(sheet.English, unit.US), "Wind 35 mph")
 			}
@@ -99,6 +100,6 @@ func TestFeaturesByTheirOwnCheck(t *testing.T) {
 		for _, h := range []unit.Hours{w.Laying, w.LayingClock, w.Lifting} {
 			assert.Equal(t, math.Trunc(float64(h)*2), float64(h)*2)
 		}
-		assert.Equal(t, math.Trunc(s.Lines[rules.ItemFilm].Quantity), s.Lines[rules.ItemFilm].Quantity)
+		assert.Equal(t, math.Trunc(s.Lines[field.ItemFilm].Quantity), s.Lines[field.ItemFilm].Quantity)
 	})
 }

@@ -11,8 +11,9 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/sheet"
 	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/unit"
@@ -52,7 +53,7 @@ func TestGoldenSheets(t *testing.T) {
 
 // sheetText writes all sheets of a case, a sentence or a cell a line, under
 // headings that begin with "#".
-func sheetText(t testing.TB, c rules.Case, system unit.System) string {
+func sheetText(t testing.TB, c field.Case, system unit.System) string {
 	a, s := list(t, c)
 	cost := a.CostOf(&s)
 	var b strings.Builder
@@ -92,7 +93,7 @@ func sheetText(t testing.TB, c rules.Case, system unit.System) string {
 	say("Total "+money(cost.Total), money(cost.PerPlant)+" for each plant")
 	for _, f := range cost.Films {
 		say(f.Name)
-		for _, part := range []rules.Optional[float64]{f.Film, f.Laying, f.Lifting, f.Haul} {
+		for _, part := range []unit.Optional[float64]{f.Film, f.Laying, f.Lifting, f.Haul} {
 			if part.Given {
 				say(money(part.Value))
 			} else {
@@ -115,7 +116,7 @@ func sheetText(t testing.TB, c rules.Case, system unit.System) string {
 		for i := range sh.Go {
 			say(sheet.Text(language, sh.Go[i].Reply.Key()) + " " + sh.Go[i].In(language, system))
 		}
-		lines := func(list []rules.SheetLine) {
+		lines := func(list []plan.SheetLine) {
 			for i := range list {
 				say(list[i].In(language, system))
 			}
@@ -126,7 +127,7 @@ func sheetText(t testing.TB, c rules.Case, system unit.System) string {
 			say(sh.Order[i].In(language, system))
 		}
 		lines(sh.People)
-		lines([]rules.SheetLine{sh.CheckHow})
+		lines([]plan.SheetLine{sh.CheckHow})
 		lines(sh.Checks)
 		lines(sh.Faults)
 		lines(sh.Care)

@@ -8,24 +8,27 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/judge"
+	"filmfurrow/rules/model/profile"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/sheet"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
 
-func layable(t testing.TB) rules.Case {
+func layable(t testing.TB) field.Case {
 	c := pack(t)["tomato-organic"]
-	c.Field.BedLength, c.Field.Beds = rules.Known(unit.FromFeet(100)), rules.Known(25.0)
-	c.Practice.RollLength = rules.Known(unit.FromFeet(2400))
-	c.Practice.Laying, c.Practice.Tractor = "tractor", rules.Known(unit.Kilowatts(45))
-	c.Day = rules.DayCase{Ball: "breaks", Hand: "outline", Wind: rules.Known(unit.MetresPerSecond(2)), People: rules.Known(3.0), Rolls: rules.Known(2.0)}
+	c.Field.BedLength, c.Field.Beds = unit.Known(unit.FromFeet(100)), unit.Known(25.0)
+	c.Practice.RollLength = unit.Known(unit.FromFeet(2400))
+	c.Practice.Laying, c.Practice.Tractor = "tractor", unit.Known(unit.Kilowatts(45))
+	c.Day = field.DayCase{Ball: "breaks", Hand: "outline", Wind: unit.Known(unit.MetresPerSecond(2)), People: unit.Known(3.0), Rolls: unit.Known(2.0)}
 	return c
 }
 
-func sheetOf(t testing.TB, c rules.Case) rules.Sheet {
+func sheetOf(t testing.TB, c field.Case) plan.Sheet {
 	a := advise(t, c)
-	s := a.Shopping(&rules.WaterPlan{})
+	s := a.Shopping(&plan.WaterPlan{})
 	return a.Sheet(&s)
 }
 
@@ -40,7 +43,7 @@ func TestGoOrNoGo(t *testing.T) {
 	assert.True(t, ready)
 	assert.Zero(t, no+open)
 	for i := range good.Go {
-		assert.Equal(t, rules.Yes, good.Go[i].Reply, string(good.Go[i].Key))
+		assert.Equal(t, plan.Yes, good.Go[i].Reply, string(good.Go[i].Key))
 	}
 	ready, _, open = good.Ready(none)
 	assert.False(t, ready, "a box that is not ticked holds the sheet back")
@@ -53,41 +56,41 @@ func TestGoOrNoGo(t *testing.T) {
 
 	for _, c := range []struct {
 		what     string
-		change   func(*rules.Case)
+		change   func(*field.Case)
 		key      sheet.Key
-		reply    rules.Reply
+		reply    plan.Reply
 		en, es   string
 		withUnit unit.System
 	}{
-		{"dust", func(c *rules.Case) { c.Day.Ball = "crumbles" }, "ball-crumbles", rules.No, "too dry", "muy seco", unit.US},
-		{"ribbon", func(c *rules.Case) { c.Day.Ball = "ribbons" }, "ball-ribbons", rules.No, "too wet", "muy mojado", unit.US},
-		{"no ball", func(c *rules.Case) { c.Day.Ball = "" }, "ball-open", rules.Unasked, "Squeeze", "Apriete", unit.US},
-		{"dry hand", func(c *rules.Case) { c.Day.Hand = "dry" }, "hand-dry", rules.No, "below field capacity", "menos que capacidad de campo", unit.US},
-		{"dry hand on clay", func(c *rules.Case) { c.Day.Hand, c.Soil.Texture = "dry", "clay-loam" }, "hand-clay", rules.Yes, "on clay that is moist enough", "en arcilla", unit.US},
-		{"dry hand and dust on clay", func(c *rules.Case) { c.Day.Ball, c.Day.Hand, c.Soil.Texture = "crumbles", "dry", "clay-loam" }, "hand-dry", rules.No, "below field capacity", "menos que", unit.US},
-		{"dripping", func(c *rules.Case) { c.Day.Hand = "water" }, "hand-water", rules.No, "above field capacity", "más que capacidad de campo", unit.US},
-		{"no hand", func(c *rules.Case) { c.Day.Hand = "" }, "hand-open", rules.Unasked, "wet outline", "huella húmeda", unit.US},
-		{"wind at the limit", func(c *rules.Case) { c.Day.Wind.Value = 5 }, "wind-yes", rules.Yes, "Wind 11 mph; the limit is about 11 mph.", "Viento 11 mph", unit.US},
-		{"35 mph", func(c *rules.Case) { c.Day.Wind.Value = 35 * 0.44704 }, "wind-no", rules.No, "Wind 35 mph; the limit is about 11 mph.", "Viento 35 mph; el límite es de unos 11 mph.", unit.US},
-		{"20 km/h", func(c *rules.Case) { c.Day.Wind.Value = 20 / 3.6 }, "wind-no", rules.No, "Wind 20 km/h; the limit is about 18 km/h.", "Viento 20 km/h", unit.Metric},
-		{"no wind", func(c *rules.Case) { c.Day.Wind.Given = false }, "wind-open", rules.Unasked, "Measure the wind.", "Mida el viento.", unit.US},
-		{"alone", func(c *rules.Case) { c.Day.People.Value = 1 }, "people-no", rules.No, "People here: 1; needed: 2.", "Personas aquí: 1; hacen falta: 2.", unit.US},
-		{"two", func(c *rules.Case) { c.Day.People.Value = 2 }, "people-yes", rules.Yes, "People here: 2", "Personas aquí: 2", unit.US},
-		{"not counted", func(c *rules.Case) { c.Day.People.Given = false }, "people-open", rules.Unasked, "Needed: 2.", "Hacen falta: 2.", unit.US},
-		{"a roll short", func(c *rules.Case) { c.Day.Rolls.Value = 1 }, "rolls-no", rules.No, "Rolls of film here: 1; needed: 2.", "Rollos de plástico aquí: 1; hacen falta: 2.", unit.US},
-		{"the grower's own rolls count", func(c *rules.Case) { c.Shopping[rules.ItemFilm] = rules.Known(4.0) }, "rolls-no", rules.No, "needed: 4", "hacen falta: 4", unit.US},
-		{"no beds", func(c *rules.Case) { c.Field.Beds.Given = false }, "rolls-unknown", rules.Unasked, "number of beds", "número de camas", unit.US},
-		{"no tractor named", func(c *rules.Case) { c.Practice.Tractor.Given = false }, "tractor-open", rules.Unasked, "at least", "al menos", unit.US},
-		{"a tractor too light", func(c *rules.Case) { c.Practice.Tractor.Value = 12 }, "tractor-no", rules.No, "Tractor: 16 hp; this bed needs at least 20 hp.", "Tractor: 16 hp; esta cama pide al menos 20 hp.", unit.US},
-		{"a walk-behind on the flat", func(c *rules.Case) { c.Practice.Tractor.Value = 8 }, "tractor-walk", rules.Yes, "Walk-behind tractor: 11 hp. Flat ground only, film up to 48 in wide", "Motocultor: 11 hp. Solo suelo plano", unit.US},
-		{"a walk-behind and wide film", func(c *rules.Case) {
-			c.Practice.Tractor.Value, c.Practice.FilmWidth = 8, rules.Known(unit.FromInches(60))
-		}, "tractor-no", rules.No, "at least 20 hp", "al menos 20 hp", unit.US},
+		{"dust", func(c *field.Case) { c.Day.Ball = "crumbles" }, "ball-crumbles", plan.No, "too dry", "muy seco", unit.US},
+		{"ribbon", func(c *field.Case) { c.Day.Ball = "ribbons" }, "ball-ribbons", plan.No, "too wet", "muy mojado", unit.US},
+		{"no ball", func(c *field.Case) { c.Day.Ball = "" }, "ball-open", plan.Unasked, "Squeeze", "Apriete", unit.US},
+		{"dry hand", func(c *field.Case) { c.Day.Hand = "dry" }, "hand-dry", plan.No, "below field capacity", "menos que capacidad de campo", unit.US},
+		{"dry hand on clay", func(c *field.Case) { c.Day.Hand, c.Soil.Texture = "dry", "clay-loam" }, "hand-clay", plan.Yes, "on clay that is moist enough", "en arcilla", unit.US},
+		{"dry hand and dust on clay", func(c *field.Case) { c.Day.Ball, c.Day.Hand, c.Soil.Texture = "crumbles", "dry", "clay-loam" }, "hand-dry", plan.No, "below field capacity", "menos que", unit.US},
+		{"dripping", func(c *field.Case) { c.Day.Hand = "water" }, "hand-water", plan.No, "above field capacity", "más que capacidad de campo", unit.US},
+		{"no hand", func(c *field.Case) { c.Day.Hand = "" }, "hand-open", plan.Unasked, "wet outline", "huella húmeda", unit.US},
+		{"wind at the limit", func(c *field.Case) { c.Day.Wind.Value = 5 }, "wind-yes", plan.Yes, "Wind 11 mph; the limit is about 11 mph.", "Viento 11 mph", unit.US},
+		{"35 mph", func(c *field.Case) { c.Day.Wind.Value = 35 * 0.44704 }, "wind-no", plan.No, "Wind 35 mph; the limit is about 11 mph.", "Viento 35 mph; el límite es de unos 11 mph.", unit.US},
+		{"20 km/h", func(c *field.Case) { c.Day.Wind.Value = 20 / 3.6 }, "wind-no", plan.No, "Wind 20 km/h; the limit is about 18 km/h.", "Viento 20 km/h", unit.Metric},
+		{"no wind", func(c *field.Case) { c.Day.Wind.Given = false }, "wind-open", plan.Unasked, "Measure the wind.", "Mida el viento.", unit.US},
+		{"alone", func(c *field.Case) { c.Day.People.Value = 1 }, "people-no", plan.No, "People here: 1; needed: 2.", "Personas aquí: 1; hacen falta: 2.", unit.US},
+		{"two", func(c *field.Case) { c.Day.People.Value = 2 }, "people-yes", plan.Yes, "People here: 2", "Personas aquí: 2", unit.US},
+		{"not counted", func(c *field.Case) { c.Day.People.Given = false }, "people-open", plan.Unasked, "Needed: 2.", "Hacen falta: 2.", unit.US},
+		{"a roll short", func(c *field.Case) { c.Day.Rolls.Value = 1 }, "rolls-no", plan.No, "Rolls of film here: 1; needed: 2.", "Rollos de plástico aquí: 1; hacen falta: 2.", unit.US},
+		{"the grower's own rolls count", func(c *field.Case) { c.Shopping[field.ItemFilm] = unit.Known(4.0) }, "rolls-no", plan.No, "needed: 4", "hacen falta: 4", unit.US},
+		{"no beds", func(c *field.Case) { c.Field.Beds.Given = false }, "rolls-unknown", plan.Unasked, "number of beds", "número de camas", unit.US},
+		{"no tractor named", func(c *field.Case) { c.Practice.Tractor.Given = false }, "tractor-open", plan.Unasked, "at least", "al menos", unit.US},
+		{"a tractor too light", func(c *field.Case) { c.Practice.Tractor.Value = 12 }, "tractor-no", plan.No, "Tractor: 16 hp; this bed needs at least 20 hp.", "Tractor: 16 hp; esta cama pide al menos 20 hp.", unit.US},
+		{"a walk-behind on the flat", func(c *field.Case) { c.Practice.Tractor.Value = 8 }, "tractor-walk", plan.Yes, "Walk-behind tractor: 11 hp. Flat ground only, film up to 48 in wide", "Motocultor: 11 hp. Solo suelo plano", unit.US},
+		{"a walk-behind and wide film", func(c *field.Case) {
+			c.Practice.Tractor.Value, c.Practice.FilmWidth = 8, unit.Known(unit.FromInches(60))
+		}, "tractor-no", plan.No, "at least 20 hp", "al menos 20 hp", unit.US},
 	} {
 		base := layable(t)
 		c.change(&base)
 		s := sheetOf(t, base)
-		var found *rules.Condition
+		var found *plan.Condition
 		for i := range s.Go {
 			if s.Go[i].Key == c.key {
 				found = &s.Go[i]
@@ -98,16 +101,16 @@ func TestGoOrNoGo(t *testing.T) {
 		assert.Contains(t, found.In("en", c.withUnit), c.en, c.what)
 		assert.Contains(t, found.In("es", c.withUnit), c.es, c.what)
 		ready, no, open := s.Ready(all)
-		assert.Equal(t, c.reply == rules.Yes, ready, c.what)
-		if c.reply == rules.No {
+		assert.Equal(t, c.reply == plan.Yes, ready, c.what)
+		if c.reply == plan.No {
 			assert.Positive(t, no, c.what)
-		} else if c.reply == rules.Unasked {
+		} else if c.reply == plan.Unasked {
 			assert.Positive(t, open, c.what)
 		}
 	}
 
 	refused := layable(t)
-	refused.Soil.Slope = rules.Known(20.0)
+	refused.Soil.Slope = unit.Known(20.0)
 	s := sheetOf(t, refused)
 	assert.Equal(t, sheet.Key("verdict-no"), s.Go[0].Key, "a field where film must not be laid never prints ready")
 	ready, _, _ = s.Ready(all)
@@ -146,14 +149,14 @@ func TestTheWorkFlowsFromSoilToFilm(t *testing.T) {
 	assert.Equal(t, "loose soil → ridge: discs draw soil in over the full width.", raised[0].In("en", unit.US))
 }
 
-func everyLine(s *rules.Sheet) (lines []rules.SheetLine) {
+func everyLine(s *plan.Sheet) (lines []plan.SheetLine) {
 	for i := range s.Go {
 		lines = append(lines, s.Go[i].SheetLine)
 	}
 	for i := range s.Order {
 		lines = append(lines, s.Order[i].Does)
 	}
-	for _, part := range [][]rules.SheetLine{s.Boxes, s.Settings, s.People, s.Checks, s.Faults, s.Care, {s.CheckHow}} {
+	for _, part := range [][]plan.SheetLine{s.Boxes, s.Settings, s.People, s.Checks, s.Faults, s.Care, {s.CheckHow}} {
 		lines = append(lines, part...)
 	}
 	return lines
@@ -205,7 +208,7 @@ func TestTheSheetSaysTheAnswersNumbers(t *testing.T) {
 		}
 		assert.Contains(t, text, "never less than 5 in", id)
 		if a.Shape.Covers() {
-			assert.GreaterOrEqual(t, a.Shape.Tuck, rules.LeastTuck-0.0005, id)
+			assert.GreaterOrEqual(t, a.Shape.Tuck, profile.LeastTuck-0.0005, id)
 		}
 		depth := float64(a.TapePlan.Depth) / inch
 		assert.True(t, depth >= 2 && depth <= 3, "%s: tape %g in deep", id, depth)
@@ -222,7 +225,7 @@ func TestTheSheetSaysTheAnswersNumbers(t *testing.T) {
 
 // Where to stand, faults and cautions that the sheet must have.
 func TestTheSheetIsWhole(t *testing.T) {
-	keys := func(c rules.Case) string {
+	keys := func(c field.Case) string {
 		s := sheetOf(t, c)
 		var b strings.Builder
 		for _, l := range everyLine(&s) {
@@ -231,8 +234,8 @@ func TestTheSheetIsWhole(t *testing.T) {
 		return b.String() + " "
 	}
 	c := layable(t)
-	c.Practice.Organic = rules.Optional[bool]{}
-	c.Practice.FumigatedOn = rules.Known(c.PlantOn.Value.Plus(-40))
+	c.Practice.Organic = unit.Optional[bool]{}
+	c.Practice.FumigatedOn = unit.Known(c.PlantOn.Value.Plus(-40))
 	tractor := keys(c)
 	for _, want := range []string{"people-driver", "people-start", "people-never", "people-walk", "people-third",
 		"fault-loose", "fault-tear", "fault-edge", "fault-twist", "fault-low", "fault-dry",
@@ -278,23 +281,23 @@ func TestNoChemicalIsNamed(t *testing.T) {
 // The cautions of the whole job, each at its step.
 func TestCautionsStandAtTheStepWhereTheyBite(t *testing.T) {
 	c := layable(t)
-	c.Practice.Organic = rules.Optional[bool]{}
-	c.Practice.FumigatedOn = rules.Known(c.PlantOn.Value.Plus(-40))
+	c.Practice.Organic = unit.Optional[bool]{}
+	c.Practice.FumigatedOn = unit.Known(c.PlantOn.Value.Plus(-40))
 	c.Water.Source = "pond"
 	a, s := list(t, c)
-	at := map[string]rules.Step{}
+	at := map[string]judge.Step{}
 	for _, caution := range a.Cautions {
 		at[caution.ID] = caution.Step
 	}
-	for id, step := range map[string]rules.Step{
-		"overturn": rules.StepField, "buried-lines": rules.StepField, "lifting-rolls": rules.StepOrder, "power-shaft": rules.StepGround,
-		"run-over": rules.StepLaying, "knives": rules.StepLaying, "heat-work": rules.StepLaying, "treated-ground": rules.StepPlant,
-		"flame": rules.StepPlant, "backflow": rules.StepWater, "electricity": rules.StepWater, "surface-water": rules.StepWater,
-		"no-burning": rules.StepLifting, "lifting-film": rules.StepLifting,
+	for id, step := range map[string]judge.Step{
+		"overturn": judge.StepField, "buried-lines": judge.StepField, "lifting-rolls": judge.StepOrder, "power-shaft": judge.StepGround,
+		"run-over": judge.StepLaying, "knives": judge.StepLaying, "heat-work": judge.StepLaying, "treated-ground": judge.StepPlant,
+		"flame": judge.StepPlant, "backflow": judge.StepWater, "electricity": judge.StepWater, "surface-water": judge.StepWater,
+		"no-burning": judge.StepLifting, "lifting-film": judge.StepLifting,
 	} {
 		assert.Equal(t, step, at[id], id)
 	}
-	steps := map[rules.Step]bool{}
+	steps := map[judge.Step]bool{}
 	for _, step := range a.Season(&s) {
 		steps[step.Step] = true
 	}

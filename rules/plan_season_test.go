@@ -7,19 +7,20 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
 
-func seasonOf(t testing.TB, c rules.Case) (rules.Advice, []rules.SeasonStep) {
+func seasonOf(t testing.TB, c field.Case) (plan.Advice, []plan.SeasonStep) {
 	a := advise(t, c)
-	s := a.Shopping(&rules.WaterPlan{})
+	s := a.Shopping(&plan.WaterPlan{})
 	return a, a.Season(&s)
 }
 
-func byID(steps []rules.SeasonStep) map[string]rules.SeasonStep {
-	seen := map[string]rules.SeasonStep{}
+func byID(steps []plan.SeasonStep) map[string]plan.SeasonStep {
+	seen := map[string]plan.SeasonStep{}
 	for _, s := range steps {
 		if _, have := seen[s.ID]; !have {
 			seen[s.ID] = s
@@ -60,7 +61,7 @@ func TestTheSeasonIsInOrderAndHangsOnPlanting(t *testing.T) {
 func TestTheSeasonIsWhole(t *testing.T) {
 	c := pack(t)["tomato-two-crops"]
 	c.Practice.FilmOptions = 1 << table.Black
-	c.Field.BedLength, c.Field.Beds = rules.Known(unit.Metres(60)), rules.Known(4.0)
+	c.Field.BedLength, c.Field.Beds = unit.Known(unit.Metres(60)), unit.Known(4.0)
 	_, steps := seasonOf(t, c)
 	seen := byID(steps)
 	for _, id := range []string{"soil-test", "water-sample", "collector", "order", "bucket-test", "ground", "moisture", "lay", "water-test", "wait",
@@ -88,7 +89,7 @@ func TestDatesCrossYearsLeapDaysAndTheEquator(t *testing.T) {
 	north := pack(t)["tomato-southern-spring"]
 	south := north
 	south.Place.Own, south.Place.Station, south.Place.HasNormals = true, "", true
-	south.Place.Latitude, south.Place.LastFrost, south.Place.FirstFrost = rules.Known(-north.Place.Latitude.Value), rules.Optional[rules.MonthDay]{}, rules.Optional[rules.MonthDay]{}
+	south.Place.Latitude, south.Place.LastFrost, south.Place.FirstFrost = unit.Known(-north.Place.Latitude.Value), unit.Optional[field.MonthDay]{}, unit.Optional[field.MonthDay]{}
 	for m := range 12 {
 		south.Place.TMin[m], south.Place.TMax[m] = north.Place.TMin[(m+6)%12], north.Place.TMax[(m+6)%12]
 	}
@@ -99,7 +100,7 @@ func TestDatesCrossYearsLeapDaysAndTheEquator(t *testing.T) {
 	crossed := map[string]bool{}
 	for _, place := range []struct {
 		name string
-		c    rules.Case
+		c    field.Case
 		days []unit.Date
 	}{
 		{"north", north, []unit.Date{unit.On(2028, 2, 29), unit.On(2028, 3, 1), unit.On(2027, 3, 1), unit.On(2100, 3, 5), unit.On(2027, 1, 3), unit.On(2027, 12, 31)}},
@@ -107,7 +108,7 @@ func TestDatesCrossYearsLeapDaysAndTheEquator(t *testing.T) {
 	} {
 		for _, day := range place.days {
 			c := place.c
-			c.PlantOn = rules.Known(day)
+			c.PlantOn = unit.Known(day)
 			a, steps := seasonOf(t, c)
 			seen := byID(steps)
 			lay, plant := civil(a.WaitPlan.LayOn), civil(a.WaitPlan.PlantOn)
@@ -131,7 +132,7 @@ func TestDatesCrossYearsLeapDaysAndTheEquator(t *testing.T) {
 	}
 	assert.True(t, crossed["north"] && crossed["south"] && crossed["29 February"], "the dates that were chosen cross year ends and a leap day: %v", crossed)
 	// Six months apart, the same climate gives the same wait.
-	north.PlantOn, south.PlantOn = rules.Known(unit.On(2027, 4, 10)), rules.Known(unit.On(2027, 10, 10))
+	north.PlantOn, south.PlantOn = unit.Known(unit.On(2027, 4, 10)), unit.Known(unit.On(2027, 10, 10))
 	up, down := advise(t, north), advise(t, south)
 	assert.InDelta(t, int(up.WaitPlan.Days), int(down.WaitPlan.Days), 3, "wait north and south")
 }

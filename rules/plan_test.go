@@ -9,6 +9,12 @@ import (
 	"pgregory.net/rapid"
 
 	"filmfurrow/rules"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/judge"
+	"filmfurrow/rules/model/profile"
+	"filmfurrow/rules/plan"
+	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -24,22 +30,22 @@ const (
 // asked of the engine, none is worked out in the test.
 func TestWorkedExamplesOfFilmAndBed(t *testing.T) {
 	bedFeet := func(centres float64) float64 {
-		return unit.KindBedRate.Shown(rules.BedOn(unit.FromFeet(centres)), unit.US)
+		return unit.KindBedRate.Shown(plan.BedOn(unit.FromFeet(centres)), unit.US)
 	}
 	plants := func(centres, inRow float64, rows int) float64 { // in inches
-		return unit.KindPlantRate.Shown(rules.PlantsPerHectare(unit.FromInches(centres), unit.FromInches(inRow), rows), unit.US)
+		return unit.KindPlantRate.Shown(plan.PlantsPerHectare(unit.FromInches(centres), unit.FromInches(inRow), rows), unit.US)
 	}
 	mass := func(widthFeet, mil, centres float64) float64 {
-		return unit.KindMass.Shown(float64(rules.FilmMass(unit.FromFeet(widthFeet), unit.FromFeet(bedFeet(centres)), unit.FromMil(mil))), unit.US)
+		return unit.KindMass.Shown(float64(plan.FilmMass(unit.FromFeet(widthFeet), unit.FromFeet(bedFeet(centres)), unit.FromMil(mil))), unit.US)
 	}
 	rolls := func(total, roll float64) float64 {
-		return float64(rules.RollsByLength(unit.FromFeet(total), unit.FromFeet(roll)))
+		return float64(plan.RollsByLength(unit.FromFeet(total), unit.FromFeet(roll)))
 	}
 	rows := func(roll, bed, end float64) float64 {
-		return float64(rules.RowsPerRoll(unit.FromFeet(roll), unit.FromFeet(bed), unit.FromFeet(end)))
+		return float64(plan.RowsPerRoll(unit.FromFeet(roll), unit.FromFeet(bed), unit.FromFeet(end)))
 	}
-	shape := func(top, height, roll float64) rules.BedShape {
-		return rules.ShapeOf(unit.FromInches(height), unit.FromInches(top), 1.8, rules.Known(unit.FromInches(roll)))
+	shape := func(top, height, roll float64) profile.Bed {
+		return profile.Across(unit.FromInches(height), unit.FromInches(top), 1.8, unit.Known(unit.FromInches(roll)))
 	}
 	for _, c := range []struct {
 		id, what, source string
@@ -55,7 +61,7 @@ func TestWorkedExamplesOfFilmAndBed(t *testing.T) {
 		{"9.4", "Maine pepper, single row, 12 in: plants per acre", "HortTechnology 17(2):214, 2007", 7260, plants(72, 12, 1), 0.5},
 		{"9.6", "film 4 ft, 1.0 mil, 6-ft centres, lb per acre", "recomputed: 30,000 in² for a pound at 1 mil", 139, mass(4, 1, 6), 0.6},
 		{"9.6", "5-ft centres", "recomputed", 167, mass(4, 1, 5), 0.6},
-		{"9.6", "with half soil by weight", "recomputed, near the 240 lb that Michigan hauled in 2014", 279, mass(4, 1, 6) * rules.SoilShare.Low, 1.2},
+		{"9.6", "with half soil by weight", "recomputed, near the 240 lb that Michigan hauled in 2014", 279, mass(4, 1, 6) * plan.SoilShare.Low, 1.2},
 		{"9.7", "0.6 mil, 6-ft centres", "recomputed", 84, mass(4, 0.6, 6), 0.7},
 		{"9.8", "film 5 ft, 1.25 mil, 5-ft centres", "recomputed", 261, mass(5, 1.25, 5), 0.9},
 		{"S3", "film 5 ft, 1.25 mil, 6-ft centres", "recomputed at 0.92 g/cm³", 217, mass(5, 1.25, 6), 0.9},
@@ -64,7 +70,7 @@ func TestWorkedExamplesOfFilmAndBed(t *testing.T) {
 		{"9.10", "ten acres, 18.15: rounded once, not 20", "recomputed", 19, rolls(72600, 4000), 0},
 		{"9.11", "2,400-ft roll, 100-ft rows, no end waste", "a farm's weblog", 24, rows(2400, 100, 0), 0},
 		{"9.11", "3 ft at each end", "recomputed", 22, rows(2400, 100, 3), 0},
-		{"9.12", "24 in top, 6 in high: the 4-ft roll is the narrowest that covers it", "Univ. of Florida/IFAS Cir 805, figure: 4-ft film over a 2-ft top", 48, float64(rules.ShapeOf(6*inch, 24*inch, 1.8, rules.Optional[unit.Metres]{}).FilmWidth) / inch, 0.01},
+		{"9.12", "24 in top, 6 in high: the 4-ft roll is the narrowest that covers it", "Univ. of Florida/IFAS Cir 805, figure: 4-ft film over a 2-ft top", 48, float64(profile.Across(6*inch, 24*inch, 1.8, unit.Optional[unit.Metres]{}).FilmWidth) / inch, 0.01},
 		{"S3", "24 × 6 in on a 48-in roll leaves 5.7 in", "recomputed, 2 in batter", 5.7, float64(shape(24, 6, 48).Tuck) / inch, 0.05},
 		{"9.14", "30 × 6 in on a 4-ft roll: 3 in with straight sides, 2.7 in with 2 in of batter", "recomputed", 2.7, float64(shape(30, 6, 48).Tuck) / inch, 0.05},
 		{"S3", "30 × 6 in needs 52.6 in with 5 in of tuck", "recomputed", 52.6, float64(shape(30, 6, 48).Needed) / inch, 0.1},
@@ -83,7 +89,7 @@ func TestWorkedExamplesOfFilmAndBed(t *testing.T) {
 		{"9.19", "1.0 mil", "recomputed", 25.4, float64(unit.FromMil(1)), 0.01},
 		{"9.19", "1.25 mil", "HortScience note prints 31.5; recomputed 31.75", 31.75, float64(unit.FromMil(1.25)), 0.3},
 		{"9.19", "1.5 mil", "recomputed", 38.1, float64(unit.FromMil(1.5)), 0.01},
-		{"3.17", "square inches for a pound at 1 mil; 0.92 g/cm³ gives 30,087", "a film maker's user manual", 30000, 1 / (float64(rules.FilmMass(inch, inch, 25.4)) / pound), 100},
+		{"3.17", "square inches for a pound at 1 mil; 0.92 g/cm³ gives 30,087", "a film maker's user manual", 30000, 1 / (float64(plan.FilmMass(inch, inch, 25.4)) / pound), 100},
 	} {
 		assert.InDelta(t, c.want, c.got, c.slack, "%s %s (%s)", c.id, c.what, c.source)
 	}
@@ -93,24 +99,24 @@ func TestWorkedExamplesOfFilmAndBed(t *testing.T) {
 // the bed until the roll covers it, and says why.
 func TestARollTooNarrowIsNeverLaid(t *testing.T) {
 	c := planCase(t)
-	c.Practice.FilmWidth = rules.Known(unit.FromInches(48))
+	c.Practice.FilmWidth = unit.Known(unit.FromInches(48))
 	a := advise(t, c)
 	assert.Less(t, float64(a.Shape.Height)/inch, 6.0)
-	assert.GreaterOrEqual(t, a.Shape.Tuck, rules.LeastTuck)
+	assert.GreaterOrEqual(t, a.Shape.Tuck, profile.LeastTuck)
 	why := ""
 	for _, r := range a.Bed.Ranked {
-		if rules.BedQuestion.Key(r.Option) == "6-in" && r.RuledOutBy != nil {
+		if question.Bed.Key(r.Option) == "6-in" && r.RuledOutBy != nil {
 			why = r.RuledOutBy.Reason.In(unit.US)
 		}
 	}
 	assert.Contains(t, why, "your roll of 48 in leaves 2.7 in to bury")
 }
 
-func planCase(t testing.TB) rules.Case {
+func planCase(t testing.TB) field.Case {
 	c := pack(t)["least-known"]
-	c.Field.BedLength, c.Field.Beds = rules.Known(unit.FromFeet(100)), rules.Known(25.0)
-	c.Field.BedTop = rules.Known(unit.FromInches(30))
-	c.Practice.RollLength = rules.Known(unit.FromFeet(2400))
+	c.Field.BedLength, c.Field.Beds = unit.Known(unit.FromFeet(100)), unit.Known(25.0)
+	c.Field.BedTop = unit.Known(unit.FromInches(30))
+	c.Practice.RollLength = unit.Known(unit.FromFeet(2400))
 	return c
 }
 
@@ -118,27 +124,27 @@ func planCase(t testing.TB) rules.Case {
 // that go through the pack; without a water plan, which takes the most time.
 type farm struct {
 	id string
-	c  rules.Case
-	a  rules.Advice
-	s  rules.Shopping
+	c  field.Case
+	a  plan.Advice
+	s  plan.Shopping
 }
 
-var farms []farm
+var theFarms []farm
 
 func everyFarm(t testing.TB) []farm {
 	t.Helper()
-	if farms == nil {
+	if theFarms == nil {
 		for id, c := range pack(t) {
-			c.Field.BedLength, c.Field.Beds = rules.Known(unit.Metres(61)), rules.Known(4.0)
-			c.Day = rules.DayCase{Ball: "breaks", Hand: "outline", Wind: rules.Known(unit.MetresPerSecond(7)), People: rules.Known(1.0), Rolls: rules.Known(0.0)}
+			c.Field.BedLength, c.Field.Beds = unit.Known(unit.Metres(61)), unit.Known(4.0)
+			c.Day = field.DayCase{Ball: "breaks", Hand: "outline", Wind: unit.Known(unit.MetresPerSecond(7)), People: unit.Known(1.0), Rolls: unit.Known(0.0)}
 			a := advise(t, c)
-			farms = append(farms, farm{id, c, a, a.Shopping(&rules.WaterPlan{})})
+			theFarms = append(theFarms, farm{id, c, a, a.Shopping(&plan.WaterPlan{})})
 		}
 	}
-	return farms
+	return theFarms
 }
 
-func list(t testing.TB, c rules.Case) (rules.Advice, rules.Shopping) {
+func list(t testing.TB, c field.Case) (plan.Advice, plan.Shopping) {
 	a := advise(t, c)
 	plan := a.WaterPlan()
 	return a, a.Shopping(&plan)
@@ -162,7 +168,7 @@ func TestTheGateThatDecidesIsNamed(t *testing.T) {
 		a := advise(t, pack(t)[c.file])
 		best, ok := a.Verdict.Best()
 		require.True(t, ok)
-		assert.Equal(t, c.verdict, rules.Verdict.Key(best), c.file)
+		assert.Equal(t, c.verdict, question.Verdict.Key(best), c.file)
 		var ids []string
 		for _, g := range a.Gates {
 			ids = append(ids, g.Rule.ID)
@@ -171,32 +177,32 @@ func TestTheGateThatDecidesIsNamed(t *testing.T) {
 	}
 	open := advise(t, pack(t)["tomato-organic"])
 	best, _ := open.Verdict.Best()
-	assert.Equal(t, "lay", rules.Verdict.Key(best))
+	assert.Equal(t, "lay", question.Verdict.Key(best))
 	assert.Empty(t, open.Gates)
 }
 
 // Every line of the list against sums by hand: 25 beds of 100 ft.
 func TestTheListSaysHowItWasWorkedOut(t *testing.T) {
 	c := planCase(t)
-	c.Field.RowsPerBed, c.Field.InRow, c.Field.Centres = rules.Known(2.0), rules.Known(unit.FromInches(12)), rules.Known(unit.FromFeet(6))
-	c.Water.Header, c.Water.Flow, c.Water.Pressure = rules.Known(unit.FromFeet(50)), rules.Known(unit.LitresPerHour(2000)), rules.Known(unit.Kilopascals(150))
-	c.Feed.Injector = rules.Known(100.0)
+	c.Field.RowsPerBed, c.Field.InRow, c.Field.Centres = unit.Known(2.0), unit.Known(unit.FromInches(12)), unit.Known(unit.FromFeet(6))
+	c.Water.Header, c.Water.Flow, c.Water.Pressure = unit.Known(unit.FromFeet(50)), unit.Known(unit.LitresPerHour(2000)), unit.Known(unit.Kilopascals(150))
+	c.Feed.Injector = unit.Known(100.0)
 	a, s := list(t, c)
 	lines := float64(25 * a.Facts.Lines)
-	for item, want := range map[rules.Item]float64{
-		rules.ItemFilm:     2, // 22 whole beds of 106 ft on a roll of 2,400 ft
-		rules.ItemTape:     math.Ceil(lines * 103 * 1.03 * foot),
-		rules.ItemHeader:   math.Ceil((24*6 + 50) * foot),
-		rules.ItemTakeOffs: lines,
-		rules.ItemEnds:     lines,
-		rules.ItemFilter:   1, rules.ItemGauge: 1, rules.ItemBackflow: 1, rules.ItemInjector: 1,
-		rules.ItemPins:   50,
-		rules.ItemPlants: math.Ceil(25 * 2 * 100 * 1.05),
+	for item, want := range map[field.Item]float64{
+		field.ItemFilm:     2, // 22 whole beds of 106 ft on a roll of 2,400 ft
+		field.ItemTape:     math.Ceil(lines * 103 * 1.03 * foot),
+		field.ItemHeader:   math.Ceil((24*6 + 50) * foot),
+		field.ItemTakeOffs: lines,
+		field.ItemEnds:     lines,
+		field.ItemFilter:   1, field.ItemGauge: 1, field.ItemBackflow: 1, field.ItemInjector: 1,
+		field.ItemPins:   50,
+		field.ItemPlants: math.Ceil(25 * 2 * 100 * 1.05),
 	} {
-		assert.Equal(t, want, s.Lines[item].Quantity, rules.ItemKeys[item])
+		assert.Equal(t, want, s.Lines[item].Quantity, field.ItemKeys[item])
 	}
-	assert.Equal(t, s.Lines[rules.ItemValves].Quantity, s.Lines[rules.ItemRegulators].Quantity)
-	assert.Positive(t, s.Lines[rules.ItemValves].Quantity)
+	assert.Equal(t, s.Lines[field.ItemValves].Quantity, s.Lines[field.ItemRegulators].Quantity)
+	assert.Positive(t, s.Lines[field.ItemValves].Quantity)
 	assert.Equal(t, 22, s.RowsARoll)
 	for i := range s.Lines {
 		l := &s.Lines[i]
@@ -206,24 +212,24 @@ func TestTheListSaysHowItWasWorkedOut(t *testing.T) {
 		assert.True(t, l.Spec.Complete(), l.Spec.Text)
 		assert.NotEmpty(t, l.Sources, l.Name)
 	}
-	for _, item := range []rules.Item{rules.ItemFilm, rules.ItemTape, rules.ItemHeader, rules.ItemTakeOffs, rules.ItemEnds, rules.ItemValves, rules.ItemGauge, rules.ItemFilter, rules.ItemRegulators, rules.ItemPlants} {
-		assert.NotEmpty(t, s.Lines[item].Spec.Text, "what to ask the seller for: %s", rules.ItemKeys[item])
+	for _, item := range []field.Item{field.ItemFilm, field.ItemTape, field.ItemHeader, field.ItemTakeOffs, field.ItemEnds, field.ItemValves, field.ItemGauge, field.ItemFilter, field.ItemRegulators, field.ItemPlants} {
+		assert.NotEmpty(t, s.Lines[item].Spec.Text, "what to ask the seller for: %s", field.ItemKeys[item])
 	}
-	assert.Contains(t, s.Lines[rules.ItemFilm].Spec.In(unit.US), "60 in wide, rolls of 2,400 ft")
+	assert.Contains(t, s.Lines[field.ItemFilm].Spec.In(unit.US), "60 in wide, rolls of 2,400 ft")
 	assert.Equal(t, "Beds 6 ft from centre to centre make 7,260 ft of bed per acre and 14,520 plants per acre.", s.Layout.In(unit.US))
 }
 
 func TestTheGrowersOwnQuantityStandsBesideOurs(t *testing.T) {
 	c := planCase(t)
-	for item := range rules.Item(rules.ItemCount) {
-		c.Shopping[item] = rules.Known(1.0)
+	for item := range field.Item(field.ItemCount) {
+		c.Shopping[item] = unit.Known(1.0)
 	}
-	c.Shopping[rules.ItemFilm] = rules.Known(5.0)
+	c.Shopping[field.ItemFilm] = unit.Known(5.0)
 	_, s := list(t, c)
-	assert.EqualValues(t, 2, s.Lines[rules.ItemFilm].Quantity, "ours is kept")
-	assert.EqualValues(t, 5, s.Lines[rules.ItemFilm].Taken(), "the grower's counts")
-	assert.False(t, s.Lines[rules.ItemFilm].Short())
-	assert.True(t, s.Lines[rules.ItemTape].Short(), "a metre of tape is too little")
+	assert.EqualValues(t, 2, s.Lines[field.ItemFilm].Quantity, "ours is kept")
+	assert.EqualValues(t, 5, s.Lines[field.ItemFilm].Taken(), "the grower's counts")
+	assert.False(t, s.Lines[field.ItemFilm].Short())
+	assert.True(t, s.Lines[field.ItemTape].Short(), "a metre of tape is too little")
 	for i := range s.Lines {
 		assert.True(t, s.Lines[i].Own.Given, "any quantity can be written over")
 	}
@@ -234,18 +240,18 @@ func TestTheGrowersOwnQuantityStandsBesideOurs(t *testing.T) {
 	}
 	c = planCase(t)
 	_, dry := list(t, c)
-	assert.Equal(t, "the flow of the source", dry.Lines[rules.ItemValves].Missing)
+	assert.Equal(t, "the flow of the source", dry.Lines[field.ItemValves].Missing)
 }
 
 // One person may lift 51 lb at the very best (OSHA on the NIOSH recommendation);
 // a roll has no handles, so two at least.
 func TestWhoLiftsARoll(t *testing.T) {
 	for mass, people := range map[float64]int{0: 0, 20: 2, 51: 2, 102: 2, 103: 3, 153: 3, 154: 4} {
-		assert.Equal(t, people, rules.Lifters(unit.Kilograms(mass*pound)), "%g lb", mass)
+		assert.Equal(t, people, plan.Lifters(unit.Kilograms(mass*pound)), "%g lb", mass)
 	}
 	_, s := list(t, planCase(t))
-	assert.Equal(t, rules.Lifters(s.RollMass), s.Lifters)
-	assert.Contains(t, s.Lines[rules.ItemFilm].Sources, &table.LiftingOSHA)
+	assert.Equal(t, plan.Lifters(s.RollMass), s.Lifters)
+	assert.Contains(t, s.Lines[field.ItemFilm].Sources, &table.LiftingOSHA)
 }
 
 // The sum by hand, with invented prices.
@@ -256,9 +262,9 @@ func TestCostsAreTheGrowersOwn(t *testing.T) {
 	assert.True(t, none.Partial)
 	assert.Zero(t, none.Total, "nothing is priced by us")
 	assert.Zero(t, none.BreakEven)
-	c.Practice.Tractor = rules.Known(unit.Kilowatts(45))
-	c.Prices = rules.PriceCase{Currency: "USD", FilmRoll: rules.Known(150.0), TapeMetre: rules.Known(0.1), PlantEach: rules.Known(0.3), WageHour: rules.Known(18.0),
-		HaulTonne: rules.Known(90.0), FittingBed: rules.Known(4.0), System: rules.Known(640.0), CropUnit: rules.Known(12.0)}
+	c.Practice.Tractor = unit.Known(unit.Kilowatts(45))
+	c.Prices = field.PriceCase{Currency: "USD", FilmRoll: unit.Known(150.0), TapeMetre: unit.Known(0.1), PlantEach: unit.Known(0.3), WageHour: unit.Known(18.0),
+		HaulTonne: unit.Known(90.0), FittingBed: unit.Known(4.0), System: unit.Known(640.0), CropUnit: unit.Known(12.0)}
 	a, s = list(t, c)
 	cost := a.CostOf(&s)
 	assert.False(t, cost.Partial)
@@ -268,7 +274,7 @@ func TestCostsAreTheGrowersOwn(t *testing.T) {
 		t.Errorf("laying takes %g h of one person, by hand %g", got, laying)
 	}
 	lifting := math.Ceil(metres*9/(7260*foot)*2) / 2
-	amounts := []float64{2 * 150, s.Lines[rules.ItemTape].Quantity * 0.1, 25 * 4, s.Lines[rules.ItemPlants].Quantity * 0.3, 640,
+	amounts := []float64{2 * 150, s.Lines[field.ItemTape].Quantity * 0.1, 25 * 4, s.Lines[field.ItemPlants].Quantity * 0.3, 640,
 		float64(cost.Hours.Laying) * 18, lifting * 18, float64(s.FilmMass) * 4 / 1000 * 90}
 	require.Len(t, cost.Lines, len(amounts))
 	sum := 0.0
@@ -280,12 +286,12 @@ func TestCostsAreTheGrowersOwn(t *testing.T) {
 	assert.InDelta(t, sum, cost.Total, 0.001, "the lines add up as printed")
 	assert.InDelta(t, cost.Total/metres, cost.PerMetre, 0.006)
 	assert.InDelta(t, cost.PerMetre*foot, cost.PerFoot, 0.006)
-	assert.InDelta(t, cost.Total/s.Lines[rules.ItemPlants].Quantity, cost.PerPlant, 0.006)
+	assert.InDelta(t, cost.Total/s.Lines[field.ItemPlants].Quantity, cost.PerPlant, 0.006)
 	assert.InDelta(t, sum-amounts[3], cost.Extra, 0.011, "bare ground needs the plants too")
 	assert.Equal(t, math.Ceil(cost.Extra/12), cost.BreakEven)
 
 	without := c
-	without.Prices.WageHour = rules.Optional[float64]{}
+	without.Prices.WageHour = unit.Optional[float64]{}
 	b, ws := list(t, without)
 	part := b.CostOf(&ws)
 	assert.True(t, part.Partial)
@@ -295,8 +301,8 @@ func TestCostsAreTheGrowersOwn(t *testing.T) {
 
 func TestFilmsStandSideBySide(t *testing.T) {
 	c := planCase(t)
-	c.Practice.Tractor = rules.Known(unit.Kilowatts(45))
-	c.Prices = rules.PriceCase{FilmRoll: rules.Known(150.0), RollTilled: rules.Known(400.0), WageHour: rules.Known(18.0), HaulTonne: rules.Known(90.0)}
+	c.Practice.Tractor = unit.Known(unit.Kilowatts(45))
+	c.Prices = field.PriceCase{FilmRoll: unit.Known(150.0), RollTilled: unit.Known(400.0), WageHour: unit.Known(18.0), HaulTonne: unit.Known(90.0)}
 	a, s := list(t, c)
 	films := a.CostOf(&s).Films
 	require.Len(t, films, 4)
@@ -309,7 +315,7 @@ func TestFilmsStandSideBySide(t *testing.T) {
 	assert.Equal(t, table.Paper.Name(), paper.Name)
 	assert.Positive(t, own.Lifting.Value)
 	assert.Positive(t, own.Haul.Value)
-	for _, f := range []rules.FilmCost{tilled, paper} {
+	for _, f := range []plan.FilmCost{tilled, paper} {
 		assert.Zero(t, f.Lifting.Value+f.Haul.Value, f.Name)
 		require.True(t, f.UpTo.Given, f.Name)
 		assert.InDelta(t, own.Total, 2*f.UpTo.Value+f.Laying.Value, 0.03, "at that price both cost the same")
@@ -318,7 +324,7 @@ func TestFilmsStandSideBySide(t *testing.T) {
 	assert.False(t, tilled.Partial)
 	assert.False(t, paper.Film.Given, "no price of paper is invented")
 	assert.True(t, paper.Partial)
-	c.Prices.HaulTonne = rules.Optional[float64]{}
+	c.Prices.HaulTonne = unit.Optional[float64]{}
 	a, s = list(t, c)
 	for _, f := range a.CostOf(&s).Films {
 		assert.False(t, f.UpTo.Given, "no ceiling from a partial sum: %s", f.Name)
@@ -336,7 +342,7 @@ func TestFilmsStandSideBySide(t *testing.T) {
 // The grower's own hours stand over ours.
 func TestTheGrowersOwnHours(t *testing.T) {
 	c := planCase(t)
-	c.Prices = rules.PriceCase{WageHour: rules.Known(20.0), LayHours: rules.Known(30.0), LiftHours: rules.Known(7.5)}
+	c.Prices = field.PriceCase{WageHour: unit.Known(20.0), LayHours: unit.Known(30.0), LiftHours: unit.Known(7.5)}
 	a, s := list(t, c)
 	cost := a.CostOf(&s)
 	assert.EqualValues(t, 30, cost.Hours.Laying)
@@ -358,7 +364,7 @@ func TestPricesInUSUnitsAreThoseInMetric(t *testing.T) {
 // One farm: two people, at least two hours for a row of 150 ft.
 func TestHandLayingAgainstTheFarmThatCounted(t *testing.T) {
 	c := planCase(t)
-	c.Practice.Laying, c.Field.BedLength, c.Field.Beds = "hand", rules.Known(unit.FromFeet(50)), rules.Known(6.0)
+	c.Practice.Laying, c.Field.BedLength, c.Field.Beds = "hand", unit.Known(unit.FromFeet(50)), unit.Known(6.0)
 	a := advise(t, c)
 	w := a.WorkOf()
 	assert.EqualValues(t, 8, w.Laying, "300 ft ÷ 150 × 4 hours of one person")
@@ -367,24 +373,24 @@ func TestHandLayingAgainstTheFarmThatCounted(t *testing.T) {
 	m := a.MachineOf()
 	assert.True(t, m.ByHand)
 	assert.Equal(t, "By hand no tractor is needed.", m.Says[0].Text)
-	c.Practice.People = rules.Known(4.0)
+	c.Practice.People = unit.Known(4.0)
 	assert.EqualValues(t, 2, advicePointer(advise(t, c)).WorkOf().LayingClock)
 }
 
 // Power: 50–60 hp is the least for a formed bed of 6–8 in with a layer (common
 // practice, no source); lighter for flat and low beds.
 func TestTheTractorForTheBedInHand(t *testing.T) {
-	hp := func(i int) float64 { return float64(rules.LeastPower[i]) / unit.KilowattsPerHP }
+	hp := func(i int) float64 { return float64(judge.LeastPower[i]) / unit.KilowattsPerHP }
 	assert.InDelta(t, 50, hp(2), 1, "6 in")
 	assert.InDelta(t, 55, hp(3), 1, "8 in")
 	assert.Less(t, hp(0), 30.0, "flat")
 	assert.Less(t, hp(1), 45.0, "4 in")
-	for i := 1; i < len(rules.LeastPower); i++ {
-		assert.Greater(t, rules.LeastPower[i], rules.LeastPower[i-1])
+	for i := 1; i < len(judge.LeastPower); i++ {
+		assert.Greater(t, judge.LeastPower[i], judge.LeastPower[i-1])
 	}
 	c := planCase(t)
 	for kw, want := range map[float64]string{8: "two passes", 20: "has", 45: "has"} {
-		c.Practice.Tractor = rules.Known(unit.Kilowatts(kw))
+		c.Practice.Tractor = unit.Known(unit.Kilowatts(kw))
 		m := advicePointer(advise(t, c)).MachineOf()
 		text := ""
 		for _, p := range m.Says {
@@ -394,11 +400,11 @@ func TestTheTractorForTheBedInHand(t *testing.T) {
 		assert.Contains(t, text, want, "%g kW", kw)
 		assert.Contains(t, text, "both", "what a walk-behind cannot do")
 		assert.Equal(t, kw <= 11, m.WalkBehind)
-		assert.Len(t, m.Beds, len(rules.LeastPower))
+		assert.Len(t, m.Beds, len(judge.LeastPower))
 	}
-	c.Practice.Tractor = rules.Known(unit.Kilowatts(45))
+	c.Practice.Tractor = unit.Known(unit.Kilowatts(45))
 	one := advicePointer(advise(t, c)).MachineOf()
-	c.Practice.Tractor = rules.Known(unit.Kilowatts(8))
+	c.Practice.Tractor = unit.Known(unit.Kilowatts(8))
 	two := advicePointer(advise(t, c)).MachineOf()
 	assert.Greater(t, two.Work.LayingClock, one.Work.LayingClock, "two passes take longer")
 	assert.Equal(t, 3, one.Work.People)
@@ -410,22 +416,22 @@ func TestMoreBedsNeverFewerRollsAndUnitsDoNotMatter(t *testing.T) {
 		beds := rapid.IntRange(1, 400).Draw(t, "beds")
 		bed := unit.Metres(rapid.Float64Range(5, 200).Draw(t, "bed"))
 		roll := unit.Metres(rapid.Float64Range(210, 1300).Draw(t, "roll"))
-		rows := rules.RowsPerRoll(roll, bed, 0.9144)
+		rows := plan.RowsPerRoll(roll, bed, 0.9144)
 		if rows < 1 {
 			t.Fatal("a roll longer than a bed covers one")
 		}
-		n := rules.Rolls(beds, rows)
-		if rules.Rolls(beds+1, rows) < n {
+		n := plan.Rolls(beds, rows)
+		if plan.Rolls(beds+1, rows) < n {
 			t.Fatal("one bed more took fewer rolls")
 		}
 		if n*rows < beds || (n-1)*rows >= beds {
 			t.Fatal("rounded more than once")
 		}
-		if n < rules.RollsByLength(unit.Metres(float64(beds)*float64(bed)), roll) {
+		if n < plan.RollsByLength(unit.Metres(float64(beds)*float64(bed)), roll) {
 			t.Fatal("whole beds can never take fewer rolls than the plain length")
 		}
-		feet := rules.FilmMass(unit.FromFeet(4), unit.FromFeet(float64(bed)/foot), unit.FromMil(1))
-		metric := rules.FilmMass(1.2192, bed, 25.4)
+		feet := plan.FilmMass(unit.FromFeet(4), unit.FromFeet(float64(bed)/foot), unit.FromMil(1))
+		metric := plan.FilmMass(1.2192, bed, 25.4)
 		if math.Abs(float64(feet-metric)) > 1e-9*float64(metric) {
 			t.Fatal("metric and US differ")
 		}
@@ -436,20 +442,20 @@ func TestMoreBedsNeverFewerRollsAndUnitsDoNotMatter(t *testing.T) {
 // what was typed in metres.
 func TestMoreBedsNeverCostLess(t *testing.T) {
 	base := planCase(t)
-	base.Prices = rules.PriceCase{FilmRoll: rules.Known(150.0), TapeMetre: rules.Known(0.1), WageHour: rules.Known(18.0), HaulTonne: rules.Known(90.0), FittingBed: rules.Known(4.0), PlantEach: rules.Known(0.3)}
-	ground, err := rules.Dig(base)
+	base.Prices = field.PriceCase{FilmRoll: unit.Known(150.0), TapeMetre: unit.Known(0.1), WageHour: unit.Known(18.0), HaulTonne: unit.Known(90.0), FittingBed: unit.Known(4.0), PlantEach: unit.Known(0.3)}
+	ground, err := facts.NewSoilYear(base)
 	require.NoError(t, err)
-	of := func(c rules.Case) (rules.Shopping, rules.Cost) {
+	of := func(c field.Case) (plan.Shopping, plan.Cost) {
 		a, err := rules.AdviseOn(ground, c)
 		require.NoError(t, err)
-		s := a.Shopping(&rules.WaterPlan{})
+		s := a.Shopping(&plan.WaterPlan{})
 		return s, a.CostOf(&s)
 	}
 	rapid.Check(t, func(t *rapid.T) {
 		c := base
-		c.Field.Beds = rules.Known(float64(rapid.IntRange(1, 300).Draw(t, "beds")))
+		c.Field.Beds = unit.Known(float64(rapid.IntRange(1, 300).Draw(t, "beds")))
 		feet := float64(rapid.IntRange(10, 700).Draw(t, "feet"))
-		c.Field.BedLength = rules.Known(unit.FromFeet(feet))
+		c.Field.BedLength = unit.Known(unit.FromFeet(feet))
 		few, fewCost := of(c)
 		more := c
 		more.Field.Beds.Value++
@@ -463,7 +469,7 @@ func TestMoreBedsNeverCostLess(t *testing.T) {
 			t.Fatal("one bed more costs less")
 		}
 		metric := c
-		metric.Field.BedLength = rules.Known(unit.Metres(feet * 0.3048))
+		metric.Field.BedLength = unit.Known(unit.Metres(feet * 0.3048))
 		again, _ := of(metric)
 		for i := range few.Lines {
 			if again.Lines[i].Quantity != few.Lines[i].Quantity {

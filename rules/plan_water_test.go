@@ -10,9 +10,12 @@ import (
 	"pgregory.net/rapid"
 
 	"filmfurrow/rules"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/model/demand"
 	"filmfurrow/rules/model/soilwater"
 	"filmfurrow/rules/model/water"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/unit"
@@ -24,7 +27,7 @@ func TestNoTapeWithoutPressure(t *testing.T) {
 	c := pack(t)["pepper-cool-spring"]
 	fits, noPush := false, 0
 	for kPa := unit.Kilopascals(10); kPa <= 90; kPa += 2.5 {
-		c.Water.Pressure = rules.Known(kPa)
+		c.Water.Pressure = unit.Known(kPa)
 		a := advise(t, c)
 		p := a.WaterPlan()
 		_, ok := a.Tape.Best()
@@ -101,35 +104,35 @@ func TestWaterPlanAgreesWithTheAnswers(t *testing.T) {
 // Whatever the form takes, the water model takes.
 func TestEveryCaseHasAWaterPlan(t *testing.T) {
 	base := pack(t)["pepper-cool-spring"]
-	ground, err := rules.Dig(base)
+	ground, err := facts.NewSoilYear(base)
 	require.NoError(t, err)
 	rapid.Check(t, func(t *rapid.T) {
 		c := base
-		for i := range rules.Inputs {
-			in := &rules.Inputs[i]
+		for i := range field.Inputs {
+			in := &field.Inputs[i]
 			group, _, _ := strings.Cut(in.Name, ".")
 			if group != "water" && group != "field" && group != "feed" && in.Name != "soil.organic_percent" && in.Name != "soil.slope_percent" && in.Name != "crop" ||
 				in.Name == "field.bed_top_m" || !rapid.Bool().Draw(t, "give "+in.Name) {
 				continue
 			}
-			v := rules.Value{}
+			v := field.Value{}
 			switch in.Form {
-			case rules.FormNumber:
+			case field.FormNumber:
 				high := in.High
 				if in.Name == "field.bed_length_m" && rapid.IntRange(0, 19).Draw(t, "short") > 0 {
 					high = 120 // kilometre beds take a tenth of a second each
 				}
 				v.Number = rapid.OneOf(rapid.Just(in.Low), rapid.Just(high), rapid.Float64Range(in.Low, high)).Draw(t, in.Name)
-			case rules.FormWhole:
+			case field.FormWhole:
 				v.Number = float64(rapid.IntRange(int(in.Low), min(int(in.High), 200)).Draw(t, in.Name))
-			case rules.FormChoice:
+			case field.FormChoice:
 				v.Word = rapid.SampledFrom(in.Options).Draw(t, in.Name).ID
 			default:
 				continue
 			}
 			in.Set(&c, v)
 		}
-		if len(rules.Check(&c)) > 0 {
+		if len(field.Check(&c)) > 0 {
 			t.Skip("not a case")
 		}
 		a, err := rules.AdviseOn(ground, c)
@@ -157,10 +160,10 @@ func TestUSAndMetricGiveOnePlan(t *testing.T) {
 	typed := func(system unit.System, texts map[string]string) water.Plan {
 		c := pack(t)["pepper-cool-spring"]
 		for name, text := range texts {
-			in := rules.InputByName(name)
+			in := field.InputByName(name)
 			v, err := in.Kind.Read(text, system)
 			require.NoError(t, err)
-			in.Set(&c, rules.Value{Number: v})
+			in.Set(&c, field.Value{Number: v})
 		}
 		a := advise(t, c)
 		return a.WaterPlan().Plan
@@ -182,17 +185,17 @@ func TestUSAndMetricGiveOnePlan(t *testing.T) {
 // does not.
 func TestWaterPlanIsMonotone(t *testing.T) {
 	c := pack(t)["melon-weak-well"]
-	ground, err := rules.Dig(c)
+	ground, err := facts.NewSoilYear(c)
 	require.NoError(t, err)
 	// The tape is held, since a better source may choose another.
-	sketchOf := func(c rules.Case) water.Sketch {
+	sketchOf := func(c field.Case) water.Sketch {
 		a, err := rules.AdviseOn(ground, c)
 		require.NoError(t, err)
 		return a.Facts.Sketch[0]
 	}
 	last := unit.Hours(math.Inf(1))
 	for flow := 600.0; flow < 6000; flow *= 1.1 {
-		c.Water.Flow = rules.Known(unit.LitresPerHour(flow))
+		c.Water.Flow = unit.Known(unit.LitresPerHour(flow))
 		if s := sketchOf(c); s.HoursADay.Given {
 			assert.LessOrEqual(t, s.HoursADay.Value, last)
 			last = s.HoursADay.Value
@@ -201,14 +204,14 @@ func TestWaterPlanIsMonotone(t *testing.T) {
 	assert.False(t, math.IsInf(float64(last), 1))
 	last = 0
 	for beds := 1.0; beds < 60; beds++ {
-		c.Field.Beds = rules.Known(beds)
+		c.Field.Beds = unit.Known(beds)
 		s := sketchOf(c)
 		assert.GreaterOrEqual(t, s.HoursADay.Value, last)
 		last = s.HoursADay.Value
 	}
 	spread := unit.Percent(0)
 	for length := 10.0; length < 300; length += 10 {
-		c.Field.BedLength = rules.Known(unit.Metres(length))
+		c.Field.BedLength = unit.Known(unit.Metres(length))
 		s := sketchOf(c)
 		assert.GreaterOrEqual(t, s.Spread, spread)
 		spread = s.Spread
@@ -216,7 +219,7 @@ func TestWaterPlanIsMonotone(t *testing.T) {
 	c = pack(t)["melon-weak-well"]
 	fitted := false
 	for hours := 1.0; hours <= 24; hours++ {
-		c.Water.Hours = rules.Known(hours)
+		c.Water.Hours = unit.Known(hours)
 		fits := len(sketchOf(c).Stops) == 0
 		assert.True(t, fits || !fitted)
 		fitted = fitted || fits
@@ -227,7 +230,7 @@ func TestWaterPlanIsMonotone(t *testing.T) {
 // With no flow there is a need and a run time, and neither zones nor hours.
 func TestNoFlowInventsNothing(t *testing.T) {
 	c := pack(t)["pepper-cool-spring"]
-	c.Water.Flow = rules.Optional[unit.LitresPerHour]{}
+	c.Water.Flow = unit.Optional[unit.LitresPerHour]{}
 	a := advise(t, c)
 	p := a.WaterPlan()
 	assert.Equal(t, water.Undecided, p.Verdict)
@@ -267,9 +270,9 @@ func TestMidAtlanticJuly(t *testing.T) {
 	station, _ := places.Nearest(38.6, -75.6)
 	for crop, ours := range map[string]float64{"tomato": 1.8, "bell-pepper": 2.3, "muskmelon": 2.1, "cucumber": 2.2} {
 		c := pack(t)["least-known"]
-		c.Crop, c.PlantOn, c.Soil.Texture = crop, rules.Known(unit.On(2027, 5, 5)), "sandy-loam"
+		c.Crop, c.PlantOn, c.Soil.Texture = crop, unit.Known(unit.On(2027, 5, 5)), "sandy-loam"
 		c.Method = ""
-		c.Place = rules.Place{Latitude: rules.Known(station.Latitude), Longitude: rules.Known(station.Longitude), Elevation: rules.Known(station.Elevation),
+		c.Place = field.Place{Latitude: unit.Known(station.Latitude), Longitude: unit.Known(station.Longitude), Elevation: unit.Known(station.Elevation),
 			HasNormals: true, TMin: station.TMin, TMax: station.TMax, Own: true}
 		a := advise(t, c)
 		p := a.WaterPlan()
@@ -344,7 +347,7 @@ func TestMeasuredUnderFilm(t *testing.T) {
 }
 
 // limit gives one of the advice's limits in US units.
-func limit(a rules.Advice, id string) string {
+func limit(a plan.Advice, id string) string {
 	for _, l := range a.Limits {
 		if l.ID == id {
 			return l.Text.In(unit.US)
@@ -355,9 +358,9 @@ func limit(a rules.Advice, id string) string {
 
 func TestBucket(t *testing.T) {
 	// 5 gal in 45 s is 400 gal/h (tree-drip slide set, which cuts it to 399).
-	assert.InDelta(t, 400*unit.LitresPerGallon, float64(rules.Bucket(5*unit.LitresPerGallon, 45)), 0.1)
-	assert.Zero(t, rules.Bucket(10, 0))
-	assert.Zero(t, rules.Bucket(-10, 5))
+	assert.InDelta(t, 400*unit.LitresPerGallon, float64(plan.Bucket(5*unit.LitresPerGallon, 45)), 0.1)
+	assert.Zero(t, plan.Bucket(10, 0))
+	assert.Zero(t, plan.Bucket(-10, 5))
 }
 
 func BenchmarkWaterPlan(b *testing.B) {

@@ -8,8 +8,11 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/plan"
+	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/unit"
@@ -29,19 +32,19 @@ const (
 	practice    = "common practice, no source"
 )
 
-func at(t *testing.T, station, crop string, month, day int) rules.Case {
+func at(t *testing.T, station, crop string, month, day int) field.Case {
 	t.Helper()
 	places, err := normals.Embedded()
 	require.NoError(t, err)
 	require.NotNil(t, places.ByID(station), station)
-	c := rules.Case{Crop: crop, PlantOn: rules.Known(unit.On(2027, month, day))}
+	c := field.Case{Crop: crop, PlantOn: unit.Known(unit.On(2027, month, day))}
 	c.Place.Station = station
 	c.Soil.Texture = "sandy-loam"
 	casefile.Locate(&c, places)
 	return c
 }
 
-func bestFilm(t *testing.T, c rules.Case) table.FilmID {
+func bestFilm(t *testing.T, c field.Case) table.FilmID {
 	t.Helper()
 	a := advise(t, c)
 	o, ok := a.Film.Best()
@@ -49,7 +52,7 @@ func bestFilm(t *testing.T, c rules.Case) table.FilmID {
 	return table.FilmID(o)
 }
 
-func score(a rules.Advice, film table.FilmID) float64 {
+func score(a plan.Advice, film table.FilmID) float64 {
 	for _, r := range a.Film.Ranked {
 		if table.FilmID(r.Option) == film {
 			return r.Score
@@ -108,7 +111,7 @@ func whiteFrom(t *testing.T, crop string) unit.Date {
 	last := unit.On(2027, 4, 15)
 	for day := unit.On(2027, 4, 15); day <= unit.On(2027, 8, 15); day++ {
 		c := at(t, midAtlantic, crop, 4, 15)
-		c.PlantOn = rules.Known(day)
+		c.PlantOn = unit.Known(day)
 		if film := bestFilm(t, c); film != table.WhiteOnBlack && film != table.SilverOnBlack && film != table.Paper {
 			last = day + 1
 		}
@@ -145,7 +148,7 @@ var checks = []check{
 		f := advise(t, at(t, midAtlantic, "bell-pepper", 5, 1)).Facts
 		assert.Greater(t, f.MeanUnder[table.Clear], f.MeanUnder[table.InfraredTransmitting])
 		assert.GreaterOrEqual(t, f.MeanUnder[table.InfraredTransmitting], f.MeanUnder[table.Black])
-		assert.Greater(t, f.MeanUnder[table.Black], f.MeanUnder[rules.Bare])
+		assert.Greater(t, f.MeanUnder[table.Black], f.MeanUnder[facts.Bare])
 		assert.Greater(t, f.MeanUnder[table.Black], f.MeanUnder[table.WhiteOnBlack])
 	}},
 	{"sunlight passed and reflected lie within 0.01–0.84 and 0.01–0.48, heat passed within 0.09–0.87", "J. Amer. Soc. Hort. Sci. 118(2):188–193, 1993", func(t *testing.T) {
@@ -180,7 +183,7 @@ var checks = []check{
 	}},
 	{"biodegradable film is ruled out on an organic field", "7 CFR 205.601(b) and NOP memo 15-1, 2015", func(t *testing.T) {
 		c := at(t, midAtlantic, "tomato", 5, 15)
-		c.Practice.Organic = rules.Known(true)
+		c.Practice.Organic = unit.Known(true)
 		for _, r := range advise(t, c).Film.Ranked {
 			if table.FilmID(r.Option) == table.BiodegradableBlack {
 				require.NotNil(t, r.RuledOutBy)
@@ -214,16 +217,16 @@ var checks = []check{
 	}},
 	{"bed 24 in top, 6 in high, straight sides, 6 in tuck: film 48 in", "University of Florida IFAS Cir 805, figure: 4-ft film over a 2-ft bed top", func(t *testing.T) {
 		c := at(t, midAtlantic, "bell-pepper", 5, 15)
-		c.Field.BedTop, c.Practice.FilmWidth = rules.Known(unit.FromInches(24)), rules.Known(unit.FromInches(48))
+		c.Field.BedTop, c.Practice.FilmWidth = unit.Known(unit.FromInches(24)), unit.Known(unit.FromInches(48))
 		a := advise(t, c)
 		assert.True(t, a.Shape.Covers())
 		assert.InDelta(t, 6, float64(a.Shape.Tuck)/0.0254, 0.4, "our sides slope out, so a little less than 6 in is left")
 	}},
 	{"bed 30 in top, 6 in high under 48 in film leaves too little to bury", "recomputed: 48 − 30 − 12 = 6 in, 3 in each side, against 4–6 in (an equipment dealer's page)", func(t *testing.T) {
 		c := at(t, midAtlantic, "bell-pepper", 5, 15)
-		c.Field.BedTop, c.Practice.FilmWidth = rules.Known(unit.FromInches(30)), rules.Known(unit.FromInches(48))
+		c.Field.BedTop, c.Practice.FilmWidth = unit.Known(unit.FromInches(30)), unit.Known(unit.FromInches(48))
 		for _, r := range advise(t, c).Bed.Ranked {
-			if rules.BedQuestion.Key(r.Option) == "6-in" {
+			if question.Bed.Key(r.Option) == "6-in" {
 				require.NotNil(t, r.RuledOutBy)
 				assert.Contains(t, r.RuledOutBy.Reason.In(unit.US), "2.7 in")
 			}
@@ -232,9 +235,9 @@ var checks = []check{
 	{"flat bed: 3- or 4-ft film leaves 2 or 3 ft covered", "Utah Vegetable Production Guide", func(t *testing.T) {
 		for _, feet := range []float64{3, 4} {
 			c := at(t, midAtlantic, "bell-pepper", 5, 15)
-			c.Field.BedTop, c.Practice.FilmWidth = rules.Known(unit.FromFeet(feet-1)), rules.Known(unit.FromFeet(feet))
+			c.Field.BedTop, c.Practice.FilmWidth = unit.Known(unit.FromFeet(feet-1)), unit.Known(unit.FromFeet(feet))
 			for _, r := range advise(t, c).Bed.Ranked {
-				if rules.BedQuestion.Key(r.Option) == "flat" {
+				if question.Bed.Key(r.Option) == "flat" {
 					assert.Nil(t, r.RuledOutBy, "6 in are buried on each side")
 				}
 			}
@@ -328,12 +331,12 @@ var checks = []check{
 	{"clay", saxton, soilRow("clay", .25, .50, 123)},
 	{"tomato at ECe 5 yields 75.3 %", "FAO Irrigation and Drainage Paper 61, two-line model; USDA 1990 list 2.5 and 9.9", func(t *testing.T) {
 		c := at(t, midAtlantic, "tomato", 5, 15)
-		c.Water.Salt = rules.Known(unit.DecisiemensPerMetre(5 / 1.5))
+		c.Water.Salt = unit.Known(unit.DecisiemensPerMetre(5 / 1.5))
 		assert.InDelta(t, 24.7, float64(advise(t, c).Facts.YieldLost), 0.06)
 	}},
 	{"strawberry at ECe 2 yields 67 %", "same", func(t *testing.T) {
 		c := at(t, midAtlantic, "strawberry", 9, 10)
-		c.Water.Salt = rules.Known(unit.DecisiemensPerMetre(2 / 1.5))
+		c.Water.Salt = unit.Known(unit.DecisiemensPerMetre(2 / 1.5))
 		assert.InDelta(t, 33, float64(advise(t, c).Facts.YieldLost), 0.06)
 	}},
 	{"warm crops of spring in the mid-Atlantic go on black up to mid-May", delaware, func(t *testing.T) {
@@ -375,7 +378,7 @@ var checks = []check{
 		c := at(t, midAtlantic, "bell-pepper", 5, 15)
 		c.Weeds.Nutsedge, c.Weeds.Pressure = "purple", "heavy"
 		o, _ := advicePointer(advise(t, c)).Verdict.Best()
-		assert.Equal(t, rules.DoNotLay, o)
+		assert.Equal(t, question.DoNotLay, o)
 	}},
 	{"spring romaine on black did as well or better: heat-sensitive alone does not force white", "HortTechnology 30(4):510, 2020", func(t *testing.T) {
 		assert.Equal(t, table.Black, bestFilm(t, at(t, midAtlantic, "lettuce", 4, 1)))
@@ -387,9 +390,9 @@ var checks = []check{
 	}},
 	{"more than half an acre by hand is slow and hard", "New England Vegetable Management Guide", func(t *testing.T) {
 		c := at(t, midAtlantic, "zinnia", 5, 20)
-		c.Practice.Laying, c.Field.BedLength, c.Field.Beds = "hand", rules.Known(unit.Metres(60)), rules.Known(25.0)
+		c.Practice.Laying, c.Field.BedLength, c.Field.Beds = "hand", unit.Known(unit.Metres(60)), unit.Known(25.0)
 		o, _ := advicePointer(advise(t, c)).Verdict.Best()
-		assert.NotEqual(t, rules.Lay, o)
+		assert.NotEqual(t, question.Lay, o)
 	}},
 
 	// The facts of the trade.
@@ -400,13 +403,13 @@ var checks = []check{
 	{"raised beds take embossed film, flat beds smooth", practice, func(t *testing.T) {
 		a := advise(t, at(t, midAtlantic, "tomato", 5, 15))
 		o, _ := a.Surface.Best()
-		assert.Equal(t, rules.Embossed, o)
+		assert.Equal(t, question.Embossed, o)
 		c := at(t, midAtlantic, "tomato", 5, 15)
-		c.Practice.FilmWidth, c.Field.BedTop = rules.Known(unit.Metres(0.95)), rules.Known(unit.Metres(0.69))
+		c.Practice.FilmWidth, c.Field.BedTop = unit.Known(unit.Metres(0.95)), unit.Known(unit.Metres(0.69))
 		flat := advise(t, c)
 		require.Zero(t, flat.Shape.Height)
 		o, _ = flat.Surface.Best()
-		assert.Equal(t, rules.Smooth, o)
+		assert.Equal(t, question.Smooth, o)
 	}},
 	{"smooth film stretches and tears on raised beds in summer heat", practice, func(t *testing.T) {
 		hot := advise(t, at(t, midAtlantic, "tomato", 7, 1))
@@ -465,7 +468,7 @@ var checks = []check{
 		c := at(t, midAtlantic, "tomato", 5, 15)
 		c.Water.Source = "none"
 		o, _ := advicePointer(advise(t, c)).Verdict.Best()
-		assert.Equal(t, rules.DoNotLay, o)
+		assert.Equal(t, question.DoNotLay, o)
 	}},
 	{"emitters 4–24 in apart are sold", practice, func(t *testing.T) {
 		least, most := math.Inf(1), 0.0
@@ -493,9 +496,9 @@ var checks = []check{
 	}},
 	{"50–60 hp at least to form a raised bed of 6–8 in and carry the layer", practice, func(t *testing.T) {
 		c := at(t, midAtlantic, "tomato", 5, 15)
-		c.Practice.Tractor = rules.Known(unit.FromHorsepower(45))
+		c.Practice.Tractor = unit.Known(unit.FromHorsepower(45))
 		for _, r := range advise(t, c).Bed.Ranked {
-			switch rules.BedQuestion.Key(r.Option) {
+			switch question.Bed.Key(r.Option) {
 			case "6-in", "8-in":
 				assert.NotNil(t, r.RuledOutBy)
 			}
@@ -514,16 +517,16 @@ var checks = []check{
 		c := at(t, midAtlantic, "tomato", 5, 15)
 		c.Soil.Tilth = "trashy"
 		o, _ := advicePointer(advise(t, c)).Verdict.Best()
-		assert.Equal(t, rules.LayWithCare, o)
+		assert.Equal(t, question.LayWithCare, o)
 	}},
 	{"wait 7–10 days to warm and settle", practice, func(t *testing.T) {
 		assert.EqualValues(t, 7, advise(t, at(t, midAtlantic, "tomato", 5, 10)).WaitPlan.Days)
 	}},
 }
 
-func advicePointer(a rules.Advice) *rules.Advice { return &a }
+func advicePointer(a plan.Advice) *plan.Advice { return &a }
 
-func spoke(a rules.Advice, rule string) bool {
+func spoke(a plan.Advice, rule string) bool {
 	for _, c := range a.Choices() {
 		for _, r := range c.Ranked {
 			for _, f := range r.Factors {

@@ -1,10 +1,7 @@
 package rules_test
 
 import (
-	"fmt"
 	"math"
-	"os"
-	"path/filepath"
 	"slices"
 	"strconv"
 	"strings"
@@ -15,52 +12,26 @@ import (
 
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/internal/farms"
+	"filmfurrow/rules/judge"
+	"filmfurrow/rules/plan"
+	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
-	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/unit"
 )
 
 // pack reads the invented farms of testdata/cases by name.
-func pack(t testing.TB) map[string]rules.Case {
-	t.Helper()
-	all, err := readPack()
-	require.NoError(t, err)
-	require.NotEmpty(t, all)
-	return all
-}
+func pack(t testing.TB) map[string]field.Case { return farms.All(t) }
 
-func readPack() (map[string]rules.Case, error) {
-	places, err := normals.Embedded()
-	if err != nil {
-		return nil, err
-	}
-	files, _ := filepath.Glob("../testdata/cases/*.json")
-	all := map[string]rules.Case{}
-	for _, file := range files {
-		data, err := os.ReadFile(file)
-		if err != nil {
-			return nil, err
-		}
-		if all[strings.TrimSuffix(filepath.Base(file), ".json")], err = casefile.Decode(data, places); err != nil {
-			return nil, fmt.Errorf("%s: %w", file, err)
-		}
-	}
-	return all, nil
-}
+// advise is the advice of a case, on soil that is worked out once for all tests.
+func advise(t testing.TB, c field.Case) plan.Advice { return farms.Advise(t, c) }
 
-// advise is [rules.Advise] on a ground that is dug once for all tests: digging is most
-// of the work. That it is the same advice is TestSameCaseSameAdvice.
-func advise(t testing.TB, c rules.Case) rules.Advice {
-	t.Helper()
-	a, err := rules.AdviseOn(dug(t, c), c)
-	require.NoError(t, err)
-	return a
-}
-
-func everyRule() []*rules.Rule {
-	var all []*rules.Rule
-	for q := range rules.WaitQuestion + 1 {
-		all = append(all, rules.Rules(q)...)
+func everyRule() []*judge.Rule {
+	var all []*judge.Rule
+	for q := range question.Wait + 1 {
+		all = append(all, judge.Rules(q)...)
 	}
 	return all
 }
@@ -68,7 +39,7 @@ func everyRule() []*rules.Rule {
 func TestEveryRuleHasASourceAReasonAndACaseThatFiresIt(t *testing.T) {
 	all := everyRule()
 	require.GreaterOrEqual(t, len(all), 70)
-	advice := map[string]rules.Advice{}
+	advice := map[string]plan.Advice{}
 	for id, c := range pack(t) {
 		advice[id] = advise(t, c)
 	}
@@ -80,7 +51,7 @@ func TestEveryRuleHasASourceAReasonAndACaseThatFiresIt(t *testing.T) {
 			assert.Regexp(t, `^[a-z][a-z-]+$`, r.ID)
 			assert.NotEmpty(t, r.Title)
 			assert.True(t, strings.HasSuffix(r.Because, "."), "the weight needs its reason: %q", r.Because)
-			assert.Contains(t, []rules.Weight{rules.Slight, rules.Plain, rules.Strong}, r.Weight)
+			assert.Contains(t, []judge.Weight{judge.Slight, judge.Plain, judge.Strong}, r.Weight)
 			assert.NotEmpty(t, r.Sources)
 			for i := range table.Crops {
 				assert.NotContains(t, r.ID, table.Crops[i].ID, "no rule is named after a crop")
@@ -95,42 +66,42 @@ func TestEveryRuleHasASourceAReasonAndACaseThatFiresIt(t *testing.T) {
 func TestGatesDecideTheVerdict(t *testing.T) {
 	farms := pack(t)
 	steep := farms["melon-hillside"]
-	steep.Soil.Slope = rules.Known(14.0)
+	steep.Soil.Slope = unit.Known(14.0)
 	twice := farms["tomato-organic"]
-	twice.Practice.CropsOnFilm = rules.Known(2.0)
+	twice.Practice.CropsOnFilm = unit.Known(2.0)
 	for _, row := range []struct {
 		gate    string
-		c       rules.Case
-		verdict rules.Option
+		c       field.Case
+		verdict question.Option
 	}{
-		{"dense-seed", farms["carrot-drill"], rules.DoNotLay},
-		{"seeded-root", farms["beet-seeded"], rules.DoNotLay},
-		{"drilled", farms["salad-drill"], rules.DoNotLay},
-		{"hilled", farms["potato-hilled"], rules.DoNotLay},
-		{"steep-slope", farms["melon-hillside"], rules.LayWithCare},
-		{"steep-slope", steep, rules.DoNotLay},
-		{"purple-nutsedge", farms["pepper-purple-nutsedge"], rules.DoNotLay},
-		{"salty-water", farms["bean-salty-water"], rules.DoNotLay},
-		{"no-water", farms["tomato-no-water"], rules.DoNotLay},
-		{"frost-on-planting-day", farms["tomato-frost-pocket"], rules.LayWithCare},
-		{"organic-film", farms["tomato-organic-wrong-film"], rules.DoNotLay},
-		{"organic-film", twice, rules.LayWithCare},
-		{"light-tractor-on-stones", farms["pepper-stony-light"], rules.DoNotLay},
+		{"dense-seed", farms["carrot-drill"], question.DoNotLay},
+		{"seeded-root", farms["beet-seeded"], question.DoNotLay},
+		{"drilled", farms["salad-drill"], question.DoNotLay},
+		{"hilled", farms["potato-hilled"], question.DoNotLay},
+		{"steep-slope", farms["melon-hillside"], question.LayWithCare},
+		{"steep-slope", steep, question.DoNotLay},
+		{"purple-nutsedge", farms["pepper-purple-nutsedge"], question.DoNotLay},
+		{"salty-water", farms["bean-salty-water"], question.DoNotLay},
+		{"no-water", farms["tomato-no-water"], question.DoNotLay},
+		{"frost-on-planting-day", farms["tomato-frost-pocket"], question.LayWithCare},
+		{"organic-film", farms["tomato-organic-wrong-film"], question.DoNotLay},
+		{"organic-film", twice, question.LayWithCare},
+		{"light-tractor-on-stones", farms["pepper-stony-light"], question.DoNotLay},
 	} {
 		a := advise(t, row.c)
 		got, ok := a.Verdict.Best()
 		require.True(t, ok, row.gate)
-		assert.Equal(t, rules.Verdict.Key(row.verdict), rules.Verdict.Key(got), row.gate)
-		named := slices.ContainsFunc(a.Gates, func(f rules.Factor) bool { return f.Rule.ID == row.gate && f.RulesOut && len(f.Rule.Sources) > 0 })
+		assert.Equal(t, question.Verdict.Key(row.verdict), question.Verdict.Key(got), row.gate)
+		named := slices.ContainsFunc(a.Gates, func(f judge.Factor) bool { return f.Rule.ID == row.gate && f.RulesOut && len(f.Rule.Sources) > 0 })
 		assert.True(t, named, "%s is not among the gates that decided", row.gate)
 	}
 	lay := advise(t, farms["tomato-organic"])
 	got, _ := lay.Verdict.Best()
-	assert.Equal(t, rules.Lay, got, "an organic field with black film for one season may be laid")
+	assert.Equal(t, question.Lay, got, "an organic field with black film for one season may be laid")
 }
 
 // factorsOf gathers what one rule said in one advice.
-func factorsOf(a rules.Advice, r *rules.Rule) (found []rules.Factor) {
+func factorsOf(a plan.Advice, r *judge.Rule) (found []judge.Factor) {
 	for _, c := range a.Choices() {
 		for _, ranked := range c.Ranked {
 			for _, f := range ranked.Factors {
@@ -153,7 +124,7 @@ func TestEveryRuleIsSilentSomewhere(t *testing.T) {
 				for _, f := range ranked.Factors {
 					here[f.Rule.ID] = true
 				}
-				for _, r := range rules.Rules(choice.Question) {
+				for _, r := range judge.Rules(choice.Question) {
 					spoke[r.ID] = spoke[r.ID] || here[r.ID]
 					silent[r.ID] = silent[r.ID] || !here[r.ID]
 				}
@@ -196,13 +167,13 @@ func TestAdviceForEveryCropMonthTextureAndWeedLevel(t *testing.T) {
 	n := 0
 	for j := range table.Soils {
 		base.Soil.Texture = table.Soils[j].ID
-		ground, err := rules.Dig(base)
+		ground, err := facts.NewSoilYear(base)
 		require.NoError(t, err)
 		for i := range table.Crops {
 			for month := 1; month <= 12; month++ {
 				for _, weeds := range []string{"light", "moderate", "heavy"} {
 					c := base
-					c.Crop, c.PlantOn = table.Crops[i].ID, rules.Known(unit.On(2027, month, 15))
+					c.Crop, c.PlantOn = table.Crops[i].ID, unit.Known(unit.On(2027, month, 15))
 					c.Soil.Texture, c.Weeds.Pressure = table.Soils[j].ID, weeds
 					a, err := rules.AdviseOn(ground, c)
 					if err != nil {
@@ -231,7 +202,7 @@ func TestAdviceForEveryCropMonthTextureAndWeedLevel(t *testing.T) {
 
 func TestAGroundDugForAnotherPlaceIsNotUsed(t *testing.T) {
 	all := pack(t)
-	other, err := rules.Dig(all["tomato-high-summer"])
+	other, err := facts.NewSoilYear(all["tomato-high-summer"])
 	require.NoError(t, err)
 	c := all["pepper-cool-spring"]
 	first := advise(t, c)
@@ -257,13 +228,13 @@ func TestSameCaseSameAdvice(t *testing.T) {
 func TestAdviceHoldsInBothHemispheres(t *testing.T) {
 	north := pack(t)["tomato-southern-spring"]
 	south := north
-	north.Place.Latitude = rules.Known(-south.Place.Latitude.Value)
+	north.Place.Latitude = unit.Known(-south.Place.Latitude.Value)
 	for m := range 12 {
 		north.Place.TMin[m] = south.Place.TMin[(m+6)%12]
 		north.Place.TMax[m] = south.Place.TMax[(m+6)%12]
 	}
 	// 5 November there is about 5 May here.
-	north.PlantOn = rules.Known(unit.On(2027, 5, 6))
+	north.PlantOn = unit.Known(unit.On(2027, 5, 6))
 	a, b := advise(t, north), advise(t, south)
 	for i, c := range a.Choices() {
 		best, _ := c.Best()
@@ -278,12 +249,12 @@ func TestTiesAreCalledTies(t *testing.T) {
 	for _, c := range pack(t) {
 		a := advise(t, c)
 		for _, c := range a.Choices() {
-			if c.Question == rules.WaitQuestion || len(c.Ranked) < 2 || c.Ranked[1].RuledOutBy != nil || c.Ranked[0].RuledOutBy != nil {
+			if c.Question == question.Wait || len(c.Ranked) < 2 || c.Ranked[1].RuledOutBy != nil || c.Ranked[0].RuledOutBy != nil {
 				continue
 			}
 			ahead := c.Ranked[0].Score - c.Ranked[1].Score
 			assert.GreaterOrEqual(t, ahead, 0.0)
-			assert.Equal(t, c.Tied, c.Confidence == rules.Close)
+			assert.Equal(t, c.Tied, c.Confidence == judge.Close)
 			if c.Tied {
 				ties++
 				assert.Less(t, ahead, 0.33)
@@ -297,16 +268,16 @@ func TestTiesAreCalledTies(t *testing.T) {
 // option win; leaning that one does; close that the second lies within the
 // margin. Worked out here anew from the factors that the reader sees.
 func TestConfidenceIsWhatItSays(t *testing.T) {
-	seen := map[rules.Confidence]int{}
+	seen := map[judge.Confidence]int{}
 	for id, c := range pack(t) {
 		a := advise(t, c)
 		for _, choice := range a.Choices() {
 			first, ok := choice.Best()
-			if !ok || choice.Question == rules.WaitQuestion || len(choice.Ranked) < 2 || choice.Ranked[1].RuledOutBy != nil {
+			if !ok || choice.Question == question.Wait || len(choice.Ranked) < 2 || choice.Ranked[1].RuledOutBy != nil {
 				continue
 			}
 			moved := false
-			for _, rule := range rules.Rules(choice.Question) {
+			for _, rule := range judge.Rules(choice.Question) {
 				for _, step := range []float64{-1, 1} {
 					best, most := first, math.Inf(-1)
 					for _, r := range choice.Ranked {
@@ -326,12 +297,12 @@ func TestConfidenceIsWhatItSays(t *testing.T) {
 				}
 			}
 			ahead := choice.Ranked[0].Score - choice.Ranked[1].Score
-			want := rules.Clear
+			want := judge.Clear
 			switch {
 			case ahead < 0.33:
-				want = rules.Close
+				want = judge.Close
 			case moved:
-				want = rules.Leaning
+				want = judge.Leaning
 			}
 			assert.Equal(t, want.String(), choice.Confidence.String(), "%s: %s", id, choice.Question)
 			seen[choice.Confidence]++
@@ -347,8 +318,8 @@ func BenchmarkAdvise(b *testing.B) {
 	for _, metres := range []float64{60, 200, 400, 1000} {
 		b.Run(strconv.Itoa(int(metres))+"-m-beds", func(b *testing.B) {
 			c := pack(b)["pepper-cool-spring"]
-			c.Field.BedLength = rules.Known(unit.Metres(metres))
-			ground, err := rules.Dig(c)
+			c.Field.BedLength = unit.Known(unit.Metres(metres))
+			ground, err := facts.NewSoilYear(c)
 			require.NoError(b, err)
 			b.ReportAllocs()
 			for b.Loop() {
@@ -365,7 +336,7 @@ func BenchmarkDig(b *testing.B) {
 	c := pack(b)["pepper-cool-spring"]
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := rules.Dig(c); err != nil {
+		if _, err := facts.NewSoilYear(c); err != nil {
 			b.Fatal(err)
 		}
 	}

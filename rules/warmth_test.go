@@ -6,7 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/facts"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -15,11 +15,11 @@ import (
 // day's swing.
 func TestLeavesCalmTheBed(t *testing.T) {
 	a := advise(t, climate(42.5, 8, 14, 11))
-	from, _ := rules.SeasonWindow(a.Facts.Plant)
-	s := rules.SoilSeasonOf(a.Facts, rules.AtFive, from, 240)
+	from, _ := facts.SeasonWindow(a.Facts.Plant)
+	s := facts.SoilSeasonOf(a.Facts, facts.AtFive, from, 240)
 	day := int(a.Facts.Plant.Minus(from))
 	early, late := s.Days[table.Black][day], s.Days[table.Black][day+100]
-	bareEarly, bareLate := s.Days[rules.Bare][day], s.Days[rules.Bare][day+100]
+	bareEarly, bareLate := s.Days[facts.Bare][day], s.Days[facts.Bare][day+100]
 	assert.Greater(t, early.Mean-bareEarly.Mean, 2*(late.Mean-bareLate.Mean))
 	assert.Greater(t, early.High-early.Low, late.High-late.Low)
 }
@@ -27,18 +27,18 @@ func TestLeavesCalmTheBed(t *testing.T) {
 func TestASoilSeasonAgreesWithTheFacts(t *testing.T) {
 	for id, c := range pack(t) {
 		f := advise(t, c).Facts
-		depth := rules.AtTen
+		depth := facts.AtTen
 		if f.Depth == 0.05 {
-			depth = rules.AtFive
+			depth = facts.AtFive
 		}
-		s := rules.SoilSeasonOf(f, depth, f.Plant.Plus(-10), 40)
+		s := facts.SoilSeasonOf(f, depth, f.Plant.Plus(-10), 40)
 		for film := range table.FilmCount + 1 {
 			mean, low, high := f.Warmth.Of(film, 20)
 			d := s.Days[film][30]
 			assert.Equal(t, []unit.Celsius{mean, low, high}, []unit.Celsius{d.Mean, d.Low, d.High}, id)
 			m := s.Marks[film]
 			assert.Equal(t, f.CeilingDays[film], m.OverDays, id)
-			if f.ReachSafe[film] == rules.Never {
+			if f.ReachSafe[film] == facts.Never {
 				assert.False(t, m.Safe.Given, id)
 			} else {
 				assert.Equal(t, f.Plant.Plus(f.ReachSafe[film]), m.Safe.Value, id)
@@ -68,7 +68,7 @@ func TestASoilSeasonAgreesWithTheFacts(t *testing.T) {
 // Five centimetres swing more than ten, day for day.
 func TestTheSwingFallsWithDepth(t *testing.T) {
 	f := advise(t, climate(42.5, 8, 14, 11)).Facts
-	five, ten := rules.SoilSeasonOf(f, rules.AtFive, f.Plant, 120), rules.SoilSeasonOf(f, rules.AtTen, f.Plant, 120)
+	five, ten := facts.SoilSeasonOf(f, facts.AtFive, f.Plant, 120), facts.SoilSeasonOf(f, facts.AtTen, f.Plant, 120)
 	for film := range five.Days {
 		for i := range five.Days[film] {
 			a, b := five.Days[film][i], ten.Days[film][i]
@@ -85,7 +85,7 @@ func TestTheWindowHoldsWholeMonths(t *testing.T) {
 		{unit.On(2027, 12, 31), unit.On(2027, 11, 1), unit.On(2028, 5, 1)},
 		{unit.On(2027, 7, 4), unit.On(2027, 6, 1), unit.On(2027, 12, 1)},
 	} {
-		from, days := rules.SeasonWindow(c.plant)
+		from, days := facts.SeasonWindow(c.plant)
 		assert.Equal(t, c.from.String(), from.String())
 		assert.Equal(t, c.to.String(), from.Plus(unit.Days(days)).String())
 	}

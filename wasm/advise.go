@@ -11,6 +11,11 @@ import (
 
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/judge"
+	"filmfurrow/rules/plan"
+	"filmfurrow/rules/question"
+	"filmfurrow/rules/search"
 	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/unit"
 )
@@ -99,35 +104,35 @@ func readCase(name string, in io.Reader) ([]byte, error) {
 }
 
 // adviceFor gives the advice for a case file, and what would change it.
-func adviceFor(data []byte, places *normals.Table) (rules.Advice, []rules.TurningPoint, error) {
+func adviceFor(data []byte, places *normals.Table) (plan.Advice, []search.TurningPoint, error) {
 	c, err := casefile.Decode(data, places)
 	if err != nil {
-		return rules.Advice{}, nil, err
+		return plan.Advice{}, nil, err
 	}
-	ground, err := rules.Dig(c)
+	ground, err := facts.NewSoilYear(c)
 	if err != nil {
-		return rules.Advice{}, nil, err
+		return plan.Advice{}, nil, err
 	}
 	a, err := rules.AdviseOn(ground, c)
 	if err != nil {
-		return rules.Advice{}, nil, err
+		return plan.Advice{}, nil, err
 	}
-	turner, _ := rules.NewTurner(ground, c, true)
+	turner, _ := search.NewTurningSearch(ground, c, true)
 	for !turner.Step(1000) {
 	}
 	return a, turner.Points(), nil
 }
 
 // writeText prints the advice for reading: the number first, then the reasons.
-func writeText(w io.Writer, a *rules.Advice, points []rules.TurningPoint, system unit.System) {
+func writeText(w io.Writer, a *plan.Advice, points []search.TurningPoint, system unit.System) {
 	line := func(format string, args ...any) { fmt.Fprintf(w, format+"\n", args...) }
 	best, _ := a.Verdict.Best()
-	line("%s.", rules.Verdict.Says(best).In(system))
+	line("%s.", question.Verdict.Says(best).In(system))
 	for i := range a.Gates {
 		line("  %s: %s [%s]", a.Gates[i].Rule.Title, a.Gates[i].Reason.In(system), sourceIDs(&a.Gates[i]))
 	}
 	for _, c := range a.Choices() {
-		if c.Question == rules.Verdict {
+		if c.Question == question.Verdict {
 			continue
 		}
 		o, ok := c.Best()
@@ -186,7 +191,7 @@ func writeText(w io.Writer, a *rules.Advice, points []rules.TurningPoint, system
 	}
 }
 
-func sourceIDs(f *rules.Factor) string {
+func sourceIDs(f *judge.Factor) string {
 	ids := ""
 	for i, s := range f.Rule.Sources {
 		if i > 0 {

@@ -16,6 +16,9 @@ import (
 
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/judge"
+	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/unit"
@@ -48,8 +51,8 @@ func TestAdvisePrintsTheAdviceFile(t *testing.T) {
 	inputs := map[string]bool{}
 	for _, turn := range turns {
 		inputs[turn.Input] = true
-		if rules.InputByName(turn.Input) == nil {
-			assert.True(t, slices.ContainsFunc(rules.Climate, func(s rules.Series) bool { return s.Name == turn.Input }), turn.Input)
+		if field.InputByName(turn.Input) == nil {
+			assert.True(t, slices.ContainsFunc(field.Climate, func(s field.Series) bool { return s.Name == turn.Input }), turn.Input)
 		}
 		assert.NotEqual(t, turn.At, turn.Before, turn.Input)
 		assert.NotEmpty(t, turn.Changes, turn.Input)
@@ -141,8 +144,8 @@ func TestExplainEveryTopic(t *testing.T) {
 	for _, s := range table.Sources {
 		topics = append(topics, s.ID)
 	}
-	for q := range rules.WaitQuestion + 1 {
-		for _, r := range rules.Rules(q) {
+	for q := range question.Wait + 1 {
+		for _, r := range judge.Rules(q) {
 			topics = append(topics, r.ID)
 		}
 	}

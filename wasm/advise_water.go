@@ -7,21 +7,21 @@ import (
 	"io"
 	"strings"
 
-	"filmfurrow/rules"
 	"filmfurrow/rules/model/waterquality"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/unit"
 )
 
 // waterText prints one water plan in one system of units.
 type waterText struct {
 	w      io.Writer
-	plan   *rules.WaterPlan
+	plan   *plan.WaterPlan
 	system unit.System
 }
 
 // writeWater prints the whole water plan: whether it fits, month by month, then
 // each part, and last how it was worked out.
-func writeWater(w io.Writer, a *rules.Advice, system unit.System) {
+func writeWater(w io.Writer, a *plan.Advice, system unit.System) {
 	plan := a.WaterPlan()
 	t := waterText{w, &plan, system}
 	t.line("\nWater: %s", a.Water.Says.In(system))

@@ -11,8 +11,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/pack"
 	"filmfurrow/rules/table/normals"
 	"filmfurrow/wasm/browsertest"
@@ -79,7 +79,7 @@ func TestACardOfOnesOwnField(t *testing.T) {
 	places, err := normals.Embedded()
 	require.NoError(t, err)
 	c := pack.Farms[1].Case()
-	c.Place = rules.Place{Station: places.Find("ithaca ny", 1)[0].ID}
+	c.Place = field.Place{Station: places.Find("ithaca ny", 1)[0].ID}
 	casefile.Locate(&c, places)
 	// Where the link names a station, the card waits for the table, and shows no other field meanwhile.
 	station := b.Page(360, "/card#f="+casefile.Link(&c))

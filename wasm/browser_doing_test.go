@@ -15,7 +15,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/sheet"
 	"filmfurrow/wasm/browsertest"
 )
@@ -175,7 +175,7 @@ func TestTheSeasonIsSavedAsACalendar(t *testing.T) {
 	p.Wait("the table", `window.saved.length === 2 && saved[1].startsWith('"item","ask for","quantity","how"')`)
 	rows, err := csv.NewReader(strings.NewReader(browsertest.Eval[string](p, `saved[1]`))).ReadAll()
 	require.NoError(t, err, "RFC 4180, by the standard library's reader")
-	assert.Len(t, rows, 1+len(rules.ItemKeys))
+	assert.Len(t, rows, 1+len(field.ItemKeys))
 	p.Do(`navigator.clipboard.writeText = (t) => { window.copied = t; return Promise.resolve(); }`)
 	p.Click("#shopping-copy")
 	p.Wait("the text", `window.copied?.startsWith("Rolls of film: ")`)

@@ -12,8 +12,9 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"filmfurrow/rules"
 	"filmfurrow/rules/pack"
+	"filmfurrow/rules/question"
+	"filmfurrow/rules/search"
 	"filmfurrow/wasm/browsertest"
 )
 
@@ -175,7 +176,7 @@ func TestTheWorkshop(t *testing.T) {
 				p.Click("#room-turn")
 				p.WaitText("#room-answer", "Now: ")
 				switch f.Asks {
-				case rules.FilmQuestion, rules.BedQuestion, rules.SurfaceQuestion, rules.ThicknessQuestion:
+				case question.Film, question.Bed, question.Surface, question.Thickness:
 					p.Wait("the drawing to turn with it", fmt.Sprintf(`%s !== %s`, drawn, quoted(before)))
 				}
 				fits(t, p, f.ID+" turn")
@@ -318,7 +319,7 @@ func TestTheMapOfSoils(t *testing.T) {
 	b := browsertest.Open(t)
 	p := b.Whole(820, "/")
 	p.Wait("the map", `document.querySelector("#map-plot") !== null`)
-	at := slices.Index(rules.MapInputs, "soil.texture")
+	at := slices.Index(search.MapInputs, "soil.texture")
 	p.Choose("#map-second", strconv.Itoa(at))
 	p.WaitText("#map .waiting", "changes the soil’s warmth")
 	p.Wait("the map of soils", `document.querySelectorAll("#map-plot .m-value").length === 12`)

@@ -7,7 +7,9 @@ import (
 	"fmt"
 	"io"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/judge"
+	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
 )
 
@@ -34,9 +36,9 @@ func explain(args []string, _ io.Reader, out, errs io.Writer) int {
 
 var lists = map[string]func(io.Writer){
 	"rules": func(w io.Writer) {
-		for q := range rules.WaitQuestion + 1 {
+		for q := range question.Wait + 1 {
 			fmt.Fprintf(w, "%s\n", q)
-			for _, r := range rules.Rules(q) {
+			for _, r := range judge.Rules(q) {
 				fmt.Fprintf(w, "  %-28s %s\n", r.ID, r.Title)
 			}
 		}
@@ -62,8 +64,8 @@ var lists = map[string]func(io.Writer){
 		}
 	},
 	"inputs": func(w io.Writer) {
-		for i := range rules.Inputs {
-			fmt.Fprintf(w, "%-30s %s: %s\n", rules.Inputs[i].Name, rules.Inputs[i].Label, rules.Inputs[i].Allowed())
+		for i := range field.Inputs {
+			fmt.Fprintf(w, "%-30s %s: %s\n", field.Inputs[i].Name, field.Inputs[i].Label, field.Inputs[i].Allowed())
 		}
 	},
 	"sources": func(w io.Writer) {
@@ -72,7 +74,7 @@ var lists = map[string]func(io.Writer){
 		}
 	},
 	"cautions": func(w io.Writer) {
-		for _, c := range rules.Cautions() {
+		for _, c := range judge.Cautions() {
 			fmt.Fprintf(w, "%-18s %s: %s Last word: %s.\n", c.ID, c.Step, c.Text, c.Defers)
 		}
 	},
@@ -84,8 +86,8 @@ func writeSource(w io.Writer, s *table.Source) {
 
 func describe(w io.Writer, id string) bool {
 	found := false
-	for q := range rules.WaitQuestion + 1 {
-		for _, r := range rules.Rules(q) {
+	for q := range question.Wait + 1 {
+		for _, r := range judge.Rules(q) {
 			if r.ID == id {
 				found = true
 				fmt.Fprintf(w, "%s\n%s\nSpeaks to: %s. Weight: %s, our judgement. %s\nFires in: testdata/cases/%s.json\nSources:\n", r.ID, r.Title, q, r.Weight, r.Because, r.Fires)
@@ -123,7 +125,7 @@ func describe(w io.Writer, id string) bool {
 			writeSource(w, s)
 		}
 	}
-	if in := rules.InputByName(id); in != nil {
+	if in := field.InputByName(id); in != nil {
 		found = true
 		fmt.Fprintf(w, "%s\n%s\n%s\nAllowed: %s\n", in.Name, in.Label, in.Help, in.Allowed())
 	}

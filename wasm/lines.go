@@ -12,6 +12,7 @@ import (
 
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/facts"
 	"filmfurrow/rules/table/normals"
 )
 
@@ -36,9 +37,9 @@ func adviseLines(in io.Reader, out io.Writer, places *normals.Table) error {
 	cores := runtime.GOMAXPROCS(0)
 	lines := make([][]byte, 0, batch*cores)
 	answers := make([][]byte, batch*cores)
-	grounds := make([]map[rules.GroundKey]*rules.Ground, cores)
+	grounds := make([]map[facts.SoilKey]*facts.SoilYear, cores)
 	for i := range grounds {
-		grounds[i] = map[rules.GroundKey]*rules.Ground{}
+		grounds[i] = map[facts.SoilKey]*facts.SoilYear{}
 	}
 	for {
 		lines = lines[:0]
@@ -102,7 +103,7 @@ func trimEnd(line []byte) []byte {
 	return line
 }
 
-func answerLine(line []byte, places *normals.Table, grounds map[rules.GroundKey]*rules.Ground) []byte {
+func answerLine(line []byte, places *normals.Table, grounds map[facts.SoilKey]*facts.SoilYear) []byte {
 	fail := func(err error) []byte {
 		text, _ := json.Marshal(lineError{err.Error()}) // a string always marshals
 		return append(text, '\n')
@@ -111,12 +112,12 @@ func answerLine(line []byte, places *normals.Table, grounds map[rules.GroundKey]
 	if err != nil {
 		return fail(err)
 	}
-	key := rules.KeyOf(c)
+	key := facts.KeyOf(c)
 	if grounds[key] == nil {
 		if len(grounds) >= keptGrounds {
 			clear(grounds)
 		}
-		if grounds[key], err = rules.Dig(c); err != nil {
+		if grounds[key], err = facts.NewSoilYear(c); err != nil {
 			return fail(err)
 		}
 	}

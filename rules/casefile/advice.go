@@ -9,7 +9,10 @@ import (
 	"encoding/json"
 	"math"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/judge"
+	"filmfurrow/rules/plan"
+	"filmfurrow/rules/question"
+	"filmfurrow/rules/search"
 	"filmfurrow/rules/unit"
 )
 
@@ -141,7 +144,7 @@ type sourceLine struct {
 // EncodeAdvice writes the advice file: the same bytes for the same advice, on
 // every machine. The turning points are found apart, since that takes far longer
 // than the advice; without any the file does not speak of them.
-func EncodeAdvice(a *rules.Advice, points []rules.TurningPoint) ([]byte, error) {
+func EncodeAdvice(a *plan.Advice, points []search.TurningPoint) ([]byte, error) {
 	var b bytes.Buffer
 	e := json.NewEncoder(&b)
 	e.SetEscapeHTML(false)
@@ -151,7 +154,7 @@ func EncodeAdvice(a *rules.Advice, points []rules.TurningPoint) ([]byte, error) 
 }
 
 // EncodeAdviceLine writes the advice on one line, for tables of many cases.
-func EncodeAdviceLine(a *rules.Advice) ([]byte, error) {
+func EncodeAdviceLine(a *plan.Advice) ([]byte, error) {
 	text, err := EncodeAdvice(a, nil)
 	if err != nil {
 		return nil, err
@@ -164,7 +167,7 @@ func EncodeAdviceLine(a *rules.Advice) ([]byte, error) {
 	return b.Bytes(), nil
 }
 
-func fileOf(a *rules.Advice, points []rules.TurningPoint) *adviceFile {
+func fileOf(a *plan.Advice, points []search.TurningPoint) *adviceFile {
 	plan := a.WaterPlan()
 	list := a.Shopping(&plan)
 	f := &adviceFile{Version: Version, Case: Encode(&a.Case),
@@ -211,9 +214,9 @@ func fileOf(a *rules.Advice, points []rules.TurningPoint) *adviceFile {
 
 func four(v float64) float64 { return math.Round(v*1e4) / 1e4 }
 
-func bestOf(c *rules.Choice) rules.Option { return c.Ranked[0].Option }
+func bestOf(c *judge.Choice) question.Option { return c.Ranked[0].Option }
 
-func answer(c *rules.Choice) answerPart {
+func answer(c *judge.Choice) answerPart {
 	p := answerPart{Choice: "none", Lead: c.Lead, Confidence: c.Confidence.String(), Tied: c.Tied, Ranked: make([]rankedLine, 0, len(c.Ranked))}
 	if o, ok := c.Best(); ok {
 		p.Choice = c.Question.Key(o)
@@ -229,7 +232,7 @@ func answer(c *rules.Choice) answerPart {
 	return p
 }
 
-func factors(list []rules.Factor) []factorLine {
+func factors(list []judge.Factor) []factorLine {
 	lines := make([]factorLine, 0, len(list))
 	for i := range list {
 		f := &list[i]
@@ -245,7 +248,7 @@ func factors(list []rules.Factor) []factorLine {
 	return lines
 }
 
-func wait(a *rules.Advice) waitPart {
+func wait(a *plan.Advice) waitPart {
 	w := &a.WaitPlan
 	p := waitPart{answerPart: answer(&a.Wait), Days: int(w.Days), LayOn: w.LayOn.String(), PlantOn: w.PlantOn.String(), Costs: w.WaitCosts.In(unit.Metric)}
 	if w.EarlyOn.Given {

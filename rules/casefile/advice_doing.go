@@ -7,7 +7,10 @@ package casefile
 import (
 	"encoding/json"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/plan"
+	"filmfurrow/rules/question"
+	"filmfurrow/rules/search"
 	"filmfurrow/rules/sheet"
 	"filmfurrow/rules/unit"
 )
@@ -30,7 +33,7 @@ type turnedTo struct {
 	Says string `json:"says"`
 }
 
-func turning(points []rules.TurningPoint) []turnLine {
+func turning(points []search.TurningPoint) []turnLine {
 	lines := make([]turnLine, len(points))
 	for i := range points {
 		p := &points[i]
@@ -45,8 +48,8 @@ func turning(points []rules.TurningPoint) []turnLine {
 	return lines
 }
 
-func optionKey(q rules.Question, o rules.Option) string {
-	if o == rules.NoOption {
+func optionKey(q question.Question, o question.Option) string {
+	if o == question.NoOption {
 		return "none"
 	}
 	return q.Key(o)
@@ -64,11 +67,11 @@ type shoppingLine struct {
 	Source   []string `json:"source,omitempty"`
 }
 
-func shopping(s *rules.Shopping) []shoppingLine {
+func shopping(s *plan.Shopping) []shoppingLine {
 	lines := make([]shoppingLine, len(s.Lines))
 	for i := range s.Lines {
 		l := &s.Lines[i]
-		line := shoppingLine{Item: rules.ItemKeys[l.Item], Name: l.Name, Quantity: four(l.Quantity), Unit: "piece", Spec: l.Spec.In(unit.Metric), How: l.How.In(unit.Metric), Missing: l.Missing}
+		line := shoppingLine{Item: field.ItemKeys[l.Item], Name: l.Name, Quantity: four(l.Quantity), Unit: "piece", Spec: l.Spec.In(unit.Metric), How: l.How.In(unit.Metric), Missing: l.Missing}
 		if l.Kind == unit.KindLong {
 			line.Unit = "m"
 		}
@@ -93,7 +96,7 @@ type seasonLine struct {
 	Step  string `json:"step"`
 }
 
-func season(steps []rules.SeasonStep) []seasonLine {
+func season(steps []plan.SeasonStep) []seasonLine {
 	lines := make([]seasonLine, len(steps))
 	for i := range steps {
 		s := &steps[i]
@@ -119,7 +122,7 @@ type conditionLine struct {
 	Reply string `json:"reply"`
 }
 
-func laying(s rules.Sheet) layingPart {
+func laying(s plan.Sheet) layingPart {
 	part := layingPart{Boxes: sentences(s.Boxes), Settings: sentences(s.Settings), People: sentences(s.People), CheckHow: s.CheckHow.In(sheet.English, unit.Metric),
 		Checks: sentences(s.Checks), Faults: sentences(s.Faults), Care: sentences(s.Care)}
 	for i := range s.Go {
@@ -131,7 +134,7 @@ func laying(s rules.Sheet) layingPart {
 	return part
 }
 
-func sentences(list []rules.SheetLine) []string {
+func sentences(list []plan.SheetLine) []string {
 	texts := make([]string, len(list))
 	for i := range list {
 		texts[i] = list[i].In(sheet.English, unit.Metric)

@@ -10,18 +10,23 @@ import (
 
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/plan"
+	"filmfurrow/rules/question"
+	"filmfurrow/rules/search"
 	"filmfurrow/rules/unit"
 )
 
 // dug keeps each ground, since many farms of the pack share one.
-var dug = map[rules.GroundKey]*rules.Ground{}
+var dug = map[facts.SoilKey]*facts.SoilYear{}
 
 // parsed gives the advice file of a case as plain JSON.
-func parsed(t *testing.T, c rules.Case) (map[string]any, rules.Advice) {
+func parsed(t *testing.T, c field.Case) (map[string]any, plan.Advice) {
 	t.Helper()
-	key := rules.KeyOf(c)
+	key := facts.KeyOf(c)
 	if dug[key] == nil {
-		g, err := rules.Dig(c)
+		g, err := facts.NewSoilYear(c)
 		require.NoError(t, err)
 		dug[key] = g
 	}
@@ -51,16 +56,16 @@ func at(file map[string]any, names ...string) any {
 // own probe: each of these stands in the file as the plan has it.
 func TestTheAdviceFileHoldsWhatWasAskedFor(t *testing.T) {
 	c := packCases(t)["tomato-southern-spring"]
-	c.Soil.Temperature, c.Soil.MeasuredOn = rules.Known(unit.Celsius(15)), rules.Known(c.PlantOn.Value.Plus(-10))
-	c.Water.Source, c.Water.Flow, c.Water.Rise = "tank", rules.Known(unit.LitresPerHour(3000)), rules.Known(unit.Metres(-4))
-	c.Water.Tank, c.Water.Refill = rules.Known(unit.Litres(8000)), rules.Known(unit.LitresPerHour(900))
-	c.Water.Salt, c.Water.Nitrate, c.Water.Hardness, c.Water.Iron = rules.Known(unit.DecisiemensPerMetre(0.9)), rules.Known(unit.MilligramsPerLitre(6)), rules.Known(unit.MilligramsPerLitre(150)), rules.Known(unit.MilligramsPerLitre(0.4))
-	c.Water.Pressure = rules.Optional[unit.Kilopascals]{}
-	c.Field.BedLength, c.Field.Beds = rules.Known(unit.Metres(30)), rules.Known(4.0)
+	c.Soil.Temperature, c.Soil.MeasuredOn = unit.Known(unit.Celsius(15)), unit.Known(c.PlantOn.Value.Plus(-10))
+	c.Water.Source, c.Water.Flow, c.Water.Rise = "tank", unit.Known(unit.LitresPerHour(3000)), unit.Known(unit.Metres(-4))
+	c.Water.Tank, c.Water.Refill = unit.Known(unit.Litres(8000)), unit.Known(unit.LitresPerHour(900))
+	c.Water.Salt, c.Water.Nitrate, c.Water.Hardness, c.Water.Iron = unit.Known(unit.DecisiemensPerMetre(0.9)), unit.Known(unit.MilligramsPerLitre(6)), unit.Known(unit.MilligramsPerLitre(150)), unit.Known(unit.MilligramsPerLitre(0.4))
+	c.Water.Pressure = unit.Optional[unit.Kilopascals]{}
+	c.Field.BedLength, c.Field.Beds = unit.Known(unit.Metres(30)), unit.Known(4.0)
 	for name, v := range map[string]float64{"feed.rate_kg_ha_day": 1.5, "feed.grade_percent": 20, "feed.stock_kg_l": 0.1, "feed.injector_ratio": 100, "feed.bleach_percent": 10, "feed.chlorine_mg_l": 1} {
-		rules.InputByName(name).Set(&c, rules.Value{Number: v})
+		field.InputByName(name).Set(&c, field.Value{Number: v})
 	}
-	require.Empty(t, rules.Check(&c))
+	require.Empty(t, field.Check(&c))
 	file, a := parsed(t, c)
 	plan := a.WaterPlan()
 	require.NotNil(t, plan.Feeding)
@@ -96,7 +101,7 @@ func TestEveryFarmGivesAWholeFile(t *testing.T) {
 			assert.NotNil(t, file[part], "%s: %s", id, part)
 		}
 		assert.NotContains(t, file, "turning_points", "%s: none were given", id)
-		assert.Len(t, file["shopping"], rules.ItemCount, id)
+		assert.Len(t, file["shopping"], field.ItemCount, id)
 		assert.NotEmpty(t, at(file, "laying_day", "settings"), id)
 		for _, question := range []string{"film", "bed", "tape", "wait"} {
 			for _, ranked := range at(file, question, "ranked").([]any) {
@@ -126,9 +131,9 @@ func TestTurningPointsInTheFile(t *testing.T) {
 	a, err := rules.Advise(packCases(t)["pepper-cool-spring"])
 	require.NoError(t, err)
 	old, changed := a.Answers(), a.Answers()
-	changed[rules.FilmQuestion], changed[rules.TapeQuestion] = 5, rules.NoOption
-	var points []rules.TurningPoint
-	for name, values := range map[string][2]rules.Value{
+	changed[question.Film], changed[question.Tape] = 5, question.NoOption
+	var points []search.TurningPoint
+	for name, values := range map[string][2]field.Value{
 		"plant_on":              {{Number: float64(unit.On(2027, 6, 9))}, {Number: float64(unit.On(2027, 6, 8))}},
 		"climate.last_frost":    {{Number: 514}, {Number: 513}},
 		"soil.texture":          {{Word: "clay"}, {Word: "sandy-loam"}},
@@ -136,7 +141,7 @@ func TestTurningPointsInTheFile(t *testing.T) {
 		"practice.film_options": {{Number: 1}, {Number: 3}},
 		"field.bed_length_m":    {{Number: 120.5}, {Number: 120}},
 	} {
-		points = append(points, rules.TurningPoint{Input: rules.InputByName(name), At: values[0], Before: values[1], Above: true, Old: old, New: changed})
+		points = append(points, search.TurningPoint{Input: field.InputByName(name), At: values[0], Before: values[1], Above: true, Old: old, New: changed})
 	}
 	text, err := casefile.EncodeAdvice(&a, points)
 	require.NoError(t, err)

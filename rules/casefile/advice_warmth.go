@@ -5,7 +5,8 @@
 package casefile
 
 import (
-	"filmfurrow/rules"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -54,11 +55,11 @@ type depthWarmth struct {
 // warmthBefore is how many days before planting the curves begin.
 const warmthBefore = 30
 
-func warmth(a *rules.Advice) warmthPart {
+func warmth(a *plan.Advice) warmthPart {
 	f := a.Facts
 	from := f.Plant.Plus(-warmthBefore)
 	w := warmthPart{Depth: float64(f.Depth), EarlyFloor: float64(f.EarlyFloor), SafeFloor: float64(f.SafeFloor), Ceiling: float64(f.Ceiling),
-		StemBurn: float64(rules.StemBurn), From: from.String()}
+		StemBurn: float64(facts.StemBurn), From: from.String()}
 	if f.Probe.Given {
 		w.Probe = &probePart{float64(f.Probe.Expected), float64(f.Probe.Shift), f.Probe.Doubtful}
 	}
@@ -69,8 +70,8 @@ func warmth(a *rules.Advice) warmthPart {
 		}
 		w.Films = append(w.Films, line)
 	}
-	for depth := range rules.Depths {
-		s := rules.SoilSeasonOf(f, depth, from, warmthBefore+rules.WarmthAfter)
+	for depth := range facts.Depths {
+		s := facts.SoilSeasonOf(f, depth, from, warmthBefore+facts.WarmthAfter)
 		for film := range w.Films {
 			line, m := &w.Films[film], &s.Marks[film]
 			if s.Depth == f.Depth {
@@ -91,7 +92,7 @@ func warmth(a *rules.Advice) warmthPart {
 }
 
 // dayOrNone counts a date from the wanted planting day.
-func dayOrNone(d rules.Optional[unit.Date], f *rules.Facts) *int {
+func dayOrNone(d unit.Optional[unit.Date], f *facts.Facts) *int {
 	if !d.Given {
 		return nil
 	}

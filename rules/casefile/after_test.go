@@ -8,6 +8,9 @@ import (
 
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/plan"
 )
 
 // One thing after another is changed, as somebody types: the advice after another
@@ -16,12 +19,12 @@ func TestAdviceAfterAnotherIsTheSame(t *testing.T) {
 	all := packCases(t)
 	for _, id := range []string{golden[0], golden[len(golden)/2]} {
 		c := all[id]
-		ground, err := rules.Dig(c)
+		ground, err := facts.NewSoilYear(c)
 		require.NoError(t, err)
-		var before *rules.Advice
+		var before *plan.Advice
 		asked := 0
 		ask := func(name string) {
-			if len(rules.Check(&c)) > 0 || rules.KeyOf(c) != ground.Key {
+			if len(field.Check(&c)) > 0 || facts.KeyOf(c) != ground.Key {
 				return
 			}
 			after, err := rules.AdviseAfter(before, ground, c)
@@ -37,12 +40,12 @@ func TestAdviceAfterAnotherIsTheSame(t *testing.T) {
 			asked++
 		}
 		ask("nothing")
-		for i := range rules.Inputs {
-			in := &rules.Inputs[i]
+		for i := range field.Inputs {
+			in := &field.Inputs[i]
 			old, given := in.Get(&c)
-			values := []rules.Value{{Number: in.Low}, {Number: in.High}, {Number: 1}}
+			values := []field.Value{{Number: in.Low}, {Number: in.High}, {Number: 1}}
 			for _, o := range in.Options {
-				values = append(values, rules.Value{Word: o.ID})
+				values = append(values, field.Value{Word: o.ID})
 			}
 			for _, v := range values {
 				if in.CheckValue(v) == nil {

@@ -7,8 +7,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/field"
 )
 
 // doingBase is a case that can be read; each bad part stands in for PART.
@@ -118,7 +118,7 @@ func TestEveryBadDoingGivesItsExactErrors(t *testing.T) {
 			_, err := casefile.Decode([]byte(strings.Replace(doingBase, "PART", bad.part, 1)), places(t))
 			require.Error(t, err)
 			assert.Equal(t, bad.errors, err.Error())
-			for _, e := range err.(rules.FieldErrors) {
+			for _, e := range err.(field.Errors) {
 				assert.True(t, e.Field != "" && e.Value != "" && e.Allowed != "" && e.Mend != "", "%+v", e)
 			}
 		})

@@ -4,14 +4,14 @@ import (
 	"strconv"
 	"strings"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/unit"
 )
 
 // Calendar writes the season as an iCalendar file (RFC 5545): all-day events,
 // lines folded at 75 octets and ended by CR LF. The stamp is a date that the
 // caller gives, since the engine knows no clock.
-func Calendar(steps []rules.SeasonStep, name string, stamp unit.Date, system unit.System) []byte {
+func Calendar(steps []plan.SeasonStep, name string, stamp unit.Date, system unit.System) []byte {
 	var b strings.Builder
 	line := func(text string) { fold(&b, text) }
 	line("BEGIN:VCALENDAR")

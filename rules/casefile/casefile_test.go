@@ -15,6 +15,7 @@ import (
 
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/unit"
 )
@@ -89,8 +90,8 @@ func TestOwnClimateAtAStation(t *testing.T) {
 	require.NoError(t, err)
 	assert.True(t, c.Place.Own)
 	assert.Equal(t, unit.Celsius(30), c.Place.TMax[6])
-	assert.Equal(t, rules.Known(st.Latitude), c.Place.Latitude)
-	assert.Equal(t, rules.Known(st.Elevation), c.Place.Elevation)
+	assert.Equal(t, unit.Known(st.Latitude), c.Place.Latitude)
+	assert.Equal(t, unit.Known(st.Elevation), c.Place.Elevation)
 	again, err := casefile.Decode(casefile.Encode(&c), places(t))
 	require.NoError(t, err)
 	assert.Equal(t, c, again)
@@ -108,7 +109,7 @@ func TestEveryBadFileGivesItsExactErrors(t *testing.T) {
 			_, err := casefile.Decode([]byte(bad.file), places(t))
 			require.Error(t, err)
 			assert.Equal(t, bad.errors, err.Error())
-			for _, e := range err.(rules.FieldErrors) {
+			for _, e := range err.(field.Errors) {
 				assert.NotEmpty(t, e.Field)
 				assert.NotEmpty(t, e.Value)
 				assert.NotEmpty(t, e.Allowed)
@@ -127,7 +128,7 @@ func TestAFileOfTwoMegabytesIsRefusedUnread(t *testing.T) {
 func TestAllErrorsComeAtOnce(t *testing.T) {
 	_, err := casefile.Decode([]byte(`{"crop":"tomatoe","plant_on":"2027-02-30","soil":{"slope_percent":99},"risk":"x","place":{"lat":95,"lon":0}}`), places(t))
 	require.Error(t, err)
-	assert.Len(t, err.(rules.FieldErrors), 5)
+	assert.Len(t, err.(field.Errors), 5)
 }
 
 // Whatever is set through the inputs comes back through a file.
@@ -144,31 +145,31 @@ func TestAnyCaseSurvivesTheFile(t *testing.T) {
 
 // anyCase fills about a quarter of a case's fields, each with any value of its
 // range.
-func anyCase(rt *rapid.T, base rules.Case) rules.Case {
+func anyCase(rt *rapid.T, base field.Case) field.Case {
 	c := base
-	for i := range rules.Inputs {
-		in := &rules.Inputs[i]
+	for i := range field.Inputs {
+		in := &field.Inputs[i]
 		if strings.HasPrefix(in.Name, "place.") || in.Name == "prices.currency" || rapid.IntRange(0, 3).Draw(rt, "fill") != 0 {
 			continue
 		}
 		in.Set(&c, anyValue(rt, in))
 	}
-	if len(rules.Check(&c)) > 0 {
+	if len(field.Check(&c)) > 0 {
 		rt.Skip("fields that do not go together")
 	}
 	return c
 }
 
-func anyValue(rt *rapid.T, in *rules.Input) rules.Value {
+func anyValue(rt *rapid.T, in *field.Input) field.Value {
 	switch in.Form {
-	case rules.FormChoice:
-		return rules.Value{Word: in.Options[rapid.IntRange(0, len(in.Options)-1).Draw(rt, in.Name)].ID}
-	case rules.FormDay:
-		return rules.Value{Number: float64(rapid.IntRange(1, 12).Draw(rt, in.Name)*100 + rapid.IntRange(1, 28).Draw(rt, in.Name))}
-	case rules.FormNumber:
-		return rules.Value{Number: rapid.Float64Range(in.Low, in.High).Draw(rt, in.Name)}
+	case field.FormChoice:
+		return field.Value{Word: in.Options[rapid.IntRange(0, len(in.Options)-1).Draw(rt, in.Name)].ID}
+	case field.FormDay:
+		return field.Value{Number: float64(rapid.IntRange(1, 12).Draw(rt, in.Name)*100 + rapid.IntRange(1, 28).Draw(rt, in.Name))}
+	case field.FormNumber:
+		return field.Value{Number: rapid.Float64Range(in.Low, in.High).Draw(rt, in.Name)}
 	}
-	return rules.Value{Number: float64(rapid.IntRange(int(in.Low), int(in.High)).Draw(rt, in.Name))}
+	return field.Value{Number: float64(rapid.IntRange(int(in.Low), int(in.High)).Draw(rt, in.Name))}
 }
 
 // FuzzDecode: no file makes the reader panic, and what it accepts it writes
@@ -184,7 +185,7 @@ func FuzzDecode(f *testing.F) {
 	f.Fuzz(func(t *testing.T, data []byte) {
 		c, err := casefile.Decode(data, table)
 		if err != nil {
-			if _, ok := err.(rules.FieldErrors); !ok {
+			if _, ok := err.(field.Errors); !ok {
 				t.Fatalf("an error without a field: %v", err)
 			}
 			return
@@ -197,7 +198,7 @@ func FuzzDecode(f *testing.F) {
 			t.Fatalf("reads back as another case")
 		}
 		if _, err := rules.Advise(c); err != nil {
-			if _, ok := err.(rules.FieldErrors); !ok {
+			if _, ok := err.(field.Errors); !ok {
 				t.Fatalf("an error without a field: %v", err)
 			}
 		}

@@ -7,7 +7,7 @@ import (
 	"strconv"
 	"strings"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/jsontext"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
@@ -20,41 +20,41 @@ const Version = 1
 
 // Decode reads a case file strictly: an unknown field, a wrong type, a value
 // out of range or an impossible date is a named error, and all come at once as
-// [rules.FieldErrors]. Stations are looked up in places; with a nil table only
+// [field.Errors]. Stations are looked up in places; with a nil table only
 // cases that carry their own climate can be read.
-func Decode(data []byte, places *normals.Table) (rules.Case, error) {
+func Decode(data []byte, places *normals.Table) (field.Case, error) {
 	root, errs := parse(data)
 	if root == nil {
-		return rules.Case{}, errs
+		return field.Case{}, errs
 	}
 	return decodeTree(root, errs, places)
 }
 
 // decodeTree reads a case from its object; errs are those found so far.
-func decodeTree(root *jsontext.Object, errs rules.FieldErrors, places *normals.Table) (rules.Case, error) {
+func decodeTree(root *jsontext.Object, errs field.Errors, places *normals.Table) (field.Case, error) {
 	d := decoder{errs: errs}
 	d.object(root, "")
 	d.climate()
 	Locate(&d.c, places)
 	// What is wrong by type is not in the case, so the checks that follow could
 	// only repeat it as missing.
-	for _, e := range rules.Check(&d.c) {
-		if !slices.ContainsFunc(d.errs, func(have rules.FieldError) bool { return covers(have.Field, e.Field) }) {
+	for _, e := range field.Check(&d.c) {
+		if !slices.ContainsFunc(d.errs, func(have field.Error) bool { return covers(have.Field, e.Field) }) {
 			d.errs = append(d.errs, e)
 		}
 	}
 	if len(d.errs) > 0 {
-		return rules.Case{}, d.errs
+		return field.Case{}, d.errs
 	}
 	return d.c, nil
 }
 
 // Salvage reads the fields of a case file that are right by themselves, for what
 // a device kept of a half-filled form. It is false where the text is no case file.
-func Salvage(data []byte, places *normals.Table) (rules.Case, bool) {
+func Salvage(data []byte, places *normals.Table) (field.Case, bool) {
 	root, _ := parse(data)
 	if root == nil {
-		return rules.Case{}, false
+		return field.Case{}, false
 	}
 	d := decoder{}
 	d.object(root, "")
@@ -71,7 +71,7 @@ func covers(have, field string) bool {
 // Locate fills in the normals of a case's station, or of the station nearest
 // to its latitude and longitude. A climate of the case's own takes the place of
 // the normals: a station then only says where the field lies.
-func Locate(c *rules.Case, places *normals.Table) {
+func Locate(c *field.Case, places *normals.Table) {
 	p := &c.Place
 	if places == nil || p.Own && p.Station == "" {
 		return
@@ -98,20 +98,20 @@ func Locate(c *rules.Case, places *normals.Table) {
 	if p.Station == "" {
 		return
 	}
-	p.Latitude, p.Longitude = rules.Known(s.Latitude), rules.Known(s.Longitude)
+	p.Latitude, p.Longitude = unit.Known(s.Latitude), unit.Known(s.Longitude)
 	if !p.Elevation.Given {
-		p.Elevation = rules.Known(s.Elevation)
+		p.Elevation = unit.Known(s.Elevation)
 	}
 }
 
 type decoder struct {
-	c                rules.Case
-	errs             rules.FieldErrors
+	c                field.Case
+	errs             field.Errors
 	seenMin, seenMax bool
 }
 
-func (d *decoder) fail(field, value, allowed, mend string) {
-	d.errs = append(d.errs, rules.FieldError{Field: field, Value: value, Allowed: allowed, Mend: mend})
+func (d *decoder) fail(name, value, allowed, mend string) {
+	d.errs = append(d.errs, field.Error{Field: name, Value: value, Allowed: allowed, Mend: mend})
 }
 
 // groups are the objects of a case file.
@@ -129,8 +129,8 @@ func (d *decoder) object(o *jsontext.Object, path string) {
 			} else {
 				d.fail(at, kindOf(v), "an object", "Write its fields between braces.")
 			}
-		case rules.InputByName(at) != nil:
-			d.input(rules.InputByName(at), v)
+		case field.InputByName(at) != nil:
+			d.input(field.InputByName(at), v)
 		case seriesByName(at) != nil:
 			d.series(seriesByName(at), v)
 		default:
@@ -141,10 +141,10 @@ func (d *decoder) object(o *jsontext.Object, path string) {
 
 func isGroup(at string) bool { return slices.Contains(groups, at) }
 
-func seriesByName(at string) *rules.Series {
-	for i := range rules.Climate {
-		if rules.Climate[i].Name == at {
-			return &rules.Climate[i]
+func seriesByName(at string) *field.Series {
+	for i := range field.Climate {
+		if field.Climate[i].Name == at {
+			return &field.Climate[i]
 		}
 	}
 	return nil
@@ -154,8 +154,8 @@ func seriesByName(at string) *rules.Series {
 // in the wrong object.
 func nearest(at string) string {
 	last := at[strings.LastIndexByte(at, '.')+1:]
-	for i := range rules.Inputs {
-		name := rules.Inputs[i].Name
+	for i := range field.Inputs {
+		name := field.Inputs[i].Name
 		if last != "" && (strings.HasSuffix(name, "."+last) || strings.HasSuffix(at, "."+name)) {
 			return "Did you mean " + name + "?"
 		}
@@ -174,7 +174,7 @@ func (d *decoder) version(v any) {
 	}
 }
 
-func (d *decoder) input(in *rules.Input, v any) {
+func (d *decoder) input(in *field.Input, v any) {
 	got, wrong := read(in, v)
 	if wrong != nil {
 		d.errs = append(d.errs, *wrong)
@@ -189,56 +189,56 @@ func (d *decoder) input(in *rules.Input, v any) {
 
 var errType = errors.New("wrong type")
 
-func read(in *rules.Input, v any) (rules.Value, *rules.FieldError) {
-	wrong := func(want, mend string) (rules.Value, *rules.FieldError) {
-		return rules.Value{}, &rules.FieldError{Field: in.Name, Value: kindOf(v), Allowed: want, Mend: mend}
+func read(in *field.Input, v any) (field.Value, *field.Error) {
+	wrong := func(want, mend string) (field.Value, *field.Error) {
+		return field.Value{}, &field.Error{Field: in.Name, Value: kindOf(v), Allowed: want, Mend: mend}
 	}
 	switch in.Form {
-	case rules.FormChoice, rules.FormText:
+	case field.FormChoice, field.FormText:
 		s, ok := v.(string)
 		if !ok || s == "" || len(s) > 64 {
 			return wrong(in.Allowed(), "Write an id between quotes, or leave the field out.")
 		}
-		return rules.Value{Word: s}, nil
-	case rules.FormDate:
+		return field.Value{Word: s}, nil
+	case field.FormDate:
 		s, _ := v.(string)
 		day, err := unit.ParseDate(s)
 		if err != nil {
 			return wrong("a day of the calendar, YYYY-MM-DD", "There is no such date; write it such as 2027-05-20.")
 		}
-		return rules.Value{Number: float64(day)}, nil
-	case rules.FormDay:
+		return field.Value{Number: float64(day)}, nil
+	case field.FormDay:
 		s, _ := v.(string)
 		day, err := unit.ParseMonthDay(s)
 		if err != nil {
 			return wrong("a day of the year, MM-DD", "Write it such as 05-14.")
 		}
-		return rules.Value{Number: float64(day)}, nil
-	case rules.FormYesNo:
+		return field.Value{Number: float64(day)}, nil
+	case field.FormYesNo:
 		b, ok := v.(bool)
 		if !ok {
 			return wrong("true or false", "Write true or false without quotes.")
 		}
 		if b {
-			return rules.Value{Number: 1}, nil
+			return field.Value{Number: 1}, nil
 		}
-		return rules.Value{}, nil
-	case rules.FormFilms:
+		return field.Value{}, nil
+	case field.FormFilms:
 		return readFilms(v, wrong)
 	}
 	x, err := finite(v)
 	if err != nil {
 		return wrong("a number, "+in.Allowed(), "Write a number without quotes, or leave the field out.")
 	}
-	return rules.Value{Number: x}, nil
+	return field.Value{Number: x}, nil
 }
 
-func readFilms(v any, wrong func(want, mend string) (rules.Value, *rules.FieldError)) (rules.Value, *rules.FieldError) {
+func readFilms(v any, wrong func(want, mend string) (field.Value, *field.Error)) (field.Value, *field.Error) {
 	list, ok := v.([]any)
 	if !ok || len(list) == 0 {
 		return wrong("a list of film ids", "Name at least one film, or leave the field out.")
 	}
-	var set rules.Films
+	var set field.Films
 	for _, item := range list {
 		s, _ := item.(string)
 		film, known := table.FilmByID(s)
@@ -247,7 +247,7 @@ func readFilms(v any, wrong func(want, mend string) (rules.Value, *rules.FieldEr
 		}
 		set |= 1 << film
 	}
-	return rules.Value{Number: float64(set)}, nil
+	return field.Value{Number: float64(set)}, nil
 }
 
 func finite(v any) (float64, error) {
@@ -262,7 +262,7 @@ func finite(v any) (float64, error) {
 	return x, nil
 }
 
-func (d *decoder) series(s *rules.Series, v any) {
+func (d *decoder) series(s *field.Series, v any) {
 	d.seenMin = d.seenMin || s.Name == "climate.tmin_c"
 	d.seenMax = d.seenMax || s.Name == "climate.tmax_c"
 	list, ok := v.([]any)

@@ -5,7 +5,7 @@ import (
 	"strconv"
 	"strings"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/jsontext"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
@@ -13,7 +13,7 @@ import (
 
 // Encode writes a case file: only what is known, in the order of the inputs,
 // the same bytes for the same case.
-func Encode(c *rules.Case) []byte {
+func Encode(c *field.Case) []byte {
 	w := writer{}
 	w.open()
 	w.field("version", strconv.Itoa(Version))
@@ -40,18 +40,18 @@ func Encode(c *rules.Case) []byte {
 // the climate.
 func order() []string {
 	var names []string
-	for i := range rules.Inputs {
-		names = append(names, rules.Inputs[i].Name)
-		if rules.Inputs[i].Name == "climate.first_frost" {
-			for j := range rules.Climate {
-				names = append(names, rules.Climate[j].Name)
+	for i := range field.Inputs {
+		names = append(names, field.Inputs[i].Name)
+		if field.Inputs[i].Name == "climate.first_frost" {
+			for j := range field.Climate {
+				names = append(names, field.Climate[j].Name)
 			}
 		}
 	}
 	return names
 }
 
-func written(c *rules.Case, name string) (string, bool) {
+func written(c *field.Case, name string) (string, bool) {
 	if s := seriesByName(name); s != nil {
 		months, given := s.Get(c)
 		if !given {
@@ -70,7 +70,7 @@ func written(c *rules.Case, name string) (string, bool) {
 	if name == "place.elevation_m" && c.Place.Station != "" && c.Place.Elevation.Value == c.Place.StationAt {
 		return "", false
 	}
-	in := rules.InputByName(name)
+	in := field.InputByName(name)
 	v, given := in.Get(c)
 	if !given {
 		return "", false
@@ -79,20 +79,20 @@ func written(c *rules.Case, name string) (string, bool) {
 }
 
 // valueText writes one value as the case file has it.
-func valueText(in *rules.Input, v rules.Value) string {
+func valueText(in *field.Input, v field.Value) string {
 	switch in.Form {
-	case rules.FormChoice, rules.FormText:
+	case field.FormChoice, field.FormText:
 		return jsontext.Quote(v.Word)
-	case rules.FormDate:
+	case field.FormDate:
 		return jsontext.Quote(unit.Date(v.Number).String())
-	case rules.FormDay:
+	case field.FormDay:
 		return jsontext.Quote(DayText(int(v.Number)))
-	case rules.FormYesNo:
+	case field.FormYesNo:
 		return strconv.FormatBool(v.Number == 1)
-	case rules.FormFilms:
+	case field.FormFilms:
 		var ids []string
 		for i := range table.Films {
-			if rules.Films(v.Number)&(1<<i) != 0 {
+			if field.Films(v.Number)&(1<<i) != 0 {
 				ids = append(ids, jsontext.Quote(table.Films[i].ID))
 			}
 		}
@@ -102,7 +102,7 @@ func valueText(in *rules.Input, v rules.Value) string {
 }
 
 // DayText writes a month and day as MM-DD.
-func DayText(monthDay int) string { return rules.MonthDay(monthDay).String() }
+func DayText(monthDay int) string { return field.MonthDay(monthDay).String() }
 
 func figure(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
 

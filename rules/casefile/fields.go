@@ -5,7 +5,7 @@ import (
 	"strconv"
 	"strings"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/jsontext"
 	"filmfurrow/rules/table/normals"
 )
@@ -13,7 +13,7 @@ import (
 // Field is one named field of a grower.
 type Field struct {
 	Name string
-	Case rules.Case
+	Case field.Case
 }
 
 // Limits of a file of fields.
@@ -76,7 +76,7 @@ func DecodeFields(data []byte, places *normals.Table) ([]Field, error) {
 			continue
 		}
 		c, err := decodeTree(tree, nil, places)
-		if wrong, ok := err.(rules.FieldErrors); ok {
+		if wrong, ok := err.(field.Errors); ok {
 			for _, e := range wrong {
 				e.Field = at + "." + e.Field
 				d.errs = append(d.errs, e)

@@ -10,7 +10,7 @@ import (
 	"math"
 	"strings"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/table/normals"
 )
 
@@ -57,7 +57,7 @@ var linkFields = [...]string{
 }
 
 // Link writes a case as share text.
-func Link(c *rules.Case) string {
+func Link(c *field.Case) string {
 	var body []byte
 	for number, name := range linkFields {
 		if s := seriesByName(name); s != nil {
@@ -72,16 +72,16 @@ func Link(c *rules.Case) string {
 		if !kept(c, name) {
 			continue
 		}
-		in := rules.InputByName(name)
+		in := field.InputByName(name)
 		v, given := in.Get(c)
 		if !given {
 			continue
 		}
 		body = append(body, byte(number))
 		switch in.Form {
-		case rules.FormChoice:
+		case field.FormChoice:
 			body = append(body, idHash(v.Word)...)
-		case rules.FormText:
+		case field.FormText:
 			word := v.Word[:min(len(v.Word), 64)]
 			body = append(append(body, byte(len(word))), word...)
 		default:
@@ -95,7 +95,7 @@ func Link(c *rules.Case) string {
 }
 
 // kept leaves out what a station brings along anyhow.
-func kept(c *rules.Case, name string) bool {
+func kept(c *field.Case, name string) bool {
 	if c.Place.Station == "" {
 		return true
 	}
@@ -136,41 +136,41 @@ func linkError(text string) error { return errors.Join(errors.New(text), ErrLink
 
 // ReadLink reads share text. Anything cut, altered or unknown is refused whole,
 // with a sentence that says why: no half case is ever loaded.
-func ReadLink(text string, places *normals.Table) (rules.Case, error) {
+func ReadLink(text string, places *normals.Table) (field.Case, error) {
 	switch {
 	case text == "":
-		return rules.Case{}, linkError("The link holds no field.")
+		return field.Case{}, linkError("The link holds no field.")
 	case len(text) > MaxLink:
-		return rules.Case{}, linkError("The link is too long to be one of ours.")
+		return field.Case{}, linkError("The link is too long to be one of ours.")
 	case text[0] > '1' && text[0] <= '9':
-		return rules.Case{}, linkError("A newer Film & Furrow made this link. Update the page, then open it again.")
+		return field.Case{}, linkError("A newer Film & Furrow made this link. Update the page, then open it again.")
 	case text[0] != '1':
-		return rules.Case{}, linkError("This is not a Film & Furrow link.")
+		return field.Case{}, linkError("This is not a Film & Furrow link.")
 	}
 	all, err := letters.DecodeString(text[1:])
 	if err != nil || letters.EncodeToString(all) != text[1:] {
-		return rules.Case{}, linkError("The link was cut or mistyped.")
+		return field.Case{}, linkError("The link was cut or mistyped.")
 	}
 	length, n := binary.Uvarint(all)
 	if n <= 0 || length != uint64(len(all)-n-4) {
-		return rules.Case{}, linkError("The link was cut or mistyped.")
+		return field.Case{}, linkError("The link was cut or mistyped.")
 	}
 	sum := binary.BigEndian.Uint32(all[len(all)-4:])
 	if crc32.ChecksumIEEE(all[:len(all)-4]) != sum {
-		return rules.Case{}, linkError("The link was altered or mistyped.")
+		return field.Case{}, linkError("The link was altered or mistyped.")
 	}
 	c, ok := readFields(all[n : len(all)-4])
 	if !ok {
-		return rules.Case{}, linkError("The link holds a field that this version does not know.")
+		return field.Case{}, linkError("The link holds a field that this version does not know.")
 	}
 	Locate(&c, places)
-	if errs := rules.Check(&c); len(errs) > 0 {
-		return rules.Case{}, errors.Join(linkError("The link holds a field that is out of range."), errs)
+	if errs := field.Check(&c); len(errs) > 0 {
+		return field.Case{}, errors.Join(linkError("The link holds a field that is out of range."), errs)
 	}
 	return c, nil
 }
 
-func readFields(b []byte) (c rules.Case, ok bool) {
+func readFields(b []byte) (c field.Case, ok bool) {
 	last := -1
 	for len(b) > 0 {
 		number := int(b[0])
@@ -190,16 +190,16 @@ func readFields(b []byte) (c rules.Case, ok bool) {
 			s.Set(&c, months)
 			continue
 		}
-		in := rules.InputByName(name)
-		var v rules.Value
+		in := field.InputByName(name)
+		var v field.Value
 		switch in.Form {
-		case rules.FormChoice:
+		case field.FormChoice:
 			if len(b) < 3 {
 				return c, false
 			}
 			v.Word, ok = optionOf(in, b[:3])
 			b = b[3:]
-		case rules.FormText:
+		case field.FormText:
 			if len(b) < 1 || len(b) < 1+int(b[0]) || b[0] > 64 || b[0] == 0 {
 				return c, false
 			}
@@ -218,7 +218,7 @@ func readFields(b []byte) (c rules.Case, ok bool) {
 	return c, true
 }
 
-func optionOf(in *rules.Input, hash []byte) (string, bool) {
+func optionOf(in *field.Input, hash []byte) (string, bool) {
 	for _, o := range in.Options {
 		if bytes.Equal(idHash(o.ID), hash) {
 			return o.ID, true

@@ -9,15 +9,15 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/field"
 )
 
 const linkLetters = "0123456789abcdefghjkmnpqrstvwxyz"
 
-func packCases(t testing.TB) map[string]rules.Case {
+func packCases(t testing.TB) map[string]field.Case {
 	t.Helper()
-	all := map[string]rules.Case{}
+	all := map[string]field.Case{}
 	for id, data := range packFiles(t) {
 		c, err := casefile.Decode(data, places(t))
 		require.NoError(t, err)
@@ -94,15 +94,15 @@ func TestLinksSayWhyTheyAreRefused(t *testing.T) {
 // hash.
 func TestEveryInputFitsIntoALink(t *testing.T) {
 	base := packCases(t)["least-known"]
-	for i := range rules.Inputs {
-		in := &rules.Inputs[i]
+	for i := range field.Inputs {
+		in := &field.Inputs[i]
 		for _, o := range in.Options {
-			if in.Form != rules.FormChoice {
+			if in.Form != field.FormChoice {
 				continue
 			}
 			c := base
-			in.Set(&c, rules.Value{Word: o.ID})
-			if len(rules.Check(&c)) > 0 {
+			in.Set(&c, field.Value{Word: o.ID})
+			if len(field.Check(&c)) > 0 {
 				continue
 			}
 			again, err := casefile.ReadLink(casefile.Link(&c), places(t))
@@ -112,11 +112,11 @@ func TestEveryInputFitsIntoALink(t *testing.T) {
 		}
 	}
 	names := casefile.LinkFields()
-	for i := range rules.Inputs {
-		assert.True(t, slices.Contains(names, rules.Inputs[i].Name), "%s is missing in linkFields", rules.Inputs[i].Name)
+	for i := range field.Inputs {
+		assert.True(t, slices.Contains(names, field.Inputs[i].Name), "%s is missing in linkFields", field.Inputs[i].Name)
 	}
-	for i := range rules.Climate {
-		assert.True(t, slices.Contains(names, rules.Climate[i].Name), "%s is missing in linkFields", rules.Climate[i].Name)
+	for i := range field.Climate {
+		assert.True(t, slices.Contains(names, field.Climate[i].Name), "%s is missing in linkFields", field.Climate[i].Name)
 	}
 }
 

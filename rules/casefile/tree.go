@@ -8,7 +8,7 @@ import (
 	"strconv"
 	"strings"
 
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/jsontext"
 )
 
@@ -20,12 +20,12 @@ const (
 
 // parse reads one JSON object and nothing behind it. It refuses doubled names,
 // which most readers of JSON take silently.
-func parse(data []byte) (*jsontext.Object, rules.FieldErrors) {
+func parse(data []byte) (*jsontext.Object, field.Errors) {
 	return parseWithin(data, MaxBytes, maxDepth)
 }
 
 // parseWithin does so within a size in bytes and a depth.
-func parseWithin(data []byte, size, depth int) (*jsontext.Object, rules.FieldErrors) {
+func parseWithin(data []byte, size, depth int) (*jsontext.Object, field.Errors) {
 	if len(data) > size {
 		return nil, one("file", strconv.Itoa(len(data))+" bytes", "at most "+strconv.Itoa(size)+" bytes", "This is not a case file of ours.")
 	}
@@ -47,7 +47,7 @@ func parseWithin(data []byte, size, depth int) (*jsontext.Object, rules.FieldErr
 }
 
 // doubled finds names that are given twice, at any depth.
-func doubled(v any, path string) (errs rules.FieldErrors) {
+func doubled(v any, path string) (errs field.Errors) {
 	switch v := v.(type) {
 	case []any:
 		for _, item := range v {
@@ -57,7 +57,7 @@ func doubled(v any, path string) (errs rules.FieldErrors) {
 		for i, name := range v.Names {
 			at := join(path, name)
 			if slices.Contains(v.Names[:i], name) {
-				errs = append(errs, rules.FieldError{Field: at, Value: "given twice", Allowed: "once", Mend: "Remove one of the two."})
+				errs = append(errs, field.Error{Field: at, Value: "given twice", Allowed: "once", Mend: "Remove one of the two."})
 			}
 			errs = append(errs, doubled(v.Values[i], at)...)
 		}
@@ -65,8 +65,8 @@ func doubled(v any, path string) (errs rules.FieldErrors) {
 	return errs
 }
 
-func one(field, value, allowed, mend string) rules.FieldErrors {
-	return rules.FieldErrors{{Field: field, Value: value, Allowed: allowed, Mend: mend}}
+func one(name, value, allowed, mend string) field.Errors {
+	return field.Errors{{Field: name, Value: value, Allowed: allowed, Mend: mend}}
 }
 
 func join(path, name string) string {

@@ -5,9 +5,9 @@
 package casefile
 
 import (
-	"filmfurrow/rules"
 	"filmfurrow/rules/model/water"
 	"filmfurrow/rules/model/waterquality"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/unit"
 )
 
@@ -204,7 +204,7 @@ type waterCaution struct {
 	LastWord string `json:"last_word"`
 }
 
-func waterOf(a *rules.Advice, p *rules.WaterPlan) waterPart {
+func waterOf(a *plan.Advice, p *plan.WaterPlan) waterPart {
 	w := &a.Water
 	part := waterPart{Says: w.Says.In(unit.Metric), Start: float64(w.Start), Peak: float64(w.Peak), PeakLitres: float64(w.PeakLitres),
 		StartRun: float64(w.StartMinutes), PeakRun: float64(w.PeakMinutes), SingleRun: float64(w.SingleRun),
@@ -262,7 +262,7 @@ func phrases(list []unit.Phrase) []string {
 	return lines
 }
 
-func months(p *rules.WaterPlan) []monthLine {
+func months(p *plan.WaterPlan) []monthLine {
 	lines := []monthLine{}
 	if p.Demand == nil {
 		return lines
@@ -288,7 +288,7 @@ func soil(s *water.Soil) *soilLine {
 		float64(s.Store), float64(s.Longest), float64(s.LongestLow), float64(s.LongestHigh)}
 }
 
-func tapeRun(p *rules.WaterPlan) tapeLine {
+func tapeRun(p *plan.WaterPlan) tapeLine {
 	t := &p.Tape
 	line := tapeLine{Pressure: float64(t.Pressure), Lowered: t.Lowered, Flow: four(float64(t.Flow)), BedFlow: float64(t.BedFlow),
 		Spread: float64(t.Spread), OtherEnd: float64(p.OtherEnd.Value), Uniformity: float64(t.Uniformity), Longest: float64(t.Longest.Length)}
@@ -324,7 +324,7 @@ func supply(s *water.Supply) *supplyLine {
 	return line
 }
 
-func quality(p *rules.WaterPlan) qualityLine {
+func quality(p *plan.WaterPlan) qualityLine {
 	q := &p.Quality
 	line := qualityLine{Hardness: q.HardnessWord}
 	for _, f := range q.Clogging {

@@ -4,7 +4,8 @@
 package pack
 
 import (
-	"filmfurrow/rules"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -15,12 +16,12 @@ type Farm struct {
 	ID     string // a word for addresses
 	Title  string
 	Lesson string // one or two plain sentences
-	Asks   rules.Question
-	Answer rules.Option // the engine's answer to it
-	Turn   string       // the input to turn live
-	To     rules.Value  // turned to this,
-	Then   rules.Option // the answer becomes this
-	set    func(*rules.Case)
+	Asks   question.Question
+	Answer question.Option // the engine's answer to it
+	Turn   string          // the input to turn live
+	To     field.Value     // turned to this,
+	Then   question.Option // the answer becomes this
+	set    func(*field.Case)
 	place  *place
 }
 
@@ -46,80 +47,80 @@ var (
 )
 
 // Case gives the farm's case.
-func (f *Farm) Case() rules.Case {
-	c := rules.Case{Method: "transplant"}
-	c.Place = rules.Place{Own: true, HasNormals: true, TMin: f.place.low, TMax: f.place.high,
-		Latitude: rules.Known(unit.Degrees(f.place.latitude)), Elevation: rules.Known(unit.Metres(f.place.height))}
-	c.Soil = rules.SoilCase{Texture: "sandy-loam", Drainage: "fair", Slope: rules.Known(1.0), Wetness: "moist", Tilth: "fine", Stones: "none"}
-	c.Weeds = rules.WeedCase{Pressure: "moderate", Nutsedge: "none", Insects: "none"}
-	c.Field = rules.FieldCase{Exposure: "open", BedLength: rules.Known(unit.FromFeet(200)), Beds: rules.Known(8.0)}
-	c.Practice = rules.PracticeCase{Laying: "tractor", Tractor: rules.Known(unit.FromHorsepower(55)), People: rules.Known(3.0)}
-	c.Water = rules.WaterCase{Source: "well", Flow: rules.Known(unit.FromGallonsPerMinute(20)), Hours: rules.Known(8.0)}
+func (f *Farm) Case() field.Case {
+	c := field.Case{Method: "transplant"}
+	c.Place = field.Place{Own: true, HasNormals: true, TMin: f.place.low, TMax: f.place.high,
+		Latitude: unit.Known(unit.Degrees(f.place.latitude)), Elevation: unit.Known(unit.Metres(f.place.height))}
+	c.Soil = field.SoilCase{Texture: "sandy-loam", Drainage: "fair", Slope: unit.Known(1.0), Wetness: "moist", Tilth: "fine", Stones: "none"}
+	c.Weeds = field.WeedCase{Pressure: "moderate", Nutsedge: "none", Insects: "none"}
+	c.Field = field.FieldCase{Exposure: "open", BedLength: unit.Known(unit.FromFeet(200)), Beds: unit.Known(8.0)}
+	c.Practice = field.PracticeCase{Laying: "tractor", Tractor: unit.Known(unit.FromHorsepower(55)), People: unit.Known(3.0)}
+	c.Water = field.WaterCase{Source: "well", Flow: unit.Known(unit.FromGallonsPerMinute(20)), Hours: unit.Known(8.0)}
 	f.set(&c)
 	return c
 }
 
-func plants(c *rules.Case, crop string, month, day int) {
-	c.Crop, c.PlantOn = crop, rules.Known(unit.On(2027, month, day))
+func plants(c *field.Case, crop string, month, day int) {
+	c.Crop, c.PlantOn = crop, unit.Known(unit.On(2027, month, day))
 }
 
-func on(month, day int) rules.Value { return rules.Value{Number: float64(unit.On(2027, month, day))} }
+func on(month, day int) field.Value { return field.Value{Number: float64(unit.On(2027, month, day))} }
 
-func word(w string) rules.Value { return rules.Value{Word: w} }
+func word(w string) field.Value { return field.Value{Word: w} }
 
 // Farms is the pack, in the order of a talk. The first is the page's worked
 // example.
 var Farms = [...]Farm{
 	{ID: "otter-bend", Title: "Otter Bend, peppers in a cool spring",
 		Lesson: "Film warms roots, never leaves. On this day the frost is over; set out two weeks sooner, the warm bed does not save the plants.",
-		Asks:   rules.Verdict, Answer: rules.Lay, Turn: "plant_on", To: on(5, 6), Then: rules.LayWithCare,
-		place: &coolValley, set: func(c *rules.Case) {
+		Asks:   question.Verdict, Answer: question.Lay, Turn: "plant_on", To: on(5, 6), Then: question.LayWithCare,
+		place: &coolValley, set: func(c *field.Case) {
 			plants(c, "bell-pepper", 5, 20)
 			c.Weeds.Pressure = "heavy"
 		}},
 	{ID: "heron-flat", Title: "Heron Flat, melons in a hot place",
 		Lesson: "The day chooses the colour. Black film pays in spring, when roots want warmth; in summer they want it kept off, and the pale film wins.",
-		Asks:   rules.FilmQuestion, Answer: rules.Option(table.Black), Turn: "plant_on", To: on(6, 20), Then: rules.Option(table.WhiteOnBlack),
-		place: &hotPlain, set: func(c *rules.Case) { plants(c, "muskmelon", 4, 5) }},
+		Asks:   question.Film, Answer: question.Option(table.Black), Turn: "plant_on", To: on(6, 20), Then: question.Option(table.WhiteOnBlack),
+		place: &hotPlain, set: func(c *field.Case) { plants(c, "muskmelon", 4, 5) }},
 	{ID: "lark-rise", Title: "Lark Rise, sweet corn in a short summer",
 		Lesson: "Clear film warms the most and holds no weeds at all. On clean ground it wins in a short summer; where weeds are heavy it is out.",
-		Asks:   rules.FilmQuestion, Answer: rules.Option(table.Clear), Turn: "weeds.pressure", To: word("heavy"), Then: rules.Option(table.Black),
-		place: &shortSummer, set: func(c *rules.Case) {
+		Asks:   question.Film, Answer: question.Option(table.Clear), Turn: "weeds.pressure", To: word("heavy"), Then: question.Option(table.Black),
+		place: &shortSummer, set: func(c *field.Case) {
 			plants(c, "sweet-corn", 5, 20)
 			c.Method, c.Soil.Texture, c.Soil.Drainage, c.Weeds.Pressure = "seed", "silt-loam", "quick", "light"
 		}},
 	{ID: "gull-meadow", Title: "Gull Meadow, late squash and aphids",
 		Lesson: "Some films are laid against insects, not for warmth. Silver turns aphids away while the plants are small; without aphids it loses.",
-		Asks:   rules.FilmQuestion, Answer: rules.Option(table.SilverOnBlack), Turn: "weeds.insect_pressure", To: word("none"), Then: rules.Option(table.Paper),
-		place: &mildCoast, set: func(c *rules.Case) {
+		Asks:   question.Film, Answer: question.Option(table.SilverOnBlack), Turn: "weeds.insect_pressure", To: word("none"), Then: question.Option(table.Paper),
+		place: &mildCoast, set: func(c *field.Case) {
 			plants(c, "summer-squash", 7, 20)
 			c.Method, c.Weeds.Insects = "seed", "aphids"
 		}},
 	{ID: "slow-acre", Title: "Slow Acre, wet ground that drains slowly",
 		Lesson: "A raised bed is a drain. Slow ground asks for a high one; quick ground dries out on it.",
-		Asks:   rules.BedQuestion, Answer: 3, Turn: "soil.drainage", To: word("quick"), Then: 1,
-		place: &mildCoast, set: func(c *rules.Case) {
+		Asks:   question.Bed, Answer: 3, Turn: "soil.drainage", To: word("quick"), Then: 1,
+		place: &mildCoast, set: func(c *field.Case) {
 			plants(c, "cabbage", 4, 15)
 			c.Soil.Texture, c.Soil.Drainage = "clay-loam", "slow"
 		}},
 	{ID: "quarry-piece", Title: "Quarry Piece, stones under the film",
 		Lesson: "Thickness is bought for stones, wind and a second crop, not for warmth. Clean ground takes the thin film.",
-		Asks:   rules.ThicknessQuestion, Answer: 4, Turn: "soil.stones", To: word("none"), Then: 3,
-		place: &hotPlain, set: func(c *rules.Case) {
+		Asks:   question.Thickness, Answer: 4, Turn: "soil.stones", To: word("none"), Then: 3,
+		place: &hotPlain, set: func(c *field.Case) {
 			plants(c, "tomato", 4, 5)
 			c.Soil.Stones = "some"
 		}},
 	{ID: "dry-corner", Title: "Dry Corner, melons on a weak well",
 		Lesson: "Film sheds the rain, so the tape must bring it all. Time a bucket before you buy a roll: this well cannot keep up.",
-		Asks:   rules.Verdict, Answer: rules.LayWithCare, Turn: "water.flow_l_h", To: rules.Value{Number: 5000}, Then: rules.Lay,
-		place: &hotPlain, set: func(c *rules.Case) {
+		Asks:   question.Verdict, Answer: question.LayWithCare, Turn: "water.flow_l_h", To: field.Value{Number: 5000}, Then: question.Lay,
+		place: &hotPlain, set: func(c *field.Case) {
 			plants(c, "muskmelon", 5, 5)
-			c.Soil.Texture, c.Soil.Drainage, c.Field.Beds, c.Water.Flow, c.Water.Hours = "sand", "quick", rules.Known(12.0), rules.Known(unit.LitresPerHour(680)), rules.Known(10.0)
+			c.Soil.Texture, c.Soil.Drainage, c.Field.Beds, c.Water.Flow, c.Water.Hours = "sand", "quick", unit.Known(12.0), unit.Known(unit.LitresPerHour(680)), unit.Known(10.0)
 		}},
 	{ID: "spear-field", Title: "Spear Field, purple nutsedge",
 		Lesson: "Some weeds go through every plastic film. Learn to tell purple nutsedge from yellow before you order: one forbids film, the other asks for care.",
-		Asks:   rules.Verdict, Answer: rules.DoNotLay, Turn: "weeds.nutsedge", To: word("yellow"), Then: rules.LayWithCare,
-		place: &hotPlain, set: func(c *rules.Case) {
+		Asks:   question.Verdict, Answer: question.DoNotLay, Turn: "weeds.nutsedge", To: word("yellow"), Then: question.LayWithCare,
+		place: &hotPlain, set: func(c *field.Case) {
 			plants(c, "bell-pepper", 4, 20)
 			c.Weeds.Pressure, c.Weeds.Nutsedge = "heavy", "purple"
 		}},

@@ -8,7 +8,10 @@ import (
 
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/pack"
+	"filmfurrow/rules/plan"
+	"filmfurrow/rules/question"
 )
 
 // because is the rule that each lesson rests on: what it says must differ before
@@ -18,8 +21,8 @@ var because = map[string]string{
 	"slow-acre": "bed-drainage", "quarry-piece": "thickness-stones", "dry-corner": "flow-short", "spear-field": "yellow-nutsedge-heavy",
 }
 
-func said(a *rules.Advice, q rules.Question, id string) map[rules.Option]float64 {
-	fits := map[rules.Option]float64{}
+func said(a *plan.Advice, q question.Question, id string) map[question.Option]float64 {
+	fits := map[question.Option]float64{}
 	for _, r := range a.Choice(q).Ranked {
 		for _, f := range r.Factors {
 			if f.Rule.ID == id {
@@ -38,17 +41,17 @@ func TestEachFarmTeachesWhatItSays(t *testing.T) {
 		f := &pack.Farms[i]
 		t.Run(f.ID, func(t *testing.T) {
 			c := f.Case()
-			require.Empty(t, rules.Check(&c))
+			require.Empty(t, field.Check(&c))
 			a, err := rules.Advise(c)
 			require.NoError(t, err)
-			key := func(o rules.Option) string {
-				if o == rules.NoOption {
+			key := func(o question.Option) string {
+				if o == question.NoOption {
 					return "none"
 				}
 				return f.Asks.Key(o)
 			}
 			assert.Equal(t, key(f.Answer), key(a.Answers()[f.Asks]), "%s: %s", f.Lesson, f.Asks)
-			in := rules.InputByName(f.Turn)
+			in := field.InputByName(f.Turn)
 			require.NotNil(t, in)
 			was, _ := in.Get(&c)
 			require.NotEqual(t, was, f.To)

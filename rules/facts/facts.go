@@ -1,0 +1,437 @@
+package facts
+
+import (
+	"math"
+
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/model/drip"
+	"filmfurrow/rules/model/heat"
+	"filmfurrow/rules/model/profile"
+	"filmfurrow/rules/model/water"
+	"filmfurrow/rules/model/weather"
+	"filmfurrow/rules/question"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// Never stands for a day that does not come within the season.
+const Never unit.Days = 9999
+
+// Facts is everything that follows from a case before any rule speaks. The
+// models run once; every figure is rounded, so that rules decide alike in
+// every build.
+type Facts struct {
+	Case   field.Case // with defaults filled
+	Crop   *table.Crop
+	Soil   *table.Soil
+	Seeded bool
+	Plant  unit.Date
+	index  int
+	year   *weather.Year
+	ground *SoilYear
+
+	// Air.
+	AirMean, AirMin, AirMax unit.Celsius // usual on the planting day
+	HotStart                float64      // days at 32 °C (90 °F) or more in the first 21 days
+	HotSeason               float64      // days at the crop's heat limit or more until harvest begins
+	WarmNights              float64      // nights above the crop's limit until harvest begins
+	MeanSeason              unit.Celsius // mean air from planting to first harvest
+	Autumn                  bool         // planted after the warmest time of the year
+	Cooling                 bool         // the air a month after planting is cooler than on the day
+
+	// Frost.
+	FrostKind    weather.FrostKind
+	FrostLimit   unit.Celsius // that harms this crop
+	FrostRisk    float64      // share of years with such a frost after planting, 0–1
+	FrostSafe    unit.Days    // days from planting until the date that suits the crop's class; 0 where none is needed
+	FreeDays     unit.Days    // days from planting to the usual first autumn frost; Never where none comes
+	CropDays     unit.Days    // from planting to first harvest
+	frosts       *frostYear   // of the year; shared with cases before
+	SpringFrost  unit.Date    // date after which one year in two has no more frost
+	HasFrostDate bool
+
+	// Soil warmth at the depth of roots or seed.
+	Warmth      *Warmth
+	spare       *Warmth // of a search, written over from case to case
+	Depth       unit.Metres
+	EarlyFloor  unit.Celsius
+	SafeFloor   unit.Celsius
+	WorkFloor   unit.Celsius // half way between the two published lists: what the wait works to
+	Ceiling     unit.Celsius
+	Under       [table.FilmCount + 1]unit.Celsius // morning of the planting day
+	MeanUnder   [table.FilmCount + 1]unit.Celsius // daily mean of the first 30 days
+	ReachEarly  [table.FilmCount + 1]unit.Days    // first of three mornings above the early floor, from planting
+	ReachSafe   [table.FilmCount + 1]unit.Days
+	ReachWork   [table.FilmCount + 1]unit.Days
+	Gained      [table.FilmCount]unit.Days // days won against bare soil at the working floor
+	WarmingPays bool                       // bare soil reaches the working floor late or never
+	Lead        unit.Days                  // from laying to the wanted planting day
+	CeilingDays [table.FilmCount + 1]int   // days with a mean above the ceiling in the first 60
+	Surface     [table.FilmCount]unit.Celsius
+	Rough       bool // clods, trash or dry soil hold the film off the bed
+	Probe       heat.ProbeFinding
+
+	// Layout.
+	Top, Centres, InRow unit.Metres
+	Rows                int
+	Density             unit.PlantsPerSquareMetre // of bed top
+	BedMetres           unit.Metres               // 0 where unknown
+
+	// Water.
+	Peak, Start unit.Millimetres // crop water use a day, at full leaf and at planting
+	PeakLitres  unit.Litres      // for 100 m of bed a day, gross
+	Usable      unit.LitresPerHour
+	Lines       int
+	years       [3]water.Optional[water.Year] // usual, cool, dry; the same for every case of one place and risk
+	lines       *drip.Known                   // tape lines solved for cases before; nil keeps none
+	asked       water.Input
+	Sketch      [len(table.Tapes)]water.Sketch // what each tape would make of the water plan
+	YieldLost   unit.Percent                   // to salt in the water
+	SoilSalt    unit.DecisiemensPerMetre
+	ClogRisk    float64 // 0–1 from source and water test
+
+	// Answers that later questions read.
+	Film      table.FilmID
+	Height    unit.Metres
+	Bed       profile.Bed
+	Surfacing question.Option
+	Thickness question.Option
+	Tape      table.TapeID
+}
+
+// hotDay is 90 °F: above it, with a clear sky, black film passes 60 °C.
+const hotDay = unit.Celsius((90 - 32) / 1.8)
+
+// StemBurn is the film temperature from which touching stems die.
+const StemBurn unit.Celsius = 60
+
+// Of runs the models on a ground that was dug for the case. The case must
+// have passed [field.Check] and have its defaults filled. Facts of a case that was
+// asked before (or nil) lend what cannot differ: the result is the same.
+func Of(c field.Case, g *SoilYear, before *Facts) (*Facts, error) {
+	f := &Facts{}
+	return f, f.Renew(c, g, before)
+}
+
+// Renew is factsOf for a search, which writes the facts of one case over those of
+// another. They must not be those of before.
+func (f *Facts) Renew(c field.Case, g *SoilYear, before *Facts) error {
+	err := f.Dry(c, g, before)
+	if err == nil {
+		f.water()
+	}
+	return err
+}
+
+// Dry leaves out what the tape and the gates alone read of the water.
+func (f *Facts) Dry(c field.Case, g *SoilYear, before *Facts) error {
+	if before != nil && before.ground == g && sameWeather(&before.Case, &c) {
+		*f = *before
+		f.Case = c
+		if c.Place != before.Case.Place {
+			if !sameAir(&before.Case, &c) {
+				f.years = [3]water.Optional[water.Year]{}
+			}
+			f.frost()
+		}
+		if c.Field != before.Case.Field || c.Soil != before.Case.Soil {
+			f.Soil = table.SoilByID(c.Soil.Texture)
+			f.layout()
+			f.rough()
+		}
+		return nil
+	}
+	*f = Facts{Case: c, Crop: table.CropByID(c.Crop), Soil: table.SoilByID(c.Soil.Texture), Plant: c.PlantOn.Value, ground: g}
+	if before != nil {
+		f.spare = before.spare
+	}
+	f.Seeded = c.Method == string(table.Seed)
+	f.index = weather.Index(f.Plant)
+	if before != nil && sameYear(&before.Case, &c) {
+		f.year, f.frosts, f.lines = before.year, before.frosts, before.lines
+		if sameAir(&before.Case, &c) {
+			f.years = before.years
+		}
+	} else {
+		year, err := weather.NewYear(c.Place.Normals())
+		if err != nil {
+			return err
+		}
+		switch c.Risk {
+		case "cool":
+			year = year.In(weather.Cool)
+		case "warm":
+			year = year.In(weather.Warm)
+		}
+		f.year, f.frosts = &year, &frostYear{}
+	}
+	f.CropDays = unit.Days(f.Crop.DaysToHarvest.Low)
+	f.air()
+	f.frost()
+	f.layout()
+	f.Warm(g)
+	return nil
+}
+
+// Lending is a copy that keeps what cannot differ from case to case, the lines of
+// tape among it, for the facts of the next one.
+func (f *Facts) Lending() *Facts {
+	kept := *f
+	if kept.lines == nil {
+		kept.lines = &drip.Known{}
+	}
+	return &kept
+}
+
+// ForSearch is lending for a search, which asks thousands of times and reads no
+// reasons: soil warmth is written over from case to case, mean and morning alone.
+func (f *Facts) ForSearch() *Facts {
+	kept := *f
+	kept.lines = &drip.Known{}
+	kept.ForgetReasons()
+	return &kept
+}
+
+// ForgetReasons lets the facts of later cases be written over one sheet of soil
+// warmth, with mean and morning alone.
+func (f *Facts) ForgetReasons() { f.spare = &Warmth{bare: true} }
+
+// sameWeather tells whether air and soil warmth must be the same.
+func sameWeather(a, b *field.Case) bool {
+	return a.Crop == b.Crop && a.PlantOn == b.PlantOn && a.Method == b.Method && sameYear(a, b)
+}
+
+// sameYear tells whether the temperatures of the year must be the same, whatever
+// was said of the usual frosts and of sun, rain, wind and humidity.
+func sameYear(a, b *field.Case) bool {
+	p, q := &a.Place, &b.Place
+	return a.Risk == b.Risk && p.Own == q.Own && p.TMin == q.TMin && p.TMax == q.TMax && p.StationAt == q.StationAt && p.Latitude == q.Latitude && p.Elevation == q.Elevation
+}
+
+// sameAir tells whether what else drives the need for water was said alike.
+func sameAir(a, b *field.Case) bool {
+	p, q := &a.Place, &b.Place
+	return p.Solar == q.Solar && p.Wind == q.Wind && p.Humidity == q.Humidity
+}
+
+// frostYear keeps the frost years that were asked for, one for each limit, and the
+// last risk.
+type frostYear struct {
+	years [2]*weather.Frost
+	limit unit.Celsius
+	index int
+	risk  float64
+}
+
+func (k *frostYear) after(y *weather.Year, limit unit.Celsius, index int) float64 {
+	if k.index != index+1 || k.limit != limit { // 0 is none
+		k.limit, k.index, k.risk = limit, index+1, y.FrostAfter(limit, index)
+	}
+	return k.risk
+}
+
+func (k *frostYear) of(y *weather.Year, limit unit.Celsius) *weather.Frost {
+	i := 0
+	if limit == weather.HardFreeze {
+		i = 1
+	}
+	if k.years[i] == nil {
+		frost := y.Frost(limit)
+		k.years[i] = &frost
+	}
+	return k.years[i]
+}
+
+// rough tells whether something holds the film off the bed.
+func (f *Facts) rough() {
+	s := &f.Case.Soil
+	f.Rough = s.Tilth == "cloddy" || s.Tilth == "trashy" || s.Wetness == "dry"
+}
+
+func (f *Facts) air() {
+	f.AirMin, f.AirMax = f.year.On(f.Plant)
+	f.AirMin, f.AirMax = unit.Hundredth(float64(f.AirMin)), unit.Hundredth(float64(f.AirMax))
+	f.AirMean = unit.Hundredth(float64(f.AirMin+f.AirMax) / 2)
+	f.HotStart = f.year.HotDays(hotDay, f.index, 21)
+	days := min(int(f.CropDays), 150)
+	f.HotSeason = f.year.HotDays(f.Crop.HeatDay.Value, f.index, days)
+	var sum float64
+	for k := range days {
+		low, high := f.year.On(f.Plant.Plus(unit.Days(k)))
+		sum += float64(low + high)
+		if low > f.Crop.HeatNight.Value {
+			f.WarmNights++
+		}
+	}
+	f.MeanSeason = unit.Hundredth(sum / float64(2*days))
+	low, high := f.year.On(f.Plant.Plus(30))
+	f.Cooling = low+high < f.AirMin+f.AirMax
+	f.Autumn = after(f.year.Warmest, f.index) < after(f.year.Coldest, f.index)
+}
+
+// after counts days from one index of the year forward to another.
+func after(from, to int) int { return (to - from + weather.YearDays) % weather.YearDays }
+
+// frost finds when leaves are safe. Tender crops wait for the date that one
+// year in ten passes, half-hardy for the even chance, hardy for the even
+// chance of a hard freeze: a reasoned rule, not a citation.
+func (f *Facts) frost() {
+	f.FrostRisk, f.FrostSafe, f.SpringFrost, f.HasFrostDate = 0, 0, 0, false
+	f.FrostLimit = weather.Freezing
+	if f.Crop.Hardiness == table.Hardy {
+		f.FrostLimit = weather.HardFreeze
+	}
+	frost := f.frosts.of(f.year, f.FrostLimit)
+	f.FrostKind = frost.Kind
+	f.FreeDays = Never
+	if frost.Autumn.Fifty >= 0 {
+		f.FreeDays = unit.Days(after(f.index, frost.Autumn.Fifty))
+	}
+	if day, ok := dayIndex(f.Case.Place.FirstFrost); ok {
+		f.FreeDays = unit.Days(after(f.index, day))
+	}
+	safe := frost.Spring.Fifty
+	if f.Crop.Hardiness >= table.Tender {
+		safe = frost.Spring.Ten
+	}
+	if day, ok := dayIndex(f.Case.Place.LastFrost); ok {
+		spread := 14
+		if frost.Spring.Ten >= 0 && frost.Spring.Fifty >= 0 {
+			spread = after(frost.Spring.Fifty, frost.Spring.Ten)
+		}
+		safe = day
+		if f.Crop.Hardiness >= table.Tender {
+			safe = (day + spread) % weather.YearDays
+		}
+		if f.Crop.Hardiness == table.Hardy {
+			safe = (day - 21 + weather.YearDays) % weather.YearDays
+		}
+	}
+	if frost.Spring.Fifty >= 0 {
+		f.SpringFrost, f.HasFrostDate = near(f.Plant, frost.Spring.Fifty), true
+	}
+	if f.Autumn {
+		return
+	}
+	f.FrostRisk = f.frosts.after(f.year, f.FrostLimit, f.index)
+	if safe >= 0 {
+		if wait := near(f.Plant, safe).Minus(f.Plant); wait > 0 {
+			f.FrostSafe = wait
+		}
+	}
+}
+
+func dayIndex(o unit.Optional[field.MonthDay]) (int, bool) {
+	if !o.Given {
+		return 0, false
+	}
+	return weather.Index(unit.On(2001, int(o.Value)/100, int(o.Value)%100)), true
+}
+
+// near gives the date of a day of the year that lies nearest to another date.
+func near(to unit.Date, index int) unit.Date {
+	year, _, _ := to.Civil()
+	best := weather.DateOf(year, index)
+	for _, y := range [2]int{year - 1, year + 1} {
+		if d := weather.DateOf(y, index); d.Minus(to).Abs() < best.Minus(to).Abs() {
+			best = d
+		}
+	}
+	return best
+}
+
+func (f *Facts) layout() {
+	c := &f.Case.Field
+	f.Top = c.BedTop.Value
+	f.Centres = c.Centres.Value
+	f.InRow = c.InRow.Value
+	f.Rows = int(c.RowsPerBed.Value)
+	f.Density = unit.PlantsPerSquareMetre(unit.Thousandth(float64(f.Rows) / (float64(f.InRow) * float64(f.Top))))
+	f.BedMetres = unit.Metres(float64(c.BedLength.Or(0)) * c.Beds.Or(0))
+}
+
+func (f *Facts) Warm(g *SoilYear) {
+	f.Depth = 0.10
+	f.EarlyFloor, f.SafeFloor = f.Crop.EarlyFloor.Value, f.Crop.SafeFloor.Value
+	if f.Seeded {
+		f.Depth = 0.05
+		f.EarlyFloor, f.SafeFloor = f.Crop.SeedEarlyFloor.Value, f.Crop.SeedSafeFloor.Value
+	}
+	f.EarlyFloor, f.SafeFloor = unit.Hundredth(float64(f.EarlyFloor)), unit.Hundredth(float64(f.SafeFloor))
+	f.WorkFloor = unit.Hundredth(float64(f.EarlyFloor+f.SafeFloor) / 2)
+	f.Ceiling = unit.Hundredth(float64(f.Crop.RootCeiling.Value))
+	f.rough()
+	f.Probe = g.Probe
+	if f.spare == nil {
+		f.Warmth = warmthFrom(g, f.Plant, depthOf(f.Seeded), int(f.CropDays)*2/3)
+	} else {
+		f.Warmth = f.spare
+		f.Warmth.from(g, f.Plant, depthOf(f.Seeded), int(f.CropDays)*2/3)
+	}
+	for film := range table.FilmCount + 1 {
+		_, f.Under[film], _ = f.Warmth.Of(film, 0)
+		sum := 0.0
+		for day := range 30 {
+			mean, _, _ := f.Warmth.Of(film, day)
+			sum += float64(mean)
+		}
+		f.MeanUnder[film] = unit.Hundredth(sum / 30)
+		f.ReachEarly[film] = f.Warmth.Reach(film, f.EarlyFloor, atMean, 0)
+		f.ReachWork[film] = f.Warmth.Reach(film, f.WorkFloor, Between, 0)
+		f.ReachSafe[film] = f.Warmth.Reach(film, f.SafeFloor, atMorning, 0)
+		for day := range 60 {
+			if mean, _, _ := f.Warmth.Of(film, day); mean > f.Ceiling {
+				f.CeilingDays[film]++
+			}
+		}
+	}
+	for film := range table.FilmCount {
+		f.Gained[film] = min(f.ReachWork[Bare], WarmthAfter) - min(f.ReachWork[film], WarmthAfter)
+		f.Surface[film] = f.hottestSurface(g, film)
+	}
+	f.WarmingPays = f.ReachWork[Bare] > -springWarming && !f.Autumn
+	f.Lead = Settling
+	if f.WarmingPays {
+		f.Lead = WarmUp
+	}
+}
+
+// The published lists were read at different hours. The early one was read at
+// ten or eleven in the morning, when soil stands near its daily mean; the safe
+// one on three mornings, near the day's lowest. Each floor is held against its
+// own hour, so the early date never comes after the safe one.
+const (
+	atMean    = 0.0
+	Between   = 0.5
+	atMorning = 1.0
+)
+
+// The two waits of the trade, in days from laying: 7–10 days to warm and
+// settle in spring (common practice, no source; a university says one to two
+// weeks), 1–3 days to settle and wet where the soil is warm already.
+const (
+	WarmUp   = 7
+	Settling = 3
+	// Bare soil that held the working floor four weeks before planting is summer
+	// soil: there is no warmth to wait for.
+	springWarming = 28
+)
+
+// ChosenCover is the place of the chosen film in a [Warmth]: bare soil where
+// nothing is laid.
+func (f *Facts) ChosenCover() int {
+	if f.Film == table.NoFilm {
+		return Bare
+	}
+	return int(f.Film)
+}
+
+// hottestSurface is the film's own temperature in the hottest hour of a clear
+// hot day, one day in ten, within three weeks of planting.
+func (f *Facts) hottestSurface(g *SoilYear, film int) unit.Celsius {
+	hottest := math.Inf(-1)
+	for day := range 21 {
+		hottest = math.Max(hottest, float64(g.Surface[film][(f.index+day)%weather.YearDays]))
+	}
+	return unit.Hundredth(hottest)
+}

@@ -1,0 +1,222 @@
+package facts
+
+import (
+	"math"
+
+	"filmfurrow/rules/model/sky"
+	"filmfurrow/rules/model/soilwater"
+	"filmfurrow/rules/model/water"
+	"filmfurrow/rules/model/waterquality"
+	"filmfurrow/rules/model/weather"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// water asks the water model what each tape would make of a plan. The tape
+// rules, the answer card, the gate and the plan itself all read these figures.
+func (f *Facts) water() {
+	f.Lines = linesFor(f.Top, f.Soil, f.Rows)
+	f.salt()
+	f.clogging()
+	in := water.Compared(f.WaterInput())
+	if in == f.asked { // the facts of another case that the water model cannot tell apart
+		return
+	}
+	f.asked = in
+	candidates := make([]water.Candidate, len(table.Tapes))
+	for i := range table.Tapes {
+		candidates[i] = water.Candidate{Spacing: table.Tapes[i].Spacing, Flow: table.Tapes[i].Flow}
+	}
+	need, sketches, _ := water.CompareKnowing(f.lines, in, candidates) // a case that passes Check has no problems: a test holds it so
+	copy(f.Sketch[:], sketches)
+	f.Start, f.Peak = need.FirstUse, need.PeakUse
+	f.PeakLitres = unit.Litres(need.PeakDay)
+	f.Usable = need.Usable
+}
+
+// driest is by how much the dew point of a dry year lies below the night's
+// minimum: the low end of what FAO-56 (annex 6) gives for dry air.
+const driest unit.CelsiusDegrees = 2
+
+// mostOrganic is where the soil water equations end; peat needs a local table.
+const mostOrganic = 8
+
+// WaterInput is all that the water model reads of a case, without the tape.
+func (f *Facts) WaterInput() water.Input {
+	c, crop := &f.Case, f.Crop
+	in := water.Input{
+		PlantOn:   f.Plant,
+		FilmCut:   water.Known(water.Range{Low: crop.FilmSaving.Low, High: crop.FilmSaving.High}),
+		Texture:   soilwater.Texture(f.Soil.ID),
+		BedLength: optional(c.Field.BedLength), BedCentres: water.Known(f.Centres), BedTop: water.Known(f.Top),
+		Slope: unit.Percent(bedFall(c.Soil.Slope.Value)),
+		Lines: f.Lines,
+
+		Supply: waterquality.Supply(c.Water.Source),
+		Flow:   optional(c.Water.Flow), Pressure: optional(c.Water.Pressure),
+		Lift: optional(c.Water.Lift), Rise: optional(c.Water.Rise), Header: optional(c.Water.Header),
+		TankVolume: optional(c.Water.Tank), TankRefill: optional(c.Water.Refill),
+
+		Salt: optional(c.Water.Salt), Acidity: optional(c.Water.Acidity), Iron: optional(c.Water.Iron),
+		Hardness: optional(c.Water.Hardness), SodiumRatio: optional(c.Water.Sodium), Nitrate: optional(c.Water.Nitrate),
+		Injector: optional(c.Feed.Injector), Chlorine: optional(c.Feed.Chlorine),
+	}
+	in.Coefficients = water.Known(water.Coefficients{Initial: crop.KcStart.Value, Mid: crop.KcMid.Value, End: crop.KcEnd.Value})
+	var stages [4]unit.Days
+	for i, days := range crop.StageDays {
+		stages[i] = unit.Days(days)
+	}
+	in.Stages = water.Known(stages)
+	if crop.RootDepth.Given() {
+		in.RootDepth = water.Known(crop.RootDepth.Low)
+	}
+	if crop.Depletion.Given() {
+		in.Depletion = water.Known(crop.Depletion.Value)
+	}
+	if crop.SaltThreshold.Given() && crop.SaltSlope.Given() {
+		in.SaltThreshold, in.SaltSlope = water.Known(crop.SaltThreshold.Value), water.Known(crop.SaltSlope.Value)
+	}
+	if o := c.Soil.Organic; o.Given {
+		in.OrganicMatter = water.Known(unit.Percent(math.Min(o.Value, mostOrganic)))
+	}
+	if o := c.Field.Beds; o.Given {
+		in.Beds = water.Known(int(o.Value))
+	}
+	if o := c.Water.Hours; o.Given {
+		in.Hours = water.Known(unit.Hours(o.Value))
+	}
+	if !f.years[0].Given {
+		f.demands()
+	}
+	in.Usual, in.Cool, in.Dry = f.years[0], f.years[1], f.years[2]
+	fd := &c.Feed
+	if fd.Rate.Given {
+		in.FeedRate = water.Known(float64(fd.Rate.Value))
+	}
+	if fd.Grade.Given {
+		in.FeedGrade = water.Known(unit.Percent(fd.Grade.Value))
+	}
+	if fd.Stock.Given {
+		in.Stock = water.Known(float64(fd.Stock.Value))
+	}
+	if fd.Bleach.Given {
+		in.Bleach = water.Known(unit.Percent(fd.Bleach.Value))
+	}
+	return in
+}
+
+// optional hands a value over to the water model.
+func optional[T comparable](o unit.Optional[T]) water.Optional[T] {
+	return water.Optional[T]{Value: o.Value, Given: o.Given}
+}
+
+// demands works out the reference evapotranspiration of each month, from the
+// middle of the month, in a usual, a cool and a dry year. Cool and warm are those
+// met once in ten years; the dry one is a warm one whose air is drier too. They
+// do not depend on the spring that the grower plans for.
+func (f *Facts) demands() {
+	for m := range 12 {
+		date := unit.On(2001, m+1, 15)
+		step := f.year.SeasonMargin(weather.Index(date))
+		shift := f.usualAgain(step)
+		f.years[0].Value[m] = f.demand(date, shift, 0)
+		f.years[1].Value[m] = f.demand(date, shift-step, 0)
+		f.years[2].Value[m] = f.demand(date, shift+step, driest)
+	}
+	for i := range f.years {
+		f.years[i].Given = f.years[i].Value != water.Year{}
+	}
+}
+
+// usualAgain is the way back from the spring that the grower plans for to the
+// usual year.
+func (f *Facts) usualAgain(step unit.CelsiusDegrees) unit.CelsiusDegrees {
+	switch f.Case.Risk {
+	case "cool":
+		return step
+	case "warm":
+		return -step
+	}
+	return 0
+}
+
+// UsualHargreaves is the reference evapotranspiration of a date in a usual year by
+// the simpler formula, mm a day to a hundredth.
+func (f *Facts) UsualHargreaves(date unit.Date) unit.Millimetres {
+	back := f.usualAgain(f.year.SeasonMargin(weather.Index(date)))
+	return waterDepth(f.demandOn(date, back, 0).Hargreaves)
+}
+
+// demand is the reference evapotranspiration of a date, mm a day to a
+// hundredth, with the air so much warmer and so much drier.
+func (f *Facts) demand(date unit.Date, warmer, drier unit.CelsiusDegrees) unit.Millimetres {
+	return waterDepth(f.demandOn(date, warmer, drier).PenmanMonteith)
+}
+
+// waterDepth rounds, and keeps to what the water model takes: no climate on
+// record evaporates more than 15 mm a day.
+func waterDepth(v unit.Millimetres) unit.Millimetres {
+	return unit.Millimetres(math.Min(15, math.Round(float64(v)*100)/100))
+}
+
+func (f *Facts) demandOn(date unit.Date, warmer, drier unit.CelsiusDegrees) sky.Demand {
+	low, high := f.year.On(date)
+	low, high = low.Plus(warmer), high.Plus(warmer)
+	_, month, _ := date.Civil()
+	w := sky.Weather{Minimum: low, Maximum: high, Latitude: f.Case.Place.Latitude.Value,
+		Height: f.Case.Place.Elevation.Value, DayOfYear: date.DayOfYear(), Drier: drier}
+	if o := f.Case.Place.Solar; o.Given {
+		w.Solar = sky.Known(unit.MegajoulesPerSquareMetre(o.Value[month-1]))
+	}
+	if o := f.Case.Place.Wind; o.Given {
+		w.Wind = sky.Known(unit.MetresPerSecond(o.Value[month-1]))
+	}
+	if o := f.Case.Place.Humidity; o.Given {
+		w.Actual = sky.Known(sky.ActualFromMeanHumidity(low, high, unit.Percent(o.Value[month-1])))
+	}
+	return sky.DemandOf(w)
+}
+
+// bedFall is the slope along the beds: on steeper ground they are laid nearly
+// along the contour, with the 2 % at most that drains without washing.
+func bedFall(slope float64) float64 { return math.Min(slope, 2) }
+
+// linesFor counts the tapes on a bed: enough that the wetted strips meet under
+// the rows, one more row pair where rows stand wide.
+func linesFor(top unit.Metres, soil *table.Soil, rows int) int {
+	if rows <= 1 {
+		return 1
+	}
+	lines := int(math.Ceil(float64(top) / (2 * float64(soil.Wetted.Value))))
+	return min(max(lines, (rows+2)/3), 4)
+}
+
+// salt finds the yield lost by the two-line model of FAO Paper 61: nothing up
+// to a threshold, then a slope. Soil paste holds 1.5 times the salt of the
+// water where 15–20 % of it drains through (FAO Paper 29).
+func (f *Facts) salt() {
+	f.SoilSalt, f.YieldLost = 0, 0
+	w := f.Case.Water.Salt
+	if !w.Given {
+		return
+	}
+	tolerance := waterquality.Tolerance{Threshold: f.Crop.SaltThreshold.Value, Slope: f.Crop.SaltSlope.Value}
+	f.SoilSalt = unit.DecisiemensPerMetre(unit.Thousandth(1.5 * float64(w.Value)))
+	f.YieldLost = unit.Percent(unit.Thousandth(100 - float64(tolerance.YieldWith(w.Value))))
+}
+
+// clogging gathers what narrows small outlets: open water, iron, lime.
+func (f *Facts) clogging() {
+	w := &f.Case.Water
+	risk := 0.0
+	if w.Source == "pond" || w.Source == "stream" {
+		risk += 0.5
+	}
+	if w.Iron.Value > 0.1 {
+		risk += math.Min(0.5, float64(w.Iron.Value)/3)
+	}
+	if w.Acidity.Value > 7.5 && w.Hardness.Value > 120 {
+		risk += 0.3
+	}
+	f.ClogRisk = unit.Thousandth(math.Min(1, risk))
+}

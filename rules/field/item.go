@@ -1,0 +1,38 @@
+package field
+
+import "filmfurrow/rules/unit"
+
+// Item is one thing to buy or to have.
+type Item uint8
+
+// The items, in the order of the list.
+const (
+	ItemFilm Item = iota
+	ItemTape
+	ItemHeader
+	ItemTakeOffs
+	ItemEnds
+	ItemValves
+	ItemRegulators
+	ItemFilter
+	ItemGauge
+	ItemBackflow
+	ItemInjector
+	ItemPins
+	ItemPlants
+	ItemCount = iota
+)
+
+// ItemKeys are the items' names in the case file and in a table.
+var ItemKeys = [ItemCount]string{"film_rolls", "tape_m", "header_m", "take_offs", "line_ends", "valves", "regulators",
+	"filter", "gauge", "backflow_device", "injector", "soil_bags", "plants"}
+
+var ItemNames = [ItemCount]string{"rolls of film", "drip tape", "header pipe", "take-offs from header to tape", "ends for the tape",
+	"zone valves", "pressure regulators", "filter", "pressure gauge", "backflow device", "injector for feeding", "soil bags or pins for the ends", "plants"}
+
+func KindOfItem(i Item) unit.Kind {
+	if i == ItemTape || i == ItemHeader {
+		return unit.KindLong
+	}
+	return unit.KindCount
+}

@@ -1,0 +1,106 @@
+package judge
+
+import (
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/question"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// Dispute is a point on which published trials or lists disagree, with what each
+// side found. Both are shown; what we make of them stands in the rules.
+type Dispute struct {
+	ID       string
+	Question question.Question
+	About    string
+	Sides    []Side
+}
+
+// Side is what one side says, and who that is.
+type Side struct {
+	Says   unit.Phrase
+	Source *table.Source
+}
+
+// disputes are what sources disagree on, in the order of the answers.
+var disputes = [...]Dispute{
+	{ID: "coloured-films", Question: question.Film, About: "Do red and blue films yield more than black?"},
+	{ID: "silver-warmth", Question: question.Film, About: "Does silver film warm or cool the soil?"},
+	{ID: "black-warmth", Question: question.Film, About: "How much does black film warm the soil?"},
+	{ID: "purple-nutsedge", Question: question.Film, About: "Does film that passes light hold purple nutsedge?"},
+	{ID: "yellow-nutsedge", Question: question.Film, About: "Does it matter which plastic lies over yellow nutsedge?"},
+	{ID: "bed-height", Question: question.Bed, About: "How high should a bed be?"},
+	{ID: "floors", Question: question.Wait, About: "How warm must the soil be?"},
+}
+
+// The places of those that do not concern every case.
+const (
+	purpleDispute = 3 + iota
+	yellowDispute
+	bedDispute
+	floorDispute
+)
+
+// sideRow is a side: its figures are all of one kind, or of its crop's own row.
+type sideRow struct {
+	dispute int
+	source  *table.Source
+	text    string
+	kind    unit.Kind
+	values  []float64
+}
+
+var sideRows = [...]sideRow{
+	{0, &table.ColourCompare, "In Pennsylvania red gave about {} more tomatoes and eggplants; dark blue gave {} to {} more summer squash, cucumbers and muskmelons.", unit.KindShare, []float64{12, 20, 35}},
+	{0, &table.UtahGuide, "Red gave up to {} more tomatoes, but not in every trial.", unit.KindShare, []float64{20}},
+	{0, &table.Zimbabwe2014, "Cucumbers did worst on blue: {} t/ha, against {} on silver-grey.", unit.KindNumber, []float64{15.3, 37.9}},
+	{0, &table.PepperHeat2011, "In Mexico bell peppers gave {} more on black than on blue.", unit.KindShare, []float64{60}},
+	{0, &table.NewEngland, "Results with red and blue were not consistent.", 0, nil},
+
+	{1, &table.NewEngland, "It cools, by {} in spring.", unit.KindWarming, []float64{2 / 1.8}},
+	{1, &table.Tomato2010, "It warms, by {} to {}, as black, blue, red and clear do.", unit.KindWarming, []float64{3, 6}},
+
+	{2, &table.PuertoRico1968, "By {}, in Puerto Rico in February.", unit.KindWarming, []float64{1 / 1.8}},
+	{2, &table.Virginia1998, "By {} to {}, on five Virginia farms.", unit.KindWarming, []float64{1, 2}},
+	{2, &table.NewEngland, "By {} to {}, in a New England spring.", unit.KindWarming, []float64{3 / 1.8, 5 / 1.8}},
+
+	{purpleDispute, &table.NutsedgeTranslucent, "Yes: it cut emergence by {} to {} in the field, since leaves open beneath it.", unit.KindShare, []float64{70, 88}},
+	{purpleDispute, &table.PaperNutsedge2018, "No: in Tennessee nutsedge came through every plastic, and not through paper.", 0, nil},
+
+	{yellowDispute, &table.NutsedgeYellow2005, "In pots no: black and clear both cut the shoots by {}.", unit.KindShare, []float64{96}},
+	{yellowDispute, &table.NutsedgeGeorgia, "In the field yes: white and silver let through up to twice the shoots of black, in one of two years.", 0, nil},
+
+	{bedDispute, &table.GeorgiaBeds2019, "About {}, for vegetables in Georgia.", unit.KindShort, []float64{12 * unit.MetresPerInch}},
+	{bedDispute, &table.NewEngland, "Flat or raised, both work; flat needs ground that drains.", 0, nil},
+}
+
+// Disputes lists what sources disagree on that bears on a case.
+func Disputes(f *facts.Facts) (list []Dispute) {
+	own := sideRows[:len(sideRows):len(sideRows)]
+	if h := f.Crop.BedHeight; h.Given() {
+		own = append(own, sideRow{bedDispute, h.Source, "{} to {}, for this crop.", unit.KindShort, []float64{float64(h.Low), float64(h.High)}})
+	}
+	early, safe := f.Crop.EarlyFloor.Source, f.Crop.SafeFloor.Source
+	if f.Seeded {
+		early, safe = f.Crop.SeedEarlyFloor.Source, f.Crop.SeedSafeFloor.Source
+	}
+	if f.EarlyFloor != f.SafeFloor && early != safe { // one list may give a range, which is no dispute
+		own = append(own, sideRow{floorDispute, early, "At least {}.", unit.KindTemperature, []float64{float64(f.EarlyFloor)}},
+			sideRow{floorDispute, safe, "At least {}, on three mornings.", unit.KindTemperature, []float64{float64(f.SafeFloor)}})
+	}
+	for i := range own {
+		r, nutsedge := &own[i], f.Case.Weeds.Nutsedge
+		if r.dispute == purpleDispute && nutsedge != "purple" || r.dispute == yellowDispute && nutsedge != "yellow" {
+			continue
+		}
+		if n := len(list); n == 0 || list[n-1].ID != disputes[r.dispute].ID {
+			list = append(list, disputes[r.dispute])
+		}
+		d, says := &list[len(list)-1], unit.Phrase{Text: r.text}
+		for _, v := range r.values {
+			says.Quantities = append(says.Quantities, unit.Quantity{Kind: r.kind, SI: v})
+		}
+		d.Sides = append(d.Sides, Side{says, r.source})
+	}
+	return list
+}

@@ -1,0 +1,242 @@
+package judge
+
+import (
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/model/weather"
+	"filmfurrow/rules/question"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// A gate decides whether film should be laid at all. It rules out Lay to ask
+// for care, and LayWithCare too to say no. Nothing outvotes a gate.
+
+// careful and forbidding say from which option on a gate acts.
+func careful(o question.Option) bool    { return o == question.Lay }
+func forbidding(o question.Option) bool { return o == question.Lay || o == question.LayWithCare }
+
+func gate(id, title, because, fires string, judge func(*facts.Facts, question.Option) (Finding, bool), sources ...*table.Source) *Rule {
+	return &Rule{ID: id, Speaks: question.Verdict, Title: title, Weight: Strong, Because: because, Sources: sources, Judge: judge, Fires: fires}
+}
+
+// Limits of the gates: our judgement, chosen wide.
+const (
+	manyHoles, someHoles  = 35, 15 // plants for each m² of bed top, sown
+	steepSlope, mildSlope = 10, 5  // percent
+	heavyLoss, someLoss   = 50, 10 // percent of yield
+	lightTractor          = 22.0   // kW, 30 hp
+)
+
+var gates = [...]*Rule{
+	gate("dense-seed", "Too many holes for film", "Film that is mostly holes holds no weeds, tears in wind and lets its warmth out.", "carrot-drill",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			switch {
+			case f.Seeded && f.Density > manyHoles && forbidding(o):
+				return rulesOut("Sown this close it needs {} of bed: the film would be mostly holes. Bare ground, or transplants at wider spacing, fit better.", f.Density)
+			case f.Seeded && f.Density > someHoles && careful(o):
+				return rulesOut("Sown at {} of bed it needs many holes. Sow in clumps or set out transplants.", f.Density)
+			}
+			return silent()
+		}, &table.Plasticulture),
+	gate("drilled", "Sown in a drill, cut or pulled by the row", "Mechanised dense crops are poor fits for film.", "salad-drill",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Crop.Sown && f.Seeded && forbidding(o) {
+				return rulesOut("A drill of {} leaves no film between the plants. Use bare ground with a stale seedbed, or a straw or paper strip between the rows.", f.Crop.Name)
+			}
+			return silent()
+		}, &table.Plasticulture),
+	gate("hilled", "Soil must be drawn up to it", "Film on the bed keeps the hiller out; greened tubers cannot be sold.", "potato-hilled",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Crop.Hilled && forbidding(o) {
+				return rulesOut("Soil has to be drawn up to {} while they grow. Film on the bed prevents it.", f.Crop.Name)
+			}
+			return silent()
+		}, &table.Plasticulture),
+	gate("seeded-root", "A root that swells where it was sown", "A thinned row of roots needs an open strip of soil.", "beet-seeded",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Crop.Root && f.Seeded && forbidding(o) {
+				return rulesOut("The roots of {} swell in a thinned row. Holes cannot be cut for each one.", f.Crop.Name)
+			}
+			return silent()
+		}, &table.Plasticulture, &table.Practice),
+	gate("no-water", "No water for the tape", "Rain does not pass film: all water comes through the tape.", "tomato-no-water",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Case.Water.Source == "none" && forbidding(o) {
+				return rulesOut("Film sheds the rain. Without water for drip tape the crop dries out under it.")
+			}
+			return silent()
+		}, &table.PennDrip2013, &table.Practice),
+	gate("flow-short", "The source cannot keep up", "A plan that needs more hours than the day has will fail in the first hot week.", "melon-weak-well",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			stops := f.Sketch[f.Tape].Stops
+			if len(stops) == 0 || !careful(o) {
+				return silent()
+			}
+			return Finding{RulesOut: true, Reason: unit.Phrase{Text: stops[0].Text + " The water plan has three ways out.", Quantities: stops[0].Quantities}}, true
+		}, &table.FAO56),
+	gate("steep-slope", "Too steep", "Film sheds most of the rain into the alleys, which cut into gullies on a slope; tractors overturn.", "melon-hillside",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			slope := f.Case.Soil.Slope.Value
+			switch {
+			case slope > steepSlope && forbidding(o):
+				return rulesOut("The slope is {} %. Film sheds the rain and the alleys will wash out. Lay across the slope on gentler ground.", slope)
+			case slope > mildSlope && careful(o):
+				return rulesOut("The slope is {} %. Sow rye or straw the alleys, and lay nearly along the contour.", slope)
+			}
+			return silent()
+		}, &table.Runoff, &table.RunoffRye),
+	gate("purple-nutsedge", "Purple nutsedge goes through film", "Purple nutsedge grew as well under black film as on bare ground.", "pepper-purple-nutsedge",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Case.Weeds.Nutsedge != "purple" {
+				return silent()
+			}
+			if f.Case.Weeds.Pressure == "heavy" && forbidding(o) {
+				return rulesOut("Heavy purple nutsedge: its spears go through every plastic film, and one tuber made a patch of 16 m² under black film. Clear the ground first.")
+			}
+			if careful(o) {
+				return rulesOut("Purple nutsedge goes through plastic film. Pull the first spears, or try paper, before it spreads.")
+			}
+			return silent()
+		}, &table.NutsedgePurple2005, &table.Nutrition),
+	gate("yellow-nutsedge-heavy", "Heavy yellow nutsedge", "Film held yellow nutsedge back by 96 % in pots, but those that come through multiply.", "pepper-yellow-nutsedge",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Case.Weeds.Nutsedge == "yellow" && f.Case.Weeds.Pressure == "heavy" && careful(o) {
+				return rulesOut("Heavy yellow nutsedge: opaque film holds most of it, and some will pierce. Plan to pull spears each week.")
+			}
+			return silent()
+		}, &table.NutsedgeYellow2005),
+	gate("salty-water", "Salt against the crop", "Salt in drip water builds up at the edge of the wet zone, where rain cannot reach it.", "bean-salty-water",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			switch {
+			case f.YieldLost > heavyLoss && forbidding(o):
+				return rulesOut("Water of {} would cost about {} of the yield of {}. Choose another crop or water.", f.Case.Water.Salt.Value, f.YieldLost, f.Crop.Name)
+			case f.YieldLost > someLoss && careful(o):
+				return rulesOut("Water of {} may cost about {} of the yield of {}. Leach before planting and keep the bed moist.", f.Case.Water.Salt.Value, f.YieldLost, f.Crop.Name)
+			}
+			return silent()
+		}, &table.FAO61, &table.FAO29),
+	gate("frost-on-planting-day", "Frost is likely after planting", "Film warms roots, never leaves.", "tomato-frost-pocket",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.FrostSafe > 0 && f.FrostRisk > 0.1 && careful(o) {
+				return rulesOut("In {} of years it still freezes after {}. Film does not protect leaves: wait, or have covers ready every night.", unit.PercentOf(f.FrostRisk), f.Plant)
+			}
+			return silent()
+		}, &table.Colorado720, &table.Covers2020, &table.Normals),
+	gate("organic-film", "The organic rule", "A film that breaks the rule costs the certificate.", "tomato-organic-wrong-film",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			p := &f.Case.Practice
+			if !p.Organic.Value {
+				return silent()
+			}
+			allowed := p.FilmOptions == 0
+			for film := range table.FilmCount {
+				allowed = allowed || table.Films[film].OrganicUse && p.FilmOptions&(1<<film) != 0
+			}
+			switch {
+			case !allowed && forbidding(o):
+				return rulesOut("None of the films you can buy may lie on an organic field. Find polyethylene or paper, or mulch with straw.")
+			case p.CropsOnFilm.Value > 1 && careful(o):
+				return rulesOut("The organic rule lets plastic lie until the end of the growing or harvest season, so all {} crops must come off it within one.", p.CropsOnFilm.Value)
+			}
+			return silent()
+		}, &table.OrganicRule, &table.OrganicMemo2015),
+	gate("season-too-short", "Autumn frost comes first", "A crop that is cut off before harvest pays for nothing.", "melon-too-late",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Crop.Hardiness < table.Tender || f.FreeDays == facts.Never {
+				return silent()
+			}
+			left := f.FreeDays
+			switch {
+			case left < f.CropDays*2/3 && forbidding(o):
+				return rulesOut("Only {} are left before the usual first frost, and {} need about {} to the first harvest.", left, f.Crop.Name, f.CropDays)
+			case left < f.CropDays && careful(o):
+				return rulesOut("Only {} are left before the usual first frost, and {} need about {} to the first harvest. Have covers ready.", left, f.Crop.Name, f.CropDays)
+			}
+			return silent()
+		}, &table.Normals, &table.TradeSeedList),
+	gate("always-frost", "No frost-free season", "Tender leaves need a season without frost.", "tomato-high-valley",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.FrostKind == weather.FrostAlways && f.Crop.Hardiness >= table.Tender && forbidding(o) {
+				return rulesOut("Here it freezes even in the warmest month of most years. {} need a tunnel, not film alone.", unit.Capital(f.Crop.Name))
+			}
+			return silent()
+		}, &table.Normals, &table.Colorado720),
+	gate("never-warm", "No film makes this ground warm enough", "Below its floor the crop stands still or rots.", "okra-cold-coast",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Crop.Warm && forbidding(o) && f.ReachEarly[table.Clear] == facts.Never && f.ReachEarly[table.Black] == facts.Never {
+				return rulesOut("Even under clear film the bed does not hold {} for three mornings this season. {} need a warmer place or a tunnel.", f.EarlyFloor, unit.Capital(f.Crop.Name))
+			}
+			return silent()
+		}, &table.GeorgiaFloors, &table.KansasFloors),
+	gate("frozen-bed", "The bed is frozen", "Frozen clods hold film off the soil and tear it, and roots find no water.", "broccoli-frozen-bed",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if mean := f.Warmth.Mean[facts.Bare][facts.WarmthBefore]; mean <= 0 && forbidding(o) {
+				return rulesOut("On {} the bed is frozen: {}. Choose a day after the thaw.", f.Plant, mean)
+			}
+			return silent()
+		}, &table.Practice),
+	gate("light-tractor-on-stones", "A light tractor on stony ground", "Stones lift the layer's discs and the film tears; a light tractor slips and is pulled sideways.", "pepper-stony-light",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Case.Practice.Laying == "hand" || f.Case.Soil.Stones != "many" {
+				return silent()
+			}
+			if p := f.Case.Practice.Tractor; p.Given && p.Value < lightTractor && forbidding(o) {
+				return rulesOut("Many stones and a tractor of {}: the layer will ride up and tear the film. Pick stones first, or borrow a heavier tractor.", p.Value)
+			}
+			if careful(o) {
+				return rulesOut("Many stones: pick the bed line before laying, and go slowly.")
+			}
+			return silent()
+		}, &table.Practice, &table.Plasticulture),
+	gate("trashy-ground", "Trash in the soil", "Stalks and sod puncture film and hold it off the bed.", "cabbage-wet-clay",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Case.Soil.Tilth == "trashy" && careful(o) {
+				return rulesOut("The soil is full of trash. Bury or rake it off first: sticks puncture the film and clods hold it off the soil.")
+			}
+			return silent()
+		}, &table.TilthMichigan, &table.Contact),
+	gate("dry-at-laying", "The ground is dry", "Drip hardly re-wets a bed that was covered dry, least of all in sand.", "melon-weak-well",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Case.Soil.Wetness == "dry" && careful(o) {
+				return rulesOut("Dry soil at laying: water the ground to the depth of the bed first. Tape hardly wets a dry bed through.")
+			}
+			return silent()
+		}, &table.DryBeds, &table.Guide205),
+	gate("wet-at-laying", "The ground is too wet to work", "Wet soil smears and sets into clods that hold film off.", "cabbage-wet-clay",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Case.Soil.Wetness == "wet" && careful(o) {
+				return rulesOut("Wet soil smears and sets hard. Wait until a squeezed ball breaks when poked.")
+			}
+			return silent()
+		}, &table.Guide205, &table.Practice),
+	gate("driver-alone", "One person and a layer", "Nobody should both drive and bury the row start.", "tomato-lone-driver",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Case.Practice.Laying != "hand" && f.Case.Practice.People.Given && f.Case.Practice.People.Value < 2 && careful(o) {
+				return rulesOut("One person cannot safely drive and bury the row start. Find a second for laying day.")
+			}
+			return silent()
+		}, &table.Practice),
+	gate("soil-too-hot", "Too hot under every film", "Roots above the crop's ceiling stop working.", "lettuce-hot-summer",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if careful(o) && f.CeilingDays[table.WhiteOnBlack] > 40 {
+				return rulesOut("Even under white-on-black film the root zone is above {} on {} of the first 60 days. Plant later or earlier, or shade the bed.", f.Ceiling, f.CeilingDays[table.WhiteOnBlack])
+			}
+			return silent()
+		}, &table.PepperHeat2011, &table.Broccoli2009),
+	gate("hand-laying-large", "A large field by hand", "More than half an acre by hand is slow and hard.", "flowers-large-by-hand",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			area := float64(f.BedMetres) * float64(f.Centres)
+			if f.Case.Practice.Laying == "hand" && area > 2023 && careful(o) {
+				return rulesOut("{} of bed by hand is more than half an acre: slow and hard work. Borrow a layer, or lay over several days.", f.BedMetres)
+			}
+			return silent()
+		}, &table.Guide205),
+	gate("reused-film-holes", "The old film is worn", "Open film grows weeds and loses its warmth.", "squash-on-worn-film",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			p := &f.Case.Practice
+			if p.ReuseFilm != "" && p.ReuseCover.Given && p.ReuseCover.Value < 70 && careful(o) {
+				return rulesOut("Only {} of the old film is whole. Weeds will come through; plan to patch it or lay afresh.", unit.PercentOf(p.ReuseCover.Value/100))
+			}
+			return silent()
+		}, &table.Weathering),
+}

@@ -1,0 +1,163 @@
+package judge
+
+import (
+	"math"
+
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/question"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+func tapeOf(o question.Option) *table.Tape { return &table.Tapes[o] }
+
+// Flow lost along a bed: a tenth is the design limit of the trade, a fifth is
+// seen in the crop.
+const DesignSpread, worstSpread = 10, 20
+
+// hourSpan shows a daily run in the unit that suits it.
+func hourSpan(run unit.Minutes) unit.Hours { return unit.Hours(math.Round(float64(run)/6) / 10) }
+
+var tapeRules = [...]*Rule{
+	{ID: "tape-wetting", Speaks: question.Tape, Weight: Strong, Title: "Wet spots that meet",
+		Because: "Where wet spots do not meet, plants between them go dry.",
+		Sources: []*table.Source{&table.ClemsonTape, &table.NewEnglandDrip, &table.WetterNEH}, Fires: "melon-weak-well",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			s, low, high := tapeOf(o).Spacing, f.Soil.Spacing.Low, f.Soil.Spacing.High
+			switch {
+			case s > high+0.01:
+				return against(saturate(float64(s-high), 0.1), "On {} one emitter wets about {}. Emitters {} apart leave dry gaps; {} to {} is usual.", f.Soil.Name, unit.Short(f.Soil.Wetted.Value), unit.Short(s), unit.Short(low), unit.Short(high))
+			case s < low-0.01:
+				return against(saturate(float64(low-s), 0.3), "On {} emitters {} apart are closer than they need be; {} to {} is usual.", f.Soil.Name, unit.Short(s), unit.Short(low), unit.Short(high))
+			}
+			return silent()
+		}},
+	{ID: "tape-plant-spacing", Speaks: question.Tape, Weight: Plain, Title: "An emitter near each plant",
+		Because: "A young root ball is the size of a fist.",
+		Sources: []*table.Source{&table.Practice, &table.TapeOffset}, Fires: "onion-sets",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			s := tapeOf(o).Spacing
+			if over := s - f.InRow; over > 0.1 {
+				return against(saturate(float64(over), 0.3), "Plants stand {} apart and emitters {}: some plants start far from water.", unit.Short(f.InRow), unit.Short(s))
+			}
+			return silent()
+		}},
+	{ID: "tape-trade-range", Speaks: question.Tape, Weight: Plain, Title: "What most growers use",
+		Because: "It is stocked everywhere and its habits are known.",
+		Sources: []*table.Source{&table.Practice, &table.ClemsonTape}, Fires: "pepper-cool-spring",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			t := tapeOf(o)
+			if t.Spacing < 0.2 || t.Spacing > 0.31 {
+				return silent()
+			}
+			low, high := unit.FromGallonsPerMinutePer100Feet(0.4), unit.FromGallonsPerMinutePer100Feet(0.515)
+			if t.Flow >= low && t.Flow <= high {
+				return speaksFor(0.6, "Most vegetables are grown on emitters {} to {} apart and about {} to {}.", unit.Short(0.2032), unit.Short(0.3048), low, unit.FromGallonsPerMinutePer100Feet(0.5))
+			}
+			return speaksFor(0.25, "Most vegetables are grown on emitters {} to {} apart.", unit.Short(0.2032), unit.Short(0.3048))
+		}},
+	{ID: "tape-one-bed-too-much", Speaks: question.Tape, Weight: Strong, Title: "The source must feed one bed",
+		Because: "A zone cannot be smaller than a bed.",
+		Sources: []*table.Source{&table.PennDrip2013}, Fires: "melon-weak-well",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if !f.Sketch[o].NoBed {
+				return silent()
+			}
+			return rulesOut("One bed would draw {} and your source gives {} to plan on.", f.Sketch[o].BedFlow, f.Usable)
+		}},
+	{ID: "tape-hours-fit", Speaks: question.Tape, Weight: Strong, Title: "Fits the hours of the day",
+		Because: "Hours that are not there cannot be watered.",
+		Sources: []*table.Source{&table.FAO56, &table.PennDrip2013}, Fires: "melon-weak-well",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			s := &f.Sketch[o]
+			if !s.HoursADay.Given {
+				return silent()
+			}
+			day, have := s.HoursADay.Value, s.Hours
+			if day > have {
+				return against(saturate(float64(day-have), 3), "At full leaf {} zones need {} a day in all; you have {}.", s.Zones, day, have)
+			}
+			return speaksFor(saturate(float64(have-day), 12)*0.5, "At full leaf {} zones need {} a day in all, within your {}.", s.Zones, day, have)
+		}},
+	{ID: "tape-run-length", Speaks: question.Tape, Weight: Strong, Title: "Reaches the end of the bed",
+		Because: "A dry far end is the commonest fault of long beds.",
+		Sources: []*table.Source{&table.KansasTape, &table.PennDrip2013}, Fires: "tomato-long-beds",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			spread := f.Sketch[o].Spread
+			if !f.Case.Field.BedLength.Given || spread < 4 {
+				return silent()
+			}
+			long := f.Case.Field.BedLength.Value
+			switch {
+			case spread > worstSpread:
+				return rulesOut("Along {} the driest plants would get {} less than the wettest. A fifth is the most that goes unseen in the crop.", long, spread)
+			case spread > DesignSpread:
+				return against(0.6+saturate(float64(spread-DesignSpread), 10)*0.4, "Along {} the driest plants get {} less than the wettest; a tenth is the limit to design for.", long, spread)
+			}
+			return against(float64(spread)/DesignSpread*0.3, "Along {} the driest plants get {} less than the wettest, within the limit of a tenth.", long, spread)
+		}},
+	{ID: "tape-short-pulses", Speaks: question.Tape, Weight: Plain, Title: "Water that stays with the roots",
+		Because: "A flow that passes the roots in minutes needs a timer and many pulses.",
+		Sources: []*table.Source{&table.Drip1996, &table.NCATDrip, &table.Saxton2006}, Fires: "melon-weak-well",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			run := f.Sketch[o].Longest
+			if run >= 60 || run == 0 {
+				return silent()
+			}
+			return against(saturate(float64(60-run), 30), "After {} the water passes the roots on {}: it must be given in short pulses.", run, f.Soil.Name)
+		}},
+	{ID: "tape-clogging", Speaks: question.Tape, Weight: Plain, Title: "Small outlets clog",
+		Because: "Low-flow emitters have the narrowest passages.",
+		Sources: []*table.Source{&table.ClogFlorida, &table.NewEnglandDrip}, Fires: "squash-virus",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.ClogRisk == 0 {
+				return silent()
+			}
+			emitter := float64(tapeOf(o).Emitter())
+			if emitter > 0.9 {
+				return silent()
+			}
+			return against(f.ClogRisk*saturate(0.95-emitter, 0.3), "Its emitters give only {} L/h each, and your water may clog them.", emitter)
+		}},
+	{ID: "tape-thirsty-crop", Speaks: question.Tape, Weight: Plain, Title: "Enough for a thirsty crop",
+		Because: "Long hours leave no day for repairs.",
+		Sources: []*table.Source{&table.FAO56, &table.Practice}, Fires: "tomato-high-summer",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			day := hourSpan(f.Sketch[o].PeakRun)
+			if day < 3 {
+				return silent()
+			}
+			return against(saturate(float64(day-3), 4), "At full leaf this tape must run {} a day for {} of water.", day, f.Peak)
+		}},
+	{ID: "tape-slope", Speaks: question.Tape, Weight: Slight, Title: "On a slope",
+		Because: "Fewer, larger emitters lose no more, but every foot of fall adds pressure to all.",
+		Sources: []*table.Source{&table.KansasTape}, Fires: "melon-hillside",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Case.Soil.Slope.Value < 2 {
+				return silent()
+			}
+			return against(saturate(float64(tapeOf(o).Flow), 400)*0.5, "On a slope of {} % a tape of less flow keeps the two ends more alike.", f.Case.Soil.Slope.Value)
+		}},
+	{ID: "tape-price", Speaks: question.Tape, Weight: Slight, Title: "Price",
+		Because: "Closer emitters cost a little more for each metre.",
+		Sources: []*table.Source{&table.Memory}, Fires: "pepper-cool-spring",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if tapeOf(o).Spacing > 0.21 {
+				return silent()
+			}
+			return against(saturate(0.31-float64(tapeOf(o).Spacing), 0.3), "Emitters {} apart cost a little more.", unit.Short(tapeOf(o).Spacing))
+		}},
+	{ID: "tape-low-pressure", Speaks: question.Tape, Weight: Plain, Title: "Little pressure",
+		Because: "A tank on a stand gives a few kilopascals; high flow uses them up in the tape.",
+		Sources: []*table.Source{&table.KansasTape}, Fires: "celosia-tank",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if s := &f.Sketch[o]; s.NoPush {
+				return rulesOut("Your source leaves {} at the tape: too little to push water through it.", s.Pressure)
+			}
+			p := f.Case.Water.Pressure
+			if !p.Given || p.Value >= 40 {
+				return silent()
+			}
+			return against(saturate(float64(tapeOf(o).Flow), 400), "With only {} the less a tape draws, the further it reaches.", p.Value)
+		}},
+}

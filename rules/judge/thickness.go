@@ -1,0 +1,158 @@
+package judge
+
+import (
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/question"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// thick gives the thickness of an option in mil, or 0 for sheets by weight.
+func thick(o question.Option) float64 {
+	if o == question.ByWeight {
+		return 0
+	}
+	return float64(question.Thicknesses[o]) / unit.MicrometresPerMil
+}
+
+// FilmRow is the film that was chosen; black stands in where nothing is laid.
+func FilmRow(f *facts.Facts) *table.Film {
+	if f.Film == table.NoFilm {
+		return &table.Films[table.Black]
+	}
+	return &table.Films[f.Film]
+}
+
+var thicknessRules = [...]*Rule{
+	{ID: "thickness-not-sold", Speaks: question.Thickness, Weight: Strong, Title: "Sold in this thickness",
+		Because: "What is not made cannot be laid.", Sources: []*table.Source{&table.NewEngland, &table.Memory}, Fires: "pumpkin-biodegradable",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			r := FilmRow(f)
+			if r.ByWeight != (o == question.ByWeight) {
+				if r.ByWeight {
+					return rulesOut("{} is sold by weight of the sheet.", unit.Capital(r.Name))
+				}
+				return rulesOut("{} is sold by thickness.", unit.Capital(r.Name))
+			}
+			if r.ByWeight || (question.Thicknesses[o]+0.5 >= r.Thicknesses.Low && question.Thicknesses[o] <= r.Thicknesses.High+0.5) {
+				return silent()
+			}
+			return rulesOut("{} is usually sold from {} to {}.", unit.Capital(r.Name), r.Thicknesses.Low, r.Thicknesses.High)
+		}},
+	{ID: "thickness-one-season", Speaks: question.Thickness, Weight: Plain, Title: "One season",
+		Because: "It is what most growers lay and lift.", Sources: []*table.Source{&table.Practice, &table.NewEngland}, Fires: "pepper-cool-spring",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if o == question.ByWeight {
+				return silent()
+			}
+			if t := thick(o); t >= 0.99 && t <= 1.26 {
+				return speaksFor(0.6, "For one season most growers lay {} to {}.", unit.FromMil(1), unit.FromMil(1.25))
+			}
+			return silent()
+		}},
+	{ID: "thickness-second-crop", Speaks: question.Thickness, Weight: Strong, Title: "Two or more crops",
+		Because: "Film that carries a second crop is walked, holed and weathered twice.", Sources: []*table.Source{&table.Weathering, &table.Memory}, Fires: "tomato-two-crops",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			crops := f.Case.Practice.CropsOnFilm.Or(1)
+			if crops < 2 || o == question.ByWeight {
+				return silent()
+			}
+			if short := 1.25 - thick(o); short > 0.01 {
+				return against(saturate(short, 0.2), "{} crops on one laying want {} or more.", int(crops), unit.FromMil(1.25))
+			}
+			return speaksFor(0.5, "Stout enough for {} crops on one laying.", int(crops))
+		}},
+	{ID: "thickness-nutsedge", Speaks: question.Thickness, Weight: Plain, Title: "Nutsedge",
+		Because: "Spears pierce thin film first.", Sources: []*table.Source{&table.NutsedgeYellow2005}, Fires: "pepper-yellow-nutsedge",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			sedge := f.Case.Weeds.Nutsedge
+			if sedge == "" || sedge == "none" || o == question.ByWeight {
+				return silent()
+			}
+			if thick(o) >= 1.24 {
+				return speaksFor(0.5, "The trial that held {} nutsedge used {}.", sedge, unit.FromMil(1.25))
+			}
+			return against(saturate(1.25-thick(o), 0.3), "Nutsedge spears pierce thin film; the trial that held them used {}.", unit.FromMil(1.25))
+		}},
+	{ID: "thickness-lifting", Speaks: question.Thickness, Weight: Strong, Title: "Comes up in one piece",
+		Because: "Torn film stays in the field for years.", Sources: []*table.Source{&table.Retrieval2019, &table.ThinFilm, &table.EN13655}, Fires: "pepper-cool-spring",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if FilmRow(f).Removal != table.LiftAndHaul || o == question.ByWeight || thick(o) >= 0.99 {
+				return silent()
+			}
+			return against(saturate(1-thick(o), 0.15), "Below {} film tears when it is lifted.", unit.FromMil(1))
+		}},
+	{ID: "thickness-stones", Speaks: question.Thickness, Weight: Plain, Title: "Stones",
+		Because: "Each stone is a puncture.", Sources: []*table.Source{&table.Memory}, Fires: "pepper-stony-light",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if o == question.ByWeight || (f.Case.Soil.Stones != "some" && f.Case.Soil.Stones != "many") {
+				return silent()
+			}
+			if thick(o) >= 1.24 {
+				return speaksFor(0.5, "Stony ground wants {} or more.", unit.FromMil(1.25))
+			}
+			return against(saturate(1.25-thick(o), 0.4), "Stones puncture thin film; stony ground wants {} or more.", unit.FromMil(1.25))
+		}},
+	{ID: "thickness-trash", Speaks: question.Thickness, Weight: Plain, Title: "Trash in the bed",
+		Because: "Stalks puncture film from below.", Sources: []*table.Source{&table.TilthMichigan}, Fires: "cabbage-wet-clay",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if o == question.ByWeight || f.Case.Soil.Tilth != "trashy" {
+				return silent()
+			}
+			return speaksFor(saturate(thick(o)-0.6, 0.6), "Stalks puncture from below; thicker film stands more.")
+		}},
+	{ID: "thickness-fumigation", Speaks: question.Thickness, Weight: Plain, Title: "Holds a fumigant",
+		Because: "Barrier films are about this thick; the label decides.", Sources: []*table.Source{&table.BarrierFilm2013, &table.Memory}, Fires: "tomato-fumigated",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if o == question.ByWeight || !f.Case.Practice.FumigatedOn.Given {
+				return silent()
+			}
+			if thick(o) >= 1.24 {
+				return speaksFor(0.6, "Films that hold a fumigant are about {}. The label names them.", unit.FromMil(1.25))
+			}
+			return against(saturate(1.25-thick(o), 0.3), "Films that hold a fumigant are about {}.", unit.FromMil(1.25))
+		}},
+	{ID: "thickness-rots-away", Speaks: question.Thickness, Weight: Plain, Title: "Made to break down",
+		Because: "Thicker film of this kind lasts longer in the soil as well.", Sources: []*table.Source{&table.EN17033, &table.RaspberryFilm2020}, Fires: "pumpkin-biodegradable",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if FilmRow(f).Removal != table.TillInSlowly || o == question.ByWeight {
+				return silent()
+			}
+			if need := f.Crop.DaysToHarvest.High; need > 100 && thick(o) > 0.7 {
+				return speaksFor(0.4, "The crop stands for about {}: take the thicker of these films.", unit.DaysOf(need))
+			}
+			return against(saturate(thick(o)-0.6, 0.5), "Thicker film of this kind is slower to break down in the soil.")
+		}},
+	{ID: "thickness-by-hand", Speaks: question.Thickness, Weight: Slight, Title: "Handled by people",
+		Because: "Thin film clings and tears in the hands.", Sources: []*table.Source{&table.Memory}, Fires: "flowers-by-hand",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Case.Practice.Laying != "hand" || o == question.ByWeight {
+				return silent()
+			}
+			return speaksFor(saturate(thick(o)-0.9, 0.5), "Laid by hand, stouter film is easier to handle.")
+		}},
+	{ID: "thickness-wind", Speaks: question.Thickness, Weight: Slight, Title: "Wind",
+		Because: "Flapping film tears where it is thin.", Sources: []*table.Source{&table.Memory}, Fires: "pepper-cool-spring",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Case.Field.Exposure != "windy" || o == question.ByWeight {
+				return silent()
+			}
+			return speaksFor(saturate(thick(o)-0.9, 0.5), "Your field is windy: stouter film stands it better.")
+		}},
+	{ID: "thickness-price", Speaks: question.Thickness, Weight: Plain, Title: "Price and weight",
+		Because: "Film is sold by weight: a quarter thicker costs and weighs a quarter more.", Sources: []*table.Source{&table.FilmYieldConstant}, Fires: "pepper-cool-spring",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if o == question.ByWeight || thick(o) <= 1.01 {
+				return silent()
+			}
+			return against(saturate(thick(o)-1, 0.6), "It weighs and costs {} more than {} film.", unit.PercentOf(thick(o)-1), unit.FromMil(1))
+		}},
+	{ID: "thickness-long-crop", Speaks: question.Thickness, Weight: Plain, Title: "A long season on the film",
+		Because: "Sun and wind work on the film for as long as it lies.", Sources: []*table.Source{&table.StrawberryFilm}, Fires: "strawberry-autumn",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if o == question.ByWeight || f.Crop.DaysToHarvest.High < 180 {
+				return silent()
+			}
+			return speaksFor(saturate(thick(o)-1, 0.3), "{} lie on the film for about {}; guides give {} to {}.", unit.Capital(f.Crop.Name), unit.DaysOf(f.Crop.DaysToHarvest.High), unit.FromMil(1), unit.FromMil(1.5))
+		}},
+}

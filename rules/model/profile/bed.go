@@ -1,0 +1,69 @@
+package profile
+
+import (
+	"math"
+
+	"filmfurrow/rules/unit"
+)
+
+// Bed is the bed cut across, and the film that covers it.
+type Bed struct {
+	Height, Top, Base, Crown unit.Metres
+	Centres                  unit.Metres
+	Side                     unit.Metres // along one sloping side
+	Tuck                     unit.Metres // film that this roll leaves to bury on each side
+	Needed                   unit.Metres // top, both sides and the least tuck
+	FilmWidth                unit.Metres // the roll to buy or at hand; 0 where none is wide enough
+}
+
+// LeastTuck is the film to bury on each side: at least 5 in (common practice,
+// no source); published pages give 4–6 in.
+const LeastTuck = unit.Metres(5 * unit.MetresPerInch)
+
+// EndAllowance is film and tape at each end, to bury, cut and join: a farm's
+// published rows, 3 ft.
+const EndAllowance = unit.Metres(3 * unit.MetresPerFoot)
+
+// batter is how far a side slopes out for each metre of height: 2 in on a bed
+// of 6 in.
+const batter = 1.0 / 3
+
+// RollWidths are the widths that are sold (New England guide: 4–6 ft; 3-ft
+// rolls for flat and narrow beds).
+var RollWidths = [...]unit.Metres{unit.FromInches(36), unit.FromInches(48), unit.FromInches(60), unit.FromInches(72)}
+
+// Across gives the cross-section of a bed of one height. A roll at hand is
+// taken as it is; without one the narrowest roll that covers the bed is
+// chosen.
+func Across(height, top, centres unit.Metres, roll unit.Optional[unit.Metres]) Bed {
+	out := float64(height) * batter
+	side := math.Hypot(float64(height), out)
+	b := Bed{Height: height, Top: top, Base: top + unit.Metres(2*out), Centres: centres,
+		Crown: crownOf(height, top), Side: unit.TenthMillimetre(side)}
+	b.Needed = unit.TenthMillimetre(float64(top) + 2*side + 2*float64(LeastTuck))
+	switch {
+	case roll.Given:
+		b.FilmWidth = roll.Value
+	default:
+		for _, w := range RollWidths {
+			if w+0.0005 >= b.Needed {
+				b.FilmWidth = w
+				break
+			}
+		}
+	}
+	b.Tuck = unit.TenthMillimetre((float64(b.FilmWidth) - float64(top) - 2*side) / 2)
+	return b
+}
+
+// crownOf is how much higher the middle stands, so that no water puddles:
+// 1¼ in over a 30 in top (from memory), none on flat ground.
+func crownOf(height, top unit.Metres) unit.Metres {
+	if height == 0 {
+		return 0
+	}
+	return unit.TenthMillimetre(float64(top) * 1.25 / 30)
+}
+
+// Covers tells whether the roll leaves enough to bury.
+func (b *Bed) Covers() bool { return b.FilmWidth+0.0005 >= b.Needed }

@@ -1,0 +1,257 @@
+package plan
+
+import (
+	"slices"
+
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/judge"
+	"filmfurrow/rules/model/profile"
+	"filmfurrow/rules/question"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// Advice is all that the engine says of one case: plain data, to be shown.
+type Advice struct {
+	Case     field.Case // as read, with defaults filled
+	Defaults []field.Default
+	Facts    *facts.Facts
+
+	Verdict   judge.Choice
+	Gates     []judge.Factor // what decided the verdict; empty where film may be laid
+	Film      judge.Choice
+	Bed       judge.Choice
+	Surface   judge.Choice
+	Thickness judge.Choice
+	Tape      judge.Choice
+	Wait      judge.Choice
+
+	Shape    profile.Bed
+	TapePlan TapePlan
+	WaitPlan WaitPlan
+	Water    WaterAnswer
+
+	Cautions []judge.Caution
+	Limits   []judge.Limit
+	Disputes []judge.Dispute // where sources disagree, each side with its own
+	Sources  []*table.Source // every source that the advice rests on
+
+	bare *facts.Facts // before any question was answered; nil but with AdviseAfter
+}
+
+// TapePlan is how the chosen tape lies in the bed.
+type TapePlan struct {
+	Tape   *table.Tape // nil where none fits
+	Lines  int
+	Depth  unit.Metres // below the film, emitters up
+	Offset unit.Metres // from the plant line, for a single row
+}
+
+// WaitPlan is the wait in dates.
+type WaitPlan struct {
+	Days      unit.Days // from laying to planting
+	LayOn     unit.Date
+	PlantOn   unit.Date
+	EarlyOn   unit.Optional[unit.Date] // the bed holds the risky floor
+	SafeOn    unit.Optional[unit.Date] // the bed holds the safe floor
+	Moved     unit.Days                // planting later than wanted
+	WaitCosts unit.Phrase              // what waiting longer costs; empty where nothing
+}
+
+// WaterAnswer is how long to run the water.
+type WaterAnswer struct {
+	Start, Peak  unit.Millimetres // a day
+	PeakLitres   unit.Litres      // for 100 m of bed a day
+	StartMinutes unit.Minutes     // a day and zone
+	PeakMinutes  unit.Minutes
+	SingleRun    unit.Minutes // longest run before water passes the roots
+	RunsADay     int          // at full leaf
+	Zones        int          // 0 where the flow is unknown
+	HoursADay    unit.Hours   // all zones, at full leaf; 0 where unknown
+	HoursHad     unit.Hours
+	Fits         bool
+	Says         unit.Phrase
+}
+
+// Make answers every question for one case, on a soil year of its own or a given
+// one, after an advice or none: see the door, package rules.
+func Make(before *Advice, g *facts.SoilYear, c field.Case) (Advice, error) {
+	if errs := field.Check(&c); len(errs) > 0 {
+		return Advice{}, errs
+	}
+	filled, defaults := field.Fill(c)
+	if g == nil || g.Key != facts.KeyOfFilled(&filled) {
+		var err error
+		if g, err = facts.NewSoilYear(c); err != nil {
+			return Advice{}, err
+		}
+	}
+	var known *facts.Facts
+	if before != nil {
+		known = before.bare
+	}
+	f, err := facts.Of(filled, g, known)
+	if err != nil {
+		return Advice{}, field.PlaceError(err)
+	}
+	a := Advice{Case: filled, Defaults: defaults, Facts: f}
+	if before != nil {
+		a.bare = f.Lending()
+	}
+	judge.Answer(f, func(c judge.Choice) { *a.Choice(c.Question) = c })
+	a.Shape = f.Bed
+	_, tapeFits := a.Tape.Best()
+	a.TapePlan = tapePlan(f, tapeFits)
+	a.Wait.JudgeWait(f)
+	a.WaitPlan = waitPlan(f, &a.Wait)
+	a.Water = waterAnswer(f, tapeFits)
+	a.Gates = decided(&a.Verdict)
+	a.Cautions = judge.CautionsFor(f)
+	a.Limits = judge.Limits(f)
+	a.Disputes = judge.Disputes(f)
+	a.Sources = sourcesOf(&a)
+	return a, nil
+}
+
+// decided lists the gates that forced the verdict: those that said no, or else
+// those that asked for care.
+func decided(v *judge.Choice) []judge.Factor {
+	best, ok := v.Best()
+	if !ok || best == question.Lay {
+		return nil
+	}
+	refused := question.LayWithCare
+	if best == question.LayWithCare {
+		refused = question.Lay
+	}
+	for i := range v.Ranked {
+		if v.Ranked[i].Option == refused {
+			return v.Ranked[i].Factors
+		}
+	}
+	return nil
+}
+
+func tapePlan(f *facts.Facts, ok bool) TapePlan {
+	p := TapePlan{Lines: f.Lines, Depth: unit.FromInches(2.5)}
+	if ok {
+		p.Tape = &table.Tapes[f.Tape]
+	}
+	if f.Rows == 1 {
+		p.Offset = unit.FromInches(3)
+	}
+	return p
+}
+
+func waitPlan(f *facts.Facts, c *judge.Choice) WaitPlan {
+	days := judge.Waits(f)
+	w := WaitPlan{Days: days[c.Ranked[0].Option]}
+	w.LayOn = f.Plant.Plus(-f.Lead)
+	if w.Days < f.Lead {
+		w.LayOn = f.Plant.Plus(-w.Days)
+	}
+	w.PlantOn = w.LayOn.Plus(w.Days)
+	w.Moved = w.PlantOn.Minus(f.Plant)
+	film := f.ChosenCover()
+	if r := f.ReachEarly[film]; r != facts.Never {
+		w.EarlyOn = unit.Known(f.Plant.Plus(r))
+	}
+	if r := f.ReachSafe[film]; r != facts.Never {
+		w.SafeOn = unit.Known(f.Plant.Plus(r))
+	}
+	if f.Film != table.NoFilm && table.Films[f.Film].Removal != table.LiftAndHaul {
+		w.WaitCosts = unit.Say("Each day that {} lies before planting is taken from its field life of about {}. Lay it late.", f.Film.Name(), unit.DaysOf(table.Films[f.Film].Life.Value))
+	}
+	return w
+}
+
+func waterAnswer(f *facts.Facts, ok bool) WaterAnswer {
+	s := &f.Sketch[f.Tape]
+	w := WaterAnswer{Start: f.Start, Peak: f.Peak, PeakLitres: f.PeakLitres, HoursHad: s.Hours}
+	if !ok {
+		w.Says = unit.Say("No tape fits this source and these beds, so there is no run time to give.")
+		return w
+	}
+	w.StartMinutes, w.PeakMinutes, w.SingleRun = s.FirstRun, s.PeakRun, s.Longest
+	w.RunsADay, w.Zones, w.HoursADay = s.Runs, s.Zones, s.HoursADay.Value
+	w.Fits = len(s.Stops) == 0
+	switch {
+	case !w.Fits:
+		w.Says = unit.Phrase{Text: "It does not fit. " + s.Stops[0].Text, Quantities: s.Stops[0].Quantities}
+	case w.Zones > 1:
+		w.Says = unit.Say("{} a day at planting, {} a day at full leaf, for each of {} zones.", w.StartMinutes, w.PeakMinutes, w.Zones)
+	case w.Zones == 1:
+		w.Says = unit.Say("{} a day at planting, {} a day at full leaf, for all beds together.", w.StartMinutes, w.PeakMinutes)
+	default:
+		w.Says = unit.Say("{} a day at planting, {} a day at full leaf, for each zone.", w.StartMinutes, w.PeakMinutes)
+	}
+	return w
+}
+
+// sourcesOf gathers the sources of every factor, caution and figure that the
+// advice shows, each once, in the order of the list.
+func sourcesOf(a *Advice) []*table.Source {
+	used := map[*table.Source]bool{&table.Normals: !a.Case.Place.Own}
+	note := func(list []*table.Source) {
+		for _, s := range list {
+			used[s] = true
+		}
+	}
+	for _, c := range a.Choices() {
+		for i := range c.Ranked {
+			for j := range c.Ranked[i].Factors {
+				note(c.Ranked[i].Factors[j].Rule.Sources)
+			}
+		}
+	}
+	for i := range a.Cautions {
+		note(a.Cautions[i].Sources)
+	}
+	for i := range a.Disputes {
+		for _, s := range a.Disputes[i].Sides {
+			used[s.Source] = true
+		}
+	}
+	note([]*table.Source{&table.FAO56, &table.Saxton2006, a.Facts.Crop.KcMid.Source})
+	list := make([]*table.Source, 0, len(used))
+	for _, s := range table.Sources {
+		if used[s] {
+			list = append(list, s)
+		}
+	}
+	return slices.Clip(list)
+}
+
+// Choice gives the answer of one question.
+func (a *Advice) Choice(q question.Question) *judge.Choice {
+	return [question.Count]*judge.Choice{question.Verdict: &a.Verdict, question.Film: &a.Film, question.Bed: &a.Bed, question.Surface: &a.Surface,
+		question.Thickness: &a.Thickness, question.Tape: &a.Tape, question.Wait: &a.Wait}[q]
+}
+
+// Choices lists the seven answers in the order in which the page shows them.
+func (a *Advice) Choices() [7]*judge.Choice {
+	return [7]*judge.Choice{&a.Verdict, &a.Film, &a.Surface, &a.Thickness, &a.Bed, &a.Tape, &a.Wait}
+}
+
+// ThicknessChosen gives the thickness of the answer; false where the film is
+// sold by weight or none fits.
+func (a *Advice) ThicknessChosen() (unit.Micrometres, bool) {
+	o, ok := a.Thickness.Best()
+	if !ok || o == question.ByWeight {
+		return 0, false
+	}
+	return question.Thicknesses[o], true
+}
+
+// Answers gives the choices alone.
+func (a *Advice) Answers() (list question.Answers) {
+	for _, c := range a.Choices() {
+		o, ok := c.Best()
+		if !ok {
+			o = question.NoOption
+		}
+		list[c.Question] = o
+	}
+	return list
+}

@@ -1,0 +1,421 @@
+package plan
+
+import (
+	"math"
+
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/judge"
+	"filmfurrow/rules/model/profile"
+	"filmfurrow/rules/question"
+	"filmfurrow/rules/sheet"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// SheetLine is one sentence of the laying-day sheet: a key, so that it can be
+// said in any of the sheet's languages, and its quantities.
+type SheetLine struct {
+	Key        sheet.Key
+	Quantities []unit.Quantity
+}
+
+//go:noinline
+func line(k sheet.Key, values ...any) SheetLine {
+	l := SheetLine{Key: k}
+	for _, v := range values {
+		l.Quantities = append(l.Quantities, unit.Of(v))
+	}
+	return l
+}
+
+// In prints the line in a language and a system of units.
+func (l *SheetLine) In(language sheet.Language, system unit.System) string {
+	return unit.Phrase{Text: sheet.Text(language, l.Key), Quantities: l.Quantities}.In(system)
+}
+
+// Reply is what is known of one condition of laying day.
+type Reply uint8
+
+// The replies.
+const (
+	Unasked Reply = iota // nothing was entered: nobody starts on a guess
+	Yes
+	No
+)
+
+// replyKeys are the replies' words on the sheet.
+var replyKeys = [...]sheet.Key{"stop-open", "stop-yes", "stop-no"}
+
+// Key names the reply's word on the sheet.
+func (r Reply) Key() sheet.Key { return replyKeys[r] }
+
+// Condition is one thing that must hold before anyone lays, with the reply that
+// follows from what was entered.
+type Condition struct {
+	SheetLine
+	Reply Reply
+}
+
+// Stage is one step of the work from soil to film: it takes what the stage
+// before gives.
+type Stage struct {
+	Takes, Gives sheet.Key
+	Does         SheetLine
+}
+
+// In prints the stage in a language and a system of units.
+func (s *Stage) In(language sheet.Language, system unit.System) string {
+	return sheet.Text(language, s.Takes) + " → " + sheet.Text(language, s.Gives) + ": " + s.Does.In(language, system)
+}
+
+// Sheet is the laying-day sheet, part by part.
+type Sheet struct {
+	Go       []Condition // worked out from what was entered
+	Boxes    []SheetLine // to tick
+	Settings []SheetLine
+	Order    []Stage
+	People   []SheetLine
+	Checks   []SheetLine
+	Faults   []SheetLine
+	Care     []SheetLine
+	CheckHow SheetLine
+	ByHand   bool
+}
+
+// Ready tells whether everything says yes and every box is ticked; else how
+// many conditions say no and how many conditions and boxes are open.
+func (s *Sheet) Ready(ticked func(sheet.Key) bool) (ready bool, no, open int) {
+	for i := range s.Go {
+		switch s.Go[i].Reply {
+		case No:
+			no++
+		case Unasked:
+			open++
+		}
+	}
+	for i := range s.Boxes {
+		if !ticked(s.Boxes[i].Key) {
+			open++
+		}
+	}
+	return no+open == 0, no, open
+}
+
+// Figures of the sheet that are not answers.
+const (
+	windLimit  = unit.MetresPerSecond(5)              // 10–12 mph stops the work: from memory of the trade
+	buryStart  = unit.Metres(8 * unit.MetresPerFoot)  // 6–10 ft of film buried before the tractor goes on: from memory
+	walkBehind = unit.Metres(10 * unit.MetresPerFoot) // from memory
+	tapeTail   = unit.Metres(3 * unit.MetresPerFoot)  // 3–5 ft left at each end: from memory
+	checkEvery = unit.Metres(30)                      // our judgement
+	// ribboning is the share of clay from which soil at field capacity still ribbons
+	// (University of Minnesota Extension, feel and appearance: clay loam), so that
+	// the ball alone tells when it can be worked: our judgement.
+	ribboning  = 0.27
+	leastHands = 2 // a driver and one at the row start, or two by hand: common practice
+)
+
+// pick answers a condition that was chosen from a list with one good word.
+func pick(key, word, good string) Condition {
+	switch word {
+	case "":
+		return Condition{line(sheet.Key(key + "open")), Unasked}
+	case good:
+		return Condition{line(sheet.Key(key + "yes")), Yes}
+	}
+	return Condition{line(sheet.Key(key + word)), No}
+}
+
+// measured answers a condition that was counted or measured.
+func measured(key string, given, good bool, have, need any) Condition {
+	switch {
+	case !given:
+		return Condition{line(sheet.Key(key+"open"), need), Unasked}
+	case good:
+		return Condition{line(sheet.Key(key+"yes"), have, need), Yes}
+	}
+	return Condition{line(sheet.Key(key+"no"), have, need), No}
+}
+
+// goOrNoGo answers the conditions from what was found on the day.
+func (a *Advice) goOrNoGo(s *Shopping) []Condition {
+	d, p := &a.Case.Day, &a.Case.Practice
+	list := make([]Condition, 0, 8)
+	if v, ok := a.Verdict.Best(); ok && v == question.DoNotLay {
+		list = append(list, Condition{line("verdict-no"), No})
+	}
+	people, rolls, needed := int(d.People.Value), int(d.Rolls.Value), int(s.Lines[field.ItemFilm].Taken())
+	hand := pick("hand-", d.Hand, "outline")
+	if d.Ball == "breaks" && d.Hand == "dry" && a.Facts.Soil.Clay >= ribboning {
+		hand = Condition{line("hand-clay"), Yes}
+	}
+	list = append(list, pick("ball-", d.Ball, "breaks"), hand,
+		measured("wind-", d.Wind.Given, d.Wind.Value <= windLimit, d.Wind.Value, windLimit),
+		measured("people-", d.People.Given, people >= leastHands, people, leastHands))
+	if needed > 0 {
+		list = append(list, measured("rolls-", d.Rolls.Given, rolls >= needed, rolls, needed))
+	} else {
+		list = append(list, Condition{line("rolls-unknown"), Unasked})
+	}
+	if p.Laying == "hand" {
+		return list
+	}
+	power, need := p.Tractor.Value, a.NeedPower()
+	if p.Tractor.Given && power <= judge.LeastWalk && a.Shape.Height == 0 && a.Shape.FilmWidth <= walkFilm {
+		return append(list, Condition{line("tractor-walk", power, unit.Short(walkFilm)), Yes})
+	}
+	return append(list, measured("tractor-", p.Tractor.Given, power+0.5 >= need, power, need))
+}
+
+//go:noinline
+func (s *Sheet) do(takes, gives, k sheet.Key, values ...any) {
+	s.Order = append(s.Order, Stage{takes, gives, line(k, values...)})
+}
+
+//go:noinline
+func to(list *[]SheetLine, k sheet.Key, values ...any) { *list = append(*list, line(k, values...)) }
+
+// Sheet works out the laying-day sheet from the answers.
+func (a *Advice) Sheet(s *Shopping) Sheet {
+	p, b := &a.Case.Practice, a.Shape
+	out := Sheet{ByHand: p.Laying == "hand", Go: a.goOrNoGo(s)}
+	to(&out.Boxes, "go-parts")
+	if out.ByHand {
+		to(&out.Boxes, "go-tools")
+	} else {
+		if p.Tractor.Or(judge.LeastWalk+1) > judge.LeastWalk {
+			to(&out.Boxes, "go-weight")
+		}
+		to(&out.Boxes, "go-signal")
+	}
+	to(&out.Boxes, "go-lines")
+	to(&out.Boxes, "go-backflow")
+	if p.FumigatedOn.Given {
+		to(&out.Boxes, "go-label")
+	}
+	to(&out.Boxes, "go-read")
+
+	if b.Height == 0 {
+		to(&out.Settings, "set-flat")
+	} else {
+		to(&out.Settings, "set-height", unit.Short(b.Height))
+		to(&out.Settings, "set-crown", unit.Short(b.Crown))
+	}
+	to(&out.Settings, "set-top", unit.Short(b.Top), unit.Short(b.Base), b.Centres)
+	if t, ok := a.ThicknessChosen(); ok {
+		to(&out.Settings, "set-film", unit.Short(b.FilmWidth), t)
+	} else {
+		to(&out.Settings, "set-film-by", unit.Short(b.FilmWidth))
+	}
+	switch a.Facts.Film {
+	case table.WhiteOnBlack:
+		to(&out.Settings, "set-white-up")
+	case table.SilverOnBlack:
+		to(&out.Settings, "set-silver-up")
+	}
+	to(&out.Settings, "set-tuck", unit.Short(b.Tuck), unit.Short(profile.LeastTuck))
+	if t := a.TapePlan.Tape; t != nil {
+		to(&out.Settings, "set-tape", a.TapePlan.Lines, unit.Short(a.TapePlan.Depth), unit.Short(t.Spacing))
+	}
+	if a.TapePlan.Offset > 0 {
+		to(&out.Settings, "set-offset", unit.Short(a.TapePlan.Offset))
+	}
+	to(&out.Settings, "set-tension")
+	if w := a.WorkOf(); w.Laying > 0 && out.ByHand {
+		to(&out.Settings, "set-work", w.Laying, w.LayingClock)
+	} else if w.Laying > 0 {
+		to(&out.Settings, "set-speed", layingSpeed, w.LayingClock)
+	}
+
+	depth := unit.Short(a.TapePlan.Depth)
+	if out.ByHand {
+		out.do("flow-soil", "flow-bed", "by-hand-bed")
+		out.do("flow-bed", "flow-taped", "by-hand-tape", depth)
+		out.do("flow-taped", "flow-draped", "by-hand-film")
+		out.do("flow-draped", "flow-tight", "by-hand-tight")
+		out.do("flow-tight", "flow-covered", "by-hand-cover", unit.Short(profile.LeastTuck))
+	} else {
+		if b.Height == 0 {
+			out.do("flow-soil", "flow-bed", "do-flat")
+		} else {
+			out.do("flow-soil", "flow-ridge", "do-soil")
+			out.do("flow-ridge", "flow-bed", "do-form")
+		}
+		out.do("flow-bed", "flow-taped", "do-tape", depth)
+		out.do("flow-taped", "flow-draped", "do-film")
+		out.do("flow-draped", "flow-tight", "do-tight")
+		out.do("flow-tight", "flow-covered", "do-cover", unit.Short(profile.LeastTuck))
+		out.People = []SheetLine{line("people-driver"), line("people-start", buryStart), line("people-never"), line("people-walk", walkBehind), line("people-third")}
+	}
+	out.do("flow-covered", "flow-closed", "do-end", tapeTail)
+
+	out.CheckHow = line("head-checks", checkEvery)
+	if length := a.Case.Field.BedLength; length.Given {
+		out.CheckHow = line("head-checks-bed", checkEvery, int(math.Ceil(float64(length.Value/checkEvery))))
+	}
+	out.Checks = []SheetLine{line("check-edge"), line("check-tape"), line("check-bed")}
+	out.Faults = []SheetLine{line("fault-loose"), line("fault-tear"), line("fault-edge"), line("fault-twist"), line("fault-low"), line("fault-dry")}
+	if out.ByHand {
+		out.Faults[0], out.Faults[2] = line("fault-loose-hand"), line("fault-edge-hand")
+	} else {
+		to(&out.Care, "care-tractor")
+	}
+	to(&out.Care, "care-knife")
+	switch n := Lifters(s.RollMass); {
+	case n > mostLifters:
+		to(&out.Care, "care-lift-loader", s.RollMass)
+	case n > 0:
+		to(&out.Care, "care-lift", s.RollMass, n)
+	}
+	to(&out.Care, "care-heat")
+	to(&out.Care, "care-flame")
+	if p.FumigatedOn.Given {
+		to(&out.Care, "care-treated")
+	}
+	return out
+}
+
+// Lifting: one person may lift 51 lb (23 kg) at the very best, close to the
+// body, seldom and without a twist (OSHA on the NIOSH recommendation).
+const (
+	oneLifts    = unit.Kilograms(51 * unit.KilogramsPerPound)
+	mostLifters = 3
+)
+
+// Lifters is how many people a roll takes: two at least, since it is long and
+// has no handles. It is 0 where the mass is not known.
+func Lifters(roll unit.Kilograms) int {
+	if roll <= 0 {
+		return 0
+	}
+	return max(2, int(math.Ceil(float64(roll/oneLifts)-1e-9)))
+}
+
+// Machine is what the bed in hand asks of tractor and people.
+type Machine struct {
+	ByHand     bool
+	Need       unit.Kilowatts
+	Have       unit.Optional[unit.Kilowatts]
+	Enough     Reply
+	Beds       []BedPower
+	WalkBehind bool // it forms the bed in one pass and lays in another
+	Passes     int
+	Speed      unit.MetresPerSecond
+	Work       Work
+	HandHours  unit.Hours // of one person, if it were laid by hand
+	Says       []unit.Phrase
+}
+
+// BedPower is the least power for one height of bed.
+type BedPower struct {
+	Height unit.Metres
+	Least  unit.Kilowatts
+	Can    Reply // of the tractor at hand
+}
+
+// walkFilm is the widest film that the layer of a walk-behind tractor takes: 3 and
+// 4 ft (a dealer's page).
+const walkFilm = unit.Metres(4 * unit.MetresPerFoot)
+
+// NeedPower is the least tractor power for the bed in hand.
+func (a *Advice) NeedPower() unit.Kilowatts {
+	bed, _ := a.Bed.Best()
+	return judge.LeastPower[bed]
+}
+
+// MachineOf works out what the bed in hand asks of tractor and people.
+func (a *Advice) MachineOf() Machine {
+	p := &a.Case.Practice
+	m := Machine{ByHand: p.Laying == "hand", Need: a.NeedPower(), Have: p.Tractor, Speed: layingSpeed, Work: a.WorkOf(), Passes: 1,
+		HandHours: halfHours(float64(a.Facts.BedMetres) * handHoursPerMetre)}
+	can := func(least unit.Kilowatts) Reply {
+		switch {
+		case !p.Tractor.Given || m.ByHand:
+			return Unasked
+		case p.Tractor.Value+0.5 >= least, p.Tractor.Value <= judge.LeastWalk && least == judge.LeastPower[0] && a.Shape.FilmWidth <= walkFilm:
+			return Yes
+		}
+		return No
+	}
+	m.Enough = can(m.Need)
+	for i, least := range judge.LeastPower {
+		m.Beds = append(m.Beds, BedPower{question.Heights[i], least, can(least)})
+	}
+	if m.WalkBehind = !m.ByHand && p.Tractor.Given && p.Tractor.Value <= judge.LeastWalk; m.WalkBehind {
+		m.Passes = 2
+	}
+	m.says()
+	return m
+}
+
+// says puts the machine into sentences. Power and speeds are common practice or
+// from memory; the work by hand is one farm's own count.
+func (m *Machine) says() {
+	w := &m.Work
+	if m.ByHand {
+		m.say("By hand no tractor is needed.")
+		if w.Laying > 0 {
+			m.say("The job takes about {} of one person: {} by the clock with {} people. One farm counted 4 hours of one person for {}, with tape and trench.", w.Laying, w.LayingClock, w.People, unit.Metres(150*unit.MetresPerFoot))
+		}
+		return
+	}
+	switch {
+	case m.WalkBehind && m.Enough == Yes:
+		m.say("Yours has {}: a walk-behind tractor's power. It lays narrow film on flat ground.", m.Have.Value)
+	case m.Enough == Yes:
+		m.say("This bed needs at least {} and weight on the front; yours has {}. Four-wheel drive slips less.", m.Need, m.Have.Value)
+	case m.Enough == No:
+		m.say("This bed needs at least {} and weight on the front; yours has only {}.", m.Need, m.Have.Value)
+	default:
+		m.say("This bed needs at least {} and weight on the front. Four-wheel drive slips less.", m.Need)
+	}
+	if w.Laying > 0 {
+		m.say("At about {} and {} to turn, cut and bury each bed, the job takes {} by the clock: {} of one person with {} people.", m.Speed, unit.Minutes(turnMinutes), w.LayingClock, w.Laying, w.People)
+		m.say("By hand it would take about {} of one person: for small plots only.", m.HandHours)
+	}
+	if m.WalkBehind {
+		m.say("A walk-behind tractor can pull a narrow layer over flat ground, or over a low bed that is formed already. It cannot form a bed and bury both edges in one pass: the time counts two passes.")
+	} else {
+		m.say("A walk-behind tractor (up to about {}) forms a low bed in one pass and lays in another. It cannot do both at once, and it cannot form a high bed.", judge.LeastWalk)
+	}
+}
+
+//go:noinline
+func (m *Machine) say(text string, values ...any) { m.Says = append(m.Says, unit.Say(text, values...)) }
+
+// SoilShare is how heavy used film is with its soil, as multiples of the clean
+// film: 2 where half is soil (HortScience 53(3):288, 2018), up to 10 where nine
+// tenths are (EN 13655:2018 scope).
+var SoilShare = table.Figure[float64]{Low: 2, Value: 4, High: 10, Source: &table.EN13655, Mark: table.Seen}
+
+// EndOfFilm is the film's last day in figures and duties.
+type EndOfFilm struct {
+	Clean, Least, Most unit.Kilograms // clean, and with soil at both ends of what was published; no soil where nothing is hauled
+	Duty               unit.Phrase
+	Organic            unit.Phrase
+	TilledIn           unit.Phrase // the same rule on biodegradable film, beside another
+}
+
+// EndOfFilm says what must leave the field.
+func (a *Advice) EndOfFilm(s *Shopping) EndOfFilm {
+	e := EndOfFilm{Clean: s.FilmMass}
+	r := judge.FilmRow(a.Facts)
+	if r.Removal == table.LiftAndHaul {
+		e.Least, e.Most = mass(float64(s.FilmMass)*SoilShare.Low), mass(float64(s.FilmMass)*SoilShare.High)
+	}
+	switch r.Removal {
+	case table.LiftAndHaul:
+		e.Duty = unit.Say("Lift it dry, shake it, roll it, and haul it to a collector that you asked before laying. Never burn it, never bury it: both are banned in many places, and the smoke is poisonous.")
+	case table.TillInSlowly:
+		e.Duty = unit.Say("Mow, then till it in once. Pieces stay for a year and more: in one trial nine tenths of the buried film was still there after 18 months. Keep edges out of ditches and streams.")
+	default:
+		e.Duty = unit.Say("Mow, then till it in. It rots like straw.")
+	}
+	e.Organic = unit.Say(r.OrganicNote)
+	if a.Facts.Film != table.BiodegradableBlack {
+		e.TilledIn = unit.Say(table.Films[table.BiodegradableBlack].OrganicNote)
+	}
+	return e
+}
+
+func mass(kg float64) unit.Kilograms { return unit.Kilograms(math.Round(kg*10) / 10) }

@@ -1,0 +1,121 @@
+package plan
+
+import (
+	"filmfurrow/rules/judge"
+	"filmfurrow/rules/question"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// SeasonStep is one dated step of the year.
+type SeasonStep struct {
+	ID    string
+	On    unit.Date
+	Days  unit.Days // how long it takes or stands open; 1 for a day's work
+	Weeks int       // how often it comes, week by week; 0 and 1 are once
+	What  unit.Phrase
+	Why   unit.Phrase
+	Step  judge.Step
+}
+
+// dates are steps in the order of their days.
+type dates []SeasonStep
+
+// add puts a step behind those of the same day and before. It is called, not
+// copied into its caller: copied, it would add kilobytes to the program.
+//
+//go:noinline
+func (d *dates) add(id string, on unit.Date, days unit.Days, step judge.Step, what, why unit.Phrase) {
+	*d = append(*d, SeasonStep{})
+	at := len(*d) - 1
+	for ; at > 0 && (*d)[at-1].On > on; at-- {
+		(*d)[at] = (*d)[at-1]
+	}
+	(*d)[at] = SeasonStep{ID: id, On: on, Days: days, What: what, Why: why, Step: step}
+}
+
+// Season works the year's dates out, back and forth from planting. It reads the
+// list for the weight of what is hauled away.
+func (a *Advice) Season(s *Shopping) []SeasonStep {
+	f, w := a.Facts, &a.WaitPlan
+	plant, lay := w.PlantOn, w.LayOn
+	var list dates
+	weeks := func(n int) unit.Days { return unit.Days(-7 * n) }
+	list.add("soil-test", lay.Plus(weeks(16)), 7, judge.StepField, unit.Say("Test the soil."), unit.Say("Lime needs months to work."))
+	list.add("water-sample", lay.Plus(weeks(15)), 7, judge.StepField, unit.Say("Test the water for salt, iron and pH."), unit.Say("It decides the filter, and which crops the water suits."))
+	list.add("collector", lay.Plus(weeks(12)), 7, judge.StepField, unit.Say("Ask the collector or landfill whether it takes used film."), unit.Say("Some take none, some only clean."))
+	list.add("order", lay.Plus(weeks(8)), 7, judge.StepOrder, unit.Say("Order film, tape and fittings; book the layer and {} people.", a.WorkOf().People), unit.Say("Films other than black are often ordered in."))
+	list.add("bucket-test", lay.Plus(weeks(6)), 1, judge.StepField, unit.Say("Do the bucket test at the field, after half an hour of running."), unit.Say("The flow sets the zones."))
+	if a.Case.Practice.ReuseFilm == "" {
+		list.add("ground", lay.Plus(weeks(3)), 14, judge.StepGround, unit.Say("Kill perennial weeds, bury trash, pick stones, work the ground fine."), unit.Say("Clods and sticks hold film off the soil and tear it."))
+		list.add("moisture", lay.Plus(-3), 2, judge.StepGround, unit.Say("Bring the ground to field capacity, and test a squeezed ball."), unit.Say("Tape hardly wets a bed that was covered dry."))
+		list.add("lay", lay, 1, judge.StepLaying, unit.Say("Lay the film."), unit.Say("{} before planting.", w.Days))
+	} else {
+		list.add("mend", lay, 1, judge.StepLaying, unit.Say("The film is down: mend or cover its holes, bury loose edges, clear the old crop."), unit.Say("Weeds come through every hole."))
+	}
+	list.add("water-test", min(lay.Plus(1), plant), 1, judge.StepWater, unit.Say("Flush main, header and tapes, then close the ends. Read the pressure at the far end."), unit.Say("Before planting, always."))
+	if why, _ := a.Wait.Best(); w.Days > 1 {
+		list.add("wait", lay.Plus(1), w.Days-1, judge.StepSeason, unit.Say("Wait: do not punch holes yet."), unit.Say("What decides it: {}.", question.Wait.Says(why).Text))
+	}
+	list.add("probe", max(lay, plant.Plus(-3)), max(1, min(3, w.Days)), judge.StepSeason, unit.Say("Read the probe on three mornings at {}: {} is risky, {} is safe.", unit.Short(f.Depth), f.EarlyFloor, f.SafeFloor), unit.Say("The computed curve is for a usual year."))
+	until := plant.Plus(14)
+	if w.SafeOn.Given && w.SafeOn.Value > until {
+		until = w.SafeOn.Value
+	}
+	verb := "Set out"
+	if f.Seeded {
+		verb = "Sow"
+	}
+	list.add("plant", plant, until.Minus(plant)+1, judge.StepPlant, unit.Say(verb+" {}. The window closes about {}.", f.Crop.Name, until), unit.Say("Plant in the evening if it is hot; keep stems off the film."))
+	list.add("first-water", plant, 1, judge.StepWater, unit.Say("Water in, then {} a day and zone.", a.Water.StartMinutes), unit.Say("Rain does not pass the film."))
+	harvest := plant.Plus(f.CropDays)
+	if weeks := int(f.CropDays-1) / 7; weeks > 0 {
+		list.add("weekly-check", plant.Plus(7), 1, judge.StepSeason, unit.Say("Check probe, weeds in the holes, edges, pressure at the far end."), unit.Say("Ten minutes a week save the film."))
+		for i := range list {
+			if list[i].ID == "weekly-check" {
+				list[i].Weeks = weeks
+			}
+		}
+	}
+	if turn, ok := a.whitening(); ok {
+		list.add("paint", turn, 3, judge.StepSeason, unit.Say("If the bed is still open to the sun, paint the film white from here on."), unit.Say("The root zone passes {} under it.", f.Ceiling))
+	}
+	list.add("harvest", harvest, unit.Days(f.Crop.DaysToHarvest.High-f.Crop.DaysToHarvest.Low)+1, judge.StepSeason, unit.Say("First harvest of {} may come.", f.Crop.Name), unit.Say("{} from planting, by published lists.", f.CropDays))
+	end := plant.Plus(unit.Days(f.Crop.DaysToHarvest.High) + 21)
+	if a.Case.Practice.CropsOnFilm.Or(1) > 1 {
+		why := unit.Say("No trial told how much of this film is left after two crops.")
+		if left := judge.FilmRow(f).CoverLeft; left.Given() {
+			why = unit.Say("In a trial {} of this film's cover was left after two crops.", left.Value)
+		}
+		list.add("second-crop", end, 7, judge.StepSeason, unit.Say("Second crop on the same film: count the cover that is left, test the tape, feed anew, and plant another family than {}.", f.Crop.Family), why)
+		end = end.Plus(90)
+	}
+	list.add("stop", end, 1, judge.StepSeason, unit.Say("Stop the water and let the bed dry."), unit.Say("Dry film lifts clean and light."))
+	switch judge.FilmRow(f).Removal {
+	case table.LiftAndHaul:
+		weight := unit.Say("Never burn it, never bury it.")
+		if e := a.EndOfFilm(s); e.Least > 0 {
+			weight = unit.Say("Never burn it, never bury it. With soil on it, it weighs {} to {}.", e.Least, e.Most)
+		}
+		list.add("lift", end.Plus(7), 2, judge.StepLifting, unit.Say("Mow, pull the tape apart from the film, undercut the edges, lift the film dry."), unit.Say("About {} of one person.", a.WorkOf().Lifting))
+		list.add("haul", end.Plus(9), 1, judge.StepLifting, unit.Say("Haul the film to the collector."), weight)
+	default:
+		list.add("till-in", end.Plus(7), 2, judge.StepLifting, unit.Say("Mow and till the film in; pull the tape out first."), unit.Say("Only film that is made for it."))
+	}
+	return list
+}
+
+// whitening is the first day, after planting and before the leaves close, on
+// which the root zone under the chosen film passes the crop's ceiling.
+func (a *Advice) whitening() (unit.Date, bool) {
+	f := a.Facts
+	if f.Film == table.NoFilm || table.Films[f.Film].SunReflected.Value > 0.3 {
+		return 0, false
+	}
+	for day := range 60 {
+		if mean, _, _ := f.Warmth.Of(int(f.Film), day); mean > f.Ceiling {
+			return f.Plant.Plus(unit.Days(day)), true
+		}
+	}
+	return 0, false
+}
