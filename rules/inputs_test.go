@@ -206,10 +206,10 @@ func TestOwnFrostDays(t *testing.T) {
 		c.Place.LastFrost, c.Place.FirstFrost = unit.Known(field.MonthDay(620)), unit.Known(field.MonthDay(825))
 		year, _, _ := c.PlantOn.Value.Civil()
 		f := advise(t, c).Facts
-		assert.Equal(t, unit.On(year, 8, 25).Minus(c.PlantOn.Value), f.FreeDays, id)
+		assert.Equal(t, unit.On(year, 8, 25).Minus(f.Plant), f.FreeDays, id)
 		later := c
 		later.Place.LastFrost = unit.Known(field.MonthDay(705))
-		assert.GreaterOrEqual(t, advise(t, later).Facts.FrostSafe, f.FrostSafe, id)
+		assert.GreaterOrEqual(t, advise(t, later).Facts.Plant, f.Plant, id)
 	}
 }
 

@@ -61,8 +61,8 @@ func TestTheEngineIsPure(t *testing.T) {
 // floors are the rooms of the house in the order of their imports: a room imports
 // only rooms that stand before it. The longest name that begins a room's path counts.
 var floors = []string{
-	"rules/unit", "rules/jsontext", "rules/model", "rules/table", "rules/question", "rules/field", "rules/facts",
-	"rules/judge", "rules/plan", "rules/search", "rules", "rules/casefile", "rules/sheet", "rules/pack", "app", "wasm",
+	"rules/unit", "rules/jsontext", "rules/sheet", "rules/model", "rules/table", "rules/question", "rules/field", "rules/facts",
+	"rules/judge", "rules/plan", "rules/search", "rules", "rules/casefile", "rules/pack", "app", "wasm",
 }
 
 // Imports point one way: unit ← model, table ← question ← field ← facts ← judge ←

@@ -2,6 +2,7 @@ package facts
 
 import (
 	"math"
+	"slices"
 
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/model/drip"
@@ -21,14 +22,17 @@ const Never unit.Days = 9999
 // models run once; every figure is rounded, so that rules decide alike in
 // every build.
 type Facts struct {
-	Case   field.Case // with defaults filled
-	Crop   *table.Crop
-	Soil   *table.Soil
-	Seeded bool
-	Plant  unit.Date
-	index  int
-	year   *weather.Year
-	ground *SoilYear
+	Case    field.Case // with defaults filled
+	Crop    *table.Crop
+	Soil    *table.Soil
+	Seeded  bool
+	Wanted  unit.Date // the planting day that was asked for
+	Plant   unit.Date // the planting day that everything below is worked out for
+	index   int       // of Plant
+	Season  Season    // when the crop may go into the bed
+	Opening Opening   // how Plant was found
+	year    *weather.Year
+	ground  *SoilYear
 
 	// Air.
 	AirMean, AirMin, AirMax unit.Celsius // usual on the planting day
@@ -43,7 +47,7 @@ type Facts struct {
 	FrostKind    weather.FrostKind
 	FrostLimit   unit.Celsius // that harms this crop
 	FrostRisk    float64      // share of years with such a frost after planting, 0–1
-	FrostSafe    unit.Days    // days from planting until the date that suits the crop's class; 0 where none is needed
+	WantedRisk   float64      // the same after the day that was asked for
 	FreeDays     unit.Days    // days from planting to the usual first autumn frost; Never where none comes
 	CropDays     unit.Days    // from planting to first harvest
 	frosts       *frostYear   // of the year; shared with cases before
@@ -56,7 +60,7 @@ type Facts struct {
 	Depth       unit.Metres
 	EarlyFloor  unit.Celsius
 	SafeFloor   unit.Celsius
-	WorkFloor   unit.Celsius // half way between the two published lists: what the wait works to
+	WorkFloor   unit.Celsius // what the planting day works to: see Season
 	Ceiling     unit.Celsius
 	Under       [table.FilmCount + 1]unit.Celsius // morning of the planting day
 	MeanUnder   [table.FilmCount + 1]unit.Celsius // daily mean of the first 30 days
@@ -105,34 +109,32 @@ const hotDay = unit.Celsius((90 - 32) / 1.8)
 // StemBurn is the film temperature from which touching stems die.
 const StemBurn unit.Celsius = 60
 
-// Of runs the models on a ground that was dug for the case. The case must
-// have passed [field.Check] and have its defaults filled. Facts of a case that was
-// asked before (or nil) lend what cannot differ: the result is the same.
-func Of(c field.Case, g *SoilYear, before *Facts) (*Facts, error) {
-	f := &Facts{}
-	return f, f.Renew(c, g, before)
-}
-
-// Renew is factsOf for a search, which writes the facts of one case over those of
-// another. They must not be those of before.
-func (f *Facts) Renew(c field.Case, g *SoilYear, before *Facts) error {
-	err := f.Dry(c, g, before)
+// Of works the facts of a case out for one planting day, on the soil year of its
+// place. The case must have passed [field.Check] and have its defaults filled. Facts
+// of a case that was asked before (or nil) lend what cannot differ: the result is the
+// same.
+func (f *Facts) Of(c field.Case, plant unit.Date, g *SoilYear, before *Facts) error {
+	err := f.Dry(c, plant, g, before)
 	if err == nil {
-		f.water()
+		f.Irrigate()
 	}
 	return err
 }
 
-// Dry leaves out what the tape and the gates alone read of the water.
-func (f *Facts) Dry(c field.Case, g *SoilYear, before *Facts) error {
-	if before != nil && before.ground == g && sameWeather(&before.Case, &c) {
+// Dry leaves out what the tape and the gates alone read of the water; Irrigate adds
+// it. The facts must not be those of before.
+func (f *Facts) Dry(c field.Case, plant unit.Date, g *SoilYear, before *Facts) error {
+	if before != nil && before.ground == g && before.Plant == plant && sameWeather(&before.Case, &c) {
 		*f = *before
-		f.Case = c
+		f.Case, f.Wanted = c, c.PlantOn.Value
 		if c.Place != before.Case.Place {
 			if !sameAir(&before.Case, &c) {
 				f.years = [3]water.Optional[water.Year]{}
 			}
 			f.frost()
+			f.Season = f.season(g)
+		} else if f.Wanted != before.Wanted {
+			f.wantedRisk()
 		}
 		if c.Field != before.Case.Field || c.Soil != before.Case.Soil {
 			f.Soil = table.SoilByID(c.Soil.Texture)
@@ -141,7 +143,7 @@ func (f *Facts) Dry(c field.Case, g *SoilYear, before *Facts) error {
 		}
 		return nil
 	}
-	*f = Facts{Case: c, Crop: table.CropByID(c.Crop), Soil: table.SoilByID(c.Soil.Texture), Plant: c.PlantOn.Value, ground: g}
+	*f = Facts{Case: c, Crop: table.CropByID(c.Crop), Soil: table.SoilByID(c.Soil.Texture), Wanted: c.PlantOn.Value, Plant: plant, ground: g}
 	if before != nil {
 		f.spare = before.spare
 	}
@@ -198,7 +200,7 @@ func (f *Facts) ForgetReasons() { f.spare = &Warmth{bare: true} }
 
 // sameWeather tells whether air and soil warmth must be the same.
 func sameWeather(a, b *field.Case) bool {
-	return a.Crop == b.Crop && a.PlantOn == b.PlantOn && a.Method == b.Method && sameYear(a, b)
+	return a.Crop == b.Crop && a.Method == b.Method && sameYear(a, b)
 }
 
 // sameYear tells whether the temperatures of the year must be the same, whatever
@@ -217,11 +219,21 @@ func sameAir(a, b *field.Case) bool {
 // frostYear keeps the frost years that were asked for, one for each limit, and the
 // last risk.
 type frostYear struct {
-	years [2]*weather.Frost
+	years [len(frostLimits)]*weather.Frost
 	limit unit.Celsius
 	index int
 	risk  float64
 }
+
+// frostLimits are the frosts that matter: 32 °F that harms tender leaves, 28 °F that
+// harms hardy ones, and the 24 and 20 °F that hardened plants of half-hardy and hardy
+// crops still stand (from memory).
+var frostLimits = [...]unit.Celsius{weather.Freezing, weather.HardFreeze, halfHardyStands, hardyStands}
+
+const (
+	halfHardyStands = unit.Celsius((24 - 32) / 1.8)
+	hardyStands     = unit.Celsius((20 - 32) / 1.8)
+)
 
 func (k *frostYear) after(y *weather.Year, limit unit.Celsius, index int) float64 {
 	if k.index != index+1 || k.limit != limit { // 0 is none
@@ -231,10 +243,7 @@ func (k *frostYear) after(y *weather.Year, limit unit.Celsius, index int) float6
 }
 
 func (k *frostYear) of(y *weather.Year, limit unit.Celsius) *weather.Frost {
-	i := 0
-	if limit == weather.HardFreeze {
-		i = 1
-	}
+	i := slices.Index(frostLimits[:], limit)
 	if k.years[i] == nil {
 		frost := y.Frost(limit)
 		k.years[i] = &frost
@@ -272,11 +281,10 @@ func (f *Facts) air() {
 // after counts days from one index of the year forward to another.
 func after(from, to int) int { return (to - from + weather.YearDays) % weather.YearDays }
 
-// frost finds when leaves are safe. Tender crops wait for the date that one
-// year in ten passes, half-hardy for the even chance, hardy for the even
-// chance of a hard freeze: a reasoned rule, not a citation.
+// frost finds the frost that harms the crop, how often it comes after planting, and
+// how many days are left until autumn brings it.
 func (f *Facts) frost() {
-	f.FrostRisk, f.FrostSafe, f.SpringFrost, f.HasFrostDate = 0, 0, 0, false
+	f.FrostRisk, f.SpringFrost, f.HasFrostDate = 0, 0, false
 	f.FrostLimit = weather.Freezing
 	if f.Crop.Hardiness == table.Hardy {
 		f.FrostLimit = weather.HardFreeze
@@ -290,34 +298,29 @@ func (f *Facts) frost() {
 	if day, ok := dayIndex(f.Case.Place.FirstFrost); ok {
 		f.FreeDays = unit.Days(after(f.index, day))
 	}
-	safe := frost.Spring.Fifty
-	if f.Crop.Hardiness >= table.Tender {
-		safe = frost.Spring.Ten
-	}
-	if day, ok := dayIndex(f.Case.Place.LastFrost); ok {
-		spread := 14
-		if frost.Spring.Ten >= 0 && frost.Spring.Fifty >= 0 {
-			spread = after(frost.Spring.Fifty, frost.Spring.Ten)
-		}
-		safe = day
-		if f.Crop.Hardiness >= table.Tender {
-			safe = (day + spread) % weather.YearDays
-		}
-		if f.Crop.Hardiness == table.Hardy {
-			safe = (day - 21 + weather.YearDays) % weather.YearDays
-		}
-	}
 	if frost.Spring.Fifty >= 0 {
 		f.SpringFrost, f.HasFrostDate = near(f.Plant, frost.Spring.Fifty), true
 	}
-	if f.Autumn {
-		return
+	if !f.Autumn {
+		f.FrostRisk = f.frosts.after(f.year, f.FrostLimit, f.comesUp(f.index))
 	}
-	f.FrostRisk = f.frosts.after(f.year, f.FrostLimit, f.index)
-	if safe >= 0 {
-		if wait := near(f.Plant, safe).Minus(f.Plant); wait > 0 {
-			f.FrostSafe = wait
-		}
+	f.wantedRisk()
+}
+
+// comesUp is the day of the year from which frost can harm: seed must come up first.
+func (f *Facts) comesUp(index int) int {
+	if f.Seeded {
+		index += emergence
+	}
+	return index % weather.YearDays
+}
+
+// wantedRisk is the share of years with a harmful frost after the day that was asked
+// for and before the next warmest time of the year.
+func (f *Facts) wantedRisk() {
+	f.WantedRisk = f.FrostRisk
+	if f.Wanted != f.Plant {
+		f.WantedRisk = f.frosts.after(f.year, f.FrostLimit, f.comesUp(weather.Index(f.Wanted)))
 	}
 }
 
@@ -358,7 +361,11 @@ func (f *Facts) Warm(g *SoilYear) {
 		f.EarlyFloor, f.SafeFloor = f.Crop.SeedEarlyFloor.Value, f.Crop.SeedSafeFloor.Value
 	}
 	f.EarlyFloor, f.SafeFloor = unit.Hundredth(float64(f.EarlyFloor)), unit.Hundredth(float64(f.SafeFloor))
-	f.WorkFloor = unit.Hundredth(float64(f.EarlyFloor+f.SafeFloor) / 2)
+	f.WorkFloor = f.EarlyFloor
+	if f.Crop.Warm {
+		f.WorkFloor = unit.Hundredth(float64(warmFloor))
+	}
+	f.Season = f.season(g)
 	f.Ceiling = unit.Hundredth(float64(f.Crop.RootCeiling.Value))
 	f.rough()
 	f.Probe = g.Probe
@@ -377,7 +384,7 @@ func (f *Facts) Warm(g *SoilYear) {
 		}
 		f.MeanUnder[film] = unit.Hundredth(sum / 30)
 		f.ReachEarly[film] = f.Warmth.Reach(film, f.EarlyFloor, atMean, 0)
-		f.ReachWork[film] = f.Warmth.Reach(film, f.WorkFloor, Between, 0)
+		f.ReachWork[film] = f.reachWork(film)
 		f.ReachSafe[film] = f.Warmth.Reach(film, f.SafeFloor, atMorning, 0)
 		for day := range 60 {
 			if mean, _, _ := f.Warmth.Of(film, day); mean > f.Ceiling {
@@ -396,13 +403,23 @@ func (f *Facts) Warm(g *SoilYear) {
 	}
 }
 
+// reachWork finds the first day that holds the working floor, counted from planting
+// and looked for from 60 days before it on. No leaves shade the bed before planting.
+func (f *Facts) reachWork(cover int) unit.Days {
+	for day := -WarmthBefore; day < WarmthAfter; day++ {
+		if f.Season.SoilHolds(cover, (f.index+day+weather.YearDays)%weather.YearDays, UsualSpring) {
+			return unit.Days(day)
+		}
+	}
+	return Never
+}
+
 // The published lists were read at different hours. The early one was read at
 // ten or eleven in the morning, when soil stands near its daily mean; the safe
 // one on three mornings, near the day's lowest. Each floor is held against its
 // own hour, so the early date never comes after the safe one.
 const (
 	atMean    = 0.0
-	Between   = 0.5
 	atMorning = 1.0
 )
 

@@ -12,9 +12,9 @@ import (
 	"filmfurrow/rules/unit"
 )
 
-// water asks the water model what each tape would make of a plan. The tape
+// Irrigate asks the water model what each tape would make of a plan. The tape
 // rules, the answer card, the gate and the plan itself all read these figures.
-func (f *Facts) water() {
+func (f *Facts) Irrigate() {
 	f.Lines = linesFor(f.Top, f.Soil, f.Rows)
 	f.salt()
 	f.clogging()

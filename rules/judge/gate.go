@@ -25,6 +25,8 @@ const (
 	steepSlope, mildSlope = 10, 5  // percent
 	heavyLoss, someLoss   = 50, 10 // percent of yield
 	lightTractor          = 22.0   // kW, 30 hp
+	rareFrost, coverFrost = 0.1, 0.5
+	outOfSeason           = 75 // days from the wanted day to the next that will do
 )
 
 var gates = [...]*Rule{
@@ -117,8 +119,11 @@ var gates = [...]*Rule{
 		}, &table.FAO61, &table.FAO29),
 	gate("frost-on-planting-day", "Frost is likely after planting", "Film warms roots, never leaves.", "tomato-frost-pocket",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.FrostSafe > 0 && f.FrostRisk > 0.1 && careful(o) {
-				return rulesOut("In {} of years it still freezes after {}. Film does not protect leaves: wait, or have covers ready every night.", unit.PercentOf(f.FrostRisk), f.Plant)
+			if free, ok := f.Season.NextFree(f.Wanted); ok && free > f.Wanted && f.WantedRisk > rareFrost && careful(o) {
+				return rulesOut("In {} of years it still freezes after {}. Film does not protect leaves: plant on {}.", unit.PercentOf(f.WantedRisk), f.Wanted, f.Plant)
+			}
+			if f.FrostRisk > coverFrost && f.Crop.Hardiness >= table.Tender && careful(o) {
+				return rulesOut("In {} of years it still freezes after {}. Film does not protect leaves: have covers ready.", unit.PercentOf(f.FrostRisk), f.Plant)
 			}
 			return silent()
 		}, &table.Colorado720, &table.Covers2020, &table.Normals),
@@ -163,11 +168,28 @@ var gates = [...]*Rule{
 		}, &table.Normals, &table.Colorado720),
 	gate("never-warm", "No film makes this ground warm enough", "Below its floor the crop stands still or rots.", "okra-cold-coast",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Crop.Warm && forbidding(o) && f.ReachEarly[table.Clear] == facts.Never && f.ReachEarly[table.Black] == facts.Never {
-				return rulesOut("Even under clear film the bed does not hold {} for three mornings this season. {} need a warmer place or a tunnel.", f.EarlyFloor, unit.Capital(f.Crop.Name))
+			if f.Opening == facts.NeverOpen && f.FrostKind != weather.FrostAlways && forbidding(o) {
+				return rulesOut("Under no film does the bed hold {} for three days this season. {} need a warmer place or a tunnel.", f.CoverFloor(), unit.Capital(f.Crop.Name))
+			}
+			if f.Opening == facts.OpenUnderCovers && careful(o) {
+				return rulesOut("The bed reaches {} but never holds {} under the film. Plant under covers, on {} or later.", f.CoverFloor(), f.WorkFloor, f.Plant)
 			}
 			return silent()
 		}, &table.GeorgiaFloors, &table.KansasFloors),
+	gate("out-of-season", "Not the season for it", "Film that lies for months before planting weathers, and the crop meets frost or cold ground.", "tomato-out-of-season",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if moved := f.Plant.Minus(f.Wanted); moved > outOfSeason && forbidding(o) {
+				return rulesOut("{} is out of season for {} here. The next day that will do is {}: lay film a week or two before it.", f.Wanted, f.Crop.Name, f.Plant)
+			}
+			return silent()
+		}, &table.Normals, &table.Colorado720),
+	gate("label-unknown", "The label's interval is not known", "The label sets the days between treatment and planting, and it is law.", "tomato-fumigated",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Case.Practice.FumigatedOn.Given && !f.Case.Practice.LabelInterval.Given && careful(o) {
+				return rulesOut("The ground was treated on {}. Read the label for the days until planting: no planting day is settled before that.", f.Case.Practice.FumigatedOn.Value)
+			}
+			return silent()
+		}, &table.FumigantManual, &table.FumigantShort),
 	gate("frozen-bed", "The bed is frozen", "Frozen clods hold film off the soil and tear it, and roots find no water.", "broccoli-frozen-bed",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if mean := f.Warmth.Mean[facts.Bare][facts.WarmthBefore]; mean <= 0 && forbidding(o) {

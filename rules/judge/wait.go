@@ -7,28 +7,29 @@ import (
 	"filmfurrow/rules/unit"
 )
 
-// fortnight is how long a bed that never warms may be waited for.
-const fortnight = 14
-
 // waited turns days into a finding whose score keeps the order of the days.
 func waited(days unit.Days, text string, values ...any) (Finding, bool) {
 	return Finding{Fit: saturate(float64(days), 60), Reason: unit.Say(text, values...)}, true
 }
 
-// Waits gives the days from laying that each cause asks for; 0 is silent.
+// Waits gives the days that each cause asks for, from the laying for the wanted day:
+// what it adds to the wanted day, and the lead from laying to planting; 0 is silent.
 func Waits(f *facts.Facts) (days [5]unit.Days) {
+	later := func(day unit.Date, ok bool) unit.Days {
+		if !ok {
+			return 0
+		}
+		return max(0, day.Minus(f.Wanted))
+	}
 	days[question.WaitSettling] = facts.Settling
-	if f.WarmingPays {
-		days[question.WaitWarming] = facts.WarmUp
-		days[question.WaitWarming] = max(facts.WarmUp, workingDay(f)+f.Lead)
+	if soil := later(f.Season.NextWarm(f.ChosenCover(), f.Wanted)); f.WarmingPays || soil > 0 {
+		days[question.WaitWarming] = soil + f.Lead
 	}
-	if f.FrostSafe > 0 {
-		days[question.WaitFrost] = f.FrostSafe + f.Lead
+	if frost := later(f.Season.NextFree(f.Wanted)); frost > 0 {
+		days[question.WaitFrost] = frost + f.Lead
 	}
-	p := &f.Case.Practice
-	if p.FumigatedOn.Given && p.LabelInterval.Given {
-		end := p.FumigatedOn.Value.Plus(unit.Days(p.LabelInterval.Value))
-		days[question.WaitLabel] = max(0, end.Minus(f.Plant)+f.Lead)
+	if end, ok := labelEnds(&f.Case.Practice); ok {
+		days[question.WaitLabel] = max(1, end.Minus(f.Wanted)+f.Lead)
 	}
 	switch f.Case.Soil.Wetness {
 	case "dry":
@@ -37,17 +38,6 @@ func Waits(f *facts.Facts) (days [5]unit.Days) {
 		days[question.WaitMoisture] = 5
 	}
 	return days
-}
-
-// workingDay is when the bed under the chosen film holds the working floor,
-// counted from the wanted planting day. Where it never does, waiting does not
-// help: at most a fortnight, and the page says to read a probe.
-func workingDay(f *facts.Facts) unit.Days {
-	film := f.ChosenCover()
-	if f.ReachWork[film] != facts.Never {
-		return f.ReachWork[film]
-	}
-	return min(f.ReachEarly[film], fortnight-f.Lead)
 }
 
 // JudgeWait says how far the longest wait is ahead of the next, in days.
@@ -92,24 +82,36 @@ var waitRules = [...]*Rule{
 			if f.Warmth.MeansOnly() { // a search, which reads no reasons
 				return waited(days, "")
 			}
-			if f.ReachWork[f.ChosenCover()] == facts.Never {
-				return waited(days, "{} to warm. The bed does not hold {} this season even under film, so read a probe before planting and have covers ready.", days, f.WorkFloor)
+			switch f.Opening {
+			case facts.NeverOpen:
+				return waited(days, "The bed does not hold {} this season even under film. Read a probe before planting, and have covers ready.", f.CoverFloor())
+			case facts.OpenUnderCovers:
+				return waited(days, "Under the film the bed reaches {} but never holds {}: plant under covers, from {} on.", f.CoverFloor(), f.WorkFloor, f.Plant)
 			}
-			soonest, latest := f.Warmth.Reach(f.ChosenCover(), f.WorkFloor, facts.Between, +1), f.Warmth.Reach(f.ChosenCover(), f.WorkFloor, facts.Between, -1)
-			if latest == facts.Never {
-				return waited(days, "{}: at least 7 to 10 days to warm and settle, and three mornings at {} under the film (lists run from {} to {}). A warm spring brings those mornings by {}; a cool one may never do so: read a probe.", days, f.WorkFloor, f.EarlyFloor, f.SafeFloor, f.Plant.Plus(soonest))
+			day, ok := f.Season.NextWarm(f.ChosenCover(), f.Wanted)
+			if !ok || day <= f.Wanted {
+				return waited(days, "{} for the bed to warm and settle: on {} it holds {} under the film, as a daily mean.", f.Lead, f.Plant, f.WorkFloor)
 			}
-			return waited(days, "{}: at least 7 to 10 days to warm and settle, and three mornings at {} under the film (lists run from {} to {}). Those mornings come between {} and {}, in a warm or a cool spring.", days, f.WorkFloor, f.EarlyFloor, f.SafeFloor, f.Plant.Plus(soonest), f.Plant.Plus(latest))
+			soonest, early := f.Season.NextOpen(f.ChosenCover(), f.Wanted, facts.WarmSpring)
+			latest, late := f.Season.NextOpen(f.ChosenCover(), f.Wanted, facts.CoolSpring)
+			switch {
+			case early && late:
+				return waited(days, "The bed holds {} under the film, as a daily mean, from {} on. A warm spring brings planting on {}, a cool one on {}.", f.WorkFloor, day, soonest, latest)
+			case early:
+				return waited(days, "The bed holds {} under the film, as a daily mean, from {} on. A warm spring brings planting on {}; a cool one may never do so: read a probe.", f.WorkFloor, day, soonest)
+			}
+			return waited(days, "The bed holds {} under the film, as a daily mean, from {} on.", f.WorkFloor, day)
 		}, &table.Practice, &table.MinnesotaWait, &table.GeorgiaFloors, &table.KansasFloors),
 	waitRule(question.WaitFrost, "wait-frost", "Frost", "Film does not protect leaves.", "tomato-frost-pocket",
 		func(f *facts.Facts, days unit.Days) (Finding, bool) {
 			if days == 0 {
 				return silent()
 			}
+			free, _ := f.Season.NextFree(f.Wanted)
 			if f.Crop.Hardiness >= table.Tender {
-				return waited(days, "{}: until the date after which frost comes in one year in ten. After your day it still freezes in {} of years.", days, unit.PercentOf(f.FrostRisk))
+				return waited(days, "Frost: planting waits until {}, the usual last frost. After {} it still freezes in {} of years.", free, f.Wanted, unit.PercentOf(f.WantedRisk))
 			}
-			return waited(days, "{}: until the usual last frost that harms {} plants.", days, f.Crop.Hardiness.String())
+			return waited(days, "Frost: hardened {} plants stand from {} on, three weeks before the usual last frost.", f.Crop.Hardiness.String(), free)
 		}, &table.Colorado720, &table.Normals),
 	waitRule(question.WaitLabel, "wait-label", "The label's interval", "The label is law.", "tomato-fumigated",
 		func(f *facts.Facts, days unit.Days) (Finding, bool) {
@@ -118,7 +120,7 @@ var waitRules = [...]*Rule{
 			case !p.FumigatedOn.Given:
 				return silent()
 			case !p.LabelInterval.Given:
-				return waited(0, "The ground was treated on {}. Type the days that the label names; we do not supply them.", p.FumigatedOn.Value)
+				return waited(days, "The ground was treated on {}. The label names the days until planting: type them. Until then {} are pencilled in, as published pages name two to three weeks.", p.FumigatedOn.Value, unit.Days(provisionalLabel))
 			}
 			return waited(days, "{}: the label's {} days from {}. Longer where the soil is cold or wet.", days, int(p.LabelInterval.Value), p.FumigatedOn.Value)
 		}, &table.FumigantManual, &table.FumigantShort, &table.BarrierFilm2013),

@@ -56,6 +56,8 @@ type WaitPlan struct {
 	EarlyOn   unit.Optional[unit.Date] // the bed holds the risky floor
 	SafeOn    unit.Optional[unit.Date] // the bed holds the safe floor
 	Moved     unit.Days                // planting later than wanted
+	Soonest   unit.Optional[unit.Date] // planting in a warm spring, where it is later than wanted
+	Latest    unit.Optional[unit.Date] // and in a cool one
 	WaitCosts unit.Phrase              // what waiting longer costs; empty where nothing
 }
 
@@ -91,8 +93,8 @@ func Make(before *Advice, g *facts.SoilYear, c field.Case) (Advice, error) {
 	if before != nil {
 		known = before.bare
 	}
-	f, err := facts.Of(filled, g, known)
-	if err != nil {
+	f := &facts.Facts{}
+	if err := judge.Settle(f, filled, g, known); err != nil {
 		return Advice{}, field.PlaceError(err)
 	}
 	a := Advice{Case: filled, Defaults: defaults, Facts: f}
@@ -145,14 +147,21 @@ func tapePlan(f *facts.Facts, ok bool) TapePlan {
 }
 
 func waitPlan(f *facts.Facts, c *judge.Choice) WaitPlan {
-	days := judge.Waits(f)
-	w := WaitPlan{Days: days[c.Ranked[0].Option]}
-	w.LayOn = f.Plant.Plus(-f.Lead)
-	if w.Days < f.Lead {
-		w.LayOn = f.Plant.Plus(-w.Days)
+	w := WaitPlan{Days: f.Lead, PlantOn: f.Plant, Moved: f.Plant.Minus(f.Wanted)}
+	if d := judge.Waits(f)[question.WaitMoisture]; d > w.Days {
+		w.Days = d
 	}
-	w.PlantOn = w.LayOn.Plus(w.Days)
-	w.Moved = w.PlantOn.Minus(f.Plant)
+	w.LayOn = f.Plant.Plus(-w.Days)
+	if treated := f.Case.Practice.FumigatedOn; treated.Given { // film goes over the treated ground at once
+		w.LayOn = min(w.LayOn, treated.Value)
+		w.Days = f.Plant.Minus(w.LayOn)
+	}
+	if day, ok := f.Season.NextOpen(f.ChosenCover(), f.Wanted, facts.WarmSpring); ok && w.Moved > 0 {
+		w.Soonest = unit.Known(day)
+	}
+	if day, ok := f.Season.NextOpen(f.ChosenCover(), f.Wanted, facts.CoolSpring); ok && w.Moved > 0 {
+		w.Latest = unit.Known(day)
+	}
 	film := f.ChosenCover()
 	if r := f.ReachEarly[film]; r != facts.Never {
 		w.EarlyOn = unit.Known(f.Plant.Plus(r))

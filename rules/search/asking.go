@@ -34,7 +34,7 @@ func prepare(c field.Case) (prepared, bool) {
 // on answers a case on the ground it needs.
 func (k *asking) on(g *facts.SoilYear, p prepared) (question.Answers, bool) {
 	f := &k.facts
-	if err := f.Renew(p.filled, g, k.before); err != nil {
+	if err := judge.Settle(f, p.filled, g, k.before); err != nil {
 		return question.Answers{}, false
 	}
 	if k.before == nil {

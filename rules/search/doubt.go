@@ -12,7 +12,7 @@ import (
 )
 
 // Doubt says how an answer fares when what nobody can know is moved through
-// its range: the year, the films' effect, the crop's floor.
+// its range: the year and the films' effect.
 type Doubt struct {
 	Question question.Question
 	Trials   []Whatif
@@ -31,15 +31,12 @@ var whatIfs = []struct {
 	what string
 	risk string // the spring, which needs a ground of its own
 	make func(g *facts.SoilYear) *facts.SoilYear
-	crop func(*table.Crop)
 }{
 	{what: "in a cool year", risk: "cool"},
 	{what: "in a usual year", risk: "usual"},
 	{what: "in a warm year", risk: "warm"},
 	{what: "with films that warm at the low end of what was published", make: bandOf(false)},
 	{what: "with films that warm at the high end of what was published", make: bandOf(true)},
-	{what: "by the early list of soil temperatures", crop: func(c *table.Crop) { c.SafeFloor, c.SeedSafeFloor = c.EarlyFloor, c.SeedEarlyFloor }},
-	{what: "by the safe list of soil temperatures", crop: func(c *table.Crop) { c.EarlyFloor, c.SeedEarlyFloor = c.SafeFloor, c.SeedSafeFloor }},
 }
 
 // bandOf moves every film's mean to an end of its band, beyond what bare
@@ -120,28 +117,22 @@ func (w *DoubtWork) Step() bool {
 			g = try.make(g)
 		}
 		w.at++
-		if a, ok := answersWith(g, c, try.crop); ok {
+		if a, ok := answersOn(g, c); ok {
 			w.trials, w.whats = append(w.trials, a), append(w.whats, try.what)
 		}
 	}
 	return w.at == len(whatIfs)
 }
 
-// answersWith answers with a crop row that was moved within its range.
-func answersWith(g *facts.SoilYear, c field.Case, move func(*table.Crop)) (question.Answers, bool) {
+// answersOn answers a case on a soil year that was moved within its range.
+func answersOn(g *facts.SoilYear, c field.Case) (question.Answers, bool) {
 	p, ok := prepare(c)
 	if !ok {
 		return question.Answers{}, false
 	}
-	f, err := facts.Of(p.filled, g, nil)
-	if err != nil {
+	f := &facts.Facts{}
+	if err := judge.Settle(f, p.filled, g, nil); err != nil {
 		return question.Answers{}, false
-	}
-	if move != nil {
-		crop := *f.Crop
-		move(&crop)
-		f.Crop = &crop
-		f.Warm(g)
 	}
 	a, _ := judge.Answer(f, nil)
 	return a, true
@@ -188,7 +179,7 @@ func (d *Doubt) Says() unit.Phrase {
 	own := says(d.Own)
 	text, values := unit.Capital(own.Text)+" in about {} of 10 years", append(own.Quantities, unit.Of(d.Years()))
 	if d.Holds == len(d.Trials) {
-		text += ", and at both ends of what was published on films and soil temperatures"
+		text += ", and at both ends of what was published on films"
 	}
 	for _, t := range d.Trials {
 		if t.Option != d.Own {

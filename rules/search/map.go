@@ -48,7 +48,7 @@ func (k *filmAsking) film(c field.Case) (film question.Option, ahead float64) {
 	if k.before == f {
 		f = &k.facts[1]
 	}
-	if err := f.Dry(p.filled, k.ground, k.before); err != nil {
+	if err := judge.SettleDry(f, p.filled, k.ground, k.before); err != nil {
 		return question.NoOption, 0
 	}
 	if k.before == nil {

@@ -1,0 +1,222 @@
+package facts
+
+import (
+	"filmfurrow/rules/model/weather"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// The floors of a warm crop's bed, as a daily mean at the depth of roots or seed,
+// under the film. Published first planting days of warm crops fall on 65 °F; from
+// 60 °F planting is possible with covers, below it roots stand still.
+const (
+	warmFloor  = unit.Celsius((65 - 32) / 1.8)
+	coverFloor = unit.Celsius((60 - 32) / 1.8)
+)
+
+// soilRun is how many days in a row the bed must hold its floor.
+const soilRun = 3
+
+// frostWindow are the days of the year on which frost keeps a crop indoors: from the
+// first frost of autumn to the day in spring from which growers set it out. Indices
+// of the year; closed is false where frost keeps it indoors on no day.
+type frostWindow struct {
+	closed   bool
+	from, to int // the first day that is kept indoors, and the first that is not
+	soonest  int // as to, in a warm spring and in a cool one
+	latest   int
+	whole    bool // no day of the year is free
+}
+
+func (w *frostWindow) holds(index int) bool { return w.inside(index, w.to) }
+
+func (w *frostWindow) inside(index, to int) bool {
+	return w.whole || w.closed && after(w.from, index) < after(w.from, to)
+}
+
+// Season says when a crop may go into the bed at a place: the soil under each film,
+// and the frost. It does not depend on the day that the grower asked for.
+type Season struct {
+	soil  *SoilYear
+	depth int
+	floor unit.Celsius
+	frost frostWindow
+}
+
+// Spring says which spring is meant: the usual, or the one year in ten that is
+// warmer or cooler.
+type Spring int
+
+// The springs.
+const (
+	UsualSpring Spring = 0
+	WarmSpring  Spring = +1
+	CoolSpring  Spring = -1
+)
+
+// Opening says how the planting day was found.
+type Opening uint8
+
+// The ways.
+const (
+	OpenWarm        Opening = iota // the bed holds the working floor
+	OpenUnderCovers                // it never does, but it holds the floor for planting under covers
+	NeverOpen                      // no day of the year will do
+)
+
+// SoilHolds tells whether the bed under a cover (the place of a film, or [Bare])
+// holds the floor on a day of the year and the two that follow, as a daily mean, with
+// no leaves over it.
+func (s *Season) SoilHolds(cover, index int, spring Spring) bool {
+	for k := range soilRun {
+		i := (index + k) % weather.YearDays
+		t := s.soil.Mean[cover][s.depth][i]
+		switch spring {
+		case WarmSpring:
+			t = s.soil.BandHigh[cover][s.depth][i]
+		case CoolSpring:
+			t = s.soil.BandLow[cover][s.depth][i]
+		}
+		if unit.Hundredth(float64(t)) < s.floor {
+			return false
+		}
+	}
+	return true
+}
+
+// Open tells whether a crop may go into the bed under a cover on a day.
+func (s *Season) Open(cover int, on unit.Date) bool {
+	return s.open(cover, weather.Index(on), UsualSpring)
+}
+
+func (s *Season) open(cover, index int, spring Spring) bool {
+	to := s.frost.to
+	switch spring {
+	case WarmSpring:
+		to = s.frost.soonest
+	case CoolSpring:
+		to = s.frost.latest
+	}
+	return !s.frost.inside(index, to) && s.SoilHolds(cover, index, spring)
+}
+
+// NextOpen is the first day from a date on, within a year, on which the crop may go
+// into the bed under a cover.
+func (s *Season) NextOpen(cover int, from unit.Date, spring Spring) (unit.Date, bool) {
+	index := weather.Index(from)
+	for k := range weather.YearDays {
+		if s.open(cover, (index+k)%weather.YearDays, spring) {
+			return from.Plus(unit.Days(k)), true
+		}
+	}
+	return from, false
+}
+
+// NextWarm is NextOpen for the soil alone, NextFree for the frost alone.
+func (s *Season) NextWarm(cover int, from unit.Date) (unit.Date, bool) {
+	index := weather.Index(from)
+	for k := range weather.YearDays {
+		if s.SoilHolds(cover, (index+k)%weather.YearDays, UsualSpring) {
+			return from.Plus(unit.Days(k)), true
+		}
+	}
+	return from, false
+}
+
+// NextFree is the first day from a date on, within a year, that frost leaves free.
+func (s *Season) NextFree(from unit.Date) (unit.Date, bool) {
+	if s.frost.whole {
+		return from, false
+	}
+	index := weather.Index(from)
+	if !s.frost.holds(index) {
+		return from, true
+	}
+	return from.Plus(unit.Days(after(index, s.frost.to))), true
+}
+
+// season gathers what decides the planting day.
+func (f *Facts) season(soil *SoilYear) Season {
+	return Season{soil: soil, depth: depthOf(f.Seeded), floor: f.WorkFloor, frost: f.frostWindow()}
+}
+
+// WithFloor is the same season with another floor under the film.
+func (s Season) WithFloor(floor unit.Celsius) Season {
+	s.floor = floor
+	return s
+}
+
+// CoverFloor is the floor from which a warm crop may go out with covers over it.
+func (f *Facts) CoverFloor() unit.Celsius {
+	if f.Crop.Warm {
+		return min(coverFloor, f.WorkFloor)
+	}
+	return f.WorkFloor
+}
+
+// frostWindow reads the crop's frost class: hardened plants of hardy and half-hardy
+// crops stand from three weeks before the usual last frost, or from when frosts that
+// kill them are past; tender ones wait for the last frost. Seed meets the frost only
+// when it comes up.
+func (f *Facts) frostWindow() frostWindow {
+	w := frostWindow{}
+	frost := f.frosts.of(f.year, weather.Freezing)
+	last, first := frost.Spring.Fifty, frost.Autumn.Fifty
+	early, late := 7, 7
+	if frost.Spring.Ten >= 0 && frost.Spring.Fifty >= 0 {
+		late = after(frost.Spring.Fifty, frost.Spring.Ten)
+	}
+	if frost.Spring.Ninety >= 0 && frost.Spring.Fifty >= 0 {
+		early = after(frost.Spring.Ninety, frost.Spring.Fifty)
+	}
+	if day, ok := dayIndex(f.Case.Place.LastFrost); ok {
+		last = day
+	}
+	if day, ok := dayIndex(f.Case.Place.FirstFrost); ok {
+		first = day
+	}
+	tender := f.Crop.Hardiness >= table.Tender
+	if frost.Kind == weather.FrostAlways && tender && last < 0 {
+		w.whole = true
+		return w
+	}
+	if last < 0 {
+		return w
+	}
+	shift := func(day, by int) int { return (day + by + weather.YearDays) % weather.YearDays }
+	w.closed, w.to, w.from = true, last, f.year.Coldest
+	switch {
+	case f.Crop.Hardiness == table.Hardy:
+		w.to = f.sooner(shift(last, -hardyBefore), hardyStands)
+	case f.Crop.Hardiness == table.HalfHardy:
+		w.to = f.sooner(shift(last, -halfHardyBefore), halfHardyStands)
+	case f.Seeded:
+		w.to = shift(last, -emergence)
+	}
+	w.soonest, w.latest = shift(w.to, -early), shift(w.to, late)
+	if tender && first >= 0 {
+		w.from = first
+	}
+	return w
+}
+
+// sooner gives the sooner of two days in spring: one, and that from which half of the
+// years bring no more frost of a limit.
+func (f *Facts) sooner(day int, limit unit.Celsius) int {
+	frost := f.frosts.of(f.year, limit)
+	if frost.Spring.Fifty < 0 {
+		return f.year.Coldest
+	}
+	if after(f.year.Coldest, frost.Spring.Fifty) < after(f.year.Coldest, day) {
+		return frost.Spring.Fifty
+	}
+	return day
+}
+
+// How long before the usual last frost hardened plants stand, and how long seed lies
+// before it comes up.
+const (
+	hardyBefore     = 26
+	halfHardyBefore = 20
+	emergence       = 8
+)
