@@ -13,6 +13,7 @@ import (
 	"filmfurrow/rules/plan"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/search"
+	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
 
@@ -24,6 +25,7 @@ type adviceFile struct {
 	Case     json.RawMessage `json:"case"`
 	Defaults []defaultLine   `json:"defaults_used"`
 	Verdict  verdictPart     `json:"verdict"`
+	Instead  []insteadLine   `json:"instead,omitempty"`
 	Film     answerPart      `json:"film"`
 	Surface  answerPart      `json:"surface"`
 	Thick    thickPart       `json:"thickness"`
@@ -35,7 +37,7 @@ type adviceFile struct {
 	Water    waterPart       `json:"water_plan"`
 	Shopping []shoppingLine  `json:"shopping"`
 	Season   []seasonLine    `json:"season"`
-	Laying   layingPart      `json:"laying_day"`
+	Laying   *layingPart     `json:"laying_day"` // null where film is refused
 	Cautions []cautionLine   `json:"cautions"`
 	Limits   []string        `json:"limits"`
 	Disputes []disputeLine   `json:"disagreements"`
@@ -58,6 +60,7 @@ type answerPart struct {
 	Lead       float64      `json:"lead"`
 	Confidence string       `json:"confidence"`
 	Tied       bool         `json:"tied,omitempty"`
+	IfLaid     string       `json:"if_laid,omitempty"` // film is refused: what would be chosen by who lays all the same
 	Ranked     []rankedLine `json:"ranked"`
 }
 
@@ -120,6 +123,13 @@ type cautionLine struct {
 	LastWord string `json:"last_word"`
 }
 
+// insteadLine is what to do where film is refused.
+type insteadLine struct {
+	Gate string `json:"gate"`
+	What string `json:"what"`
+	Why  string `json:"why"`
+}
+
 // disputeLine is a point on which sources disagree.
 type disputeLine struct {
 	Question string     `json:"question"`
@@ -180,13 +190,23 @@ func fileOf(a *plan.Advice, points []search.TurningPoint) *adviceFile {
 		Wait:    wait(a),
 		Warmth:  warmth(a),
 		Turning: turning(points), Water: waterOf(a, &plan),
-		Shopping: shopping(&list), Season: season(a.Season(&list)), Laying: laying(a.Sheet(&list)),
+		Shopping: shopping(&list), Season: season(a.Season(&list)),
 	}
 	if u, ok := a.ThicknessChosen(); ok {
 		f.Thick.Thickness = four(float64(u))
 	}
 	if t := a.TapePlan.Tape; t != nil {
 		f.Tape.Spacing, f.Tape.Flow = four(float64(t.Spacing)), math.Round(float64(t.Flow)*10)/10
+	}
+	if a.Refused() {
+		f.Shopping = []shoppingLine{}
+		f.Film.IfLaid, f.Film.Choice = f.Film.Choice, table.NoFilm.Key()
+	} else {
+		day := laying(a.Sheet(&list))
+		f.Laying = &day
+	}
+	for _, i := range a.Insteads() {
+		f.Instead = append(f.Instead, insteadLine{i.Gate, i.What.In(unit.Metric), i.Why.In(unit.Metric)})
 	}
 	for _, d := range a.Defaults {
 		f.Defaults = append(f.Defaults, defaultLine{d.Field, d.Used.In(unit.Metric), d.Reason})

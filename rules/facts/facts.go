@@ -31,6 +31,7 @@ type Facts struct {
 	index   int       // of Plant
 	Season  Season    // when the crop may go into the bed
 	Opening Opening   // how Plant was found
+	Bare    bool      // no film is laid: water is worked out for bare ground
 	year    *weather.Year
 	ground  *SoilYear
 
@@ -127,6 +128,7 @@ func (f *Facts) Dry(c field.Case, plant unit.Date, g *SoilYear, before *Facts) e
 	if before != nil && before.ground == g && before.Plant == plant && sameWeather(&before.Case, &c) {
 		*f = *before
 		f.Case, f.Wanted = c, c.PlantOn.Value
+		f.salt()
 		if c.Place != before.Case.Place {
 			if !sameAir(&before.Case, &c) {
 				f.years = [3]water.Optional[water.Year]{}
@@ -172,6 +174,7 @@ func (f *Facts) Dry(c field.Case, plant unit.Date, g *SoilYear, before *Facts) e
 	f.frost()
 	f.layout()
 	f.Warm(g)
+	f.salt()
 	return nil
 }
 

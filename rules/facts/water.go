@@ -16,7 +16,6 @@ import (
 // rules, the answer card, the gate and the plan itself all read these figures.
 func (f *Facts) Irrigate() {
 	f.Lines = linesFor(f.Top, f.Soil, f.Rows)
-	f.salt()
 	f.clogging()
 	in := water.Compared(f.WaterInput())
 	if in == f.asked { // the facts of another case that the water model cannot tell apart
@@ -46,7 +45,7 @@ func (f *Facts) WaterInput() water.Input {
 	c, crop := &f.Case, f.Crop
 	in := water.Input{
 		PlantOn:   f.Plant,
-		FilmCut:   water.Known(water.Range{Low: crop.FilmSaving.Low, High: crop.FilmSaving.High}),
+		FilmCut:   water.Known(f.filmCut()),
 		Texture:   soilwater.Texture(f.Soil.ID),
 		BedLength: optional(c.Field.BedLength), BedCentres: water.Known(f.Centres), BedTop: water.Known(f.Top),
 		Slope: unit.Percent(bedFall(c.Soil.Slope.Value)),
@@ -191,18 +190,31 @@ func linesFor(top unit.Metres, soil *table.Soil, rows int) int {
 	return min(max(lines, (rows+2)/3), 4)
 }
 
-// salt finds the yield lost by the two-line model of FAO Paper 61: nothing up
-// to a threshold, then a slope. Soil paste holds 1.5 times the salt of the
-// water where 15–20 % of it drains through (FAO Paper 29).
+// filmCut is the share of the crop's water use that film saves; none on bare ground.
+func (f *Facts) filmCut() water.Range {
+	if f.Bare {
+		return water.Range{}
+	}
+	return water.Range{Low: f.Crop.FilmSaving.Low, High: f.Crop.FilmSaving.High}
+}
+
+// SaltLoss is the yield that a crop loses to salt in the water, by the two-line model
+// of FAO Paper 61: nothing up to a threshold, then a slope.
+func SaltLoss(crop *table.Crop, w unit.DecisiemensPerMetre) unit.Percent {
+	tolerance := waterquality.Tolerance{Threshold: crop.SaltThreshold.Value, Slope: crop.SaltSlope.Value}
+	return unit.Percent(unit.Thousandth(100 - float64(tolerance.YieldWith(w))))
+}
+
+// salt finds the yield lost. Soil paste holds 1.5 times the salt of the water where
+// 15–20 % of it drains through (FAO Paper 29).
 func (f *Facts) salt() {
 	f.SoilSalt, f.YieldLost = 0, 0
 	w := f.Case.Water.Salt
 	if !w.Given {
 		return
 	}
-	tolerance := waterquality.Tolerance{Threshold: f.Crop.SaltThreshold.Value, Slope: f.Crop.SaltSlope.Value}
 	f.SoilSalt = unit.DecisiemensPerMetre(unit.Thousandth(1.5 * float64(w.Value)))
-	f.YieldLost = unit.Percent(unit.Thousandth(100 - float64(tolerance.YieldWith(w.Value))))
+	f.YieldLost = SaltLoss(f.Crop, w.Value)
 }
 
 // clogging gathers what narrows small outlets: open water, iron, lime.

@@ -102,6 +102,10 @@ func Make(before *Advice, g *facts.SoilYear, c field.Case) (Advice, error) {
 		a.bare = f.Lending()
 	}
 	judge.Answer(f, func(c judge.Choice) { *a.Choice(c.Question) = c })
+	if a.Refused() { // what is watered is bare ground
+		f.Bare = true
+		f.Irrigate()
+	}
 	a.Shape = f.Bed
 	_, tapeFits := a.Tape.Best()
 	a.TapePlan = tapePlan(f, tapeFits)

@@ -37,6 +37,14 @@ func (d *dates) add(id string, on unit.Date, days unit.Days, step judge.Step, wh
 // Season works the year's dates out, back and forth from planting. It reads the
 // list for the weight of what is hauled away.
 func (a *Advice) Season(s *Shopping) []SeasonStep {
+	list := a.season(s)
+	if a.Refused() {
+		return a.bareSeason(list)
+	}
+	return list
+}
+
+func (a *Advice) season(s *Shopping) []SeasonStep {
 	f, w := a.Facts, &a.WaitPlan
 	plant, lay := w.PlantOn, w.LayOn
 	var list dates

@@ -32,6 +32,7 @@ func (l *Line) Short() bool { return l.Own.Given && l.Own.Value < l.Quantity }
 
 // Shopping is the list with what it says of the film.
 type Shopping struct {
+	Refused   bool // film is not to be laid: there is nothing to buy for it
 	Lines     [field.ItemCount]Line
 	RollMass  unit.Kilograms // of one roll
 	Lifters   int            // people for one roll; more than three is a loader's work, 0 is not known
@@ -86,6 +87,13 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 	}
 	s.Layout = unit.Phrase{Text: "Beds {} from centre to centre make {} and {}.", Quantities: []unit.Quantity{unit.Of(a.Shape.Centres),
 		{Kind: unit.KindBedRate, SI: BedOn(a.Shape.Centres)}, {Kind: unit.KindPlantRate, SI: PlantsPerHectare(a.Shape.Centres, f.InRow, f.Rows)}}}
+	if a.Refused() {
+		s.Refused = true
+		for i := range field.Item(field.ItemCount) {
+			s.Lines[i] = Line{Item: i, Name: field.ItemNames[i], Kind: field.KindOfItem(i), Own: c.Shopping[i], How: unit.Say("Nothing: film is not to be laid here.")}
+		}
+		return s
+	}
 	if !c.Field.BedLength.Given || !c.Field.Beds.Given {
 		for i := range field.Item(field.ItemCount) {
 			missing(i, field.KindOfItem(i), "the length of a bed and the number of beds")

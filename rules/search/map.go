@@ -55,6 +55,9 @@ func (k *filmAsking) film(c field.Case) (film question.Option, ahead float64) {
 		f.ForgetReasons()
 	}
 	k.before = f
+	if verdict, _, _ := judge.Best(f, question.Verdict); verdict == question.DoNotLay {
+		return question.NoOption, 0
+	}
 	film, ahead, _ = judge.Best(f, question.Film)
 	return film, ahead
 }

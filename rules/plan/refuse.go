@@ -1,0 +1,155 @@
+package plan
+
+import (
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/judge"
+	"filmfurrow/rules/question"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// Refused tells that no film may be laid here. Then nothing is laid, ordered or
+// bought for film; what the other answers say holds only for who lays all the same.
+func (a *Advice) Refused() bool {
+	v, ok := a.Verdict.Best()
+	return ok && v == question.DoNotLay
+}
+
+// Instead is one thing to do where film is refused, with its reason.
+type Instead struct {
+	Gate    string // the id of the gate that it answers
+	What    unit.Phrase
+	Why     unit.Phrase
+	Sources []*table.Source
+}
+
+// remedies are what the trade does where a gate says no, one row or more for a gate.
+var remedies = [...]struct {
+	gate    string
+	of      func(*Advice) (what, why unit.Phrase)
+	sources []*table.Source
+}{
+	{"dense-seed", bareGround, []*table.Source{&table.Plasticulture}},
+	{"drilled", bareGround, []*table.Source{&table.Plasticulture}},
+	{"seeded-root", bareGround, []*table.Source{&table.Plasticulture, &table.Practice}},
+	{"hilled", func(a *Advice) (what, why unit.Phrase) {
+		return unit.Say("Grow {} on bare ground, and hill them two or three times as they grow. Straw between the rows comes after the last hilling.", a.Facts.Crop.Name),
+			unit.Say("Hilling covers the tubers and buries young weeds.")
+	}, []*table.Source{&table.Practice}},
+	{"no-water", func(a *Advice) (what, why unit.Phrase) {
+		return unit.Say("Mulch with straw or hay 4 to 6 in deep once the ground is warm, or bring water first: a tank holds what {} of bed need for a day, {}.", unit.Metres(100), a.Water.PeakLitres),
+			unit.Say("Rain passes straw. It does not pass film.")
+	}, []*table.Source{&table.Practice}},
+	{"steep-slope", func(a *Advice) (what, why unit.Phrase) {
+		return unit.Say("Lay on ground of {} % or less, along the contour. On this slope keep the soil covered: sod, straw, or a crop set into a killed rye cover.", 5.0),
+			unit.Say("Film sheds the rain, and bare alleys on a slope wash out.")
+	}, []*table.Source{&table.Runoff, &table.RunoffRye}},
+	{"purple-nutsedge", func(a *Advice) (what, why unit.Phrase) {
+		return unit.Say("Clear the nutsedge first: a season of fallow worked every three weeks in dry heat, or a crop that shades it. Mark the patches and clean tools before the next field."),
+			unit.Say("Tubers left in the ground go through every plastic film.")
+	}, []*table.Source{&table.NutsedgePurple2005, &table.Practice}},
+	{"purple-nutsedge", func(a *Advice) (what, why unit.Phrase) {
+		return unit.Say("For this year choose another field, or try paper mulch on a strip."),
+			unit.Say("Paper stopped spears that went through film, as long as it lay whole.")
+	}, []*table.Source{&table.Nutrition}},
+	{"salty-water", func(a *Advice) (what, why unit.Phrase) {
+		if list := a.standsSalt(); list != "" {
+			return unit.Say("Grow what stands this water: {}. Or bring better water.", list),
+				unit.Say("With water of {} they lose less than a tenth of their yield.", a.Case.Water.Salt.Value)
+		}
+		return unit.Say("Bring better water, or blend it: no crop of ours stands this one."), unit.Say("Its salt is {}.", a.Case.Water.Salt.Value)
+	}, []*table.Source{&table.FAO61, &table.FAO29}},
+	{"organic-film", func(a *Advice) (what, why unit.Phrase) {
+		return unit.Say("Buy polyethylene to be lifted at the season's end, or paper, or mulch with straw. Ask the certifier before you order."), unit.Say("The certificate is worth more than a roll.")
+	}, []*table.Source{&table.OrganicRule}},
+	{"season-too-short", func(a *Advice) (what, why unit.Phrase) {
+		if day, ok := a.nextYear(); ok {
+			return unit.Say("Set {} out next on {}. For this autumn choose a crop that stands frost: kale, spinach, garlic.", a.Facts.Crop.Name, day), unit.Say("Too few days are left before frost.")
+		}
+		return unit.Say("Choose a crop that stands frost: kale, spinach, garlic."), unit.Say("Too few days are left before frost.")
+	}, []*table.Source{&table.Normals}},
+	{"out-of-season", func(a *Advice) (what, why unit.Phrase) {
+		return unit.Say("Set {} out on {}, and lay film on {}. Until then keep the ground covered: rye or oats hold it over the winter.", a.Facts.Crop.Name, a.WaitPlan.PlantOn, a.WaitPlan.LayOn),
+			unit.Say("That is the first day that frost and soil leave open.")
+	}, []*table.Source{&table.Normals}},
+	{"always-frost", tunnel, []*table.Source{&table.Practice}},
+	{"never-warm", tunnel, []*table.Source{&table.Practice}},
+	{"frozen-bed", func(a *Advice) (what, why unit.Phrase) {
+		return unit.Say("Wait for the thaw, until a squeezed ball of soil breaks when it is poked."), unit.Say("Frozen clods tear film.")
+	}, []*table.Source{&table.Practice}},
+	{"light-tractor-on-stones", func(a *Advice) (what, why unit.Phrase) {
+		return unit.Say("Pick the stones from the bed lines, or borrow a heavier tractor, then ask again."), unit.Say("Stones lift the layer and tear the film.")
+	}, []*table.Source{&table.Practice}},
+}
+
+func bareGround(a *Advice) (what, why unit.Phrase) {
+	return unit.Say("Grow {} on bare ground: work the bed two to three weeks early, let weeds come up, kill them shallow, then sow.", a.Facts.Crop.Name),
+		unit.Say("A stale seedbed does for close rows what film does for wide ones.")
+}
+
+func tunnel(a *Advice) (what, why unit.Phrase) {
+	return unit.Say("Grow {} in a tunnel, or choose a hardier crop for the open field.", a.Facts.Crop.Name), unit.Say("Film warms roots. Leaves need warm air.")
+}
+
+// standsSalt names up to four crops that lose less than a tenth to the water's salt.
+func (a *Advice) standsSalt() string {
+	names, found := "", 0
+	for i := range table.Crops {
+		crop := &table.Crops[i]
+		if found == 4 || crop.Sown || crop.Hilled || !crop.SaltThreshold.Given() || !crop.SaltSlope.Given() || crop.ID == a.Case.Crop {
+			continue
+		}
+		if facts.SaltLoss(crop, a.Case.Water.Salt.Value) < 10 {
+			if found > 0 {
+				names += ", "
+			}
+			names, found = names+crop.Name, found+1
+		}
+	}
+	return names
+}
+
+// nextYear is the first day of the next spring on which the crop may go out.
+func (a *Advice) nextYear() (unit.Date, bool) {
+	f := a.Facts
+	return f.Season.NextOpen(f.ChosenCover(), f.Plant.Plus(120), facts.UsualSpring)
+}
+
+// Insteads lists what to do where film is refused; empty where it is not.
+func (a *Advice) Insteads() (list []Instead) {
+	if !a.Refused() {
+		return nil
+	}
+	for g := range a.Gates {
+		if !a.Gates[g].RulesOut {
+			continue
+		}
+		for i := range remedies {
+			if r := &remedies[i]; r.gate == a.Gates[g].Rule.ID {
+				what, why := r.of(a)
+				list = append(list, Instead{r.gate, what, why, r.sources})
+			}
+		}
+	}
+	return list
+}
+
+// bareSeason is the year's dates of a field without film: what is left of them where
+// a crop may be grown all the same, or the one day to come back on.
+func (a *Advice) bareSeason(whole []SeasonStep) (list []SeasonStep) {
+	for i := range a.Gates {
+		switch a.Gates[i].Rule.ID {
+		case "out-of-season", "season-too-short", "always-frost", "never-warm", "frozen-bed", "no-water":
+			return nil
+		}
+	}
+	for _, s := range whole {
+		switch {
+		case s.Step == judge.StepOrder, s.Step == judge.StepLaying, s.Step == judge.StepLifting:
+		case s.ID == "collector", s.ID == "moisture", s.ID == "wait", s.ID == "paint", s.ID == "second-crop":
+		default:
+			list = append(list, s)
+		}
+	}
+	return list
+}
