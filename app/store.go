@@ -49,7 +49,6 @@ type store struct {
 	keep    func(saved) bool
 	hearing []func() // each ends one of the page's listeners
 	lane    lane
-	engine  bool              // the half of the program that works out answers is there
 	before  map[string]string // parts as they were prerendered, shown until there is advice
 	whole   bool              // every part of the page has been drawn
 	spoken  string            // the errors that are read out
@@ -79,7 +78,7 @@ type watch struct {
 
 // storeOf begins with a case that is yet to be worked out.
 func storeOf(c rules.Case) *store {
-	return &store{c: c, system: unit.US, engine: true, lane: lane{due: map[app.Composer]bool{}},
+	return &store{c: c, system: unit.US, lane: lane{due: map[app.Composer]bool{}},
 		typed: map[string]string{}, wrong: map[string]rules.FieldError{}, ticks: map[string]bool{}, watched: map[app.Composer]watch{}}
 }
 
@@ -98,7 +97,6 @@ func newStore(kept *saved) *store {
 func exampleStore(before map[string]string) *store {
 	s := storeOf(exampleCase())
 	s.example, s.before = true, before
-	s.engine = engineHere()
 	return s
 }
 
@@ -119,9 +117,6 @@ func (s *store) leave(part app.Composer) { delete(s.watched, part) }
 // marked as such. Where the soil's warmth must be worked out anew, the last
 // advice stands until it is there.
 func (s *store) work() {
-	if !s.engine {
-		return
-	}
 	for field := range s.wrong {
 		if s.wrong[field].Field != field { // errors that came from the whole case
 			delete(s.wrong, field)

@@ -103,11 +103,7 @@ func compileClient(root string, untrimmed bool) ([]byte, error) {
 	if err != nil {
 		return nil, withStderr(err)
 	}
-	squeezed, err := squeeze(program, strings.TrimSpace(string(version)))
-	if err != nil {
-		return nil, err
-	}
-	return markLater(program, squeezed)
+	return squeeze(program, strings.TrimSpace(string(version)))
 }
 
 // ClientPackages lists every package linked into the page's program.
