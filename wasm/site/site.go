@@ -108,7 +108,7 @@ func Make(options Options) (*Site, error) {
 	program := options.Program
 	if program == nil {
 		say("Compiling the page's program for the browser; the first time takes a minute or two …")
-		if program, err = compileClient(root, options.Untrimmed); err != nil {
+		if program, err = compileClient(root, options.Untrimmed, say); err != nil {
 			return nil, err
 		}
 	}
