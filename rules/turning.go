@@ -61,6 +61,7 @@ type Turner struct {
 	sweeps []sweep
 	points []TurningPoint
 	opens  []Open
+	left   []*Input
 	asked  int
 	other  *Ground     // the last other ground
 	used   *Ground     // of the last question
@@ -133,6 +134,10 @@ func (t *Turner) Only(name string) { t.only = name }
 // Points gives what was found so far.
 func (t *Turner) Points() []TurningPoint { return t.points }
 
+// Left gives the inputs that change the ground and whose search has not begun. The
+// list is whole once all others are done (Near).
+func (t *Turner) Left() []*Input { return t.left }
+
 // Asked counts how often the engine was asked.
 func (t *Turner) Asked() int { return t.asked }
 
@@ -183,6 +188,12 @@ func (t *Turner) begin(in *Input) {
 				deep = deep || KeyOf(in.Turn(t.base, in.at(tries[k]))) != t.ground.Key
 			}
 		}
+	}
+	switch {
+	case deep && !t.deep:
+		t.left = append(t.left, in)
+	case deep:
+		t.left = t.left[1:]
 	}
 	if deep != t.deep {
 		return
