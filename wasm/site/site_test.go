@@ -20,6 +20,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"golang.org/x/net/html"
+
+	"filmfurrow/internal/long"
 )
 
 // once builds the plain site one time for the tests that only read it.
@@ -108,6 +110,7 @@ const (
 )
 
 func TestBudget(t *testing.T) {
+	long.Test(t) // brotli at its best takes half a minute
 	s := built(t)
 	program, err := Brotli(s.Program)
 	require.NoError(t, err)
