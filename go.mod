@@ -2,6 +2,8 @@ module filmfurrow
 
 go 1.26.0
 
+toolchain go1.26.8
+
 require (
 	github.com/andybalholm/brotli v1.2.8
 	github.com/arran4/golang-ical v0.3.4

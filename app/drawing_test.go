@@ -7,12 +7,14 @@ import (
 	"os"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"filmfurrow/internal/long"
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/table/normals"
@@ -35,6 +37,11 @@ func TestTheBedsWords(t *testing.T) {
 	require.NoError(t, err)
 	require.Greater(t, len(files), 8)
 	for _, file := range files {
+		name := strings.TrimSuffix(filepath.Base(file), ".json")
+		kept := slices.Contains([]string{"pepper-cool-spring", "broccoli-late-summer", "carrot-drill", "corn-short-season"}, name)
+		if !kept && !long.Sample(name) {
+			continue
+		}
 		data, err := os.ReadFile(file)
 		require.NoError(t, err)
 		c, err := casefile.Decode(data, places)
@@ -51,8 +58,7 @@ func TestTheBedsWords(t *testing.T) {
 					assert.Contains(t, words, figure, "%s: the drawing says %q", file, label[1])
 				}
 			}
-			switch name := strings.TrimSuffix(filepath.Base(file), ".json"); name {
-			case "pepper-cool-spring", "broccoli-late-summer", "carrot-drill", "corn-short-season":
+			if kept {
 				out.WriteString(name + ", " + [...]string{"metric", "US"}[system] + "\n" + words + "\n\n")
 			}
 		}

@@ -264,14 +264,6 @@ func (s *store) listen() {
 			s.followOtherTab()
 		}
 	})
-	hear(window.Get("document"), "filmfurrow", func(app.Value) {
-		if !s.engine && engineHere() {
-			s.engine = true
-			s.openLink(s.waiting)
-			s.work()
-			s.wakeIn(0)
-		}
-	})
 	hear(window, "pagehide", func(app.Value) { s.flush() })
 	var timer app.Value
 	say := app.FuncOf(func(app.Value, []app.Value) any {
@@ -290,9 +282,6 @@ func (s *store) listen() {
 		timer = window.Call("setTimeout", say, pause)
 	}
 }
-
-// engineHere tells whether the second file of the program has come (wasm/site/split.go).
-func engineHere() bool { return app.Window().Get("filmfurrow").Get("status").Get("rest").Truthy() }
 
 // answersPart is the verdict and the answers.
 type answersPart struct {

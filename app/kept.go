@@ -162,7 +162,7 @@ func (s *store) take(kept *saved) bool {
 		}
 	}
 	s.work()
-	if s.advice == nil && s.engine { // half a form: the example's answers stand until it is whole
+	if s.advice == nil && !s.digging { // half a form: the example's answers stand until it is whole
 		whole := *s
 		whole.c, whole.wrong = exampleCase(), map[string]field.Error{}
 		whole.work()

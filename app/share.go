@@ -21,10 +21,6 @@ func (s *store) openLink(fragment string) {
 	if !found {
 		return
 	}
-	if !s.engine {
-		s.waiting = fragment
-		return
-	}
 	c, err := casefile.ReadLink(text, s.places)
 	switch {
 	case err == nil:

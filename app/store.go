@@ -52,7 +52,6 @@ type store struct {
 	keep    func(saved) bool
 	hearing []func() // each ends one of the page's listeners
 	lane    lane
-	engine  bool              // the half of the program that works out answers is there
 	before  map[string]string // parts as they were prerendered, shown until there is advice
 	whole   bool              // every part of the page has been drawn
 	spoken  string            // the errors that are read out
@@ -82,7 +81,7 @@ type watch struct {
 
 // storeOf begins with a case that is yet to be worked out.
 func storeOf(c field.Case) *store {
-	return &store{c: c, system: unit.US, engine: true, lane: lane{due: map[app.Composer]bool{}},
+	return &store{c: c, system: unit.US, lane: lane{due: map[app.Composer]bool{}},
 		typed: map[string]string{}, wrong: map[string]field.Error{}, ticks: map[string]bool{}, watched: map[app.Composer]watch{}}
 }
 
@@ -101,7 +100,6 @@ func newStore(kept *saved) *store {
 func exampleStore(before map[string]string) *store {
 	s := storeOf(exampleCase())
 	s.example, s.before = true, before
-	s.engine = engineHere()
 	return s
 }
 
@@ -122,9 +120,6 @@ func (s *store) leave(part app.Composer) { delete(s.watched, part) }
 // marked as such. Where the soil's warmth must be worked out anew, the last
 // advice stands until it is there.
 func (s *store) work() {
-	if !s.engine {
-		return
-	}
 	for name := range s.wrong {
 		if s.wrong[name].Field != name { // errors that came from the whole case
 			delete(s.wrong, name)

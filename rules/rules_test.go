@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"filmfurrow/internal/long"
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/facts"
@@ -170,7 +171,7 @@ func TestAdviceForEveryCropMonthTextureAndWeedLevel(t *testing.T) {
 		ground, err := facts.NewSoilYear(base)
 		require.NoError(t, err)
 		for i := range table.Crops {
-			for month := 1; month <= 12; month++ {
+			for month := 1; month <= 12; month += long.Of(3, 1) {
 				for _, weeds := range []string{"light", "moderate", "heavy"} {
 					c := base
 					c.Crop, c.PlantOn = table.Crops[i].ID, unit.Known(unit.On(2027, month, 15))
@@ -197,7 +198,7 @@ func TestAdviceForEveryCropMonthTextureAndWeedLevel(t *testing.T) {
 			}
 		}
 	}
-	assert.GreaterOrEqual(t, n, 40*12*12*3)
+	assert.GreaterOrEqual(t, n, 40*12*long.Of(4, 12)*3)
 }
 
 func TestAGroundDugForAnotherPlaceIsNotUsed(t *testing.T) {
@@ -214,6 +215,9 @@ func TestAGroundDugForAnotherPlaceIsNotUsed(t *testing.T) {
 // Whether the ground is dug anew or was dug before changes nothing.
 func TestSameCaseSameAdvice(t *testing.T) {
 	for id, c := range pack(t) {
+		if !long.Sample(id) {
+			continue
+		}
 		first, err := rules.Advise(c)
 		require.NoError(t, err)
 		second := advise(t, c)

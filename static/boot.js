@@ -7,7 +7,7 @@
 
   // What the page knows about itself. Other scripts and the program read it as
   // window.filmfurrow; each change is told with the event "filmfurrow".
-  const status = { start: "waking", rest: false, whole: true, offline: "unknown", storage: "device", update: false };
+  const status = { start: "waking", whole: true, offline: "unknown", storage: "device", update: false };
   const tell = (change) => {
     Object.assign(status, change);
     for (const key of ["start", "offline", "storage"]) root.dataset[key] = status[key];
@@ -34,7 +34,7 @@
   addEventListener("hashchange", mend);
 
   // --- The program ------------------------------------------------------------
-  // take asks for a file of the program and compiles it while it comes. The reply is
+  // take asks for the program and compiles it while it comes. The reply is
   // passed on under its right content type, so a host that sends a wrong one does not
   // keep the program from starting. page.said hears how many bytes have come.
   const page = window.filmfurrow;
@@ -52,7 +52,7 @@
     const source = new Response(reply.body.pipeThrough(counter), { headers: { "Content-Type": "application/wasm" } });
     return WebAssembly.compileStreaming ? WebAssembly.compileStreaming(source) : WebAssembly.compile(await source.arrayBuffer());
   };
-  // The first file is asked for as soon as the page's own text is there: start.js runs
+  // It is asked for as soon as the page's own text is there: start.js runs
   // when all has been read, laid out and painted, seconds later on a slow device.
   // Search engines read the text; "?wasm=false" shows a reader the text alone.
   page.textOnly = /bot|crawler|spider|crawling/i.test(navigator.userAgent) || new URLSearchParams(location.search).get("wasm") === "false";

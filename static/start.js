@@ -68,7 +68,7 @@
     const elsewhere = link.target && link.target !== "_self";
     // A place on this very page is the browser's too: it moves the focus there.
     const within = link.hash && link.pathname === location.pathname && link.search === location.search;
-    if (within || elsewhere || event.shiftKey || event.altKey || !page.status.rest || !site.pages.includes(link.pathname)) event.stopPropagation();
+    if (within || elsewhere || event.shiftKey || event.altKey || !site.pages.includes(link.pathname)) event.stopPropagation();
   });
 
   // A section that comes into sight is laid out only then, and what is drawn above may
@@ -138,18 +138,6 @@
     const part = Math.min(100, Math.floor((got * 100) / site.wasmBytes));
     percent.textContent = part < 100 ? ` ${part} %` : " 100 %, starting";
   };
-  // The second file holds what works out the answers. The worked example's stand on
-  // the page already, so a first visit starts without it; else nothing does.
-  const first = new URL(site.base + "/", location).pathname === location.pathname && !location.hash.startsWith("#f=") && !localStorage.getItem("film-furrow/field");
-  const follow = async (go, program, begun) => {
-    if (site.rest) {
-      await WebAssembly.instantiate(await (begun ?? page.take(site.rest)), { gojs: go.importObject.gojs, first: program.exports });
-    }
-    page.tell({ rest: true });
-  };
-  const followOrSay = (go, program, begun) => follow(go, program, begun).catch(() => show(
-    "Half of the calculator did not arrive: the connection broke off. What you type is kept; the answers stay those of the worked example.",
-    { urgent: true, actions: [["Try again", () => followOrSay(go, program)], ["Load again", () => location.reload()]] }));
   async function bringIn() {
     if (typeof WebAssembly !== "object") {
       page.tell({ start: "failed" });
@@ -163,12 +151,9 @@
     progress(page.got);
     page.said = progress;
     const go = new Go();
-    let program, rest;
+    let program;
     try {
-      const compiled = await taken.finally(() => { page.said = () => {}; });
-      if (site.rest) (rest = page.take(site.rest)).catch(() => { /* said where it is waited for */ });
-      program = await WebAssembly.instantiate(compiled, go.importObject);
-      if (!first) await follow(go, program, rest);
+      program = await WebAssembly.instantiate(await taken.finally(() => { page.said = () => {}; }), go.importObject);
     } catch (err) {
       if (err.status) {
         return fail(`The calculator could not be fetched: the site answered ${err.status}. It may have been renewed just now; load the page again.`);
@@ -185,7 +170,6 @@
     page.memory = () => program.exports.mem.buffer.byteLength;
     go.exit = (code) => { if (code !== 0) stop(); };
     go.run(program).then(stop, stop);
-    if (first) await followOrSay(go, program, rest);
   }
   // A call into a program that has stopped says so itself.
   addEventListener("error", (event) => {
@@ -194,7 +178,7 @@
 
   // --- Kept on the device ----------------------------------------------------------
   const quiet = () => {
-    if (stopped || page.status.start !== "ready" || !page.status.rest || page.status.update) return;
+    if (stopped || page.status.start !== "ready" || page.status.update) return;
     const lines = [];
     if (page.status.storage === "memory") lines.push("This browser lets the page keep nothing: what you type is gone when you close it. Save your case as a link or a file.");
     if (page.status.offline === "ready") lines.push("Ready for the field: the whole site is kept on this device and opens without a network.");

@@ -8,10 +8,12 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"strings"
 
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/facts"
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/judge"
 	"filmfurrow/rules/plan"
 	"filmfurrow/rules/question"
@@ -27,6 +29,7 @@ func advise(args []string, in io.Reader, out, errs io.Writer) int {
 	flags.SetOutput(errs)
 	text := flags.Bool("text", false, "print a readable page instead of the advice file")
 	us := flags.Bool("us", false, "with -text: US units")
+	deep := flags.Bool("deep", false, "search also the inputs that change the soil's warmth for what would change the answers, which takes seconds")
 	many := flags.Bool("lines", false, "read one case a line from standard input and write one advice or one error a line")
 	if flags.Parse(args) != nil {
 		return 2
@@ -48,11 +51,12 @@ func advise(args []string, in io.Reader, out, errs io.Writer) int {
 		fmt.Fprintln(errs, err)
 		return 2
 	}
-	a, points, err := adviceFor(data, places)
+	a, turner, err := adviceFor(data, places)
 	if err != nil {
 		fmt.Fprintln(errs, err)
 		return 2
 	}
+	seek(turner, *deep, errs)
 	w := bufio.NewWriter(out)
 	defer w.Flush()
 	if *text {
@@ -60,10 +64,10 @@ func advise(args []string, in io.Reader, out, errs io.Writer) int {
 		if *us {
 			system = unit.US
 		}
-		writeText(w, &a, points, system)
+		writeText(w, &a, turner.Points(), turner.Left(), system)
 		return 0
 	}
-	file, err := casefile.EncodeAdvice(&a, points)
+	file, err := casefile.EncodeAdvice(&a, turner.Points(), turner.Left()...)
 	if err != nil {
 		fmt.Fprintln(errs, err)
 		return 1
@@ -103,8 +107,8 @@ func readCase(name string, in io.Reader) ([]byte, error) {
 	return io.ReadAll(io.LimitReader(file, casefile.MaxBytes+1))
 }
 
-// adviceFor gives the advice for a case file, and what would change it.
-func adviceFor(data []byte, places *normals.Table) (plan.Advice, []search.TurningPoint, error) {
+// adviceFor gives the advice for a case file, and the search for what would change it.
+func adviceFor(data []byte, places *normals.Table) (plan.Advice, *search.TurningSearch, error) {
 	c, err := casefile.Decode(data, places)
 	if err != nil {
 		return plan.Advice{}, nil, err
@@ -118,13 +122,25 @@ func adviceFor(data []byte, places *normals.Table) (plan.Advice, []search.Turnin
 		return plan.Advice{}, nil, err
 	}
 	turner, _ := search.NewTurningSearch(ground, c, true)
-	for !turner.Step(1000) {
+	return a, turner, nil
+}
+
+// seek asks for what keeps the soil's warmth and, where deep, for all that changes
+// it: each value of that needs a year of soil warmth of its own. It says how far it is.
+func seek(turner *search.TurningSearch, deep bool, errs io.Writer) {
+	for !turner.Near() && !turner.Step(1) {
 	}
-	return a, turner.Points(), nil
+	all := len(turner.Left())
+	for last := all; deep && !turner.Step(1); {
+		if left := len(turner.Left()); left < last {
+			last = left
+			fmt.Fprintf(errs, "Searching what changes the soil's warmth: input %d of %d.\n", all-left, all)
+		}
+	}
 }
 
 // writeText prints the advice for reading: the number first, then the reasons.
-func writeText(w io.Writer, a *plan.Advice, points []search.TurningPoint, system unit.System) {
+func writeText(w io.Writer, a *plan.Advice, points []search.TurningPoint, left []*field.Input, system unit.System) {
 	line := func(format string, args ...any) { fmt.Fprintf(w, format+"\n", args...) }
 	best, _ := a.Verdict.Best()
 	line("%s.", question.Verdict.Says(best).In(system))
@@ -165,6 +181,13 @@ func writeText(w io.Writer, a *plan.Advice, points []search.TurningPoint, system
 		for _, q := range points[i].Changes() {
 			line("  %s: %s", q, points[i].Says(q).In(system))
 		}
+	}
+	if len(left) > 0 {
+		names := make([]string, len(left))
+		for i, in := range left {
+			names[i] = in.Label
+		}
+		line("  Not searched, since each value of it needs soil warmth of its own: %s. -deep searches these too.", strings.Join(names, "; "))
 	}
 	line("\nWhere sources disagree:")
 	for i := range a.Disputes {

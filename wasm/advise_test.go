@@ -4,6 +4,7 @@ package main
 
 import (
 	"encoding/json"
+	"fmt"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -14,6 +15,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"filmfurrow/internal/long"
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/field"
@@ -27,13 +29,14 @@ import (
 const cases = "../testdata/cases/"
 
 // The command prints the very advice file that the golden test keeps, and what
-// would change it besides.
+// would change it besides. What it did not search, it names.
 func TestAdvisePrintsTheAdviceFile(t *testing.T) {
 	code, out, errs := runCommand("advise", cases+"pepper-cool-spring.json")
 	require.Equal(t, 0, code, errs)
+	assert.Empty(t, errs)
 	golden, err := os.ReadFile("../testdata/advice/pepper-cool-spring.json")
 	require.NoError(t, err)
-	points := regexp.MustCompile(`(?s) "turning_points": \[\n.*?\n \],\n`)
+	points := regexp.MustCompile(`(?s) "turning_points(_not_searched)?": \[\n.*?\n \],\n`)
 	assert.Equal(t, string(golden), points.ReplaceAllString(out, ""))
 
 	var file map[string]json.RawMessage
@@ -61,7 +64,13 @@ func TestAdvisePrintsTheAdviceFile(t *testing.T) {
 			assert.NotEmpty(t, change.Says)
 		}
 	}
-	assert.True(t, inputs["plant_on"] && inputs["soil.texture"] && inputs["crop"], "the day, the soil and the crop change something")
+	assert.True(t, inputs["plant_on"] && inputs["crop"], "the day and the crop change something")
+	var left []string
+	require.NoError(t, json.Unmarshal(file["turning_points_not_searched"], &left))
+	assert.Subset(t, left, []string{"place.lat", "place.elevation_m", "soil.texture", "field.bed_top_m", "climate.tmin_c"}, "each changes the soil's warmth")
+	for _, name := range left {
+		assert.False(t, inputs[name], "%s was searched after all", name)
+	}
 
 	var disputes []struct {
 		Question, About string
@@ -78,6 +87,45 @@ func TestAdvisePrintsTheAdviceFile(t *testing.T) {
 	}
 }
 
+// With -deep nothing is left out: what the plain search found comes first, then the
+// points of the inputs that it named, and standard error says how far it is.
+func TestAdviseDeep(t *testing.T) {
+	long.Test(t)
+	type file struct {
+		Points []json.RawMessage `json:"turning_points"`
+		Left   []string          `json:"turning_points_not_searched"`
+	}
+	var plain, deep file
+	code, out, errs := runCommand("advise", cases+"pepper-cool-spring.json")
+	require.Equal(t, 0, code, errs)
+	require.NoError(t, json.Unmarshal([]byte(out), &plain))
+	code, out, errs = runCommand("advise", "-deep", cases+"pepper-cool-spring.json")
+	require.Equal(t, 0, code, errs)
+	require.NoError(t, json.Unmarshal([]byte(out), &deep))
+	assert.Empty(t, deep.Left)
+	assert.Equal(t, len(plain.Left), strings.Count(errs, "\n"), errs)
+	assert.Contains(t, errs, fmt.Sprintf("input %d of %d.\n", len(plain.Left), len(plain.Left)))
+	require.Greater(t, len(deep.Points), len(plain.Points))
+	assert.Equal(t, plain.Points, deep.Points[:len(plain.Points)])
+	soil := false
+	for _, point := range deep.Points[len(plain.Points):] {
+		var p struct{ Input string }
+		require.NoError(t, json.Unmarshal(point, &p))
+		assert.Contains(t, plain.Left, p.Input)
+		soil = soil || p.Input == "soil.texture"
+	}
+	assert.True(t, soil, "the soil changes something")
+}
+
+// BenchmarkAdvise is the plain command, from the case's bytes to the advice file's.
+func BenchmarkAdvise(b *testing.B) {
+	for b.Loop() {
+		if code, _, errs := runCommand("advise", cases+"pepper-cool-spring.json"); code != 0 {
+			b.Fatal(errs)
+		}
+	}
+}
+
 // As text, every answer stands with its reasons, and the whole water plan with
 // its sums.
 func TestAdviseAsText(t *testing.T) {
@@ -85,7 +133,7 @@ func TestAdviseAsText(t *testing.T) {
 	code, out, errs := runCommand("advise", "-text", "-us", cases+"melon-weak-well.json")
 	require.Equal(t, 0, code, errs)
 	for _, part := range []string{"film: ", "thickness: ", "bed: ", "tape: ", "wait: ", "Water plan: does not fit.", "Way out 1:", "Way out 3:", "Month by month", "by Hargreaves", "cool year", "Zone 1:", "pressure along a line:",
-		"longest single run:", "header of ", "Beside rules of the trade:", "The plan takes for granted:", "Worked out so:", "Take care with water:", "What would change it:\n  ", "Where sources disagree:\n  ", "Sources:", " gal per 100 ft"} {
+		"longest single run:", "header of ", "Beside rules of the trade:", "The plan takes for granted:", "Worked out so:", "Take care with water:", "What would change it:\n  ", "Not searched, since each value of it needs soil warmth of its own: Latitude; ", "-deep searches these too.", "Where sources disagree:\n  ", "Sources:", " gal per 100 ft"} {
 		assert.Contains(t, out, part)
 	}
 	// Every farm of the pack can be read as text, also those without a plan.
@@ -93,7 +141,10 @@ func TestAdviseAsText(t *testing.T) {
 	require.NoError(t, err)
 	files, err := filepath.Glob(cases + "*.json")
 	require.NoError(t, err)
-	for _, file := range files {
+	for i, file := range files {
+		if i%8 != 0 && !long.Asked() {
+			continue
+		}
 		data, err := os.ReadFile(file)
 		require.NoError(t, err)
 		c, err := casefile.Decode(data, places)
@@ -101,7 +152,7 @@ func TestAdviseAsText(t *testing.T) {
 		a, err := rules.Advise(c)
 		require.NoError(t, err)
 		var text strings.Builder
-		writeText(&text, &a, nil, unit.Metric)
+		writeText(&text, &a, nil, nil, unit.Metric)
 		assert.Contains(t, text.String(), "Water plan: ", file)
 		for _, wrong := range []string{"NaN", "{}", " gal per 100 ft", "%!"} {
 			assert.NotContains(t, text.String(), wrong, file)

@@ -5,7 +5,6 @@ package main
 import (
 	"fmt"
 	"net/http"
-	"os"
 	"strings"
 	"testing"
 
@@ -13,6 +12,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"filmfurrow/app"
+	"filmfurrow/internal/long"
 	"filmfurrow/wasm/browsertest"
 )
 
@@ -70,9 +70,9 @@ func TestAxeFindsNothing(t *testing.T) {
 				}
 				for i, mode := range modes {
 					// Each mode at one width, and what is unfolded, which is all there is, in the
-					// light at each; FF_AXE=all asks every mode at every width.
+					// light at each; FF_LONG=all asks every mode at every width.
 					plain := view.name == "all unfolded" && mode.name == "light"
-					if !plain && os.Getenv("FF_AXE") != "all" && width != []int{320, 820, 1920, 2 * 820}[(i+1)%4] {
+					if !plain && !long.All() && width != []int{320, 820, 1920, 2 * 820}[(i+1)%4] {
 						continue
 					}
 					t.Run(fmt.Sprintf("%s, %s, %s at %d", listed.Path, view.name, mode.name, width), func(t *testing.T) {

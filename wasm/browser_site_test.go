@@ -126,7 +126,7 @@ func TestInstallable(t *testing.T) {
 // while the program is still on its way.
 func TestFirstPaintIsTheText(t *testing.T) {
 	t.Parallel()
-	program := browsertest.Make(t, nil).First
+	program := browsertest.Make(t, nil).Program
 	release := make(chan struct{})
 	b := browsertest.Open(t)
 	b.Fault(onProgram(func(w http.ResponseWriter, _ *http.Request) {

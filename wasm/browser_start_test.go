@@ -81,7 +81,7 @@ func TestTextModeAndSearchEngines(t *testing.T) {
 // sentence and a button that works once the fault is gone.
 func TestProgramThatDoesNotArrive(t *testing.T) {
 	t.Parallel()
-	whole := browsertest.Make(t, nil).First
+	whole := browsertest.Make(t, nil).Program
 	for name, c := range map[string]struct {
 		fault func(http.ResponseWriter, *http.Request)
 		says  string
@@ -123,7 +123,7 @@ func TestProgramThatDoesNotArrive(t *testing.T) {
 // program starts all the same.
 func TestProgramUnderAWrongType(t *testing.T) {
 	t.Parallel()
-	whole := browsertest.Make(t, nil).First
+	whole := browsertest.Make(t, nil).Program
 	for _, kind := range []string{"application/octet-stream", "text/plain"} {
 		t.Run(kind, func(t *testing.T) {
 			b := browsertest.Open(t)
@@ -146,7 +146,7 @@ func TestProgressNeverPassesAHundred(t *testing.T) {
 			name = file
 		}
 	}
-	packed, err := site.Gzip(s.First)
+	packed, err := site.Gzip(s.Program)
 	require.NoError(t, err)
 	zipped := maps.Clone(s.Files)
 	zipped[name+".gz"] = packed
@@ -160,7 +160,7 @@ func TestProgressNeverPassesAHundred(t *testing.T) {
 		{"gzip, its length being that of the packed file", zipped, nil},
 		{"no length, in drops", s.Files, onProgram(func(w http.ResponseWriter, _ *http.Request) {
 			w.Header().Set("Content-Type", "application/wasm")
-			for part := s.First; len(part) > 0; {
+			for part := s.Program; len(part) > 0; {
 				n := min(len(part), 400_000)
 				w.Write(part[:n])
 				w.(http.Flusher).Flush()
@@ -328,7 +328,7 @@ func TestProgramThatStops(t *testing.T) {
 // is what the program works with, and what the device keeps.
 func TestChosenBeforeStartIsAnswered(t *testing.T) {
 	t.Parallel()
-	program := browsertest.Make(t, nil).First
+	program := browsertest.Make(t, nil).Program
 	release := make(chan struct{})
 	b := browsertest.Open(t)
 	b.Fault(onProgram(func(w http.ResponseWriter, _ *http.Request) {
@@ -352,4 +352,73 @@ func TestChosenBeforeStartIsAnswered(t *testing.T) {
 	p.Reload()
 	p.WaitWhole()
 	p.Wait("the device to have kept it", `document.querySelector("#f-weeds-pressure").value === "light" && document.querySelector("#f-field-bed-length-m").value === "321"`)
+}
+
+// everything uses each control of the page once, as one who cannot wait: every
+// option of every list, wrong and right figures, every button but those that leave
+// the page or ask its owner.
+const everything = `(async () => {
+	const wait = () => new Promise((r) => setTimeout(r));
+	const told = (el) => { for (const kind of ["input", "change"]) el.dispatchEvent(new Event(kind, { bubbles: true })); return wait(); };
+	document.querySelectorAll("details").forEach((d) => { d.open = true; });
+	let count = 0;
+	for (const el of document.querySelectorAll("main input, main select")) {
+		if (!el.isConnected || el.type === "file") continue;
+		count++;
+		if (el.tagName === "SELECT") {
+			const was = el.value;
+			for (const o of el.options) { el.value = o.value; await told(el); }
+			el.value = was;
+		} else if (el.type === "checkbox") {
+			for (const on of [true, false]) { el.checked = on; await told(el); }
+		} else {
+			const was = el.value;
+			for (const text of el.type === "date" ? ["2027-05-01", ""] : ["-", "3", "", "14853"]) { el.value = text; await told(el); }
+			el.value = was;
+		}
+		await told(el);
+	}
+	for (const el of document.querySelectorAll("button")) {
+		if (!el.isConnected || ["share-print", "place-here"].includes(el.id) || el.closest("#strip")) continue;
+		count++;
+		el.click();
+		await wait();
+	}
+	document.querySelector("#units-US").click();
+	return count;
+})()`
+
+// Whatever is done before the first answers have been worked out, and in whatever
+// haste, stops nothing, is kept, and is answered.
+func TestThePageTakesWhateverIsDone(t *testing.T) {
+	t.Parallel()
+	b := browsertest.Open(t)
+	p := b.Tab(browsertest.Tab{Path: "/", Before: `HTMLAnchorElement.prototype.click = () => {}; navigator.clipboard.writeText = () => Promise.resolve();`})
+	for _, answer := range []string{"film", "thickness", "bed", "tape", "wait", "water"} {
+		assert.NotEmpty(t, p.Text("#"+answer+" .number"), "the worked example is answered: %s", answer)
+	}
+	assert.Greater(t, browsertest.Eval[int](p, everything), 100)
+	p.Choose("#f-crop", "carrot")
+	p.Choose("#f-weeds-pressure", "light")
+	p.Wait("it to be kept", keptField+`.includes("carrot")`)
+	assert.Equal(t, "ready", browsertest.Eval[string](p, `filmfurrow.status.start`), "nothing stopped")
+	p.WaitWhole()
+	p.WaitText("#verdict h2", "Do not lay film here")
+	assert.NotContains(t, p.Text("#field"), "Working out the answers for your field")
+	p.Wait("the sections", `document.querySelector("#shopping table") !== null && document.querySelector("#map-plot") !== null`)
+}
+
+// What is made before the page takes keys is the form; the answers of the worked
+// example stay as they were prerendered, and all else is made after.
+func TestFewElementsAreMadeAtFirst(t *testing.T) {
+	b := browsertest.Open(t)
+	p := b.Tab(browsertest.Tab{Path: "/", Whole: true, Before: `
+		window.made = 0;
+		const make = Document.prototype.createElement;
+		Document.prototype.createElement = function (...of) { window.made++; return make.apply(this, of); };
+		document.addEventListener("filmfurrow", (e) => { if (e.detail.start === "ready") window.first ??= window.made; });`})
+	first, all := browsertest.Eval[int](p, `window.first`), browsertest.Eval[int](p, `window.made`)
+	t.Logf("%d elements made when the page is ready, %d when it is whole", first, all)
+	assert.Less(t, first, 1100)
+	assert.Greater(t, all, 2*first)
 }

@@ -36,28 +36,45 @@ func TestEachDependencyIsExplained(t *testing.T) {
 	}
 }
 
-// What the guide says is held by a test is held by one that there is.
+// What PROMISES.md names is a test, each row has one, and none is missing: every test
+// that opens a browser is named, and every other one that has a long form.
 func TestEveryPromiseHasItsTests(t *testing.T) {
-	_, promises, found := strings.Cut(readText(t, "DEVELOPERS.md"), "\n## What the page is held to\n")
-	require.True(t, found)
-	promises, _, _ = strings.Cut(promises, "\n## ")
-	there := map[string]bool{}
+	there := map[string]string{} // what stands in each
 	require.NoError(t, filepath.WalkDir("..", func(file string, _ os.DirEntry, err error) error {
-		if err == nil && strings.HasSuffix(file, "_test.go") {
-			for _, m := range regexp.MustCompile(`(?m)^func ((?:Test|Fuzz|Benchmark)\w+)\(`).FindAllStringSubmatch(readText(t, strings.TrimPrefix(file, "../")), -1) {
-				there[m[1]] = true
+		if err == nil && strings.HasSuffix(file, "_test.go") && !strings.HasSuffix(file, "long_test.go") {
+			for _, function := range strings.Split(readText(t, strings.TrimPrefix(file, "../")), "\nfunc ")[1:] {
+				if m := regexp.MustCompile(`^((?:Test|Fuzz|Benchmark)\w+)\(`).FindStringSubmatch(function); m != nil {
+					there[m[1]], _, _ = strings.Cut(function, "\n}\n")
+				}
 			}
 		}
 		return err
 	}))
-	rows := regexp.MustCompile(`(?m)^\| .* \|$`).FindAllString(promises, -1)[1:] // the first is the heading
-	require.Greater(t, len(rows), 25)
+	require.Greater(t, len(rows), 50)
 	for _, row := range rows {
-		names := regexp.MustCompile("`((?:Test|Fuzz|Benchmark)\\w+)`").FindAllStringSubmatch(row, -1)
-		assert.NotEmpty(t, names, row)
-		for _, m := range names {
-			assert.True(t, there[m[1]], "no test is called %s", m[1])
+		assert.Regexp(t, testName, row[0])
+	}
+	browser := regexp.MustCompile(`\bbrowsertest\.(Open|Make|NextVersion)`)
+	longer := regexp.MustCompile(`\blong\.(Test|Of|Sample|Asked)\(`)
+	opened := 0
+	for name, body := range there {
+		held, listed := tiers[name]
+		if strings.HasPrefix(name, "Test") && browser.MatchString(body) {
+			opened++
+			assert.True(t, listed, "%s opens a browser and is not in PROMISES.md", name)
 		}
+		if longer.MatchString(body) {
+			assert.True(t, held.long, "%s has a long form and is not in PROMISES.md under long", name)
+			assert.Equal(t, !strings.Contains(body, "long."+"Test(t)"), held.daily, "%s: every day or not", name)
+		}
+		if held.long && strings.HasPrefix(name, "Test") {
+			assert.True(t, browser.MatchString(body) || longer.MatchString(body), "%s is under long, and runs every day", name)
+			assert.True(t, !held.daily || longer.MatchString(body), "%s has one form for both tiers", name)
+		}
+	}
+	assert.Greater(t, opened, 100)
+	for name := range tiers {
+		assert.Contains(t, there, name, "no test is called so")
 	}
 }
 
@@ -67,7 +84,10 @@ func TestReadme(t *testing.T) {
 	text := readText(t, "README.md")
 	job, picture, serve, test := strings.Index(text, "one bed layer to borrow"), strings.Index(text, "](testdata/page.png)"), strings.Index(text, "\n    go run ./wasm\n"), strings.Index(text, "\n    go test ./...\n")
 	assert.True(t, 0 < job && job < picture && picture < serve && serve < test, "job %d, picture %d, serve %d, test %d", job, picture, serve, test)
-	assert.Contains(t, readText(t, ".ci/run"), "go test ./...\n")
+	assert.Contains(t, readText(t, ".ci/run"), "\ngo test ./...\n")
+	for _, page := range []string{"README.md", "DEVELOPERS.md", ".ci/run"} {
+		assert.Contains(t, readText(t, page), "FF_LONG=1", "%s names the switch to the long tests", page)
+	}
 	assert.FileExists(t, "../testdata/page.png")
 	assert.Contains(t, readText(t, "LICENSE"), "Apache License")
 	assert.Contains(t, readText(t, "netlify.toml"), "go run ./wasm build")

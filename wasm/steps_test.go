@@ -13,6 +13,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"filmfurrow/internal/long"
 )
 
 // edit puts text into a file before the first place where anchor stands behind
@@ -70,9 +72,7 @@ func copied(t *testing.T, source, from, id, name string) string {
 // film that is weighed, and the tests that watch over the rows pass.
 func TestTheStepsLeadThere(t *testing.T) {
 	t.Parallel()
-	if testing.Short() {
-		t.Skip("builds the commands once more")
-	}
+	long.Test(t) // it builds the commands once more
 	root, err := filepath.Abs("..")
 	require.NoError(t, err)
 	guide := readText(t, "DEVELOPERS.md")

@@ -9,6 +9,7 @@ import (
 	"encoding/json"
 	"math"
 
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/judge"
 	"filmfurrow/rules/plan"
 	"filmfurrow/rules/question"
@@ -34,6 +35,7 @@ type adviceFile struct {
 	Wait     waitPart        `json:"wait"`
 	Warmth   warmthPart      `json:"soil_warmth"`
 	Turning  []turnLine      `json:"turning_points,omitempty"`
+	Left     []string        `json:"turning_points_not_searched,omitempty"` // inputs
 	Water    waterPart       `json:"water_plan"`
 	Shopping []shoppingLine  `json:"shopping"`
 	Season   []seasonLine    `json:"season"`
@@ -153,13 +155,18 @@ type sourceLine struct {
 
 // EncodeAdvice writes the advice file: the same bytes for the same advice, on
 // every machine. The turning points are found apart, since that takes far longer
-// than the advice; without any the file does not speak of them.
-func EncodeAdvice(a *plan.Advice, points []search.TurningPoint) ([]byte, error) {
+// than the advice; without any the file does not speak of them. The inputs that were
+// left out of the search are named.
+func EncodeAdvice(a *plan.Advice, points []search.TurningPoint, left ...*field.Input) ([]byte, error) {
 	var b bytes.Buffer
 	e := json.NewEncoder(&b)
 	e.SetEscapeHTML(false)
 	e.SetIndent("", " ")
-	err := e.Encode(fileOf(a, points))
+	file := fileOf(a, points)
+	for _, in := range left {
+		file.Left = append(file.Left, in.Name)
+	}
+	err := e.Encode(file)
 	return b.Bytes(), err
 }
 

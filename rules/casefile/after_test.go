@@ -6,6 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"filmfurrow/internal/long"
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/facts"
@@ -17,7 +18,7 @@ import (
 // is, to the byte, the advice of one who asks for the first time.
 func TestAdviceAfterAnotherIsTheSame(t *testing.T) {
 	all := packCases(t)
-	for _, id := range []string{golden[0], golden[len(golden)/2]} {
+	for _, id := range []string{golden[0], golden[len(golden)/2]}[:long.Of(1, 2)] {
 		c := all[id]
 		ground, err := facts.NewSoilYear(c)
 		require.NoError(t, err)

@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"filmfurrow/internal/long"
 	"filmfurrow/rules"
 	"filmfurrow/rules/facts"
 	"filmfurrow/rules/field"
@@ -100,6 +101,7 @@ func TestTheMapAgreesWithTheAdvice(t *testing.T) {
 // A second input that changes the ground has each row worked out on its own; the
 // cells are the advice's, too. The field's own value has a row, or the nearest has.
 func TestTheMapOfGroundsAgreesWithTheAdvice(t *testing.T) {
+	long.Test(t)
 	r := rand.New(rand.NewPCG(3, 8))
 	films := map[table.FilmID]bool{}
 	for id, second := range map[string]string{"least-known": "risk", "broccoli-late-summer": "place.elevation_m", "pepper-cool-spring": "field.bed_top_m", "sweet-potato-slips": "soil.tilth"} {
@@ -175,7 +177,7 @@ func TestPairsAgainstBruteForce(t *testing.T) {
 	bases, list := fewGrounds()
 	r := rand.New(rand.NewPCG(11, 3))
 	found := 0
-	for range 12 {
+	for range long.Of(3, 12) {
 		c, i := anyCase(r, bases)
 		work, ok := search.NewPairs(list[i], c)
 		if !ok {
@@ -230,7 +232,7 @@ func TestPairsAgainstBruteForce(t *testing.T) {
 		found += len(got)
 	}
 	t.Logf("%d pairs", found)
-	assert.Greater(t, found, 10)
+	assert.Greater(t, found, long.Of(1, 10))
 }
 
 // No other input that keeps the ground moves the film, so no pair is missed.
@@ -243,7 +245,7 @@ func TestWhatMovesTheFilm(t *testing.T) {
 	for _, m := range search.FilmMoves(bases[0]) {
 		moves[m.Input.Name] = true
 	}
-	for range 60 {
+	for range long.Of(12, 60) {
 		c, i := anyCase(r, bases)
 		asker := search.AskFilm(list[i])
 		old, ok := asker.Of(c)

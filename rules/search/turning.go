@@ -57,6 +57,7 @@ type TurningSearch struct {
 	sweeps []sweep
 	points []TurningPoint
 	opens  []Open
+	left   []*field.Input
 	asked  int
 	other  *facts.SoilYear     // the last other ground
 	used   *facts.SoilYear     // of the last question
@@ -129,6 +130,10 @@ func (t *TurningSearch) Only(name string) { t.only = name }
 // Points gives what was found so far.
 func (t *TurningSearch) Points() []TurningPoint { return t.points }
 
+// Left gives the inputs that change the soil's warmth and whose search has not begun.
+// The list is whole once all others are done (Near).
+func (t *TurningSearch) Left() []*field.Input { return t.left }
+
 // Asked counts how often the engine was asked.
 func (t *TurningSearch) Asked() int { return t.asked }
 
@@ -179,6 +184,12 @@ func (t *TurningSearch) begin(in *field.Input) {
 				deep = deep || facts.KeyOf(in.Turn(t.base, at(in, tries[k]))) != t.ground.Key
 			}
 		}
+	}
+	switch {
+	case deep && !t.deep:
+		t.left = append(t.left, in)
+	case deep:
+		t.left = t.left[1:]
 	}
 	if deep != t.deep {
 		return

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 	"math/rand/v2"
-	"os"
 	"slices"
 	"strings"
 	"sync"
@@ -13,6 +12,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"filmfurrow/internal/long"
 	"filmfurrow/rules"
 	"filmfurrow/rules/facts"
 	"filmfurrow/rules/field"
@@ -199,7 +199,7 @@ func TestEveryInputIsSearchedOrChangesNoAnswer(t *testing.T) {
 		above, below, options, _ := search.Steps(c, in)
 		return len(above)+len(below)+len(options) > 0
 	}
-	for range 200 {
+	for range long.Of(40, 200) {
 		var asker search.Asker
 		c, i := anyCase(r, bases)
 		old, ok := asker.On(list[i], c)
@@ -293,7 +293,7 @@ const shards = 4
 
 // The search against a plain one that knows nothing of strides: it asks value by
 // value, at the input's own step, outwards from the case until an answer changes;
-// an open number from end to end. Each of the thousand cases is asked of one
+// an open number from end to end. Each of the thousand cases (every day a hundred) is asked of one
 // input, drawn anew. Flows and volumes have up
 // to a million steps: there the plain search asks eighty values to each power of
 // ten, and every step of the stretch in which it finds a change.
@@ -305,7 +305,7 @@ func TestTurningPointsAgainstBruteForce(t *testing.T) {
 			t.Run(fmt.Sprint(shard), func(t *testing.T) {
 				t.Parallel()
 				r := rand.New(rand.NewPCG(7, uint64(shard)))
-				for n := 0; n < 1000/shards; {
+				for n := 0; n < long.Of(100, 1000)/shards; {
 					c, i := anyCase(r, bases)
 					turner, ok := search.NewTurningSearch(list[i], c, false)
 					if !ok {
@@ -329,8 +329,8 @@ func TestTurningPointsAgainstBruteForce(t *testing.T) {
 		}
 		return n
 	}
-	t.Logf("1,000 cases, %d turning points, all the same; the plain search asked %d times", sum(found), sum(asked))
-	assert.Greater(t, sum(found), 100)
+	t.Logf("%d cases, %d turning points, all the same; the plain search asked %d times", long.Of(100, 1000), sum(found), sum(asked))
+	assert.Greater(t, sum(found), long.Of(10, 100))
 }
 
 // compared gives what the plain search finds of one input, and what the search does.
@@ -348,14 +348,14 @@ func compared(turner *search.TurningSearch, g *facts.SoilYear, c field.Case, in 
 
 // Where pipe, rise and pressure are all known, the tape's answer jumps: pipes come in
 // sizes and beds run in whole zones, so an answer may change and change back from one
-// value to the next. The plain search asks every step here. FF_PLAIN=all draws 600
+// value to the next. The plain search asks every step here. FF_LONG=all draws 600
 // searches and takes some minutes.
 func TestTurningPointsOfKnownPipesAgainstBruteForce(t *testing.T) {
 	bases, list := fewGrounds()
 	r := rand.New(rand.NewPCG(7, 7))
 	names := []string{"water.pressure_kpa", "water.rise_m", "water.header_m", "water.flow_l_h", "field.beds", "field.bed_length_m", "soil.slope_percent", "water.hours_per_day"}
 	points := 0
-	searches := map[bool]int{false: 48, true: 600}[os.Getenv("FF_PLAIN") == "all"]
+	searches := map[bool]int{false: long.Of(8, 48), true: 600}[long.All()]
 	for n := 0; n < searches; {
 		c, i := anyCase(r, bases)
 		c.Field.BedLength, c.Field.Beds = unit.Known(unit.Metres(20+r.IntN(150))), unit.Known(float64(1+r.IntN(20)))
@@ -436,9 +436,9 @@ type stretch struct {
 }
 
 // fine is the number of values up to which each is asked; of more, every 1.5 % are,
-// and every one of a stride in which an answer changes. FF_PLAIN=all asks every
+// and every one of a stride in which an answer changes. FF_LONG=all asks every
 // value up to five thousand: it takes some ten minutes.
-var fine = map[bool]int{false: 250, true: 5000}[os.Getenv("FF_PLAIN") == "all"]
+var fine = map[bool]int{false: 250, true: 5000}[long.All()]
 
 // walk asks value after value and gathers the stretches; with first, up to the
 // first that differs from the case's own answers.
@@ -555,15 +555,16 @@ func (g allGrounds) dig(c field.Case) *facts.SoilYear {
 // numbers outwards. Each draw is held against the plain search. A year of soil
 // warmth for each step takes hours, so the plain search of a number asks every one
 // of the nearest eight steps to each side, and those around each point that the
-// search found; FF_PLAIN=all asks every step of two hundred draws.
+// search found; FF_LONG=all asks every step of two hundred draws.
 func TestTurningPointsOfTheGroundAgainstBruteForce(t *testing.T) {
 	bases, list := fewGrounds()
 	draws, near := 1, 8
-	if os.Getenv("FF_PLAIN") == "all" {
+	if long.All() {
 		draws, near = 12, 0
 	}
 	names := []string{"soil.texture", "soil.wetness_at_laying", "soil.tilth", "risk", "field.bed_top_m", "field.bed_centres_m", "practice.film_width_m",
 		"place.lat", "place.elevation_m", "climate.tmin_c", "climate.tmax_c", "soil.temperature_c", "soil.measured_on", "soil.measured_depth_m", "soil.measured_hour"}
+	names = names[:long.Of(3, len(names))]
 	var mu sync.Mutex
 	found, asked, dug := 0, 0, 0
 	t.Run("all", func(t *testing.T) {
@@ -616,7 +617,7 @@ func TestTurningPointsOfTheGroundAgainstBruteForce(t *testing.T) {
 		}
 	})
 	t.Logf("%d turning points, all the same; the plain search asked %d times, on %d grounds", found, asked, dug)
-	assert.Greater(t, found, 10)
+	assert.Greater(t, found, long.Of(1, 10))
 }
 
 func rowByName(name string) *field.Input {

@@ -20,6 +20,10 @@ var chromium struct {
 	close []context.CancelFunc
 }
 
+// Gate is asked before each test, and skips or fails those that are not to run. A
+// package sets it before its tests run.
+var Gate = func(testing.TB) {}
+
 // Main runs a package's tests and closes the browser after them.
 func Main(m *testing.M) int {
 	defer func() {
@@ -56,6 +60,7 @@ const noChromium = "no Chromium found, so the page cannot be tried in a browser;
 // browser starts Chromium once and returns its context.
 func browser(t testing.TB) context.Context {
 	t.Helper()
+	Gate(t)
 	path := find()
 	if path == "" {
 		if os.Getenv("CI") == "true" {

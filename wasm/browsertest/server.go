@@ -22,6 +22,7 @@ var plain = sync.OnceValues(func() (*site.Site, error) {
 // with the same program unless that is changed too.
 func Make(t testing.TB, change func(*site.Options)) *site.Site {
 	t.Helper()
+	Gate(t)
 	first, err := plain()
 	if err != nil {
 		t.Fatalf("the site does not build: %v", err)

@@ -83,7 +83,20 @@ func clientWork(root string, untrimmed bool) (work string, flags []string, err e
 
 // compileClient builds the page's program. -trimpath, -buildvcs=false and an
 // empty build id keep the machine and the moment out of the file.
-func compileClient(root string, untrimmed bool) ([]byte, error) {
+func compileClient(root string, untrimmed bool, say func(string)) ([]byte, error) {
+	program, err := link(root, untrimmed)
+	if err != nil || untrimmed {
+		return program, err
+	}
+	version, err := goCommand(root, nil, "env", "GOVERSION").Output()
+	if err != nil {
+		return nil, withStderr(err)
+	}
+	return shrink(program, strings.TrimSpace(string(version)), say)
+}
+
+// link has the page's program compiled and linked, and leaves it as Go wrote it.
+func link(root string, untrimmed bool) ([]byte, error) {
 	work, flags, err := clientWork(root, untrimmed)
 	if err != nil {
 		return nil, err
@@ -95,19 +108,7 @@ func compileClient(root string, untrimmed bool) ([]byte, error) {
 	if out, err := goCommand(root, clientEnv, args...).CombinedOutput(); err != nil {
 		return nil, fmt.Errorf("compile the page's program: %w\n%s", err, out)
 	}
-	program, err := os.ReadFile(target)
-	if err != nil || untrimmed {
-		return program, err
-	}
-	version, err := goCommand(root, nil, "env", "GOVERSION").Output()
-	if err != nil {
-		return nil, withStderr(err)
-	}
-	squeezed, err := squeeze(program, strings.TrimSpace(string(version)))
-	if err != nil {
-		return nil, err
-	}
-	return markLater(program, squeezed)
+	return os.ReadFile(target)
 }
 
 // ClientPackages lists every package linked into the page's program.

@@ -48,9 +48,7 @@ type Options struct {
 // Site is a built site in memory.
 type Site struct {
 	Files   map[string][]byte // by path below the site's root, with forward slashes
-	Program []byte            // the program as it was compiled
-	First   []byte            // the WebAssembly file that the page starts with
-	Rest    []byte            // the one that follows; nil where there is none (see split)
+	Program []byte            // the WebAssembly file of the page
 	Version string            // hash of everything that is shipped
 	Base    string
 }
@@ -110,7 +108,7 @@ func Make(options Options) (*Site, error) {
 	program := options.Program
 	if program == nil {
 		say("Compiling the page's program for the browser; the first time takes a minute or two …")
-		if program, err = compileClient(root, options.Untrimmed); err != nil {
+		if program, err = compileClient(root, options.Untrimmed, say); err != nil {
 			return nil, err
 		}
 	}
@@ -128,15 +126,7 @@ func Make(options Options) (*Site, error) {
 	}
 	const script, style = "text/javascript", "text/css"
 	var links assets
-	first, rest, err := split(program)
-	if err != nil {
-		return nil, err
-	}
-	links.program = add("app", ".wasm", first)
-	following := ""
-	if rest != nil {
-		following = add("rest", ".wasm", rest)
-	}
+	links.program = add("app", ".wasm", program)
 
 	glue, err := loaderGlue(root)
 	if err != nil {
@@ -174,8 +164,7 @@ func Make(options Options) (*Site, error) {
 	start, err = fill("start.js", start, map[string]any{"Site": map[string]any{
 		"base":      base,
 		"wasm":      links.program,
-		"wasmBytes": len(first),
-		"rest":      following,
+		"wasmBytes": len(program),
 		"worker":    base + "/worker.js",
 		"pages":     addresses,
 		"env":       env,
@@ -256,7 +245,7 @@ func Make(options Options) (*Site, error) {
 	if err := clean(files, root); err != nil {
 		return nil, err
 	}
-	return &Site{Files: files, Program: program, First: first, Rest: rest, Version: version, Base: base}, nil
+	return &Site{Files: files, Program: program, Version: version, Base: base}, nil
 }
 
 // data are the tables that the program fetches when it needs them rather than

@@ -9,7 +9,6 @@ import (
 	"errors"
 	"fmt"
 	"slices"
-	"strings"
 )
 
 // Four things in a Go program for the browser cost much to download and serve
@@ -23,12 +22,9 @@ import (
 // two data segments. Memory is zero to begin with, so the result is the same.
 const mergeGap = 64
 
-// squeezedGo is the release whose tables this file knows.
-const squeezedGo = "go1.26"
-
-// squeeze makes the program smaller to download. A program of another release
-// keeps its line tables.
-func squeeze(program []byte, goVersion string) ([]byte, error) {
+// squeeze makes the program smaller to download. Where its tables are not known (see
+// goversion.go) they stay, and only segments are joined.
+func squeeze(program []byte, known bool) ([]byte, error) {
 	const header = 8 // magic and version
 	if len(program) < header || string(program[:4]) != "\x00asm" {
 		return nil, errors.New("squeeze: not a WebAssembly program")
@@ -47,7 +43,7 @@ func squeeze(program []byte, goVersion string) ([]byte, error) {
 				return nil, err
 			}
 			segments = mergeSegments(segments)
-			if goVersion == squeezedGo || strings.HasPrefix(goVersion, squeezedGo+".") {
+			if known {
 				if err := blankLines(segments); err != nil {
 					return nil, err
 				}

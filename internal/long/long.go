@@ -1,0 +1,44 @@
+// Package long is the one switch between the tests of every day and the long ones.
+//
+// go test ./... runs in minutes. What takes longer (all promises of the page in a
+// browser, brute force at full size, long sweeps) runs with
+//
+//	FF_LONG=1 go test -timeout 40m ./...
+//
+// and FF_LONG=all asks every step of every search, which takes a quarter of an hour
+// more. wasm/PROMISES.md lists what is held in which tier.
+package long
+
+import (
+	"hash/fnv"
+	"os"
+	"testing"
+)
+
+// Asked reports whether the long tests are asked for, and All whether every step is.
+func Asked() bool { return os.Getenv("FF_LONG") != "" }
+func All() bool   { return os.Getenv("FF_LONG") == "all" }
+
+// Test skips a test that belongs to the long ones, unless these are asked for.
+func Test(t testing.TB) {
+	t.Helper()
+	if !Asked() {
+		t.Skip("a long test: FF_LONG=1 runs it, and so does .ci/run")
+	}
+}
+
+// Of is how many rounds a test makes: so many every day, so many of the long ones.
+func Of(daily, long int) int {
+	if Asked() {
+		return long
+	}
+	return daily
+}
+
+// Sample picks one in five of a list by name, always the same; and all of it where
+// the long tests are asked for.
+func Sample(name string) bool {
+	sum := fnv.New32a()
+	sum.Write([]byte(name))
+	return Asked() || sum.Sum32()%5 == 0
+}

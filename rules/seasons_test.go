@@ -1,0 +1,140 @@
+package rules_test
+
+import (
+	"fmt"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"filmfurrow/internal/long"
+	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/judge"
+	"filmfurrow/rules/model/weather"
+	"filmfurrow/rules/question"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/table/normals"
+	"filmfurrow/rules/unit"
+)
+
+// stations are spread over the climates of the US table: every n-th row of it, so
+// that nobody chose them.
+func stations(t testing.TB, n int) []string {
+	t.Helper()
+	places, err := normals.Embedded()
+	require.NoError(t, err)
+	all := places.All()
+	step := len(all) / n
+	var ids []string
+	for i := range n {
+		ids = append(ids, all[i*step+step/2].ID)
+	}
+	return ids
+}
+
+func caseAt(t testing.TB, station string) field.Case {
+	t.Helper()
+	places, err := normals.Embedded()
+	require.NoError(t, err)
+	c, err := casefile.Decode([]byte(fmt.Sprintf(`{"version":1,"crop":"tomato","plant_on":"2027-05-15","place":{"station":%q}}`, station)), places)
+	require.NoError(t, err)
+	return c
+}
+
+// settled are the facts of a case on its planting day, and the verdict.
+func settled(t require.TestingT, c field.Case, soil *facts.SoilYear, before *facts.Facts) (*facts.Facts, question.Option) {
+	f := &facts.Facts{}
+	require.NoError(t, judge.SettleDry(f, field.Filled(c), soil, before))
+	verdict, _, _ := judge.Best(f, question.Verdict)
+	return f, verdict
+}
+
+// Between the first frost of autumn and the last of spring no tender crop gets a plain
+// "lay", whatever day is asked for; nobody waits for a frost that does not come.
+func TestNoTenderCropIsLaidForTheWinter(t *testing.T) {
+	places, days := long.Of(10, 50), long.Of(11, 1)
+	for _, station := range stations(t, places) {
+		c := caseAt(t, station)
+		soil, err := facts.NewSoilYear(c)
+		require.NoError(t, err)
+		year, err := weather.NewYear(field.Filled(c).Place.Normals())
+		require.NoError(t, err)
+		frost := year.Frost(weather.Freezing)
+		for i := range table.Crops {
+			crop := &table.Crops[i]
+			c.Crop, c.Method = crop.ID, ""
+			var before *facts.Facts
+			for day := 0; day < weather.YearDays; day += days {
+				c.PlantOn = unit.Known(weather.DateOf(2027, day))
+				f, verdict := settled(t, c, soil, before)
+				before = f.Lending()
+				winter := frost.Spring.Fifty >= 0 && frost.Autumn.Fifty >= 0 && cyclic(frost.Autumn.Fifty, day) < cyclic(frost.Autumn.Fifty, frost.Spring.Fifty-10)
+				if winter && crop.Hardiness >= table.Tender {
+					assert.NotEqual(t, question.Lay, verdict, "%s, %s for %v", station, crop.ID, c.PlantOn.Value)
+				}
+				if judge.Waits(f)[question.WaitFrost] > 0 {
+					assert.GreaterOrEqual(t, f.WantedRisk, 0.01, "%s, %s for %v waits for a frost that does not come", station, crop.ID, c.PlantOn.Value)
+				}
+			}
+		}
+	}
+}
+
+func cyclic(from, to int) int {
+	return (to - from + 2*weather.YearDays) % weather.YearDays
+}
+
+// The planting day is a fixed point: asking for it moves nothing, and it is the same
+// from every earlier day that is moved to it.
+func TestThePlantingDayIsAFixedPoint(t *testing.T) {
+	list := stations(t, 20)
+	rapid.Check(t, func(rt *rapid.T) {
+		c := caseAt(t, rapid.SampledFrom(list).Draw(rt, "station"))
+		c.Crop = table.Crops[rapid.IntRange(0, len(table.Crops)-1).Draw(rt, "crop")].ID
+		c.PlantOn = unit.Known(unit.On(2027, 1, 1).Plus(unit.Days(rapid.IntRange(0, 364).Draw(rt, "day"))))
+		soil := dug(t, c)
+		f, _ := settled(rt, c, soil, nil)
+		if f.Opening == facts.NeverOpen {
+			return
+		}
+		again := c
+		again.PlantOn = unit.Known(f.Plant)
+		g, _ := settled(rt, again, soil, nil)
+		require.Equal(rt, f.Plant, g.Plant, "asked for %v", f.Plant)
+		if f.Plant > f.Wanted {
+			between := c
+			between.PlantOn = unit.Known(f.Wanted.Plus(unit.Days(rapid.IntRange(0, int(f.Plant.Minus(f.Wanted))).Draw(rt, "later"))))
+			h, _ := settled(rt, between, soil, nil)
+			require.Equal(rt, f.Plant, h.Plant, "asked for %v", between.PlantOn.Value)
+		}
+	})
+}
+
+// A cooler climate never shortens the wait, with the same film on the bed.
+func TestACoolerClimateNeverShortensTheWait(t *testing.T) {
+	rapid.Check(t, func(rt *rapid.T) {
+		c := climate(rapid.Float64Range(28, 48).Draw(rt, "latitude"), rapid.Float64Range(6, 20).Draw(rt, "mean"), rapid.Float64Range(6, 14).Draw(rt, "half"), rapid.Float64Range(8, 15).Draw(rt, "daily"))
+		c.Crop = rapid.SampledFrom([]string{"tomato", "muskmelon", "broccoli", "snap-bean", "kale", "okra"}).Draw(rt, "crop")
+		c.PlantOn = unit.Known(unit.On(2027, rapid.IntRange(1, 7).Draw(rt, "month"), 10))
+		c.Practice.FilmOptions = 1 << table.Black
+		cooler := c
+		step := rapid.Float64Range(0.5, 4).Draw(rt, "cooler")
+		for m := range 12 {
+			cooler.Place.TMin[m] -= unit.Celsius(step)
+			cooler.Place.TMax[m] -= unit.Celsius(step)
+		}
+		warm, err := facts.NewSoilYear(c)
+		require.NoError(rt, err)
+		cool, err := facts.NewSoilYear(cooler)
+		require.NoError(rt, err)
+		f, _ := settled(rt, c, warm, nil)
+		g, _ := settled(rt, cooler, cool, nil)
+		if f.Opening != facts.OpenWarm || g.Opening != facts.OpenWarm {
+			return
+		}
+		require.GreaterOrEqual(rt, g.Plant, f.Plant)
+	})
+}
