@@ -60,7 +60,8 @@ func TestNoTenderCropIsLaidForTheWinter(t *testing.T) {
 		c := caseAt(t, station)
 		soil, err := facts.NewSoilYear(c)
 		require.NoError(t, err)
-		year, err := weather.NewYear(field.Filled(c).Place.Normals())
+		filled := field.Filled(c)
+		year, err := weather.NewYear(filled.Place.Normals())
 		require.NoError(t, err)
 		frost := year.Frost(weather.Freezing)
 		for i := range table.Crops {

@@ -28,8 +28,6 @@ type frostWindow struct {
 	whole    bool // no day of the year is free
 }
 
-func (w *frostWindow) holds(index int) bool { return w.inside(index, w.to) }
-
 func (w *frostWindow) inside(index, to int) bool {
 	return w.whole || w.closed && after(w.from, index) < after(w.from, to)
 }
@@ -103,36 +101,37 @@ func (s *Season) open(cover, index int, spring Spring) bool {
 // NextOpen is the first day from a date on, within a year, on which the crop may go
 // into the bed under a cover.
 func (s *Season) NextOpen(cover int, from unit.Date, spring Spring) (unit.Date, bool) {
-	index := weather.Index(from)
-	for k := range weather.YearDays {
-		if s.open(cover, (index+k)%weather.YearDays, spring) {
-			return from.Plus(unit.Days(k)), true
-		}
-	}
-	return from, false
+	return next(from, func(index int) bool { return s.open(cover, index, spring) })
 }
 
-// NextWarm is NextOpen for the soil alone, NextFree for the frost alone.
+// NextWarm is NextOpen for the soil alone.
 func (s *Season) NextWarm(cover int, from unit.Date) (unit.Date, bool) {
-	index := weather.Index(from)
-	for k := range weather.YearDays {
-		if s.SoilHolds(cover, (index+k)%weather.YearDays, UsualSpring) {
-			return from.Plus(unit.Days(k)), true
-		}
-	}
-	return from, false
+	return next(from, func(index int) bool { return s.SoilHolds(cover, index, UsualSpring) })
 }
 
-// NextFree is the first day from a date on, within a year, that frost leaves free.
+// NextFree is NextOpen for the frost alone.
 func (s *Season) NextFree(from unit.Date) (unit.Date, bool) {
-	if s.frost.whole {
-		return from, false
+	return next(from, func(index int) bool { return !s.frost.inside(index, s.frost.to) })
+}
+
+// next finds the first day from a date on, within a year, of which something holds.
+func next(from unit.Date, holds func(index int) bool) (unit.Date, bool) {
+	year, _, _ := from.Civil()
+	start := weather.Index(from)
+	for k := range weather.YearDays {
+		index := (start + k) % weather.YearDays
+		if !holds(index) {
+			continue
+		}
+		if index < start {
+			year++
+		}
+		if k == 0 {
+			return from, true // 29 February shares the figures of the day before
+		}
+		return weather.DateOf(year, index), true
 	}
-	index := weather.Index(from)
-	if !s.frost.holds(index) {
-		return from, true
-	}
-	return from.Plus(unit.Days(after(index, s.frost.to))), true
+	return from, false
 }
 
 // season gathers what decides the planting day.

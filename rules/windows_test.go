@@ -1,0 +1,130 @@
+package rules_test
+
+import (
+	"encoding/csv"
+	"fmt"
+	"math"
+	"os"
+	"slices"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/table/normals"
+	"filmfurrow/rules/unit"
+)
+
+// window is a published usual planting window of one crop at one place.
+type window struct {
+	crop, place, season string
+	first               unit.Date
+	last                unit.Optional[unit.Date]
+	asks                field.Case // who wants the first day
+}
+
+// windows reads those whose dates were seen in their source, each named there.
+func windows(t *testing.T) (list []window) {
+	t.Helper()
+	file, err := os.Open("../testdata/published/planting-dates.csv")
+	require.NoError(t, err)
+	defer file.Close()
+	reader := csv.NewReader(file)
+	reader.Comment = '#'
+	rows, err := reader.ReadAll()
+	require.NoError(t, err)
+	places, err := normals.Embedded()
+	require.NoError(t, err)
+	for _, row := range rows[1:] {
+		of := func(name string) string { return row[slices.Index(rows[0], name)] }
+		if of("mark") != "seen" {
+			continue
+		}
+		c, err := casefile.Decode([]byte(fmt.Sprintf(`{"version":1,"crop":%q,"method":%q,"plant_on":"2027-%s","place":{"station":%q},"soil":{"texture":"loam"},"weeds":{"pressure":"moderate"}}`,
+			of("crop"), of("method"), of("earliest"), of("station"))), places)
+		require.NoError(t, err)
+		w := window{crop: of("crop"), place: of("place"), season: of("season"), first: c.PlantOn.Value, asks: c}
+		if last := of("latest"); last != "" {
+			day, err := unit.ParseDate("2027-" + last)
+			require.NoError(t, err)
+			w.last = unit.Known(day)
+		}
+		list = append(list, w)
+	}
+	return list
+}
+
+// The planting days that the tool allows are those that growers keep: own earliest day
+// against the published first day, and the window kept for a grower who asks for it, in
+// a usual, a warm and a cool spring. Sources stand beside each row of the table.
+func TestPublishedPlantingWindows(t *testing.T) {
+	list := windows(t)
+	require.Greater(t, len(list), 95)
+	var off []float64
+	byCrop := map[string][]float64{}
+	kept, windowed := map[string]int{}, 0
+	far := 0
+	for _, w := range list {
+		if w.last.Given {
+			windowed++
+		}
+		var earliest unit.Date
+		for _, risk := range []string{"usual", "warm", "cool"} {
+			c := w.asks
+			c.Risk = risk
+			soil, err := facts.NewSoilYear(c)
+			require.NoError(t, err)
+			f, _ := settled(t, c, soil, nil)
+			if w.last.Given && f.Plant <= w.last.Value {
+				kept[risk]++
+			}
+			if risk == "usual" {
+				c.PlantOn = unit.Known(w.first.Plus(-42))
+				g, _ := settled(t, c, soil, f)
+				earliest = g.Plant
+			}
+		}
+		if w.season != "spring" { // the autumn's first day is set by heat: see the guide
+			continue
+		}
+		days := float64(earliest.Minus(w.first))
+		off = append(off, days)
+		byCrop[w.crop] = append(byCrop[w.crop], days)
+		if math.Abs(days) > 14 {
+			far++
+		}
+		t.Logf("%-14s %-34s published %s, own earliest %s: %+.0f days", w.crop, w.place, w.first, earliest, days)
+	}
+	sum, sizes := 0.0, make([]float64, len(off))
+	for i, days := range off {
+		sum += days
+		sizes[i] = math.Abs(days)
+	}
+	slices.Sort(sizes)
+	mean, median := sum/float64(len(off)), sizes[len(sizes)/2]
+	t.Logf("%d windows: mean %+.1f days, median size %.0f, more than 14 days out %d (%.0f %%); kept of %d: usual %d, warm %d, cool %d",
+		len(off), mean, median, far, 100*float64(far)/float64(len(off)), windowed, kept["usual"], kept["warm"], kept["cool"])
+	assert.LessOrEqual(t, math.Abs(mean), 3.0)
+	assert.LessOrEqual(t, median, 5.0)
+	assert.LessOrEqual(t, float64(far), 0.12*float64(len(off)))
+	for risk, n := range kept {
+		assert.GreaterOrEqual(t, float64(n), 0.98*float64(windowed), risk)
+	}
+	var crops []string
+	for crop := range byCrop {
+		crops = append(crops, crop)
+	}
+	slices.Sort(crops)
+	for _, crop := range crops {
+		sum := 0.0
+		for _, days := range byCrop[crop] {
+			sum += days
+		}
+		mean := sum / float64(len(byCrop[crop]))
+		t.Logf("  %-14s %+.1f days on %d windows", crop, mean, len(byCrop[crop]))
+		assert.LessOrEqual(t, math.Abs(mean), 8.0, crop)
+	}
+}
