@@ -147,6 +147,12 @@ func writeText(w io.Writer, a *plan.Advice, points []search.TurningPoint, left [
 	for i := range a.Gates {
 		line("  %s: %s [%s]", a.Gates[i].Rule.Title, a.Gates[i].Reason.In(system), sourceIDs(&a.Gates[i]))
 	}
+	for _, i := range a.Insteads() {
+		line("  Instead: %s %s", i.What.In(system), i.Why.In(system))
+	}
+	if a.Refused() {
+		line("\nIf you lay all the same:")
+	}
 	for _, c := range a.Choices() {
 		if c.Question == question.Verdict {
 			continue
@@ -175,7 +181,12 @@ func writeText(w io.Writer, a *plan.Advice, points []search.TurningPoint, left [
 		}
 	}
 	writeWater(w, a, system)
-	line("\nLay on %s, plant on %s.", a.WaitPlan.LayOn.Words(), a.WaitPlan.PlantOn.Words())
+	if !a.Refused() {
+		line("\nLay on %s, plant on %s.", a.WaitPlan.LayOn.Words(), a.WaitPlan.PlantOn.Words())
+	}
+	if w := &a.WaitPlan; w.Moved > 0 && w.Soonest.Given && w.Latest.Given {
+		line("A warm spring brings planting on %s, a cool one on %s.", w.Soonest.Value.Words(), w.Latest.Value.Words())
+	}
 	line("\nWhat would change it:")
 	for i := range points {
 		for _, q := range points[i].Changes() {

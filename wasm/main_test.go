@@ -55,7 +55,10 @@ func gate(t testing.TB) {
 	if !listed {
 		t.Fatalf("%s is not in wasm/PROMISES.md: name it there, beside what it holds and in its tier", name)
 	}
-	if !held.daily {
+	switch {
+	case !held.daily:
 		long.Test(t)
+	case !held.long && long.Rest():
+		t.Skip("it runs every day, and FF_LONG=rest leaves those out")
 	}
 }

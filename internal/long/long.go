@@ -5,8 +5,8 @@
 //
 //	FF_LONG=1 go test -timeout 40m ./...
 //
-// and FF_LONG=all asks every step of every search, which takes a quarter of an hour
-// more. wasm/PROMISES.md lists what is held in which tier.
+// FF_LONG=all asks every step of every search, which takes a quarter of an hour more;
+// FF_LONG=rest leaves out the browser tests that run every day. wasm/PROMISES.md lists what is held in which tier.
 package long
 
 import (
@@ -15,9 +15,11 @@ import (
 	"testing"
 )
 
-// Asked reports whether the long tests are asked for, and All whether every step is.
+// Asked reports whether the long tests are asked for, All whether every step is, and
+// Rest whether those of every day have just been run.
 func Asked() bool { return os.Getenv("FF_LONG") != "" }
 func All() bool   { return os.Getenv("FF_LONG") == "all" }
+func Rest() bool  { return os.Getenv("FF_LONG") == "rest" }
 
 // Test skips a test that belongs to the long ones, unless these are asked for.
 func Test(t testing.TB) {

@@ -28,11 +28,12 @@ func TestTheSwitch(t *testing.T) {
 	assert.False(t, Asked() || All())
 	assert.Equal(t, 3, Of(3, 30))
 	assert.InDelta(t, 100, sampled(), 40)
-	for _, word := range []string{"1", "all"} {
+	for _, word := range []string{"1", "all", "rest"} {
 		t.Setenv("FF_LONG", word)
 		assert.False(t, skipped())
 		assert.True(t, Asked())
 		assert.Equal(t, word == "all", All())
+		assert.Equal(t, word == "rest", Rest())
 		assert.Equal(t, 30, Of(3, 30))
 		assert.Equal(t, 500, sampled())
 	}

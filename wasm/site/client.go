@@ -102,6 +102,19 @@ func link(root string, untrimmed bool) ([]byte, error) {
 		return nil, err
 	}
 	defer os.RemoveAll(work)
+	// One build at a time: the Go command would compile everything in each of two, such as
+	// those of the tests of two packages, and the second takes what the first has left.
+	if err := os.MkdirAll(filepath.Join(root, ".build"), 0o755); err != nil {
+		return nil, err
+	}
+	lock, err := os.Create(filepath.Join(root, ".build", "lock"))
+	if err != nil {
+		return nil, err
+	}
+	defer lock.Close()
+	if err := hold(lock); err != nil {
+		return nil, err
+	}
 	target := filepath.Join(work, "app.wasm")
 	args := append([]string{"build"}, flags...)
 	args = append(args, "-trimpath", "-buildvcs=false", "-ldflags=-s -w -buildid=", "-o", target, "./wasm")
