@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"slices"
+
 	"filmfurrow/rules/facts"
 	"filmfurrow/rules/judge"
 	"filmfurrow/rules/question"
@@ -127,7 +129,9 @@ func (a *Advice) Insteads() (list []Instead) {
 		for i := range remedies {
 			if r := &remedies[i]; r.gate == a.Gates[g].Rule.ID {
 				what, why := r.of(a)
-				list = append(list, Instead{r.gate, what, why, r.sources})
+				if !slices.ContainsFunc(list, func(i Instead) bool { return i.What.Text == what.Text }) {
+					list = append(list, Instead{r.gate, what, why, r.sources})
+				}
 			}
 		}
 	}
