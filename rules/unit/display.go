@@ -179,7 +179,7 @@ func (k Kind) Read(text string, system System) (float64, error) {
 		return 0, ErrNumber
 	}
 	m := measures[k][system]
-	return (v - m.shift) / m.scale, nil
+	return dusted((v - m.shift) / m.scale), nil
 }
 
 func notInNumber(r rune) bool { return (r < '0' || r > '9') && r != '.' && r != '-' }
