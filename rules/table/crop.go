@@ -124,52 +124,16 @@ func CropByID(id string) *Crop {
 	return nil
 }
 
-// The makers below keep each figure in the unit of its source, so that a
-// reader can check a row against the page it came from.
+// The makers below keep each figure as its source prints it, so that a reader can
+// check a row against the page it came from: 12*inch, 5*foot, f60. All of them are
+// constants, so that the table lies in the program in SI as it is written. They
+// are short enough for the compiler to work out; longer ones it would leave to
+// the start of the program, which took up more of it than all the figures.
 
-// Figures in °F, inches and feet are written as they stand and turned into SI once,
-// when the program starts: to work out each where it stands would take up more of
-// the page's program than all the figures.
 const (
-	inFahrenheit Mark = 1 << 4
-	inInches     Mark = 1 << 5
-	inFeet       Mark = 1 << 6
-	asRead       Mark = inFahrenheit - 1
+	inch = unit.MetresPerInch
+	foot = unit.MetresPerFoot
 )
-
-func init() {
-	for i := range Crops {
-		c := &Crops[i]
-		for _, f := range [...]*Figure[unit.Celsius]{&c.EarlyFloor, &c.SafeFloor, &c.SeedEarlyFloor, &c.SeedSafeFloor, &c.RootBest, &c.RootCeiling, &c.HeatDay, &c.HeatNight, &c.MonthBest} {
-			if low, high := float64(f.Low), float64(f.High); f.Mark&inFahrenheit != 0 {
-				f.Low, f.Value, f.High = unit.FromFahrenheit(low), unit.FromFahrenheit((low+high)/2), unit.FromFahrenheit(high)
-				f.Mark &= asRead
-			}
-		}
-		fromInches(&c.InRow, &c.Centres, &c.RootDepth, &c.Height, &c.BedHeight)
-	}
-	for i := range Soils {
-		fromInches(&Soils[i].Wetted, &Soils[i].Spacing)
-	}
-}
-
-func fromInches(list ...*Figure[unit.Metres]) {
-	for _, f := range list {
-		low, high := float64(f.Low), float64(f.High)
-		switch {
-		case f.Mark&inFeet != 0:
-			low, high = low*12, high*12
-		case f.Mark&inInches == 0:
-			continue
-		}
-		f.Low, f.Value, f.High = unit.FromInches(low), unit.FromInches((low+high)/2), unit.FromInches(high)
-		f.Mark &= asRead
-	}
-}
-
-func fahrenheit(low, high float64, s *Source, m Mark) Figure[unit.Celsius] {
-	return Figure[unit.Celsius]{Low: unit.Celsius(low), High: unit.Celsius(high), Source: s, Mark: m | inFahrenheit}
-}
 
 func celsius(low, high float64, s *Source, m Mark) Figure[unit.Celsius] {
 	return Figure[unit.Celsius]{Low: unit.Celsius(low), Value: unit.Celsius((low + high) / 2),
@@ -177,11 +141,8 @@ func celsius(low, high float64, s *Source, m Mark) Figure[unit.Celsius] {
 }
 
 func inches(low, high float64, s *Source, m Mark) Figure[unit.Metres] {
-	return Figure[unit.Metres]{Low: unit.Metres(low), High: unit.Metres(high), Source: s, Mark: m | inInches}
-}
-
-func feet(low, high float64, s *Source, m Mark) Figure[unit.Metres] {
-	return Figure[unit.Metres]{Low: unit.Metres(low), High: unit.Metres(high), Source: s, Mark: m | inFeet}
+	return Figure[unit.Metres]{Low: unit.Metres(low * unit.MetresPerInch), Value: unit.Metres((low + high) / 2 * unit.MetresPerInch),
+		High: unit.Metres(high * unit.MetresPerInch), Source: s, Mark: m}
 }
 
 func metres(low, high float64, s *Source, m Mark) Figure[unit.Metres] {
@@ -198,9 +159,9 @@ func percent(low, high float64, s *Source, m Mark) Figure[unit.Percent] {
 		High: unit.Percent(high), Source: s, Mark: m}
 }
 
-func salt(v float64, s *Source, m Mark) Figure[unit.DecisiemensPerMetre] {
-	x := unit.DecisiemensPerMetre(v)
-	return Figure[unit.DecisiemensPerMetre]{Low: x, Value: x, High: x, Source: s, Mark: m}
+func salt(low, high float64, s *Source, m Mark) Figure[unit.DecisiemensPerMetre] {
+	return Figure[unit.DecisiemensPerMetre]{Low: unit.DecisiemensPerMetre(low), Value: unit.DecisiemensPerMetre((low + high) / 2),
+		High: unit.DecisiemensPerMetre(high), Source: s, Mark: m}
 }
 
 func class(s *Source, m Mark) Figure[unit.Percent] { return Figure[unit.Percent]{Source: s, Mark: m} }
