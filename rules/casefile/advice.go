@@ -135,6 +135,7 @@ type sourceLine struct {
 	Title     string `json:"title"`
 	Year      string `json:"year"`
 	Where     string `json:"where"`
+	Address   string `json:"address"` // or why there is none
 	Mark      string `json:"mark"`
 }
 
@@ -204,7 +205,7 @@ func fileOf(a *rules.Advice, points []rules.TurningPoint) *adviceFile {
 		f.Disputes = append(f.Disputes, line)
 	}
 	for _, s := range a.Sources {
-		f.Sources = append(f.Sources, sourceLine{s.ID, s.Publisher, s.Title, s.Year, s.Where, s.Mark.String()})
+		f.Sources = append(f.Sources, sourceLine{s.ID, s.Publisher, s.Title, s.Year, s.Where, s.Found(), s.Mark.String()})
 	}
 	return f
 }

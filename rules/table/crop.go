@@ -102,6 +102,7 @@ type Crop struct {
 	Height                Figure[unit.Metres]
 	StageDays             [4]int // initial, development, mid, late; scaled to the harvest days
 	StageSource           *Source
+	StageNote             string               // for which crop a stand-in was read
 	FilmSaving            Figure[unit.Percent] // cut of the coefficient under film
 
 	DaysToHarvest Figure[float64] // from setting out, or from sowing for seed
@@ -129,39 +130,60 @@ func CropByID(id string) *Crop {
 // constants, so that the table lies in the program in SI as it is written. They
 // are short enough for the compiler to work out; longer ones it would leave to
 // the start of the program, which took up more of it than all the figures.
+//
+// A note says for which crop a stand-in was read, or what else was read.
 
 const (
 	inch = unit.MetresPerInch
 	foot = unit.MetresPerFoot
 )
 
-func celsius(low, high float64, s *Source, m Mark) Figure[unit.Celsius] {
-	return Figure[unit.Celsius]{Low: unit.Celsius(low), Value: unit.Celsius((low + high) / 2),
-		High: unit.Celsius(high), Source: s, Mark: m}
+func celsius(low, high unit.Celsius, s *Source, m Mark) Figure[unit.Celsius] {
+	return Figure[unit.Celsius]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m}
 }
 
-func inches(low, high float64, s *Source, m Mark) Figure[unit.Metres] {
-	return Figure[unit.Metres]{Low: unit.Metres(low * unit.MetresPerInch), Value: unit.Metres((low + high) / 2 * unit.MetresPerInch),
-		High: unit.Metres(high * unit.MetresPerInch), Source: s, Mark: m}
+func celsiusNoted(low, high unit.Celsius, s *Source, m Mark, note string) Figure[unit.Celsius] {
+	return Figure[unit.Celsius]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m, Note: note}
 }
 
-func metres(low, high float64, s *Source, m Mark) Figure[unit.Metres] {
-	return Figure[unit.Metres]{Low: unit.Metres(low), Value: unit.Metres((low + high) / 2),
-		High: unit.Metres(high), Source: s, Mark: m}
+func metres(low, high unit.Metres, s *Source, m Mark) Figure[unit.Metres] {
+	return Figure[unit.Metres]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m}
+}
+
+func metresNoted(low, high unit.Metres, s *Source, m Mark, note string) Figure[unit.Metres] {
+	return Figure[unit.Metres]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m, Note: note}
 }
 
 func number(low, high float64, s *Source, m Mark) Figure[float64] {
 	return Figure[float64]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m}
 }
 
-func percent(low, high float64, s *Source, m Mark) Figure[unit.Percent] {
-	return Figure[unit.Percent]{Low: unit.Percent(low), Value: unit.Percent((low + high) / 2),
-		High: unit.Percent(high), Source: s, Mark: m}
+func numberNoted(low, high float64, s *Source, m Mark, note string) Figure[float64] {
+	return Figure[float64]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m, Note: note}
 }
 
-func salt(low, high float64, s *Source, m Mark) Figure[unit.DecisiemensPerMetre] {
-	return Figure[unit.DecisiemensPerMetre]{Low: unit.DecisiemensPerMetre(low), Value: unit.DecisiemensPerMetre((low + high) / 2),
-		High: unit.DecisiemensPerMetre(high), Source: s, Mark: m}
+func percent(low, high unit.Percent, s *Source, m Mark) Figure[unit.Percent] {
+	return Figure[unit.Percent]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m}
+}
+
+func percentNoted(low, high unit.Percent, s *Source, m Mark, note string) Figure[unit.Percent] {
+	return Figure[unit.Percent]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m, Note: note}
+}
+
+func salt(low, high unit.DecisiemensPerMetre, s *Source, m Mark) Figure[unit.DecisiemensPerMetre] {
+	return Figure[unit.DecisiemensPerMetre]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m}
+}
+
+func saltNoted(low, high unit.DecisiemensPerMetre, s *Source, m Mark, note string) Figure[unit.DecisiemensPerMetre] {
+	return Figure[unit.DecisiemensPerMetre]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m, Note: note}
+}
+
+func inches(low, high unit.Metres, s *Source, m Mark) Figure[unit.Metres] {
+	return Figure[unit.Metres]{Low: low * inch, Value: (low + high) / 2 * inch, High: high * inch, Source: s, Mark: m}
 }
 
 func class(s *Source, m Mark) Figure[unit.Percent] { return Figure[unit.Percent]{Source: s, Mark: m} }
+
+func classNoted(s *Source, m Mark, note string) Figure[unit.Percent] {
+	return Figure[unit.Percent]{Source: s, Mark: m, Note: note}
+}

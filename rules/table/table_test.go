@@ -154,17 +154,33 @@ func TestFiguresKeepTheirOrder(t *testing.T) {
 	}
 }
 
-func TestSourcesAreListedOnceAndUsed(t *testing.T) {
+// Each source can be followed: a year and an address, or one line that says why
+// there is none.
+func TestSourcesCanBeFollowed(t *testing.T) {
+	address := regexp.MustCompile(`^https?://[^ …]+\.[^ …]+$|^[^:]*\d[^:]*$|^standard EN \d+:`)
+	year := regexp.MustCompile(`\b(19|20)\d\d\b`)
 	ids := map[string]bool{}
+	linked := 0
 	for _, s := range Sources {
 		assert.False(t, ids[s.ID], s.ID)
 		ids[s.ID] = true
 		assert.Regexp(t, idPattern, s.ID)
 		assert.NotEmpty(t, s.Publisher)
 		assert.NotEmpty(t, s.Title)
-		assert.NotEmpty(t, s.Year)
 		assert.NotEmpty(t, s.Where)
+		assert.Regexp(t, year, s.Year, s.ID)
+		if s.Address == "" {
+			assert.Greater(t, len(s.NoAddress), 15, "%s says why it has no address", s.ID)
+			assert.False(t, s.Linked(), s.ID)
+		} else {
+			assert.Empty(t, s.NoAddress, s.ID)
+			assert.Regexp(t, address, s.Address, s.ID)
+		}
+		if s.Linked() {
+			linked++
+		}
 	}
+	t.Logf("%d sources, %d of them with an address of the web", len(Sources), linked)
 }
 
 func TestEmittersBehindTheClasses(t *testing.T) {
