@@ -11,6 +11,7 @@ import (
 
 	"filmfurrow/rules"
 	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
 )
 
 // explain prints what a rule, film, crop, soil, tape, input or source says,
@@ -138,11 +139,21 @@ func figure[T ~float64](w io.Writer, name string, f table.Figure[T], shift strin
 		fmt.Fprintf(w, "  %-34s not given\n", name)
 		return
 	}
-	value := fmt.Sprintf("%.4g", float64(f.Value))
-	if f.Low != f.High {
-		value = fmt.Sprintf("%.4g to %.4g", float64(f.Low), float64(f.High))
+	value := span(float64(f.Low), float64(f.High)) + shift
+	switch any(f.Value).(type) { // as the source printed it, where that was in US units
+	case unit.Celsius:
+		value += ", " + span(float64(f.Low)*1.8+32, float64(f.High)*1.8+32) + " °F"
+	case unit.Metres:
+		value += ", " + span(float64(f.Low)/unit.MetresPerInch, float64(f.High)/unit.MetresPerInch) + " in"
 	}
-	fmt.Fprintf(w, "  %-34s %-18s %s\n", name, value+shift, basis(f.Mark, f.Source, f.Note))
+	fmt.Fprintf(w, "  %-34s %-36s %s\n", name, value, basis(f.Mark, f.Source, f.Note))
+}
+
+func span(low, high float64) string {
+	if low == high {
+		return fmt.Sprintf("%.3g", low)
+	}
+	return fmt.Sprintf("%.3g to %.3g", low, high)
 }
 
 // basis says how far a figure may be trusted and who gives it; for a stand-in,
@@ -159,7 +170,7 @@ func basis(m table.Mark, s *table.Source, note string) string {
 
 func describeCrop(w io.Writer, c *table.Crop) {
 	fmt.Fprintf(w, "%s (%s, %s)\n", c.Name, c.Group, c.Family)
-	fmt.Fprintf(w, "  %-34s %-18s %s\n", "frost class", c.Hardiness, basis(c.HardinessFrom.Mark, c.HardinessFrom.Source, c.HardinessFrom.Note))
+	fmt.Fprintf(w, "  %-34s %-36s %s\n", "frost class", c.Hardiness, basis(c.HardinessFrom.Mark, c.HardinessFrom.Source, c.HardinessFrom.Note))
 	figure(w, "weeks from the mean last frost", c.WeeksToFrost, "")
 	figure(w, "soil to set out, risky", c.EarlyFloor, " °C")
 	figure(w, "soil to set out, safe", c.SafeFloor, " °C")
@@ -182,7 +193,7 @@ func describeCrop(w io.Writer, c *table.Crop) {
 	if c.StageNote != "" {
 		mark = table.StandIn
 	}
-	fmt.Fprintf(w, "  %-34s %-18s %s\n", "days of the four stages", stages, basis(mark, c.StageSource, c.StageNote))
+	fmt.Fprintf(w, "  %-34s %-36s %s\n", "days of the four stages", stages, basis(mark, c.StageSource, c.StageNote))
 	figure(w, "height", c.Height, " m")
 	figure(w, "cut of the coefficient under film", c.FilmSaving, " %")
 	figure(w, "days to first harvest", c.DaysToHarvest, "")

@@ -63,7 +63,7 @@ var (
 	FloridaCir805 = Source{ID: "florida-cir805", Publisher: "University of Florida IFAS", Title: "Circular 805 (CV213), polyethylene mulches for vegetables", Year: "read 2026", Where: "figure and text",
 		Address: "Circular 805 (CV213), figure and text", Mark: Seen}
 	UtahGuide = Source{ID: "utah-guide", Publisher: "Utah State University", Title: "Utah Vegetable Production Guide", Year: "read 2026", Where: "plasticulture pages",
-		NoAddress: "a chapter of the guide; its address was not kept", Mark: Seen}
+		Address: "http://vegetableguide.usu.edu", Mark: Seen}
 	BuriedEdge = Source{ID: "buried-edge", Publisher: "equipment dealer's page", Title: "Buried film edge of walk-behind layers", Year: "read 2026", Where: "4–6 in each side",
 		NoAddress: "a dealer's page; this project names no firms", Mark: Trade}
 	FilmYieldConstant = Source{ID: "film-yield-constant", Publisher: "film maker's user manual", Title: "Area of polyethylene for a pound at 1 mil", Year: "read 2026", Where: "30,000 in²",
@@ -115,9 +115,9 @@ var (
 	TilthMichigan = Source{ID: "tilth-michigan", Publisher: "Michigan State University Extension", Title: "Film contact and tilth", Year: "2016", Where: "in trade press",
 		NoAddress: "read only as a trade paper tells it", Mark: Seen}
 	GeorgiaFloors = Source{ID: "georgia-floors-2000", Publisher: "University of Georgia", Title: "Minimum soil temperatures by crop, three mornings", Year: "2000", Where: "newswire",
-		NoAddress: "a newswire of the university; its address was not kept", Mark: Seen}
-	KansasFloors = Source{ID: "kansas-floors", Publisher: "Kansas newspaper column", Title: "Soil temperature before planting", Year: "read 2026", Where: "2.5 in deep, 4–5 days",
-		NoAddress: "a newspaper column; its address was not kept", Mark: Trade}
+		Address: "https://newswire.caes.uga.edu/story/822/garden-patience.html", Mark: Seen}
+	KansasFloors = Source{ID: "kansas-floors", Publisher: "newspaper, after Kansas State University", Title: "Soil temperature before planting", Year: "read 2026", Where: "2.5 in deep, 4–5 days",
+		Address: "https://ruralmessenger.com/kansas-news/horticulture/dont-ignore-soil-temperature-when-planting-vegetables", Mark: Trade}
 	MinnesotaWait = Source{ID: "minnesota-wait", Publisher: "University of Minnesota Extension", Title: "Extending the growing season", Year: "2018", Where: "1–2 weeks before planting",
 		Address: "https://extension.umn.edu/planting-and-growing-guides/extending-growing-season", Mark: Seen}
 	FumigantManual = Source{ID: "fumigant-manual", Publisher: "old US public-works manual MO-314", Title: "Metam-type fumigants", Year: "read 2026", Where: "14–21 days; not a label",
@@ -129,7 +129,7 @@ var (
 	HerbicideFilm2009 = Source{ID: "herbicide-film-2009", Publisher: "Weed Technology", Title: "23(3), herbicides washed from film", Year: "2009", Where: "abstract",
 		Address: "volume 23(3)", Mark: Seen}
 	HerbicideRutgers = Source{ID: "herbicide-rutgers", Publisher: "Rutgers University", Title: "Plant & Pest Advisory on glyphosate and film", Year: "read 2026", Where: "advisory",
-		NoAddress: "an advisory; its address was not kept", Mark: Seen}
+		Address: "https://plant-pest-advisory.rutgers.edu", Mark: Seen}
 	RaspberryFilm2020 = Source{ID: "raspberry-film-2020", Publisher: "Horticulturae", Title: "Buried biodegradable film after 18 months", Year: "2020", Where: "Washington",
 		NoAddress: "an abstract, read in an index that gives no article number", Mark: Seen}
 	BioLaying = Source{ID: "bio-laying", Publisher: "University of Tennessee and Washington State University", Title: "Applying biodegradable mulches", Year: "read 2026", Where: "tension, timing",
@@ -149,9 +149,9 @@ var (
 	Drip1996 = Source{ID: "drip-1996", Publisher: "HortTechnology", Title: "6(3):155, design considerations for vegetable crop drip irrigation", Year: "1996", Where: "abstract",
 		Address: "https://doi.org/10.21273/HORTTECH.6.3.155", Mark: Seen}
 	PennDrip2013 = Source{ID: "penn-drip-2013", Publisher: "Pennsylvania State University Extension", Title: "Determining how long to run drip irrigation systems for vegetables", Year: "2013", Where: "table, 8 psi, 30 in bed",
-		NoAddress: "a leaflet without a number; its address was not kept", Mark: Seen}
+		Address: "http://extension.psu.edu/plants/vegetable-fruit/news/2013/determining-how-long-to-run-drip-irrigation-systems-for-vegetables", Mark: Seen}
 	NCATDrip = Source{ID: "ncat-drip", Publisher: "NCAT ATTRA", Title: "How do I determine how long and how often", Year: "read 2026", Where: "157 minutes",
-		NoAddress: "a leaflet without a number; its address was not kept", Mark: Seen}
+		Address: "https://attra.ncat.org/how-do-i-determine-how/", Mark: Seen}
 	ClemsonTape = Source{ID: "clemson-tape", Publisher: "Clemson Cooperative Extension", Title: "Landscape irrigation equipment part 4: drip tape", Year: "read 2026", Where: "emitters 8–12 in",
 		Address: "https://hgic.clemson.edu", Mark: Seen}
 	KansasTape = Source{ID: "kansas-tape", Publisher: "Kansas State University", Title: "Drip irrigation of row crops: state of the art", Year: "read 2026", Where: "table 1",
@@ -211,9 +211,9 @@ var (
 	Midwest2022 = Source{ID: "midwest-2022", Publisher: "eight US land-grant universities", Title: "Midwest Vegetable Production Guide", Year: "2022", Where: "crop chapters",
 		Address: "http://read.uberflip.com/i/1431041-2022-midwest-vegetable-guide/101", Mark: Seen}
 	UtahTomato = Source{ID: "utah-tomato-pepper", Publisher: "Utah State University", Title: "Utah Vegetable Production Guide: tomato, pepper, eggplant", Year: "read 2026", Where: "planting",
-		NoAddress: "a chapter of the guide; its address was not kept", Mark: Seen}
+		Address: "http://vegetableguide.usu.edu", Mark: Seen}
 	UtahSquash = Source{ID: "utah-cucumber-squash", Publisher: "Utah State University", Title: "Utah Vegetable Production Guide: cucumber, squash", Year: "read 2026", Where: "planting",
-		NoAddress: "a chapter of the guide; its address was not kept", Mark: Seen}
+		Address: "http://vegetableguide.usu.edu/production/cucumber-pumpkin-squash-production/planting-thinning", Mark: Seen}
 	DelawareWarm = Source{ID: "transplants-delaware-936", Publisher: "University of Delaware", Title: "Weekly Crop Update: transplants and weather", Year: "read 2026", Where: "text",
 		Address: "https://sites.udel.edu/weeklycropupdate/?p=936", Mark: Seen}
 	DelawareEarly = Source{ID: "transplants-delaware-12984", Publisher: "University of Delaware", Title: "Weekly Crop Update: early transplanting", Year: "read 2026", Where: "text",
@@ -223,7 +223,7 @@ var (
 	DelawareCole = Source{ID: "cole-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: cole crops and heat", Year: "read 2026", Where: "abstract",
 		NoAddress: "an abstract; its address was not kept", Mark: Seen}
 	DelawareVines = Source{ID: "vines-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update 25(16): vine crops and heat", Year: "2017", Where: "text",
-		Address: "volume 25, issue 16, 14 July 2017", Mark: Seen}
+		Address: "https://vdocument.in/volume-25-issue-16-july-14-2017-vegetable-crops-volume-25-issue-16-july-14-2017.html", Mark: Seen}
 	DelawareSweetPotato = Source{ID: "sweet-potato-delaware", Publisher: "University of Delaware, in trade press", Title: "Sweet potato spacing", Year: "read 2026", Where: "text",
 		NoAddress: "read only as a trade paper tells it", Mark: Seen}
 	PurdueTransplants = Source{ID: "purdue-transplants", Publisher: "Purdue University", Title: "Vegetable Crops Hotline: transplants in cool weather", Year: "read 2026", Where: "cucurbits",
@@ -322,8 +322,6 @@ var (
 		Address: "https://columbustelegram.com/news/local/vegetable-garden-beginners-tips/article_c97fe258-f703-519b-8d88-96d37693439c.html", Mark: Seen}
 	OregonColumn2007 = Source{ID: "oregon-column-2007", Publisher: "newspaper, after Oregon State University Extension", Title: "Soil temperature and vegetables", Year: "2007", Where: "groups by temperature, for seed",
 		Address: "https://www.oregonlive.com/homesandgardens/2007/03/soil_temperature_and_veggies_h.html", Mark: Quoted}
-	KansasColumn = Source{ID: "kansas-column", Publisher: "newspaper, after Kansas State University", Title: "Soil temperature when planting vegetables", Year: "read 2026", Where: "text",
-		Address: "https://ruralmessenger.com/kansas-news/horticulture/dont-ignore-soil-temperature-when-planting-vegetables", Mark: Quoted}
 	KansasSowing2007 = Source{ID: "kansas-sowing-2007", Publisher: "Kansas newspaper", Title: "Temperatures guide best times to sow", Year: "2007", Where: "list at 60 °F",
 		Address: "http://www2.ljworld.com/news/2007/feb/15/temperatures_guide_best_times_sow_seeds/", Mark: Quoted}
 	TexasReprint2022 = Source{ID: "texas-reprint-2022", Publisher: "newspaper, after Texas A&M University", Title: "Soil temperature when planting vegetables", Year: "2022", Where: "realistic list, for seed",
@@ -611,7 +609,6 @@ var Sources = [...]*Source{
 	&NebraskaCool,
 	&NebraskaGroups,
 	&OregonColumn2007,
-	&KansasColumn,
 	&KansasSowing2007,
 	&TexasReprint2022,
 	&GermCaliforniaCopy,
