@@ -434,8 +434,6 @@ var (
 		NoAddress: "an abstract in a search listing that gives no volume", Mark: Seen}
 	MuskmelonStand1997 = Source{ID: "muskmelon-stand-1997", Publisher: "journal article", Title: "Plant population of muskmelon on black film", Year: "1997", Where: "abstract",
 		Address: "https://discovery.researcher.life/article/effect-of-plant-population-on-muskmelon-yield-and-quality/71d7e29d2a733a08be45883c3787ac95", Mark: Seen}
-	IowaMelon1994 = Source{ID: "iowa-melon-1994", Publisher: "Iowa State University Extension", Title: "Planting melons", Year: "1994", Where: "text",
-		Address: "https://hortnews.extension.iastate.edu/1994/4-27-1994/melon.html", Mark: Seen}
 	ConnecticutCorn2002 = Source{ID: "connecticut-corn-2002", Publisher: "University of Connecticut IPM", Title: "Transplanting sweet corn on black film", Year: "2002", Where: "text",
 		Address: "https://ipm.cahnr.uconn.edu/transplanting-sweet-corn-at-cold-spring-brook-farm/", Mark: Seen}
 	PrinciplesHorticulture = Source{ID: "principles-horticulture", Publisher: "textbook", Title: "Horticulture: principles and practices, watermelon", Year: "read 2026", Where: "page 662",
@@ -665,7 +663,6 @@ var Sources = [...]*Source{
 	&CarolinaStrawberry,
 	&SquashColours,
 	&MuskmelonStand1997,
-	&IowaMelon1994,
 	&ConnecticutCorn2002,
 	&PrinciplesHorticulture,
 	&TennesseeFall2011,

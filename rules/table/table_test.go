@@ -183,6 +183,26 @@ func TestSourcesCanBeFollowed(t *testing.T) {
 	t.Logf("%d sources, %d of them with an address of the web", len(Sources), linked)
 }
 
+// A source that nothing cites says nothing.
+func TestEverySourceIsCited(t *testing.T) {
+	declared, err := os.ReadFile("sources.go")
+	require.NoError(t, err)
+	names := regexp.MustCompile(`(?m)^\t(\w+)\s*= Source\{ID: "([^"]+)"`).FindAllStringSubmatch(string(declared), -1)
+	require.Len(t, names, len(Sources))
+	var rest strings.Builder
+	require.NoError(t, filepath.WalkDir("..", func(path string, entry os.DirEntry, err error) error {
+		if err != nil || entry.IsDir() || filepath.Ext(path) != ".go" || strings.HasSuffix(path, "_test.go") || filepath.Base(path) == "sources.go" {
+			return err
+		}
+		text, err := os.ReadFile(path)
+		rest.Write(text)
+		return err
+	}))
+	for _, m := range names {
+		assert.Regexp(t, `&(table\.)?`+m[1]+`\b`, rest.String(), m[2])
+	}
+}
+
 func TestEmittersBehindTheClasses(t *testing.T) {
 	// Penn State 2013: seven classes are three emitters of 0.132, 0.204 and 0.27 gal/h.
 	for _, x := range Tapes {
