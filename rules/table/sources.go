@@ -116,8 +116,8 @@ var (
 		NoAddress: "read only as a trade paper tells it", Mark: Seen}
 	GeorgiaFloors = Source{ID: "georgia-floors-2000", Publisher: "University of Georgia", Title: "Minimum soil temperatures by crop, three mornings", Year: "2000", Where: "newswire",
 		Address: "https://newswire.caes.uga.edu/story/822/garden-patience.html", Mark: Seen}
-	KansasFloors = Source{ID: "kansas-floors", Publisher: "newspaper, after Kansas State University", Title: "Soil temperature before planting", Year: "read 2026", Where: "2.5 in deep, 4–5 days",
-		Address: "https://ruralmessenger.com/kansas-news/horticulture/dont-ignore-soil-temperature-when-planting-vegetables", Mark: Trade}
+	KansasFloors = Source{ID: "kansas-floors", Publisher: "Kansas State University, in a newspaper", Title: "Soil temperature before planting", Year: "read 2026", Where: "2.5 in deep, 4–5 days",
+		Address: "https://ruralmessenger.com/kansas-news/horticulture/dont-ignore-soil-temperature-when-planting-vegetables", Mark: Quoted}
 	MinnesotaWait = Source{ID: "minnesota-wait", Publisher: "University of Minnesota Extension", Title: "Extending the growing season", Year: "2018", Where: "1–2 weeks before planting",
 		Address: "https://extension.umn.edu/planting-and-growing-guides/extending-growing-season", Mark: Seen}
 	FumigantManual = Source{ID: "fumigant-manual", Publisher: "old US public-works manual MO-314", Title: "Metam-type fumigants", Year: "read 2026", Where: "14–21 days; not a label",
@@ -320,11 +320,11 @@ var (
 		Address: "https://extension.unl.edu/statewide/knox/cool-season-vegetables/", Mark: Seen}
 	NebraskaGroups = Source{ID: "nebraska-groups", Publisher: "Nebraska newspaper column", Title: "Vegetable garden beginner's tips", Year: "read 2026", Where: "seed and plants, by group",
 		Address: "https://columbustelegram.com/news/local/vegetable-garden-beginners-tips/article_c97fe258-f703-519b-8d88-96d37693439c.html", Mark: Seen}
-	OregonColumn2007 = Source{ID: "oregon-column-2007", Publisher: "newspaper, after Oregon State University Extension", Title: "Soil temperature and vegetables", Year: "2007", Where: "groups by temperature, for seed",
+	OregonColumn2007 = Source{ID: "oregon-column-2007", Publisher: "Oregon State University Extension, in a newspaper", Title: "Soil temperature and vegetables", Year: "2007", Where: "groups by temperature, for seed",
 		Address: "https://www.oregonlive.com/homesandgardens/2007/03/soil_temperature_and_veggies_h.html", Mark: Quoted}
 	KansasSowing2007 = Source{ID: "kansas-sowing-2007", Publisher: "Kansas newspaper", Title: "Temperatures guide best times to sow", Year: "2007", Where: "list at 60 °F",
 		Address: "http://www2.ljworld.com/news/2007/feb/15/temperatures_guide_best_times_sow_seeds/", Mark: Quoted}
-	TexasReprint2022 = Source{ID: "texas-reprint-2022", Publisher: "newspaper, after Texas A&M University", Title: "Soil temperature when planting vegetables", Year: "2022", Where: "realistic list, for seed",
+	TexasReprint2022 = Source{ID: "texas-reprint-2022", Publisher: "Texas A&M University, in a newspaper", Title: "Soil temperature when planting vegetables", Year: "2022", Where: "realistic list, for seed",
 		Address: "https://www.northwestgeorgianews.com/polk_standard_journal/news/local/soil-temperature-important-when-planting-vegetables/article_21a3c348-a2df-11ec-9cff-87b7e61fe8aa.html", Mark: Quoted}
 	GermCaliforniaCopy = Source{ID: "germination-california", Publisher: "garden site, after University of California", Title: "Soil temperature for germination", Year: "read 2026", Where: "copy",
 		Address: "https://sundownfarms.com/gardening/germination/soil-temperature/", Mark: Quoted}
@@ -400,9 +400,9 @@ var (
 		Address: "https://web.extension.illinois.edu/state/newsdetail.cfm?NewsID=35125", Mark: Seen}
 	IllinoisSow2019 = Source{ID: "illinois-sow-2019", Publisher: "University of Illinois Extension", Title: "When to sow", Year: "2019", Where: "groups by weeks",
 		Address: "https://extension.illinois.edu/blogs/over-garden-fence/2019-03-28-so-when-should-we-sow", Mark: Seen}
-	IllinoisDates2022 = Source{ID: "illinois-dates-2022", Publisher: "newspaper, after University of Illinois", Title: "Dates for planting", Year: "2022", Where: "list",
+	IllinoisDates2022 = Source{ID: "illinois-dates-2022", Publisher: "University of Illinois, in a newspaper", Title: "Dates for planting", Year: "2022", Where: "list",
 		Address: "https://mailnewsgroup.com/mclean/article/2022-04-17/dates-to-know-for-gardeners-in-planting-season.html", Mark: Quoted}
-	IllinoisKale2021 = Source{ID: "illinois-kale-2021", Publisher: "newspaper, by University of Illinois Extension", Title: "Greens for cool weather", Year: "2021", Where: "text",
+	IllinoisKale2021 = Source{ID: "illinois-kale-2021", Publisher: "University of Illinois Extension, in a newspaper", Title: "Greens for cool weather", Year: "2021", Where: "text",
 		NoAddress: "a newspaper column; its address is a number only", Mark: Quoted}
 	IllinoisSprouts = Source{ID: "illinois-sprouts", Publisher: "web page, after University of Illinois Extension", Title: "Brussels sprouts in Illinois", Year: "read 2026", Where: "text",
 		NoAddress: "a page that quotes the university", Mark: Quoted}
