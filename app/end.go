@@ -73,11 +73,13 @@ func (p *endPart) limits(a *plan.Advice) app.UI {
 func (p *endPart) sources(a *plan.Advice) app.UI {
 	list := make([]app.UI, len(a.Sources))
 	for i, s := range a.Sources {
-		text := s.Publisher + ": " + s.Title
-		if s.Year != "no date" {
-			text += ", " + s.Year
+		says := []app.UI{plain(s.Publisher + ": " + s.Title + ", " + s.Year + ". " + sentence(s.Where) + ". " + sentence(s.Mark.String()) + ". ")}
+		if s.Linked() {
+			says = append(says, app.A().Href(s.Address).Text(s.Address))
+		} else {
+			says = append(says, plain(sentence(s.Found())+"."))
 		}
-		list[i] = app.Li().ID("source-" + s.ID).TabIndex(-1).Text(text + ". " + sentence(s.Where) + ". " + sentence(s.Mark.String()) + ".")
+		list[i] = app.Li().ID("source-" + s.ID).TabIndex(-1).Body(says...)
 	}
 	return app.Section().ID("sources").Body(
 		app.Details().ID("sources-list").Open(true).Body(app.Summary().Body(heading2("Who says so")), app.Ul().Class("sources").Body(list...)),

@@ -45,8 +45,11 @@ func Limits(f *facts.Facts) []Limit {
 	if !f.Case.Water.Flow.Given {
 		list = append(list, Limit{"flow", unit.Say("Without the flow of your source we cannot say how many beds it can water at once. Do the bucket test.")})
 	}
-	if f.Crop.KcMid.Mark == table.FromMemory {
+	switch kc := &f.Crop.KcMid; kc.Mark {
+	case table.FromMemory:
 		list = append(list, Limit{"no-coefficient", unit.Say("No published water use was found for {}; a value from memory stands in.", f.Crop.Name)})
+	case table.StandIn:
+		list = append(list, Limit{"stand-in-coefficient", unit.Say("No published water use was found for {}. We use what was read for another crop: {}.", f.Crop.Name, kc.Note)})
 	}
 	return list
 }
