@@ -75,7 +75,7 @@ func fillIn(c *Case, note func(field, says string, value any, reason string)) {
 			note(field, says, value, reason)
 		}
 	}
-	length("field.bed_centres_m", &c.Field.Centres, max(crop.Centres.Value, topOf(c, crop)+0.3), "usual for this crop", false)
+	length("field.bed_centres_m", &c.Field.Centres, unit.TenthMillimetre(float64(max(crop.Centres.Value, topOf(c, crop)+0.3))), "usual for this crop", false)
 	length("field.bed_top_m", &c.Field.BedTop, topOf(c, crop), "the commonest bed top", true)
 	number("field.rows_per_bed", &c.Field.RowsPerBed, max(1, float64(int(crop.RowsPerBed.Value+0.5))), "{}", "usual for this crop")
 	length("field.in_row_m", &c.Field.InRow, unit.TenthMillimetre(float64(crop.InRow.Value)), "usual for this crop", true)

@@ -26,8 +26,17 @@ const (
 	heavyLoss, someLoss   = 50, 10 // percent of yield
 	lightTractor          = 22.0   // kW, 30 hp
 	rareFrost, coverFrost = 0.1, 0.5
+	largeByHand           = unit.SquareMetres(0.5 * unit.SquareMetresPerAcre)
 	outOfSeason           = 75 // days from the wanted day to the next that will do
 )
+
+// yearsOf says in how many years something comes, at the head of a sentence.
+func yearsOf(share float64) unit.Quantity {
+	if share >= 0.995 {
+		return unit.Of("In nearly every year")
+	}
+	return unit.Of("In " + unit.Of(unit.PercentOf(share)).In(unit.Metric) + " of years")
+}
 
 var gates = [...]*Rule{
 	gate("dense-seed", "Too many holes for film", "Film that is mostly holes holds no weeds, tears in wind and lets its warmth out.", "carrot-drill",
@@ -120,10 +129,10 @@ var gates = [...]*Rule{
 	gate("frost-on-planting-day", "Frost is likely after planting", "Film warms roots, never leaves.", "tomato-frost-pocket",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if free, ok := f.Season.NextFree(f.Wanted); ok && free > f.Wanted && f.WantedRisk > rareFrost && careful(o) {
-				return rulesOut("In {} of years it still freezes after {}. Film does not protect leaves: plant on {}.", unit.PercentOf(f.WantedRisk), f.Wanted, f.Plant)
+				return rulesOut("{} it still freezes after {}. Film does not protect leaves: plant on {}.", yearsOf(f.WantedRisk), f.Wanted, f.Plant)
 			}
 			if f.FrostRisk > coverFrost && f.Crop.Hardiness >= table.Tender && careful(o) {
-				return rulesOut("In {} of years it still freezes after {}. Film does not protect leaves: have covers ready.", unit.PercentOf(f.FrostRisk), f.Plant)
+				return rulesOut("{} it still freezes after {}. Film does not protect leaves: have covers ready.", yearsOf(f.FrostRisk), f.Plant)
 			}
 			return silent()
 		}, &table.Colorado720, &table.Covers2020, &table.Normals),
@@ -247,9 +256,9 @@ var gates = [...]*Rule{
 		}, &table.PepperHeat2011, &table.Broccoli2009),
 	gate("hand-laying-large", "A large field by hand", "More than half an acre by hand is slow and hard.", "flowers-large-by-hand",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
-			area := float64(f.BedMetres) * float64(f.Centres)
-			if f.Case.Practice.Laying == "hand" && area > 2023 && careful(o) {
-				return rulesOut("{} of bed by hand is more than half an acre: slow and hard work. Borrow a layer, or lay over several days.", f.BedMetres)
+			area := unit.SquareMetres(float64(f.BedMetres) * float64(f.Centres))
+			if f.Case.Practice.Laying == "hand" && area > largeByHand && careful(o) {
+				return rulesOut("{} of bed by hand, on {}, is slow and hard work. Borrow a layer, or lay over several days.", f.BedMetres, area)
 			}
 			return silent()
 		}, &table.Guide205),

@@ -16,7 +16,7 @@ type Limit struct {
 func Limits(f *facts.Facts) []Limit {
 	list := []Limit{
 		{"normals", unit.Say("Temperatures are long-term monthly means. The soil's mean on planting day may lie from {} to {} under black film; a cold spell is not in the means.", f.Warmth.Low[table.Black][facts.WarmthBefore], f.Warmth.High[table.Black][facts.WarmthBefore])},
-		{"floors", unit.Say("Published floors for {} run from {} to {}. We work to the middle, {}.", f.Crop.Name, f.EarlyFloor, f.SafeFloor, f.WorkFloor)},
+		{"floors", floorLimit(f)},
 		{"weights", unit.Say("The direction of each reason has a source. Its weight is our judgement.")},
 	}
 	list = append(list, warmthLimits()...)
@@ -52,6 +52,15 @@ func Limits(f *facts.Facts) []Limit {
 		list = append(list, Limit{"stand-in-coefficient", unit.Say("No published water use was found for {}. We use what was read for another crop: {}.", f.Crop.Name, kc.Note)})
 	}
 	return list
+}
+
+// floorLimit says which floor the planting day works to, and what lists say.
+func floorLimit(f *facts.Facts) unit.Phrase {
+	list := unit.Between(min(f.EarlyFloor, f.SafeFloor), max(f.EarlyFloor, f.SafeFloor))
+	if f.Crop.Warm {
+		return unit.Say("The planting day works to {} under the film, as a daily mean. Published lists for {} name {}, read in the morning or at ten.", f.WorkFloor, f.Crop.Name, list)
+	}
+	return unit.Say("The planting day works to {} under the film, as a daily mean. Published lists for {} name {}.", f.WorkFloor, f.Crop.Name, list)
 }
 
 // warmthLimits are the computed soil warmth's own: what it missed when it was

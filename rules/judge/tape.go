@@ -18,6 +18,14 @@ const DesignSpread, worstSpread = 10, 20
 // hourSpan shows a daily run in the unit that suits it.
 func hourSpan(run unit.Minutes) unit.Hours { return unit.Hours(math.Round(float64(run)/6) / 10) }
 
+// zonesOf names the beds that are watered together.
+func zonesOf(n int) unit.Quantity {
+	if n == 1 {
+		return unit.Of("all beds together")
+	}
+	return unit.Count(n, "zone", "zones")
+}
+
 var tapeRules = [...]*Rule{
 	{ID: "tape-wetting", Speaks: question.Tape, Weight: Strong, Title: "Wet spots that meet",
 		Because: "Where wet spots do not meet, plants between them go dry.",
@@ -75,9 +83,9 @@ var tapeRules = [...]*Rule{
 			}
 			day, have := s.HoursADay.Value, s.Hours
 			if day > have {
-				return against(saturate(float64(day-have), 3), "At full leaf {} zones need {} a day in all; you have {}.", s.Zones, day, have)
+				return against(saturate(float64(day-have), 3), "At full leaf {} need {} a day in all; you have {}.", zonesOf(s.Zones), day, have)
 			}
-			return speaksFor(saturate(float64(have-day), 12)*0.5, "At full leaf {} zones need {} a day in all, within your {}.", s.Zones, day, have)
+			return speaksFor(saturate(float64(have-day), 12)*0.5, "At full leaf {} need {} a day in all, within your {}.", zonesOf(s.Zones), day, have)
 		}},
 	{ID: "tape-run-length", Speaks: question.Tape, Weight: Strong, Title: "Reaches the end of the bed",
 		Because: "A dry far end is the commonest fault of long beds.",
