@@ -83,17 +83,19 @@ type Facts struct {
 	BedMetres           unit.Metres               // 0 where unknown
 
 	// Water.
-	Peak, Start unit.Millimetres // crop water use a day, at full leaf and at planting
-	PeakLitres  unit.Litres      // for 100 m of bed a day, gross
-	Usable      unit.LitresPerHour
-	Lines       int
-	years       [3]water.Optional[water.Year] // usual, cool, dry; the same for every case of one place and risk
-	lines       *drip.Known                   // tape lines solved for cases before; nil keeps none
-	asked       water.Input
-	Sketch      [len(table.Tapes)]water.Sketch // what each tape would make of the water plan
-	YieldLost   unit.Percent                   // to salt in the water
-	SoilSalt    unit.DecisiemensPerMetre
-	ClogRisk    float64 // 0–1 from source and water test
+	Peak, Start   unit.Millimetres // crop water use a day, at full leaf and at planting
+	PeakLitres    unit.Litres      // for 100 m of bed a day, gross
+	Usable        unit.LitresPerHour
+	Lines         int
+	Laterals      int // lines of tape that one bed is cut into, end to end: 1 is fed from its end, 2 from the middle
+	askedLaterals int
+	years         [3]water.Optional[water.Year] // usual, cool, dry; the same for every case of one place and risk
+	lines         *drip.Known                   // tape lines solved for cases before; nil keeps none
+	asked         water.Input
+	Sketch        [len(table.Tapes)]water.Sketch // what each tape would make of the water plan
+	YieldLost     unit.Percent                   // to salt in the water
+	SoilSalt      unit.DecisiemensPerMetre
+	ClogRisk      float64 // 0–1 from source and water test
 
 	// Answers that later questions read.
 	Film      table.FilmID

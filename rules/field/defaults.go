@@ -81,7 +81,7 @@ func fillIn(c *Case, note func(field, says string, value any, reason string)) {
 	length("field.in_row_m", &c.Field.InRow, unit.TenthMillimetre(float64(crop.InRow.Value)), "usual for this crop", true)
 	number("practice.crops_on_film", &c.Practice.CropsOnFilm, 1, "{}", "one crop a laying")
 	number("soil.organic_percent", &c.Soil.Organic, 2.5, "{} %", "usual for farmed mineral soil")
-	number("soil.slope_percent", &c.Soil.Slope, 1, "{} %", "a gentle fall that drains")
+	number("soil.slope_percent", &c.Soil.Slope, 0, "{} %", "level, for want of a figure")
 	if !c.Practice.Organic.Given {
 		c.Practice.Organic = unit.Known(false)
 		if note != nil {

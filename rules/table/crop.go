@@ -104,6 +104,7 @@ type Crop struct {
 	StageSource           *Source
 	StageNote             string               // for which crop a stand-in was read
 	FilmSaving            Figure[unit.Percent] // cut of the coefficient under film
+	KcUnderFilm           bool                 // the coefficients were measured under film: its saving is in them
 
 	DaysToHarvest Figure[float64] // from setting out, or from sowing for seed
 

@@ -106,7 +106,7 @@ var Crops = [...]Crop{
 		RowsPerBed: number(1, 1, &GingerTrade, Trade),
 		Centres:    metres(5*foot, 6*foot, &GingerTrade, Trade),
 		RootDepth:  metresNoted(0.7, 1.5, &F56T22, StandIn, "tomato"), Depletion: numberNoted(0.4, 0.4, &F56T22, StandIn, "tomato"),
-		KcStart: numberNoted(0.6, 0.6, &F56T12, StandIn, "tomato"), KcMid: numberNoted(1.15, 1.15, &F56T12, StandIn, "tomato"), KcEnd: numberNoted(0.7, 0.9, &F56T12, StandIn, "tomato"),
+		KcStart: numberNoted(0.25, 0.25, &HuskTomato2014, Seen, "under film and drip"), KcMid: numberNoted(0.71, 0.71, &HuskTomato2014, Seen, "under film and drip"), KcEnd: numberNoted(0.56, 0.56, &HuskTomato2014, Seen, "under film and drip"), KcUnderFilm: true,
 		Height:    metres(4*foot, 4*foot, &FloridaTomatillo, Seen),
 		StageDays: [4]int{30, 40, 45, 30}, StageSource: &F56T11, StageNote: "tomato",
 		FilmSaving:    percentNoted(10, 30, &F56T25, StandIn, "horticultural crops as a group"),
