@@ -174,6 +174,7 @@ func BenchmarkDoubts(b *testing.B) {
 // of the two changes the film alone, both together do, and no nearer day does;
 // and no pair of options is missed.
 func TestPairsAgainstBruteForce(t *testing.T) {
+	long.Daily(t)
 	bases, list := fewGrounds()
 	r := rand.New(rand.NewPCG(11, 3))
 	found := 0
@@ -237,6 +238,7 @@ func TestPairsAgainstBruteForce(t *testing.T) {
 
 // No other input that keeps the ground moves the film, so no pair is missed.
 func TestWhatMovesTheFilm(t *testing.T) {
+	long.Daily(t)
 	bases, list := fewGrounds()
 	r := rand.New(rand.NewPCG(12, 3))
 	// Film that is down, ground that was treated and films that cannot be bought name

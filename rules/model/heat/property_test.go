@@ -90,7 +90,9 @@ func TestEffectFallsInAWarmerClimate(t *testing.T) {
 		}
 	})
 	t.Logf("a degree warmer: in %d climates whose bare ground dries every film gains less, at best %+.3f K; in %d whose ground stays wet it gains at most %+.3f K more", dried, least, wet, most)
-	assert.Greater(t, dried, 5)
+	if !testing.Short() { // which draws five in all
+		assert.Greater(t, dried, 5)
+	}
 }
 
 // Nothing at 5 cm above the solarization records (1.27 and 1.28, see
