@@ -219,3 +219,30 @@ const (
 	halfHardyBefore = 20
 	emergence       = 8
 )
+
+// SeasonDays is how long the crop stands, from planting to the last picking: what the
+// water plan, the season's dates and the end of the film all go by. Crops that are
+// picked for weeks stand for the sum of their stages (FAO-56 table 11); others until
+// three weeks after the latest published harvest day (common practice, no source).
+// The first autumn frost ends a tender crop's season.
+func (f *Facts) SeasonDays() unit.Days {
+	last := unit.Days(f.Crop.DaysToHarvest.High) + pickingDays
+	if f.Crop.Group == table.Fruiting || f.Crop.Group == table.Vine {
+		stages := 0
+		for _, days := range f.Crop.StageDays {
+			stages += days
+		}
+		last = max(last, unit.Days(stages))
+	}
+	if f.Crop.Hardiness >= table.Tender && f.FreeDays != Never {
+		last = min(last, f.FreeDays)
+	}
+	return max(last, shortestSeason)
+}
+
+// pickingDays follow the latest published harvest day. shortestSeason is what the
+// stages of a crop are never pressed into less than.
+const (
+	pickingDays    = 21
+	shortestSeason = 30
+)

@@ -116,7 +116,7 @@ func (f *Facts) WaterInput() water.Input {
 	for i, days := range crop.StageDays {
 		stages[i] = unit.Days(days)
 	}
-	in.Stages = water.Known(stages)
+	in.Stages, in.Season = water.Known(stages), water.Known(f.SeasonDays())
 	if crop.RootDepth.Given() {
 		in.RootDepth = water.Known(crop.RootDepth.Low)
 	}
