@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"filmfurrow/rules/model/sky"
-	"filmfurrow/rules/model/soilwater"
 	"filmfurrow/rules/model/water"
 	"filmfurrow/rules/model/waterquality"
 	"filmfurrow/rules/model/weather"
@@ -47,7 +46,7 @@ func (f *Facts) waterInput() water.Input {
 	in := water.Input{
 		PlantOn:   f.Plant,
 		FilmCut:   water.Known(water.Range{Low: crop.FilmSaving.Low, High: crop.FilmSaving.High}),
-		Texture:   soilwater.Texture(f.Soil.ID),
+		Soil:      water.Known(WaterClass(f.Soil)),
 		BedLength: optional(c.Field.BedLength), BedCentres: water.Known(f.Centres), BedTop: water.Known(f.Top),
 		Slope: unit.Percent(bedFall(c.Soil.Slope.Value)),
 		Lines: f.Lines,
