@@ -22,7 +22,7 @@ type Ground struct {
 	// Spell is by how much the mean may lie below a floor when the first three days
 	// in a row above it are to be expected: see [heat.Spell].
 	Spell [heat.Depths][weather.YearDays]float32
-	Probe             heat.ProbeFinding
+	Probe heat.ProbeFinding
 }
 
 // Bare is the place of bare ground behind the films.
@@ -94,7 +94,9 @@ func HeatCover(f *table.Film) heat.Cover {
 	if f.BlackBelow {
 		under = table.Films[table.Black].SunReflected.Value
 	}
-	effect := func(w *table.Figure[unit.CelsiusDegrees]) heat.Effect { return heat.Effect{Low: w.Low, Value: w.Value, High: w.High} }
+	effect := func(w *table.Figure[unit.CelsiusDegrees]) heat.Effect {
+		return heat.Effect{Low: w.Low, Value: w.Value, High: w.High}
+	}
 	return heat.Cover{
 		Optics: heat.Optics{ReflectTop: f.SunReflected.Value, ReflectUnder: under, Transmit: f.SunPassed.Value,
 			LongReflectTop: f.HeatReflected.Value, LongReflectUnder: table.HeatReflectedBelow.Value, LongTransmit: f.HeatPassed.Value},

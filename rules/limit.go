@@ -1,8 +1,8 @@
 package rules
 
 import (
-	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/model/heat"
+	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -63,9 +63,9 @@ func warmthLimits() []Limit {
 		{"warmth-simpler", unit.Say("Soil warmth: at 5 cm a plain wave drawn through the same normals misses the days of the same stations by {}.", degrees(heat.FromNormals.Wave[0]))},
 		{"film-optics", unit.Say("Soil warmth: no per-film table of optics could be opened; the films' optical figures are from memory inside published bounds. Clear film that lies slack may move the daily mean by {}, more than the band shows.", degrees(4.5))},
 		{"film-warming", unit.Say("Soil warmth: published warming under black film runs from {} to {}. We carry the middle of the New England table to this place and take it for a daily mean, since the table names no hour.", degrees(0.56), degrees(6))},
-		{"warmth-warm-climate", unit.Say("Soil warmth: for Puerto Rico we compute {} and {} more warming than two published rows found (°C): in a warm climate we warm too much.", 1.15, 0.37)},
-		{"warmth-silver", unit.Say("Soil warmth: sources disagree about silver-on-black film, from {} cooler than bare soil to {} warmer; two published rows lie {} and {} °C from ours.", degrees(1.1), degrees(3), 0.81, 2.52)},
-		{"warmth-black-rows", unit.Say("Soil warmth: for black film, rows of three published trials lie outside ours by {}, {}, {} (red and blue film too) and {} °C; at a second New England place white-on-black lies outside by {}.", 0.08, 0.06, 0.52, 0.21, 0.50)},
+		{"warmth-warm-climate", unit.Say("Soil warmth: for Puerto Rico we compute {} and {} more warming than two published rows found (°C): in a warm climate we warm too much.", 1.16, 0.37)},
+		{"warmth-silver", unit.Say("Soil warmth: sources disagree about silver-on-black film, from {} cooler than bare soil to {} warmer; two published rows lie {} and {} °C from ours.", degrees(1.1), degrees(3), 0.81, 2.51)},
+		{"warmth-black-rows", unit.Say("Soil warmth: for black film, rows of three published trials lie outside ours by {}, {}, {} (red and blue film too) and {} °C; at a second New England place white-on-black lies outside by {}.", 0.09, 0.06, 0.51, 0.21, 0.50)},
 		{"warmth-georgia", unit.Say("Soil warmth: a Georgia trial found the root zone {} to {} above the air under every film. Of 30 figures that we compute for it, 8 lie outside, most under white and silver film.", degrees(1), degrees(5))},
 		{"warmth-clear", unit.Say("Soil warmth: one study found that clear film warms less on days when bare soil is warmer. In a usual year ours warms more, since it has no weather; in the real weather of 60 stations ours warms less at {}. Another study found soil under clear film hottest when moist; ours is up to {} hotter when dry.", 58.0, degrees(3))},
 	}

@@ -20,9 +20,9 @@ type nature struct {
 	// leastResistance is that of a wet skin to evaporation, mostResistance that of a
 	// dry crust, s/m.
 	leastResistance, mostResistance float64
-	// drynessByRange and drynessByDemand: see dryness.
-	drynessByRange, drynessByDemand float64
-	turf                            turf
+	// drynessByRange is what each 6 K of daily range beyond 12 K adds to dryness.
+	drynessByRange float64
+	turf           turf
 }
 
 // turf is what grows on open ground that nobody tills, as on weather stations.
@@ -30,9 +30,8 @@ type turf struct {
 	albedo float64
 	// thatch insulates, m²·K/W, where all grows: some centimetres of dead grass.
 	thatch float64
-	// moistest and driest are the conductivity of the ground, W/m/K, where all grows
-	// and where nothing does.
-	moistest, driest float64
+	// conductivity of the ground below, W/m/K.
+	conductivity float64
 	// limit is the evaporative demand of the growing season, mm a day, at which half
 	// of it grows; sharpness, per mm a day, how fast that falls.
 	limit, sharpness float64
@@ -45,11 +44,11 @@ type turf struct {
 // nine published figures: black, clear, white-on-black and infrared-transmitting
 // in the New England table, and the long-term averages of bare soil at 4 in over
 // Illinois on five days from April to July. The share of snow and turf's thatch,
-// conductivities, limit and shares were fitted on 40 stations (VALIDATION.md). The
+// conductivity, limit and shares were fitted on 40 stations (VALIDATION.md). The
 // albedo is that of the reference grass of FAO Paper 56, the sharpness a judgement:
 // growth falls from nine tenths to one tenth over 0.9 mm a day.
 var usualNature = nature{
 	roughness: 0.02, supply: 3.0, snowShare: 0.58, leastResistance: 60, mostResistance: 5000,
-	drynessByRange: 1.39, drynessByDemand: 0.575,
-	turf: turf{albedo: sky.ReferenceAlbedo, thatch: 0.41, moistest: 0.83, driest: 0.25, limit: 4.4, sharpness: 5, share: 0.42, desertShare: 0.025},
+	drynessByRange: 1.39,
+	turf:           turf{albedo: sky.ReferenceAlbedo, thatch: 0.41, conductivity: 0.83, limit: 4.4, sharpness: 5, share: 0.42, desertShare: 0.025},
 }

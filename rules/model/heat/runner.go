@@ -215,7 +215,7 @@ func (r *Runner) airDay(date unit.Date) airDay {
 	// Snow and litter keep the ground from feeling all of the frost.
 	mild := r.nature.snowShare * math.Max(0, -(low+high)/2)
 	a := airDay{low + mild, high + mild, float64(y.Maximum[before]) + mild, float64(y.Minimum[after]) + mild, i + 1, 0, r.in.Canopy.shade(date)}
-	a.drier = dewBelow(r.nature.dryness(low, high, r.place.latitude, i+1))
+	a.drier = dewBelow(r.nature.dryness(low, high))
 	return a
 }
 
@@ -235,7 +235,7 @@ func (r *Runner) supply(a *airDay) float64 {
 	case Wet:
 		s *= 2
 	}
-	drier := math.Max(0, r.nature.drynessByRange/2*((a.maximum-a.minimum)-12)/6)
+	drier := math.Max(0, r.nature.dryness(a.minimum, a.maximum)/2)
 	return math.Max(leastSupply, s*math.Exp(-drier))
 }
 

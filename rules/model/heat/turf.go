@@ -22,7 +22,7 @@ func (r *Runner) turf() (thatch, below layer, boundary float64) {
 	n := &r.nature.turf
 	grows := growth(&r.year, r.place.latitude, n)
 	water := driestGround + (moistestGround-driestGround)*grows
-	below = layer{n.driest + (n.moistest-n.driest)*grows, HeatCapacity(turfDensity, water), water}
+	below = layer{n.conductivity, HeatCapacity(turfDensity, water), water}
 	boundary = nodeDepths[1]
 	thatch = below
 	thatch.conductivity = boundary / (boundary/below.conductivity + n.thatch*grows)
