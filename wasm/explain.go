@@ -142,7 +142,7 @@ func figure[T ~float64](w io.Writer, name string, f table.Figure[T], shift strin
 	}
 	value := fmt.Sprintf("%.4g", float64(f.Value))
 	if f.Low != f.High {
-		value = fmt.Sprintf("%.4g to %.4g", float64(f.Low), float64(f.High))
+		value += fmt.Sprintf(" (%.4g to %.4g)", float64(f.Low), float64(f.High))
 	}
 	fmt.Fprintf(w, "  %-34s %-18s %s [%s] %s\n", name, value+shift, f.Mark, f.Source.ID, f.Note)
 }
