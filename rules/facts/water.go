@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"filmfurrow/rules/model/sky"
-	"filmfurrow/rules/model/soilwater"
 	"filmfurrow/rules/model/water"
 	"filmfurrow/rules/model/waterquality"
 	"filmfurrow/rules/model/weather"
@@ -97,7 +96,7 @@ func (f *Facts) WaterInput() water.Input {
 	in := water.Input{
 		PlantOn:   f.Plant,
 		FilmCut:   water.Known(f.filmCut()),
-		Texture:   soilwater.Texture(f.Soil.ID),
+		Soil:      water.Known(WaterClass(f.Soil)),
 		BedLength: f.lateral(), BedCentres: water.Known(f.Centres), BedTop: water.Known(f.Top),
 		Slope: unit.Percent(math.Min(c.Soil.Slope.Value, steepest)),
 		Lines: f.Lines,

@@ -2,6 +2,7 @@ package judge
 
 import (
 	"filmfurrow/rules/facts"
+	"filmfurrow/rules/model/heat"
 	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
@@ -70,16 +71,16 @@ func floorLimit(f *facts.Facts) unit.Phrase {
 func warmthLimits() []Limit {
 	degrees := func(k float64) unit.CelsiusDegrees { return unit.CelsiusDegrees(k) }
 	return []Limit{
-		{"warmth-stations", unit.Say("Soil warmth: on 15 weather stations that were not used to fit it, the computed daily mean missed by {} at 5 cm and {} at 10 cm (root mean square in °C, March to September 2020). We aimed at 2 and 1.8.", 1.92, 1.65)},
-		{"warmth-grass", unit.Say("Soil warmth: those stations lie under grass, so the error of a bare or covered bed is not known; the band takes it to be the same.")},
-		{"warmth-simpler", unit.Say("Soil warmth: at 5 cm a plain wave misses the same stations by {}, the air of the last seven days by {} (°C).", 3.25, 3.28)},
-		{"film-optics", unit.Say("Soil warmth: no per-film table of optics could be opened; the films' optical figures are from memory inside published bounds. Clear film that lies slack may move the daily mean by {}, more than the band shows.", degrees(3.9))},
+		{"warmth-stations", unit.Say("Soil warmth: at 20 weather stations that were not used to fit it, the monthly mean computed from their normals of 1981–2010 missed that measured in 2020 by {} at 5 cm and {} at 10 cm; a single day missed by {} and {} (root mean square, March to September). On average it was {} too cool: normals are older than the years one meets.", degrees(heat.FromNormals.Months[0]), degrees(heat.FromNormals.Months[1]), degrees(heat.FromNormals.Days[0]), degrees(heat.FromNormals.Days[1]), degrees(-heat.FromNormals.Bias[0]))},
+		{"warmth-grass", unit.Say("Soil warmth: those stations lie under what grows there, so the error of a tilled or covered bed is not known; the band takes it to be the same.")},
+		{"warmth-simpler", unit.Say("Soil warmth: at 5 cm a plain wave drawn through the same normals misses the days of the same stations by {}.", degrees(heat.FromNormals.Wave[0]))},
+		{"film-optics", unit.Say("Soil warmth: no per-film table of optics could be opened; the films' optical figures are from memory inside published bounds. Clear film that lies slack may move the daily mean by {}, more than the band shows.", degrees(4.5))},
 		{"film-warming", unit.Say("Soil warmth: published warming under black film runs from {} to {}. We carry the middle of the New England table to this place and take it for a daily mean, since the table names no hour.", degrees(0.56), degrees(6))},
-		{"warmth-warm-climate", unit.Say("Soil warmth: for Puerto Rico we compute {} and {} more warming than two published rows found (°C): in a warm climate we warm too much.", 1.29, 0.45)},
-		{"warmth-silver", unit.Say("Soil warmth: sources disagree about silver-on-black film, from {} cooler than bare soil to {} warmer; two published rows lie {} and {} °C from ours.", degrees(1.1), degrees(3), 0.83, 2.35)},
-		{"warmth-black-rows", unit.Say("Soil warmth: for black film, rows of three published trials lie outside ours by {}, {}, {} (red and blue film too) and {} °C; at a second New England place black lies outside by {} and white-on-black by {}.", 0.54, 0.25, 0.35, 0.11, 0.01, 0.49)},
-		{"warmth-georgia", unit.Say("Soil warmth: a Georgia trial found the root zone {} to {} above the air under every film. Of 30 figures that we compute for it, 10 lie outside, most under white and silver film.", degrees(1), degrees(5))},
-		{"warmth-clear", unit.Say("Soil warmth: one study found that clear film warms less on days when bare soil is warmer. In a usual year ours warms more, since it has no weather; in the real weather of 30 stations ours warms less at {}. Another study found soil under clear film hottest when moist; ours is {} hotter when dry.", 26.0, degrees(2.5))},
+		{"warmth-warm-climate", unit.Say("Soil warmth: for Puerto Rico we compute {} and {} more warming than two published rows found (°C): in a warm climate we warm too much.", 1.16, 0.37)},
+		{"warmth-silver", unit.Say("Soil warmth: sources disagree about silver-on-black film, from {} cooler than bare soil to {} warmer; two published rows lie {} and {} °C from ours.", degrees(1.1), degrees(3), 0.81, 2.51)},
+		{"warmth-black-rows", unit.Say("Soil warmth: for black film, rows of three published trials lie outside ours by {}, {}, {} (red and blue film too) and {} °C; at a second New England place white-on-black lies outside by {}.", 0.09, 0.06, 0.51, 0.21, 0.50)},
+		{"warmth-georgia", unit.Say("Soil warmth: a Georgia trial found the root zone {} to {} above the air under every film. Of 30 figures that we compute for it, 8 lie outside, most under white and silver film.", degrees(1), degrees(5))},
+		{"warmth-clear", unit.Say("Soil warmth: one study found that clear film warms less on days when bare soil is warmer. In a usual year ours warms more, since it has no weather; in the real weather of 60 stations ours warms less at {}. Another study found soil under clear film hottest when moist; ours is up to {} hotter when dry.", 58.0, degrees(3))},
 	}
 }
 

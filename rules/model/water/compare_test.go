@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"filmfurrow/rules/model/drip"
+	"filmfurrow/rules/model/soilwater"
 	"filmfurrow/rules/unit"
 )
 
@@ -102,7 +103,7 @@ func TestAPlanOfWhatIsKnown(t *testing.T) {
 	assert.Zero(t, p.Soil.Longest)
 
 	in = tomatoField()
-	in.Texture = ""
+	in.Soil = Optional[soilwater.Class]{}
 	in.Hours = Known(unit.Hours(1))
 	p = plan(t, in)
 	assert.Equal(t, DoesNotFit, p.Verdict)

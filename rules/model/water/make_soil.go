@@ -8,10 +8,10 @@ import (
 // soil works out the longest single run. It needs the flow that the tape has.
 func (w *work) soil() {
 	in := &w.in
-	class, ok := soilwater.ClassOf(in.Texture)
-	if !ok {
+	if !in.Soil.Given {
 		return
 	}
+	class := &in.Soil.Value
 	s := &Soil{GuideLow: class.GuideLow, GuideHigh: class.GuideHigh}
 	water := class.Of(in.OrganicMatter.or(soilwater.UsualOrganicMatter))
 	s.Water = soilwater.Water{
