@@ -101,9 +101,9 @@ var gates = [...]*Rule{
 			slope := f.Case.Soil.Slope.Value
 			switch {
 			case slope > steepSlope && forbidding(o):
-				return rulesOut("The slope is {} %. Film sheds the rain and the alleys will wash out. Lay across the slope on gentler ground.", slope)
+				return rulesOut("The slope is {}. Film sheds the rain and the alleys will wash out. Lay across the slope on gentler ground.", unit.FineShare(slope))
 			case slope > mildSlope && careful(o):
-				return rulesOut("The slope is {} %. Sow rye or straw the alleys, and lay nearly along the contour.", slope)
+				return rulesOut("The slope is {}. Sow rye or straw the alleys, and lay nearly along the contour.", unit.FineShare(slope))
 			}
 			return silent()
 		}, &table.Runoff, &table.RunoffRye),
@@ -113,7 +113,7 @@ var gates = [...]*Rule{
 				return silent()
 			}
 			if f.Case.Weeds.Pressure == "heavy" && forbidding(o) {
-				return rulesOut("Heavy purple nutsedge: its spears go through every plastic film, and one tuber made a patch of 16 m² under black film. Clear the ground first.")
+				return rulesOut("Heavy purple nutsedge: its spears go through every plastic film, and one tuber made a patch {} across under black film. Clear the ground first.", unit.Between(unit.Metres(4), unit.Metres(5)))
 			}
 			if careful(o) {
 				return rulesOut("Purple nutsedge goes through plastic film. Pull the first spears, or try paper, before it spreads.")
