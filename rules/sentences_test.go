@@ -73,7 +73,9 @@ func sayings(a *plan.Advice, system unit.System) map[string]string {
 		note("limit "+l.ID, l.Text)
 	}
 	for _, d := range a.Defaults {
-		note("default "+d.Field, d.Used)
+		if d.Field != "soil.slope_percent" { // level ground is a figure, not a share
+			note("default "+d.Field, d.Used)
+		}
 	}
 	water := a.WaterPlan()
 	list := a.Shopping(&water)

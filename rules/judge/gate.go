@@ -85,7 +85,7 @@ var gates = [...]*Rule{
 			}
 			return Finding{RulesOut: true, Reason: unit.Phrase{Text: stops[0].Text + " The water plan has three ways out.", Quantities: stops[0].Quantities}}, true
 		}, &table.FAO56),
-	gate("beds-too-long", "Longer than tape waters evenly", "The far end of a bed that is too long is short of water all season.", "tomato-long-beds",
+	gate("beds-too-long", "Longer than tape waters evenly", "The far end of a bed that is too long is short of water all season.", "melon-quarter-mile",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Laterals < 2 || !careful(o) {
 				return silent()
@@ -101,9 +101,9 @@ var gates = [...]*Rule{
 			slope := f.Case.Soil.Slope.Value
 			switch {
 			case slope > steepSlope && forbidding(o):
-				return rulesOut("The slope is {} %. Film sheds the rain and the alleys will wash out. Lay across the slope on gentler ground.", slope)
+				return rulesOut("The slope is {}. Film sheds the rain and the alleys will wash out. Lay across the slope on gentler ground.", unit.FineShare(slope))
 			case slope > mildSlope && careful(o):
-				return rulesOut("The slope is {} %. Sow rye or straw the alleys, and lay nearly along the contour.", slope)
+				return rulesOut("The slope is {}. Sow rye or straw the alleys, and lay nearly along the contour.", unit.FineShare(slope))
 			}
 			return silent()
 		}, &table.Runoff, &table.RunoffRye),
@@ -113,7 +113,7 @@ var gates = [...]*Rule{
 				return silent()
 			}
 			if f.Case.Weeds.Pressure == "heavy" && forbidding(o) {
-				return rulesOut("Heavy purple nutsedge: its spears go through every plastic film, and one tuber made a patch of 16 m² under black film. Clear the ground first.")
+				return rulesOut("Heavy purple nutsedge: its spears go through every plastic film, and one tuber made a patch {} across under black film. Clear the ground first.", unit.Between(unit.Metres(4), unit.Metres(5)))
 			}
 			if careful(o) {
 				return rulesOut("Purple nutsedge goes through plastic film. Pull the first spears, or try paper, before it spreads.")
@@ -203,20 +203,13 @@ var gates = [...]*Rule{
 			}
 			return silent()
 		}, &table.Normals, &table.Colorado720),
-	gate("label-unknown", "The label's interval is not known", "The label sets the days between treatment and planting, and it is law.", "tomato-fumigated",
+	gate("label-unknown", "The label's interval is not known", "The label sets the days between treatment and planting, and it is law.", "pepper-treated-no-label",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Practice.FumigatedOn.Given && !f.Case.Practice.LabelInterval.Given && careful(o) {
 				return rulesOut("The ground was treated on {}. Read the label for the days until planting: no planting day is settled before that.", f.Case.Practice.FumigatedOn.Value)
 			}
 			return silent()
 		}, &table.FumigantManual, &table.FumigantShort),
-	gate("frozen-bed", "The bed is frozen", "Frozen clods hold film off the soil and tear it, and roots find no water.", "broccoli-frozen-bed",
-		func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if mean := f.Warmth.Mean[facts.Bare][facts.WarmthBefore]; mean <= 0 && forbidding(o) {
-				return rulesOut("On {} the bed is frozen: {}. Choose a day after the thaw.", f.Plant, mean)
-			}
-			return silent()
-		}, &table.Practice),
 	gate("light-tractor-on-stones", "A light tractor on stony ground", "Stones lift the layer's discs and the film tears; a light tractor slips and is pulled sideways.", "pepper-stony-light",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Practice.Laying == "hand" || f.Case.Soil.Stones != "many" {

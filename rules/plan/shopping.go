@@ -224,7 +224,7 @@ func (s *Shopping) pipes(a *Advice, w *WaterPlan, set setLine, missing missLine,
 	zones := zonesOf(w)
 	if zones > 0 {
 		if w.Supply.BoreFits {
-			s.Lines[field.ItemHeader].Spec = unit.Say("{} in inside", w.Supply.Bore.Name)
+			s.Lines[field.ItemHeader].Spec = unit.Say("{} inside", unit.Bore(w.Supply.Bore.Inside))
 		}
 		set(field.ItemFilter, 1, unit.KindCount, unit.Say("One, ahead of the regulator."), &table.ClogFlorida)
 		s.Lines[field.ItemFilter].Spec = unit.Say("{} mesh", w.Filter.Mesh.Count)
