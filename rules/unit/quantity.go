@@ -53,17 +53,18 @@ const (
 // Quantity is one figure inside a [Phrase]: a value in SI and its kind, or a
 // word.
 type Quantity struct {
-	Kind Kind
-	SI   float64
-	Word string
-	To   float64 // the upper end of a range from SI on; 0 where there is none
+	Kind  Kind
+	SI    float64
+	Word  string
+	Range bool    // from SI to To
+	To    float64 // read only where it is a range: frost lies below 0
 }
 
 // Between is a range of two values of one type, low first. Ends that print alike are
 // printed once.
 func Between[T ~float64](low, high T) Quantity {
 	q := Of(low)
-	q.To = float64(high)
+	q.Range, q.To = high > low, float64(high)
 	return q
 }
 
