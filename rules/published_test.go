@@ -3,6 +3,7 @@ package rules_test
 import (
 	"fmt"
 	"math"
+	"os"
 	"slices"
 	"strings"
 	"testing"
@@ -597,4 +598,9 @@ func TestAgainstTheWorldOutside(t *testing.T) {
 		})
 	}
 	t.Logf("%d checks, each with a source that was read; %d pass; stated misses:\n  %s", len(checks), passed, strings.Join(missed, "\n  "))
+	page, err := os.ReadFile("VALIDATION.md")
+	require.NoError(t, err)
+	told := strings.Join(strings.Fields(string(page)), " ")
+	assert.Contains(t, told, fmt.Sprintf("%d checks", len(checks)), "VALIDATION.md tells another run")
+	assert.Contains(t, told, fmt.Sprintf("%d pass, %d are stated misses", passed, len(missed)), "VALIDATION.md tells another run")
 }
