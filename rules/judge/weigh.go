@@ -28,7 +28,7 @@ const TieMargin = 0.33
 // Ranked is one option with all that spoke to it.
 type Ranked struct {
 	Option     question.Option
-	Score      float64 // the sum of the factors' points
+	Score      float64 // how many points it is ahead of the least fit option
 	RuledOutBy *Factor
 	Factors    []Factor
 }
@@ -80,6 +80,7 @@ func weigh(f *facts.Facts, q question.Question) Choice {
 		}
 		r.Score = scoreOf(r.Factors)
 	}
+	fromLeast(c.Ranked)
 	slices.SortStableFunc(c.Ranked, better)
 	c.judgeConfidence()
 	return c
@@ -112,6 +113,26 @@ options:
 		}
 	}
 	return winner, most - second, out
+}
+
+// fromLeast counts the scores from the least fit of the options that may be chosen. A
+// sum of points has no natural nought: only its distance to another option says
+// anything, and so the winner never reads as less than nothing.
+func fromLeast(ranked []Ranked) {
+	least := math.Inf(+1)
+	for i := range ranked {
+		if ranked[i].RuledOutBy == nil {
+			least = min(least, ranked[i].Score)
+		}
+	}
+	for i := range ranked {
+		switch r := &ranked[i]; {
+		case r.RuledOutBy != nil:
+			r.Score = 0
+		default:
+			r.Score = math.Round((r.Score-least)*1000) / 1000
+		}
+	}
 }
 
 func scoreOf(factors []Factor) float64 {
