@@ -56,12 +56,18 @@ var filmRules = [...]*Rule{
 			switch {
 			case stems == 0 && roots == bare:
 				return silent()
+			case stems == 0 && roots == 0:
+				return speaksFor(fit, "It spares the roots from heat, which on bare ground costs them {} in the first two months.", unit.Days(bare))
 			case stems == 0 && roots < bare:
 				return speaksFor(fit, "In the first two months heat costs the roots {}; on bare ground it costs {}.", unit.Days(roots), unit.Days(bare))
+			case stems == 0 && bare == 0:
+				return speaksFor(fit, "In the first two months heat costs the roots {}; on bare ground it costs none.", unit.Days(roots))
 			case stems == 0:
 				return speaksFor(fit, "In the first two months heat costs the roots {}; on bare ground {}.", unit.Days(roots), unit.Days(bare))
 			case roots == bare:
 				return speaksFor(fit, "It gets hot enough to kill stems that touch it: on {} of the first three weeks.", unit.Days(stems))
+			case bare == 0:
+				return speaksFor(fit, "It gets hot enough to kill stems that touch it, on {} of the first three weeks; and in two months heat costs the roots {}.", unit.Days(stems), unit.Days(roots))
 			}
 			return speaksFor(fit, "It gets hot enough to kill stems that touch it, on {} of the first three weeks; and in two months heat costs the roots {}, against {} on bare ground.", unit.Days(stems), unit.Days(roots), unit.Days(bare))
 		}},
@@ -79,9 +85,9 @@ var filmRules = [...]*Rule{
 			fit := saturate(float64(f.AirSetting.Minus(from)), paleHalf.Value)
 			switch film(o) {
 			case table.WhiteOnBlack:
-				return speaksFor(fit, "The usual air of the first month is {} or more: guides lay white for {} set into such heat.", f.AirSetting, f.Crop.Name)
+				return speaksFor(fit, "The air of the first weeks is usually about {}: guides lay white for {} set into such heat.", f.AirSetting, f.Crop.Name)
 			case table.SilverOnBlack:
-				return speaksFor(fit*silverPale.Value, "It stays cooler than dark film where the usual air is {} or more. Guides name white first.", f.AirSetting)
+				return speaksFor(fit*silverPale.Value, "The air of the first weeks is usually about {}, and it stays cooler than dark film. Guides name white first.", f.AirSetting)
 			}
 			return silent()
 		}},
@@ -196,7 +202,7 @@ var filmRules = [...]*Rule{
 			if f.Crop.Virus == 0 || film(o) != table.SilverOnBlack || f.Case.Weeds.Insects != "" || !f.Autumn && float64(f.AirMean) <= lateAir.Value {
 				return silent()
 			}
-			return speaksFor(mayCome.Value, "{} catch virus from flying insects, more so when planted late. Look for them before you order.", unit.Capital(f.Crop.Name))
+			return speaksFor(mayCome.Value, "Flying insects bring virus to {}, more so when planted late. Look for them before you order.", f.Crop.Name)
 		}},
 	{ID: "film-draws-thrips", Speaks: question.Film, Weight: Plain, Title: "Colour that draws thrips",
 		Because: "Thrips fly to blue and carry virus to tomato and pepper.",
@@ -276,7 +282,10 @@ var filmRules = [...]*Rule{
 			if crops < 2 || lies(f, o) {
 				return silent()
 			}
-			if float64(left) < coverLeast.Value {
+			switch {
+			case left == 0:
+				return rulesOut("It does not last for {} crops: after one it is gone.", int(crops))
+			case float64(left) < coverLeast.Value:
 				return rulesOut("It does not last for {} crops: about {} of it is left after two.", int(crops), left)
 			}
 			return against(saturate(float64(95-left), coverHalf.Value), "About {} of its cover was left after two crops in a trial.", left)

@@ -48,7 +48,7 @@ var (
 	virusSilver   = Judgement{ID: "film-virus-silver", Means: "silver where carriers are and the crop takes their virus", Value: 0.9}
 	virusOther    = Judgement{ID: "film-virus-white", Means: "white where carriers are and the crop takes their virus", Value: 0.4}
 	insectsOnly   = Judgement{ID: "film-insects-only", Means: "silver where thrips are and the crop is an onion or its kin, which they harm by feeding", Value: 0.6, Source: &table.SilverOnion2006}
-	mayCome       = Judgement{ID: "film-carriers-may-come", Means: "silver where no insects were named", Value: 0.2}
+	mayCome       = Judgement{ID: "film-carriers-may-come", Means: "silver where no insects were named", Value: 0.1}
 	lateAir       = Judgement{ID: "film-late-air", Means: "usual air at planting above which carriers are about, where none were named", Value: 18, Unit: "°C"}
 	thripsHere    = Judgement{ID: "film-thrips-here", Means: "blue where thrips are, against", Value: 1}
 	thripsMayCome = Judgement{ID: "film-thrips-may-come", Means: "blue on a crop that takes virus from thrips, against", Value: 0.5}

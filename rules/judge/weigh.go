@@ -64,11 +64,10 @@ func weigh(f *facts.Facts, q question.Question) Choice {
 		start := len(factors)
 		ruled := -1
 		for _, rule := range rules {
-			finding, speaks := rule.Judge(f, question.Option(o))
+			finding, speaks := rule.ask(f, question.Option(o))
 			if !speaks {
 				continue
 			}
-			finding.Fit = math.Round(finding.Fit*1000) / 1000
 			factors = append(factors, Factor{rule, finding})
 			if finding.RulesOut && ruled < 0 {
 				ruled = len(factors) - 1
@@ -96,13 +95,13 @@ options:
 	for o := range question.Option(q.Options()) {
 		sum := 0.0
 		for _, rule := range Rules(q) {
-			finding, speaks := rule.Judge(f, o)
+			finding, speaks := rule.ask(f, o)
 			if finding.RulesOut {
 				out |= 1 << o
 				continue options
 			}
 			if speaks {
-				sum += float64(rule.Weight) * (math.Round(finding.Fit*1000) / 1000)
+				sum += float64(rule.Weight) * finding.Fit
 			}
 		}
 		switch score := math.Round(sum*1000) / 1000; {
