@@ -115,7 +115,7 @@ var bedRules = [...]*Rule{
 		Because: "Clay warms and drains slowly; height helps with both.",
 		Sources: []*table.Source{&table.WhyRaised, &table.RaisedBeds}, Fires: "cabbage-wet-clay",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Soil.Heavy < 0.4 {
+			if f.Soil.Heavy < heavyFrom.Value {
 				return silent()
 			}
 			if o == 0 {
@@ -137,7 +137,7 @@ var bedRules = [...]*Rule{
 		Sources: []*table.Source{&table.RaisedBeds, &table.WhyRaised}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			short := f.SafeFloor.Minus(f.Under[table.Black])
-			if short <= 0 || o == 0 {
+			if short < tellable || o == 0 {
 				return silent()
 			}
 			return speaksFor(saturate(float64(short), earlyHalf.Value)*raised(o), "Under black film the bed is {} short of the safe floor on planting day; raised ground warms sooner.", short)

@@ -39,11 +39,11 @@ var filmRules = [...]*Rule{
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			switch days := f.Ahead[o]; {
 			case days < 0:
-				return against(-saturate(float64(days), daysHalf.Value), "It cools the bed: the crop comes about {} later than on bare ground.", -days)
+				return against(-saturate(float64(days), daysHalf.Value), "It cools the bed, and the crop comes about {} later than on bare ground.", -days)
 			case days > 0 && f.Autumn:
-				return speaksFor(saturate(float64(days), daysHalf.Value), "It keeps the bed warm in autumn: about {} more growth than on bare ground before harvest.", days)
+				return speaksFor(saturate(float64(days), daysHalf.Value), "It keeps the bed warm in autumn, for about {} more growth than on bare ground before harvest.", days)
 			case days > 0:
-				return speaksFor(saturate(float64(days), daysHalf.Value), "It warms the bed: the crop comes about {} earlier than on bare ground.", days)
+				return speaksFor(saturate(float64(days), daysHalf.Value), "It warms the bed, and the crop comes about {} earlier than on bare ground.", days)
 			}
 			return silent()
 		}},
@@ -85,6 +85,9 @@ var filmRules = [...]*Rule{
 			fit := saturate(float64(f.AirSetting.Minus(from)), paleHalf.Value)
 			switch film(o) {
 			case table.WhiteOnBlack:
+				if !f.Crop.Warm {
+					return speaksFor(fit, "The air of the first weeks is usually about {}, and {} do best up to {}: guides lay white to keep them cool.", f.AirSetting, f.Crop.Name, from)
+				}
 				return speaksFor(fit, "The air of the first weeks is usually about {}: guides lay white for {} set into such heat.", f.AirSetting, f.Crop.Name)
 			case table.SilverOnBlack:
 				return speaksFor(fit*silverPale.Value, "The air of the first weeks is usually about {}, and it stays cooler than dark film. Guides name white first.", f.AirSetting)

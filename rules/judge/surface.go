@@ -7,6 +7,9 @@ import (
 	"filmfurrow/rules/unit"
 )
 
+// tellable is the least difference of soil warmth that a sentence tells.
+const tellable = unit.CelsiusDegrees(0.5)
+
 var surfaceRules = [...]*Rule{
 	{ID: "surface-not-made", Speaks: question.Surface, Weight: Strong, Title: "Sold smooth only",
 		Because: "It cannot be bought embossed.", Sources: []*table.Source{&table.Memory}, Fires: "pumpkin-biodegradable",
@@ -44,7 +47,7 @@ var surfaceRules = [...]*Rule{
 		Because: "Opaque film warms only what it touches.", Sources: []*table.Source{&table.Contact, &table.Embossing}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			short := f.SafeFloor.Minus(f.Under[facts.Bare])
-			if o != question.Embossed || short <= 0 {
+			if o != question.Embossed || short < tellable {
 				return silent()
 			}
 			return speaksFor(saturate(float64(short), contactHalf.Value), "The bare bed is {} short of the safe floor on planting day: tight contact counts.", short)

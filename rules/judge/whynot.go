@@ -53,7 +53,7 @@ func (c *Choice) WhyNot(i int) (unit.Phrase, *Rule) {
 		return own.Reason, rule
 	}
 	first := c.Question.Says(c.Ranked[0].Option)
-	said := unit.Phrase{Text: unit.Capital(first.Text) + " does better: " + worst.Reason.Text, Quantities: append(first.Quantities[:len(first.Quantities):len(first.Quantities)], worst.Reason.Quantities...)}
+	said := unit.Phrase{Text: unit.Capital(first.Text) + " does better: " + unit.Lower(worst.Reason.Text), Quantities: append(first.Quantities[:len(first.Quantities):len(first.Quantities)], worst.Reason.Quantities...)}
 	if own != nil {
 		said = unit.Phrase{Text: own.Reason.Text + " " + said.Text, Quantities: append(own.Reason.Quantities[:len(own.Reason.Quantities):len(own.Reason.Quantities)], said.Quantities...)}
 	}
