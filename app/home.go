@@ -168,8 +168,8 @@ var groups = []struct {
 }{
 	{"more-soil", "Soil", []string{"soil.drainage", "soil.slope_percent", "soil.wetness_at_laying", "soil.tilth", "soil.stones", "soil.organic_percent"}},
 	{"more-weeds", "Weeds and insects", []string{"weeds.nutsedge", "weeds.insect_pressure"}},
-	{"more-field", "Beds and plants", []string{"field.bed_length_m", "field.beds", "field.bed_centres_m", "field.bed_top_m", "field.rows_per_bed", "field.in_row_m", "field.exposure"}},
-	{"more-work", "How you work", []string{"practice.laying", "practice.tractor_kw", "practice.people", "practice.film_width_m", "practice.roll_length_m", "practice.crops_on_film", "practice.organic", "practice.fumigated_on", "practice.label_interval_days", "practice.reuse.film", "practice.reuse.cover_percent"}},
+	{"more-field", "Beds and plants", []string{"field.bed_length_m", "field.beds", "field.bed_centres_m", "field.bed_top_m", "field.side_slope", "field.rows_per_bed", "field.in_row_m", "field.exposure"}},
+	{"more-work", "How you work", []string{"practice.laying", "practice.tractor_kw", "practice.people", "practice.film_width_m", "practice.roll_length_m", "practice.crops_on_film", "practice.organic", "practice.fumigated_on", "practice.label_interval_days", "practice.reuse.film", "practice.reuse.cover_percent", "practice.reuse.height_m", "practice.reuse.thickness_um"}},
 	{"more-water", "Water", []string{"water.source", "water.flow_l_h", "water.hours_per_day", "water.pressure_kpa", "water.lift_m", "water.rise_m", "water.header_m", "water.tank_l", "water.refill_l_h", "water.ec_ds_m", "water.ph", "water.iron_mg_l", "water.hardness_mg_l", "water.sodium_ratio", "water.nitrate_mg_l"}},
 	{"more-feed", "Feeding and chlorine", []string{"feed.rate_kg_ha_day", "feed.grade_percent", "feed.stock_kg_l", "feed.injector_ratio", "feed.bleach_percent", "feed.chlorine_mg_l"}},
 	{"more-probe", "Your own probe", []string{"soil.temperature_c", "soil.measured_on", "soil.measured_depth_m", "soil.measured_hour"}},

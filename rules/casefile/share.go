@@ -54,6 +54,7 @@ var linkFields = [...]string{
 	"shopping.soil_bags", "shopping.plants",
 	"prices.roll_biodegradable", "prices.roll_paper", "day.ball", "day.hand", "day.wind_m_s", "day.people", "day.rolls",
 	"prices.system", "prices.laying_hours", "prices.lifting_hours",
+	"field.side_slope", "practice.reuse.height_m", "practice.reuse.thickness_um",
 }
 
 // Link writes a case as share text.
