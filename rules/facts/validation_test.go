@@ -1,8 +1,11 @@
 package facts_test
 
 import (
+	"fmt"
 	"math"
 	"math/rand/v2"
+	"os"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -188,6 +191,24 @@ func TestWhatThePageClaims(t *testing.T) {
 		seen[k].log(t, c.name+", fitted")
 		unseen[k].log(t, c.name+", not fitted")
 		east[k].log(t, c.name+", not fitted, east of 97° W")
+	}
+	page, err := os.ReadFile("model/heat/VALIDATION.md")
+	require.NoError(t, err)
+	for _, row := range []struct {
+		name string
+		y    *tally
+	}{
+		{"2020's months | 40 fitted", &seen[0]}, {"2020's months | 20", &unseen[0]}, {"the same, east of 97° W | 9", &east[0]},
+		{"normals 1981–2010 | 20", &unseen[1]}, {"the same, east of 97° W | 9", &east[1]}, {"normals 1991–2020 | 20", &unseen[2]}, {"the same, east of 97° W | 9", &east[2]},
+	} {
+		days, wave := &row.y.days, &row.y.wave
+		assert.Contains(t, string(page), fmt.Sprintf("| %s | %.2f | %.2f | %.2f | %.2f |", row.name, days[0].rms(), days[1].rms(), wave[0].rms(), wave[1].rms()), "VALIDATION.md")
+	}
+	for k, name := range []string{"2020's months", "normals 1981–2010", "normals 1991–2020"} {
+		y := &unseen[k]
+		row := fmt.Sprintf("| %s | %+.1f / %+.1f | %.2f / %.2f | %.0f / %.0f %% | %.0f %% |", name, y.days[0].bias(), y.days[1].bias(), y.months[0].rms(), y.months[1].rms(),
+			100*y.inBand[0].bias(), 100*y.inBand[1].bias(), 100*y.dates.bias())
+		assert.Contains(t, string(page), strings.ReplaceAll(row, "-", "−"), "VALIDATION.md")
 	}
 	for d := range heat.Depths {
 		assert.InDelta(t, unseen[0].months[d].rms(), heat.ModelError[d], 0.005, "heat.ModelError is this measurement")

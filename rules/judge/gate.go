@@ -85,7 +85,7 @@ var gates = [...]*Rule{
 			}
 			return Finding{RulesOut: true, Reason: unit.Phrase{Text: stops[0].Text + " The water plan has three ways out.", Quantities: stops[0].Quantities}}, true
 		}, &table.FAO56),
-	gate("beds-too-long", "Longer than tape waters evenly", "The far end of a bed that is too long is short of water all season.", "tomato-long-beds",
+	gate("beds-too-long", "Longer than tape waters evenly", "The far end of a bed that is too long is short of water all season.", "melon-quarter-mile",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Laterals < 2 || !careful(o) {
 				return silent()
@@ -203,20 +203,13 @@ var gates = [...]*Rule{
 			}
 			return silent()
 		}, &table.Normals, &table.Colorado720),
-	gate("label-unknown", "The label's interval is not known", "The label sets the days between treatment and planting, and it is law.", "tomato-fumigated",
+	gate("label-unknown", "The label's interval is not known", "The label sets the days between treatment and planting, and it is law.", "pepper-treated-no-label",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Practice.FumigatedOn.Given && !f.Case.Practice.LabelInterval.Given && careful(o) {
 				return rulesOut("The ground was treated on {}. Read the label for the days until planting: no planting day is settled before that.", f.Case.Practice.FumigatedOn.Value)
 			}
 			return silent()
 		}, &table.FumigantManual, &table.FumigantShort),
-	gate("frozen-bed", "The bed is frozen", "Frozen clods hold film off the soil and tear it, and roots find no water.", "broccoli-frozen-bed",
-		func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if mean := f.Warmth.Mean[facts.Bare][facts.WarmthBefore]; mean <= 0 && forbidding(o) {
-				return rulesOut("On {} the bed is frozen: {}. Choose a day after the thaw.", f.Plant, mean)
-			}
-			return silent()
-		}, &table.Practice),
 	gate("light-tractor-on-stones", "A light tractor on stony ground", "Stones lift the layer's discs and the film tears; a light tractor slips and is pulled sideways.", "pepper-stony-light",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Practice.Laying == "hand" || f.Case.Soil.Stones != "many" {

@@ -76,9 +76,6 @@ var remedies = [...]struct {
 	}, []*table.Source{&table.Normals}},
 	{"always-frost", tunnel, []*table.Source{&table.Practice}},
 	{"never-warm", tunnel, []*table.Source{&table.Practice}},
-	{"frozen-bed", func(a *Advice) (what, why unit.Phrase) {
-		return unit.Say("Wait for the thaw, until a squeezed ball of soil breaks when it is poked."), unit.Say("Frozen clods tear film.")
-	}, []*table.Source{&table.Practice}},
 	{"light-tractor-on-stones", func(a *Advice) (what, why unit.Phrase) {
 		return unit.Say("Pick the stones from the bed lines, or borrow a heavier tractor, then ask again."), unit.Say("Stones lift the layer and tear the film.")
 	}, []*table.Source{&table.Practice}},
@@ -143,7 +140,7 @@ func (a *Advice) Insteads() (list []Instead) {
 func (a *Advice) bareSeason(whole []SeasonStep) (list []SeasonStep) {
 	for i := range a.Gates {
 		switch a.Gates[i].Rule.ID {
-		case "out-of-season", "season-too-short", "always-frost", "never-warm", "frozen-bed", "no-water":
+		case "out-of-season", "season-too-short", "always-frost", "never-warm", "no-water":
 			return nil
 		}
 	}

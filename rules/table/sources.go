@@ -186,6 +186,8 @@ var (
 		NoAddress: "a reader's question in a magazine; its address was not kept", Mark: Trade}
 	F56T12 = Source{ID: "fao-56-table-12", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, table 12 crop coefficients", Year: "1998", Where: "three open copies compared",
 		Address: "http://www.fao.org/3/x0490e/x0490e00.htm", Mark: Seen}
+	ColdColumn = Source{ID: "cold-tolerance-column", Publisher: "garden column, Georgia", Title: "Cold tolerance of vegetables", Year: "read 2026", Where: "text: some stand short spells below 20 °F, others 26 °F without being killed",
+		NoAddress: "the page bears its writer's name", Mark: Trade}
 	HuskTomato2014 = Source{ID: "husk-tomato-2014", Publisher: "Journal of Water Resource and Protection", Title: "Water use efficiency in husk tomato with improved irrigation management, Tabasco", Year: "2014", Where: "6(13), abstract: coefficients proposed for drip under plastic",
 		Address: "https://doi.org/10.4236/jwarp.2014.613114", Mark: Seen}
 	F56T11 = Source{ID: "fao-56-table-11", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, table 11 stage lengths", Year: "1998", Where: "one open copy",
@@ -581,6 +583,7 @@ var Sources = [...]*Source{
 	&HandLaying,
 	&TapeOffset,
 	&F56T12,
+	&ColdColumn,
 	&HuskTomato2014,
 	&F56T11,
 	&F56T22,
