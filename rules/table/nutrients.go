@@ -90,7 +90,7 @@ var Needs = [...]Need{
 		Phosphate: byTest(160, 120, 80, 20, &Memory, FromMemory, ""), Potash: byTest(160, 120, 80, 20, &Memory, FromMemory, "")},
 	{Crop: "strawberry", Nitrogen: pounds(120, 120, &Memory, FromMemory), Before: pounds(60, 60, &GeorgiaStrawberry, Trade), Centres: 5 * foot,
 		Phosphate: byTest(60, 60, 60, 0, &GeorgiaStrawberry, Trade, "The article gives 60 even where a test asks for none; at very high we leave it out, since laws do."),
-		Potash:    byTest(60, 60, 60, 0, &GeorgiaStrawberry, Trade, "The article gives 60 before the bed is formed.")},
+		Potash:    byTest(120, 120, 120, 0, &Memory, FromMemory, "An article gives 60 before the bed is formed; as much again later is from memory.")},
 	{Crop: "snap-bean", Nitrogen: pounds(50, 50, &TexasBeans, StandIn), Centres: usualCentres,
 		Phosphate: byTest(80, 80, 0, 0, &TexasBeans, StandIn, "pinto beans"), Potash: byTest(80, 80, 0, 0, &TexasBeans, StandIn, "pinto beans")},
 }
