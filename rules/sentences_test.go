@@ -85,6 +85,14 @@ func sayings(a *plan.Advice, system unit.System) map[string]string {
 		note("season "+s.ID, s.What)
 		note("season why "+s.ID, s.Why)
 	}
+	for i, s := range list.Base.Says {
+		note("base "+string(rune('a'+i)), s)
+	}
+	for i := range list.Covers {
+		for k, s := range list.Covers[i].Says {
+			note("cover "+list.Covers[i].Cover.ID+" "+string(rune('a'+k)), s)
+		}
+	}
 	note("water", a.Water.Says)
 	return said
 }

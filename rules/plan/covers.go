@@ -97,7 +97,7 @@ func (a *Advice) onlyCold() bool {
 // describe works out venting, taking off and what the cover takes, and says it all.
 func (a *Advice) describe(c *CoverChoice) {
 	f, cover := a.Facts, c.Cover
-	c.Vent = unit.Celsius(math.Round(float64(f.Crop.HeatDay.Value - unit.Celsius(cover.Day.Value))))
+	c.Vent = VentAbove(f.Crop, cover)
 	c.OffOn = c.First.Plus(coverLeast)
 	hooped := cover.Hooped || f.Crop.Group == table.Fruiting // tips that rub against fabric break
 	c.Width = unit.Metres(math.Ceil((float64(a.Shape.Base)+2*coverBuried+coverSlack)*20) / 20)
@@ -123,6 +123,22 @@ func (a *Advice) describe(c *CoverChoice) {
 	a.sayOff(say)
 	a.sayTakes(c, hooped, say)
 	c.Sources = append([]*table.Source{cover.Night.Source, cover.Day.Source}, table.CoverSources[:]...)
+	if !f.Crop.Warm {
+		c.Sources = append(c.Sources, &table.RowCoversCool)
+	}
+}
+
+// coolVent is 60 °F: above it by day covers come off cool crops ([table.RowCoversCool]).
+const coolVent = unit.Celsius((60 - 32) / 1.8)
+
+// VentAbove is the outside air on a sunny day above which a cover is opened: the crop's
+// heat limit, less what the closed cover adds; of cool crops no more than 60 °F.
+func VentAbove(crop *table.Crop, cover *table.Cover) unit.Celsius {
+	vent := crop.HeatDay.Value - unit.Celsius(cover.Day.Value)
+	if !crop.Warm {
+		vent = min(vent, coolVent)
+	}
+	return unit.Celsius(math.Round(float64(vent)*10) / 10)
 }
 
 func (a *Advice) sayOff(say func(string, ...any)) {

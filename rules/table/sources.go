@@ -484,6 +484,8 @@ var (
 		Address: "https://nevegetable.org/cultural-practices/slitted-and-floating-row-covers", Mark: Seen}
 	RowCoversIowa = Source{ID: "row-covers-iowa-2014", Publisher: "Iowa State University", Title: "Row-cover removal timing in muskmelon, research farm report 2013", Year: "2014", Where: "off when half the plants have female flowers",
 		Address: "https://iastatedigitalpress.com/farmreports/article/id/5261", Mark: Seen}
+	RowCoversCool = Source{ID: "row-covers-cool-2020", Publisher: "a master gardener in Virginia", Title: "Frost protection for the vegetable garden", Year: "2020", Where: "off above 60 °F by day, for lettuce, broccoli, kale, peas",
+		Address: "https://wintergreenthumb.blogspot.com/2020/04/veggie-garden-101-frost-protection.html", Mark: Trade}
 	LowTunnelPages = Source{ID: "low-tunnel-pages", Publisher: "film makers' pages", Title: "Clear slit or perforated film on wire hoops", Year: "read 2026", Where: "2 to 4 °F; hoops 4 to 5 ft apart",
 		NoAddress: "makers' pages; this project names no firms", Mark: Trade}
 	LowTunnelText = Source{ID: "low-tunnel-text", Publisher: "a horticulture textbook", Title: "Season extension: low tunnels of film and of fabric", Year: "2018", Where: "fabric 5 to 10 °F cooler than film by day",
@@ -732,6 +734,7 @@ var Sources = [...]*Source{
 	&RowCoversHeat,
 	&RowCoversNewEngland,
 	&RowCoversIowa,
+	&RowCoversCool,
 	&LowTunnelPages,
 	&LowTunnelText,
 }
