@@ -9,7 +9,6 @@ import (
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/plan"
 	"filmfurrow/rules/question"
-	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
 
@@ -120,21 +119,22 @@ func (v *verdictPart) Render() app.UI {
 	a, system := v.S.advice, v.S.system
 	best, _ := a.Verdict.Best()
 	t := &svg{}
+	why := ` <a class="why-link" href="` + escape(v.S.way("/why/verdict")) + `">Why?</a>`
 	t.raw(`<div><h1>`, escape(verdictLine(a)), `</h1>`)
 	if a.Refused() {
 		for i := range a.Gates {
 			if a.Gates[i].RulesOut {
-				t.raw(`<p class="gates">`, escape(a.Gates[i].Reason.In(system)), `</p>`)
+				t.raw(`<p class="gates">`, escape(a.Gates[i].Reason.In(system)), why, `</p>`)
 				break
 			}
 		}
 	} else {
-		t.raw(`<p class="dates">`, datesHTML(a, system), `</p>`)
+		t.raw(`<p class="dates">`, datesHTML(a, system), why, `</p>`)
 		if best == question.LayWithCare && len(a.Gates) > 0 {
 			t.raw(`<p class="gates">`, escape(a.Gates[0].Reason.In(system)), `</p>`)
 		}
 	}
-	t.raw(`<p class="more"><a href="`, escape(v.S.way("/why/verdict")), `">Why?</a></p></div>`)
+	t.raw(`</div>`)
 	return app.Section().Class("verdict verdict-"+question.Verdict.Key(best)).ID("verdict").Aria("live", "polite").Body(
 		only(v.S.digging, func() app.UI {
 			return app.P().Class("waiting").Role("status").Text("Working out the soil’s warmth for this place …")
@@ -153,9 +153,6 @@ func verdictLine(a *plan.Advice) string {
 	words := "film"
 	if ok {
 		words = coverName(int(film))
-		if table.FilmID(film) != table.Paper {
-			words += " film"
-		}
 	}
 	switch best {
 	case question.DoNotLay:
@@ -230,9 +227,6 @@ func bedHTML(s *store) string {
 	}
 	film, _ := a.Film.Best()
 	name := sentence(coverName(int(film)))
-	if table.FilmID(film) != table.Paper {
-		name += " film"
-	}
 	thickness := ""
 	if th, ok := a.ThicknessChosen(); ok {
 		thickness = `<a href="` + escape(s.way("/why/thickness")) + `">` + escape(unit.Of(th).In(system)) + ` thick</a>`
@@ -241,7 +235,7 @@ func bedHTML(s *store) string {
 	if b.Height > 0 {
 		height = short(b.Height) + " high"
 	}
-	t.raw(`<div class="labels">`)
+	t.raw(`<div><div class="labels">`)
 	label("label-left", "film", name, `<span>`+thickness+`, `+escape(question.Surface.Says(a.Facts.Surfacing).In(system))+`</span>`)
 	label("label-right", "bed", height, `<span>top `+escape(short(b.Top))+` wide</span>`)
 	t.raw(`</div><figure class="bed" id="bed-drawing">`, bedSVG(a, system, true), `</figure><div class="labels">`)
@@ -251,7 +245,7 @@ func bedHTML(s *store) string {
 	} else {
 		label("label-right", "tape", "No tape fits", "")
 	}
-	t.raw(`</div>`)
+	t.raw(`</div></div>`)
 	return t.b.String()
 }
 
@@ -277,7 +271,7 @@ func (p *tilesPart) Render() app.UI {
 	t.raw(`<div class="tiles">`)
 	if !s.advice.Refused() {
 		t.raw(`<section class="tile" id="wait"><h2><a href="`, escape(s.way("/why/wait")), `">Wait</a></h2><p class="number">`, escape(unit.Of(s.advice.WaitPlan.Days).In(s.system)), `</p>`,
-			waitSVG(s.advice, s.system), `</section><section class="tile" id="water"><h2><a href="`, escape(s.way("/water")), `">Water</a></h2>`, s.waterTile(), `</section>`)
+			waitSVG(s.advice, s.system), `<p class="help">`, escape(unit.Say("Probe three mornings: {} is risky, {} is safe.", s.advice.Facts.EarlyFloor, s.advice.Facts.SafeFloor).In(s.system)), `</p></section><section class="tile" id="water"><h2><a href="`, escape(s.way("/water")), `">Water</a></h2>`, s.waterTile(), `</section>`)
 	}
 	t.raw(s.nextHTML(), `</div>`)
 	return app.Raw(t.b.String())
@@ -287,6 +281,9 @@ func (p *tilesPart) Render() app.UI {
 func (s *store) waterTile() string {
 	w := s.workOut()
 	lead := waterLead(s.advice, s.system)
+	if d := w.plan.Demand; d != nil && w.plan.Chosen && d.Peak.Run > 0 {
+		lead = unit.KindMinutes.Figure(float64(d.First.Run), s.system) + " → " + unit.Of(d.Peak.Run).In(s.system) + " a day"
+	}
 	if today, ok := s.today(); ok {
 		if week, ok := s.advice.WaterWeekOf(&w.plan, &w.list, today); ok {
 			lead = unit.Of(week.Run).In(s.system) + " a day this week"

@@ -9,6 +9,7 @@ import (
 
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/judge"
+	"filmfurrow/rules/model/water"
 	"filmfurrow/rules/plan"
 	"filmfurrow/rules/unit"
 )
@@ -91,6 +92,7 @@ func (p *yearRoom) Render() app.UI {
 			s.printButton("year-print", "Print"))),
 		p.dayPicker(),
 		app.Raw(p.steps(steps)),
+		para("paper-only", "Labels, local codes and licensed people overrule this page."),
 		app.Details().ID("end-of-film").Hidden(a.Refused()).Body(
 			summary("The end of the film"),
 			paragraph(end.Duty.In(system)),
@@ -160,7 +162,7 @@ func (p *yearRoom) steps(steps []plan.SeasonStep) string {
 			told[step.Step] = true
 			for k := range s.advice.Cautions {
 				if c := &s.advice.Cautions[k]; c.Step == step.Step {
-					t.raw(`<span class="care">Take care: `, escape(c.Text), ` Last word: `, escape(c.Defers), `.</span>`)
+					t.raw(`<span class="care">Take care: `, escape(c.Text), ` <span class="last-word">Last word: `, escape(c.Defers), `.</span></span>`)
 				}
 			}
 		}
@@ -185,21 +187,34 @@ func (p *waterRoom) OnDismount()         { p.S.leave(p) }
 func (p *waterRoom) Render() app.UI {
 	s := p.S
 	if s.advice.Refused() {
-		return app.Section().ID("water-plan").Class("sheet").Body(s.notNow("No drip under film now.", "Film is not to be laid here, so this plan of water does not hold."), s.paperHead())
+		return app.Section().ID("water-room").Class("sheet").Body(s.notNow("No drip under film now.", "Film is not to be laid here, so this plan of water does not hold."), s.paperHead())
 	}
 	w := s.workOut()
 	v := waterView{plan: &w.plan, system: s.system}
-	return app.Section().ID("water-plan").Class("sheet water-view").TabIndex(-1).Body(
+	class := "water-plan"
+	if w.plan.Verdict == water.DoesNotFit {
+		class += " water-stop"
+	}
+	return app.Section().ID("water-room").Class("sheet water-view").TabIndex(-1).Body(
 		s.paperHead(),
 		s.dayPicker("water-day"),
 		app.Raw(p.week()),
 		app.Raw(squeezed),
 		app.Raw(`<section class="tile paper-only"><h2>Minutes a day, month by month</h2>`+monthsSVG(&w.plan, s.system)+`</section>`),
-		app.Details().ID("water-fits").Open(w.plan.Verdict != 0).Class("fold").Body(summary("Does it fit?"), v.words(), v.lastWord()),
-		app.Details().ID("water-by-month").Class("fold").Body(summary("Month by month"), v.byMonth()),
-		app.Details().ID("water-hydraulics").Class("fold").Body(summary("Zones, pressure, pipe and filter"), v.schedule(), v.line(), v.supply()),
-		app.Details().ID("water-soil-more").Class("fold").Body(summary("Soil, salt, feeding and chlorine"), v.soil(), v.quality(), v.feeding(), v.chlorine()),
-		app.Details().ID("water-more").Class("fold").Body(summary("How it was worked out, and what was assumed"), v.checks(), v.assumed(), v.steps()),
+		app.Details().ID("water-whole").Open(w.plan.Verdict == water.DoesNotFit).Class("fold").Body(
+			app.Summary().Body(plain("The whole plan: months, zones, pressure, soil, salt "), app.Small().Text(v.lead())),
+			app.Div().Class(class).ID("water-plan").TabIndex(-1).Body(
+				v.words(),
+				v.lastWord(),
+				v.byMonth(),
+				box("water-grid",
+					box("water-column", v.schedule(), v.line(), v.soil(), v.quality()),
+					box("water-column", v.supply(), v.feeding(), v.chlorine()),
+				),
+				v.checks(),
+				v.assumed(),
+				v.steps(),
+			)),
 		box("buttons", s.printButton("water-print", "Print the week")),
 	)
 }
@@ -215,20 +230,20 @@ func (p *waterRoom) week() string {
 	plant, last := s.advice.WaitPlan.PlantOn, s.advice.LastWater(&w.list)
 	lead, from := "This week", today
 	t := &svg{}
-	t.raw(`<section class="tile this-week" id="this-week">`)
+	t.raw(`<div class="weeks-all"><section class="tile this-week" id="this-week">`)
 	switch {
 	case w.plan.Tape.Flow <= 0 || !w.plan.Chosen:
-		t.raw(`<h1>No minutes yet</h1><p>No tape fits this source and these beds. See below what would make it fit.</p></section>`)
+		t.raw(`<h1>No minutes yet</h1><p>No tape fits this source and these beds. See below what would make it fit.</p></section></div>`)
 		return t.b.String()
 	case !known || today < plant:
 		lead, from = "From planting, "+dayOfYear(plant, s.system), plant
 	case today >= last:
-		t.raw(`<h1>No more water</h1><p>The dates of this field stop it on `, escape(wholeDay(last, s.system)), `, so that the bed dries before the film is lifted.</p></section>`)
+		t.raw(`<h1>No more water</h1><p>The dates of this field stop it on `, escape(wholeDay(last, s.system)), `, so that the bed dries before the film is lifted.</p></section></div>`)
 		return t.b.String()
 	}
 	week, ok := s.advice.WaterWeekOf(&w.plan, &w.list, from)
 	if !ok {
-		t.raw(`<h1>Not known yet</h1><p>The crop’s use is not known for this week.</p></section>`)
+		t.raw(`<h1>Not known yet</h1><p>The crop’s use is not known for this week.</p></section></div>`)
 		return t.b.String()
 	}
 	show := func(v any) string { return escape(unit.Of(v).In(s.system)) }
@@ -262,7 +277,7 @@ func (p *waterRoom) week() string {
 		}
 		t.raw(`<span>from `, escape(dayOfYear(on, s.system)), `</span></li>`)
 	}
-	t.raw(`</ol></section>`)
+	t.raw(`</ol></section></div>`)
 	return t.b.String()
 }
 

@@ -72,7 +72,6 @@ func (h *shell) Render() app.UI {
 			room,
 			&yoursPart{S: s},
 		),
-		app.Footer().Class("foot").Body(app.P().Text("Nothing you type leaves this device. It works without a network after the first visit.")),
 	)
 }
 
@@ -164,7 +163,7 @@ func (p *headPart) Render() app.UI {
 		app.A().Class("field-name").Href(rooted("/fields")).ID("field-now").Text(s.fieldName()),
 		app.Details().Class("menu").ID("menu").Body(
 			summary("Menu"),
-			box("menu-list", app.Raw(links.b.String()), &unitSwitch{S: s}),
+			box("menu-list", app.Raw(links.b.String()), &unitSwitch{S: s}, helpText("Nothing you type leaves this device.")),
 		),
 		app.Raw(t.b.String()),
 	)

@@ -137,10 +137,12 @@ func (p *stripPart) Render() app.UI {
 					OnInput(p.slid).OnChange(p.let).OnKeyDown(p.key),
 			),
 			app.P().Class("help").ID("strip-help").Text("Drag the handle, or use the arrow keys (a day) and Page Up and Page Down (a week). The answers follow."),
-			app.FigCaption().Body(app.Raw(stripList(p.words))),
+			app.FigCaption().Body(
+				paragraph(p.words[0]),
+				app.Details().ID("strip-words").Body(summary("The curves in words"), app.Raw(stripList(p.words))),
+			),
 		),
-		heading3("What each film brings"),
-		&stripTables{Strip: p},
+		app.Details().ID("strip-films").Body(summary("What each film brings, in figures"), &stripTables{Strip: p}),
 	)
 }
 

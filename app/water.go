@@ -26,39 +26,6 @@ func runs(n int) string {
 	return strconv.Itoa(n) + " runs"
 }
 
-// waterPlanPart is the section with the whole water plan. The plan takes longer
-// than the answers, so it is worked out when a section that needs it draws
-// itself, once for each advice.
-type waterPlanPart struct {
-	app.Compo
-	S *store
-}
-
-func (p *waterPlanPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Update) }
-func (p *waterPlanPart) OnDismount()         { p.S.leave(p) }
-
-func (p *waterPlanPart) Render() app.UI {
-	plan := &p.S.workOut().plan
-	v := waterView{plan: plan, system: p.S.system}
-	class := "water-plan"
-	if plan.Verdict == water.DoesNotFit {
-		class += " water-stop"
-	}
-	return app.Section().Class(class).ID("water-plan").TabIndex(-1).Body(
-		heading2("Water plan"),
-		v.words(),
-		v.lastWord(),
-		v.byMonth(),
-		box("water-grid",
-			box("water-column", v.schedule(), v.line(), v.soil(), v.quality()),
-			box("water-column", v.supply(), v.feeding(), v.chlorine()),
-		),
-		v.checks(),
-		v.assumed(),
-		v.steps(),
-	)
-}
-
 // waterView draws the parts of one plan in one system of units.
 type waterView struct {
 	plan   *plan.WaterPlan
@@ -72,20 +39,22 @@ func (v waterView) show(x any) string {
 	return unit.Of(x).In(v.system)
 }
 
+// lead says whether it works.
+func (v waterView) lead() string {
+	switch p := v.plan; p.Verdict {
+	case water.Fits:
+		return "It fits."
+	case water.FitsTightly:
+		return "It fits, with care."
+	case water.DoesNotFit:
+		return "It does not fit: " + lower(p.Because[0].In(v.system))
+	}
+	return "Not settled yet: too little is known of your water."
+}
+
 // words say first whether it works.
 func (v waterView) words() app.UI {
 	p := v.plan
-	lead := ""
-	switch p.Verdict {
-	case water.Fits:
-		lead = "It fits."
-	case water.FitsTightly:
-		lead = "It fits, with care."
-	case water.DoesNotFit:
-		lead = "It does not fit: " + lower(p.Because[0].In(v.system))
-	default:
-		lead = "Not settled yet: too little is known of your water."
-	}
 	var because []app.UI
 	for i := range p.Because {
 		if i == 0 && p.Verdict == water.DoesNotFit || p.Verdict == water.Undecided {
@@ -93,7 +62,7 @@ func (v waterView) words() app.UI {
 		}
 		because = append(because, paragraph(p.Because[i].In(v.system)))
 	}
-	parts := []app.UI{para("number", lead)}
+	parts := []app.UI{para("number", v.lead())}
 	parts = append(parts, because...)
 	if !p.Chosen {
 		parts = append(parts, paragraph("No tape fits this source and these beds. The plan below is for the tape of least flow: "+p.Row.Name+"."))

@@ -95,7 +95,7 @@ func (p *yoursPart) OnDismount()         { p.S.leave(p) }
 func (p *yoursPart) Render() app.UI {
 	s := p.S
 	labels := s.borrowedLabels()
-	words := "This is a worked example: " + s.farm + ", an invented farm. Change anything, or start with an empty field."
+	words := "A worked example: " + s.farm + ", an invented farm. Change anything."
 	switch {
 	case s.example:
 	case len(labels) == 1:

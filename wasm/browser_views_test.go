@@ -4,6 +4,7 @@ package main
 
 import (
 	"fmt"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -55,7 +56,8 @@ func TestTheFirstViewIsOneScreen(t *testing.T) {
 		p := b.Tab(browsertest.Tab{Path: "/", Width: size.wide, Height: size.tall, Whole: true})
 		p.WaitText("#verdict h1", "Lay ")
 		screens := browsertest.Eval[float64](p, `document.documentElement.scrollHeight / innerHeight`)
-		words := browsertest.Eval[int](p, `document.body.innerText.split(/\s+/).filter((w) => /\w/.test(w)).length`)
+		words := browsertest.Eval[int](p, `document.body.innerText.split(/\s+/).filter((w) => /\w/.test(w)).length
+			- [...document.querySelectorAll("select")].reduce((n, s) => n + s.innerText.split(/\s+/).filter((w) => /\w/.test(w)).length - s.selectedOptions[0].text.split(/\s+/).length, 0)`)
 		controls := browsertest.Eval[[]string](p, `[...document.querySelectorAll("main input, main select, main button, main summary")].filter((e) => e.checkVisibility()).map((e) => e.id)`)
 		bottom := browsertest.Eval[float64](p, `document.querySelector("#verdict").getBoundingClientRect().bottom / innerHeight`)
 		t.Logf("%d × %d: %.2f screens, %d words, %d controls %v, verdict ends at %.2f", size.wide, size.tall, screens, words, len(controls), controls, bottom)
@@ -64,6 +66,23 @@ func TestTheFirstViewIsOneScreen(t *testing.T) {
 		assert.LessOrEqual(t, len(controls), 7, "%v", controls)
 		assert.LessOrEqual(t, bottom, 1.0)
 		p.Screenshot(fmt.Sprintf("plan-%d", size.wide))
+		p.Close()
+	}
+}
+
+// What is carried to the field prints on one page, on Letter as on A4, headed by field,
+// crop and days.
+func TestEachSheetPrintsOnOnePage(t *testing.T) {
+	t.Parallel()
+	b := browsertest.Open(t)
+	for _, path := range []string{"/buy", "/lay", "/water", "/year"} {
+		p := b.Whole(820, path)
+		for name, pdf := range map[string][]byte{"letter": p.PrintLetter("print-" + viewName(path) + "-letter"), "a4": p.PrintPDF("print-" + viewName(path) + "-a4")} {
+			pages := len(regexp.MustCompile(`/Type\s*/Page[^s]`).FindAll(pdf, -1))
+			assert.Equal(t, 1, pages, "%s on %s", path, name)
+		}
+		p.Media("print")
+		assert.Contains(t, p.Text(".paper-head"), "Otter Bend (invented): bell peppers, lay May 20, 2027, plant May 27, 2027", path)
 		p.Close()
 	}
 }
