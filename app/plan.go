@@ -21,7 +21,6 @@ type planRoom struct {
 func (p *planRoom) Render() app.UI {
 	return box("plan",
 		&verdictPart{S: p.S},
-		&faultsPart{S: p.S},
 		&bedPart{S: p.S},
 		&tilesPart{S: p.S},
 	)

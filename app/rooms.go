@@ -311,7 +311,6 @@ func (p *detailsRoom) Render() app.UI {
 	return app.Div().Class("view details").Body(
 		app.H1().Text("All that is known of this field"),
 		helpText("Leave open what you do not know. Each thing you add makes the answers firmer."),
-		&faultsPart{S: s},
 		moreFields(s),
 		&laterPart{S: s, ID: "worth-knowing", Title: "Worth finding out first", Part: func() app.UI { return only2(s.advice != nil, func() app.UI { return &openPart{S: s} }) }},
 		&stageEnd{S: s},

@@ -68,6 +68,7 @@ func (h *shell) Render() app.UI {
 		app.Main().ID("main").TabIndex(-1).Body(
 			&notesPart{S: s},
 			only(h.At == "/", func() app.UI { return &sentencePart{S: s} }),
+			&faultsPart{S: s},
 			&movedPart{S: s},
 			room,
 			&yoursPart{S: s},

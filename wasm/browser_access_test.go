@@ -64,7 +64,7 @@ func TestTheWholeJobByKeyboardAlone(t *testing.T) {
 		Object.defineProperty(navigator, "clipboard", { value: { writeText: (text) => { window.copied = text; return Promise.resolve(); } } });`})
 	p.Media("", "prefers-reduced-motion", "reduce")
 	p.Wait("the stations", ready)
-	p.WaitText("#film .number", "Black")
+	p.WaitText("#verdict h1", "black")
 
 	// The first stop leads past the form, as every page of this kind should.
 	p.Press("Tab")
@@ -77,7 +77,7 @@ func TestTheWholeJobByKeyboardAlone(t *testing.T) {
 
 	tabTo(t, p, "units-metric")
 	p.Press("Space")
-	p.WaitText("#bed .number", "cm high")
+	p.WaitText("#bed-we-make .label-right", "cm high")
 	tabTo(t, p, "f-crop")
 	for range 3 {
 		p.Press("ArrowDown")

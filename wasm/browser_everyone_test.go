@@ -31,7 +31,7 @@ var views = []struct {
 	{"wrong figures, no film, Spanish sheet, metric", "#f-crop", func(p *browsertest.Page) {
 		p.Do(`document.querySelector("#units-metric").click(); document.querySelector("#sheet-es").click()`)
 		p.Choose("#f-crop", "carrot")
-		p.WaitText("#verdict h2", "Do not lay film here")
+		p.WaitText("#verdict h1", "Do not lay film here")
 		p.Type("#f-field-bed-length-m", "-60")
 		p.Type("#f-prices-wage-hour", "-3")
 		p.WaitText("#f-field-bed-length-m-error", "-60")

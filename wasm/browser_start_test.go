@@ -403,7 +403,7 @@ func TestThePageTakesWhateverIsDone(t *testing.T) {
 	p.Wait("it to be kept", keptField+`.includes("carrot")`)
 	assert.Equal(t, "ready", browsertest.Eval[string](p, `filmfurrow.status.start`), "nothing stopped")
 	p.WaitWhole()
-	p.WaitText("#verdict h2", "Do not lay film here")
+	p.WaitText("#verdict h1", "Do not lay film here")
 	assert.NotContains(t, p.Text("#field"), "Working out the answers for your field")
 	p.Wait("the sections", `document.querySelector("#shopping table") !== null && document.querySelector("#map-plot") !== null`)
 }
