@@ -28,12 +28,14 @@ var views = []struct {
 }{
 	{"as it opens", "main", func(*browsertest.Page) {}},
 	{"all unfolded", "main", func(p *browsertest.Page) { p.Do(unfold) }},
-	{"wrong figures, no film, Spanish sheet, metric", "#f-crop", func(p *browsertest.Page) {
-		p.Do(`document.querySelector("#units-metric").click(); document.querySelector("#sheet-es").click()`)
+	{"no film, metric", "#place-open", func(p *browsertest.Page) {
+		p.Do(`document.querySelector("#units-metric").click()`)
 		p.Choose("#f-crop", "carrot")
 		p.WaitText("#verdict h1", "Do not lay film here")
+	}},
+	{"Spanish sheet", "#sheet-es", func(p *browsertest.Page) { p.Do(`document.querySelector("#sheet-es").click()`) }},
+	{"wrong figures", "#f-field-bed-length-m", func(p *browsertest.Page) {
 		p.Type("#f-field-bed-length-m", "-60")
-		p.Type("#f-prices-wage-hour", "-3")
 		p.WaitText("#f-field-bed-length-m-error", "-60")
 	}},
 }
