@@ -145,7 +145,7 @@ func (p *yearRoom) steps(steps []plan.SeasonStep) string {
 		last := step.On.Plus(max(step.Days, 1) - 1)
 		if step.Weeks > 1 {
 			last = step.On.Plus(unit.Days(7 * (step.Weeks - 1)))
-			when = "weekly, " + when + " to " + dayOfYear(last, s.system)
+			when = "Every week from " + when + " to " + dayOfYear(last, s.system)
 		} else if step.Days > 1 {
 			when += " to " + dayOfYear(last, s.system)
 		}

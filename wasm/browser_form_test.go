@@ -12,7 +12,7 @@ import (
 	"filmfurrow/wasm/browsertest"
 )
 
-const ready = `document.querySelector("#place-now")?.innerText.includes("Now:")`
+const ready = `document.querySelector("#place-now")?.textContent.includes("Now:")`
 
 func TestTheSentenceChangesTheAnswers(t *testing.T) {
 	t.Parallel()
@@ -126,6 +126,7 @@ func TestThePlaceIsFoundByNameByZipAndByOwnFigures(t *testing.T) {
 	p.WaitText("#place-now", "your own monthly temperatures")
 	p.Reload()
 	p.WaitReady()
+	p.Do(unfold)
 	p.WaitText("#place-now", "your own monthly temperatures")
 }
 
@@ -270,6 +271,7 @@ func TestWhatIsToBeMendedStandsTogether(t *testing.T) {
 	view(p, "/")
 	assert.Equal(t, 2, browsertest.Eval[int](p, `document.querySelectorAll("#faults a").length`), "the summary stands on Plan as well")
 	view(p, "/details")
+	p.Do(unfold)
 	p.Click("#faults a[href$='#f-water-ph']")
 	p.Wait("the field to have the focus", `document.activeElement.id === "f-water-ph"`)
 	p.Type("#f-water-ph", "7")

@@ -89,7 +89,7 @@ func TestEachSheetPrintsOnOnePage(t *testing.T) {
 
 // view goes to another view as a reader does, by a link of the site.
 func view(p *browsertest.Page, path string) {
-	p.Do(fmt.Sprintf(`(() => { const a = document.createElement("a"); a.href = %q; document.body.append(a); a.click(); a.remove(); })()`, path))
+	p.Do(fmt.Sprintf(`(() => { const a = document.createElement("a"); a.href = %q; document.body.append(a); a.dispatchEvent(new MouseEvent("click", { bubbles: true, cancelable: true })); a.remove(); })()`, path))
 	path, _, _ = strings.Cut(path, "#")
 	p.Wait("the view "+path, fmt.Sprintf(`location.pathname === %q && document.querySelector("main h1, main #place-open") !== null`, path))
 	p.WaitDrawn()
