@@ -248,7 +248,7 @@ func sourceName(s *table.Source) string {
 			return "from memory"
 		}
 	}
-	if s.Year == "no date" {
+	if s.Year[0] == 'r' { // read 2026: no year of its own
 		return s.Publisher
 	}
 	return s.Publisher + " " + s.Year

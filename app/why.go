@@ -243,11 +243,13 @@ func sourcesHTML(list []*table.Source) string {
 			continue
 		}
 		told[s] = true
-		t.raw(`<li id="source-`, s.ID, `" tabindex="-1">`, escape(s.Publisher), `: `, escape(s.Title))
-		if s.Year != "no date" {
-			t.raw(`, `, s.Year)
+		t.raw(`<li id="source-`, s.ID, `" tabindex="-1">`, escape(s.Publisher), `: `, escape(s.Title), `, `, escape(s.Year), `. `, escape(sentence(s.Where)), `. `, escape(sentence(s.Mark.String())), `. `)
+		if s.Linked() {
+			t.raw(`<a href="`, escape(s.Address), `">`, escape(s.Address), `</a>`)
+		} else {
+			t.raw(escape(sentence(s.Found())), `.`)
 		}
-		t.raw(`. `, escape(sentence(s.Where)), `. `, escape(sentence(s.Mark.String())), `.</li>`)
+		t.raw(`</li>`)
 	}
 	t.raw(`</ul>`)
 	return t.b.String()

@@ -221,7 +221,7 @@ func writeText(w io.Writer, a *plan.Advice, points []search.TurningPoint, left [
 	}
 	line("\nSources:")
 	for _, s := range a.Sources {
-		line("  [%s] %s: %s, %s. %s. %s.", s.ID, s.Publisher, s.Title, s.Year, s.Where, s.Mark)
+		line("  [%s] %s: %s, %s. %s. %s. %s", s.ID, s.Publisher, s.Title, s.Year, s.Where, s.Mark, s.Found())
 	}
 }
 

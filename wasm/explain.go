@@ -6,11 +6,15 @@ import (
 	"bufio"
 	"fmt"
 	"io"
+	"reflect"
+	"strings"
 
+	"filmfurrow/rules/facts"
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/judge"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
 )
 
 // explain prints what a rule, film, crop, soil, tape, input or source says,
@@ -81,7 +85,7 @@ var lists = map[string]func(io.Writer){
 }
 
 func writeSource(w io.Writer, s *table.Source) {
-	fmt.Fprintf(w, "[%s] %s: %s, %s. %s. %s.\n", s.ID, s.Publisher, s.Title, s.Year, s.Where, s.Mark)
+	fmt.Fprintf(w, "[%s] %s: %s, %s. %s. %s. %s\n", s.ID, s.Publisher, s.Title, s.Year, s.Where, s.Mark, s.Found())
 }
 
 func describe(w io.Writer, id string) bool {
@@ -108,8 +112,12 @@ func describe(w io.Writer, id string) bool {
 	if s := table.SoilByID(id); s != nil {
 		found = true
 		fmt.Fprintf(w, "%s\nsand %.0f %%, clay %.0f %%\n", s.Name, s.Sand*100, s.Clay*100)
+		soil := facts.HeatSoil(s)
+		fmt.Fprintf(w, "  for soil warmth, worked out from these: %.4g t/m³; water %.4g, %.4g and %.4g of the volume when dry, moist and wet\n",
+			soil.Density, soil.Dry, soil.Moist, soil.Wet)
 		figure(w, "water held, mm for each m", s.WaterHeld, "")
-		figure(w, "wetted width of an emitter, m", s.Wetted, "")
+		figure(w, "water held by field guides, mm for each m", s.Guide, "")
+		figure(w, "wetted width of a line of tape, m", s.Wetted, "")
 		figure(w, "emitter spacing, m", s.Spacing, "")
 	}
 	for i := range table.Tapes {
@@ -138,16 +146,41 @@ func figure[T ~float64](w io.Writer, name string, f table.Figure[T], shift strin
 		fmt.Fprintf(w, "  %-34s not given\n", name)
 		return
 	}
-	value := fmt.Sprintf("%.4g", float64(f.Value))
+	value := fmt.Sprintf("%.4g", float64(f.Value)) + shift
 	if f.Low != f.High {
-		value = fmt.Sprintf("%.4g to %.4g", float64(f.Low), float64(f.High))
+		value += " (" + span(float64(f.Low), float64(f.High)) + ")"
 	}
-	fmt.Fprintf(w, "  %-34s %-18s %s [%s] %s\n", name, value+shift, f.Mark, f.Source.ID, f.Note)
+	switch any(f.Value).(type) { // as the source printed it, where that was in US units
+	case unit.Celsius:
+		value += ", " + span(float64(f.Low)*1.8+32, float64(f.High)*1.8+32) + " °F"
+	case unit.Metres:
+		value += ", " + span(float64(f.Low)/unit.MetresPerInch, float64(f.High)/unit.MetresPerInch) + " in"
+	}
+	fmt.Fprintf(w, "  %-34s %-36s %s\n", name, value, basis(f.Mark, f.Source, f.Note))
+}
+
+func span(low, high float64) string {
+	if low == high {
+		return fmt.Sprintf("%.3g", low)
+	}
+	return fmt.Sprintf("%.3g to %.3g", low, high)
+}
+
+// basis says how far a figure may be trusted and who gives it; for a stand-in,
+// for which crop it was read.
+func basis(m table.Mark, s *table.Source, note string) string {
+	switch {
+	case m == table.StandIn && note != "":
+		return fmt.Sprintf("stand-in, read for %s [%s]", note, s.ID)
+	case note != "":
+		return fmt.Sprintf("%s [%s]; %s", m, s.ID, strings.TrimSuffix(note, "."))
+	}
+	return fmt.Sprintf("%s [%s]", m, s.ID)
 }
 
 func describeCrop(w io.Writer, c *table.Crop) {
 	fmt.Fprintf(w, "%s (%s, %s)\n", c.Name, c.Group, c.Family)
-	fmt.Fprintf(w, "  %-34s %s\n", "frost class", c.Hardiness)
+	fmt.Fprintf(w, "  %-34s %-36s %s\n", "frost class", c.Hardiness, basis(c.HardinessFrom.Mark, c.HardinessFrom.Source, c.HardinessFrom.Note))
 	figure(w, "weeks from the mean last frost", c.WeeksToFrost, "")
 	figure(w, "soil to set out, risky", c.EarlyFloor, " °C")
 	figure(w, "soil to set out, safe", c.SafeFloor, " °C")
@@ -157,6 +190,7 @@ func describeCrop(w io.Writer, c *table.Crop) {
 	figure(w, "root zone, ceiling", c.RootCeiling, " °C")
 	figure(w, "air by day, harm from", c.HeatDay, " °C")
 	figure(w, "air by night, harm from", c.HeatNight, " °C")
+	figure(w, "monthly mean air, best", c.MonthBest, " °C")
 	figure(w, "in the row", c.InRow, " m")
 	figure(w, "rows on a bed", c.RowsPerBed, "")
 	figure(w, "bed centres", c.Centres, " m")
@@ -165,16 +199,45 @@ func describeCrop(w io.Writer, c *table.Crop) {
 	figure(w, "crop coefficient at start", c.KcStart, "")
 	figure(w, "crop coefficient at full leaf", c.KcMid, "")
 	figure(w, "crop coefficient at the end", c.KcEnd, "")
+	stages, mark := fmt.Sprintf("%d, %d, %d, %d", c.StageDays[0], c.StageDays[1], c.StageDays[2], c.StageDays[3]), c.StageSource.Mark
+	if c.StageNote != "" {
+		mark = table.StandIn
+	}
+	fmt.Fprintf(w, "  %-34s %-36s %s\n", "days of the four stages", stages, basis(mark, c.StageSource, c.StageNote))
+	figure(w, "height", c.Height, " m")
 	figure(w, "cut of the coefficient under film", c.FilmSaving, " %")
 	figure(w, "days to first harvest", c.DaysToHarvest, "")
 	figure(w, "salt threshold, soil paste", c.SaltThreshold, " dS/m")
 	figure(w, "yield lost for each dS/m above", c.SaltSlope, " %")
+	figure(w, "bed height", c.BedHeight, " m")
+	fmt.Fprintf(w, "Sources:\n")
+	cited := citedBy(c)
+	for _, s := range table.Sources {
+		if cited[s] {
+			writeSource(w, s)
+		}
+	}
+}
+
+// citedBy gathers the sources of all figures of a crop, so that a column more
+// needs no line here.
+func citedBy(c *table.Crop) map[*table.Source]bool {
+	cited := map[*table.Source]bool{c.StageSource: true}
+	for row, i := reflect.ValueOf(c).Elem(), 0; i < row.NumField(); i++ {
+		if f := row.Field(i); f.Kind() == reflect.Struct {
+			if s, ok := f.FieldByName("Source").Interface().(*table.Source); ok {
+				cited[s] = true
+			}
+		}
+	}
+	return cited
 }
 
 func describeFilm(w io.Writer, f *table.Film) {
 	fmt.Fprintf(w, "%s\n", f.Name)
 	figure(w, "sunlight reflected", f.SunReflected, "")
 	figure(w, "sunlight passed", f.SunPassed, "")
+	figure(w, "heat radiation reflected", f.HeatReflected, "")
 	figure(w, "heat radiation passed", f.HeatPassed, "")
 	figure(w, "warming at 5 cm", f.WarmingAt5, " °C")
 	figure(w, "warming at 10 cm", f.WarmingAt10, " °C")

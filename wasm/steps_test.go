@@ -22,7 +22,7 @@ import (
 type edit struct{ file, behind, anchor, text string }
 
 // The steps of DEVELOPERS.md, as somebody would follow them for a new rule, a new
-// crop and a new film. The figures are made up: they stay within this test.
+// crop, a new film and a new soil. The figures are made up: they stay within this test.
 var steps = map[string][]edit{
 	"To add a rule": {
 		{"rules/rule_film.go", "var filmRules", "\n}\n", `
@@ -46,12 +46,9 @@ var steps = map[string][]edit{
 	"To add a film": {
 		{"rules/table/film.go", "Black FilmID", "\tNoFilm\n", "\tGreen\n"},
 		{"rules/table/film.go", "var Films", "\n}\n", "red"}, // last, as its FilmID is
-		{"rules/model/heat/film.go", "Bare Film", "\tFilms // how many", "\tGreen\n"},
-		{"rules/model/heat/film.go", "var filmNames", "}\n", ", \"green\""},
-		{"rules/model/heat/film.go", "var optics", "\tPaper:", "\tGreen: {0.20, 0.12, 0.20, 0.05, 0.05, 0.20, 0.65},\n"},
-		{"rules/model/heat/effect.go", "var effects", "\tPaper:", "\tGreen: {2.2, 1.1, 3.3, deepRatio, false, likeBlack},\n"},
-		{"rules/model/heat/reference.go", "var referenceEffect", "\tPaper:", "\tGreen: {3.4, 3.3},\n"},
-		{"rules/model/heat/quick.go", "var swingFactor", "Paper:", "Green: 1.33, "},
+	},
+	"To add a soil": {
+		{"rules/table/soil.go", "var Soils", "\n}\n", "\n\t{ID: \"marl\", Name: \"marl\", Sand: .30, Clay: .30, Wetted: wets(18, 22, 28), Spacing: inches(12, 16, &Memory, FromMemory), WaterHeld: held(143, 143, 208), Heavy: .6},"},
 	},
 }
 
@@ -115,6 +112,8 @@ func TestTheStepsLeadThere(t *testing.T) {
 	}
 	// And a case that has it all, beside the others.
 	farm := strings.Replace(readText(t, "testdata/cases/pepper-cool-spring.json"), `"bell-pepper"`, `"ladyfinger"`, 1)
+	farm = regexp.MustCompile(`"texture": *"[^"]*"`).ReplaceAllString(farm, `"texture": "marl"`)
+	require.Contains(t, farm, "marl")
 	require.Contains(t, farm, "ladyfinger")
 	overlay, err := json.Marshal(map[string]any{"Replace": replace})
 	require.NoError(t, err)

@@ -150,6 +150,7 @@ type sourceLine struct {
 	Title     string `json:"title"`
 	Year      string `json:"year"`
 	Where     string `json:"where"`
+	Address   string `json:"address"` // or why there is none
 	Mark      string `json:"mark"`
 }
 
@@ -234,7 +235,7 @@ func fileOf(a *plan.Advice, points []search.TurningPoint) *adviceFile {
 		f.Disputes = append(f.Disputes, line)
 	}
 	for _, s := range a.Sources {
-		f.Sources = append(f.Sources, sourceLine{s.ID, s.Publisher, s.Title, s.Year, s.Where, s.Mark.String()})
+		f.Sources = append(f.Sources, sourceLine{s.ID, s.Publisher, s.Title, s.Year, s.Where, s.Found(), s.Mark.String()})
 	}
 	return f
 }

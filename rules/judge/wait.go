@@ -109,7 +109,7 @@ var waitRules = [...]*Rule{
 			}
 			free, _ := f.Season.NextFree(f.Wanted)
 			if f.Crop.Hardiness >= table.Tender {
-				return waited(days, "Frost: planting waits until {}, the usual last frost. After {} it still freezes in {} of years.", free, f.Wanted, unit.PercentOf(f.WantedRisk))
+				return waited(days, "Frost: planting waits until {}, the usual last frost. {} it still freezes after {}.", free, yearsOf(f.WantedRisk), f.Wanted)
 			}
 			return waited(days, "Frost: hardened {} plants stand from {} on, three weeks before the usual last frost.", f.Crop.Hardiness.String(), free)
 		}, &table.Colorado720, &table.Normals),

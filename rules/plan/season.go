@@ -89,7 +89,7 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 		list.add("paint", turn, 3, judge.StepSeason, unit.Say("If the bed is still open to the sun, paint the film white from here on."), unit.Say("The root zone passes {} under it.", f.Ceiling))
 	}
 	list.add("harvest", harvest, unit.Days(f.Crop.DaysToHarvest.High-f.Crop.DaysToHarvest.Low)+1, judge.StepSeason, unit.Say("First harvest of {} may come.", f.Crop.Name), unit.Say("{} from planting, by published lists.", f.CropDays))
-	end := plant.Plus(unit.Days(f.Crop.DaysToHarvest.High) + 21)
+	end := plant.Plus(f.SeasonDays())
 	if a.Case.Practice.CropsOnFilm.Or(1) > 1 {
 		why := unit.Say("No trial told how much of this film is left after two crops.")
 		if left := judge.FilmRow(f).CoverLeft; left.Given() {

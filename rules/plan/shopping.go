@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"filmfurrow/rules/field"
-	"filmfurrow/rules/model/drip"
 	"filmfurrow/rules/model/profile"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
@@ -106,11 +105,11 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 	set(field.ItemTape, math.Ceil(float64(beds*f.Lines)*float64(run)*(1+tapeWaste)), unit.KindLong,
 		unit.Say("Beds: {}. Lines of tape on a bed: {}. Each {} and {} to join and end, and {} for mends.", beds, f.Lines, bed, unit.Metres(profile.EndAllowance), unit.PercentOf(tapeWaste)), &table.Practice)
 	s.Lines[field.ItemTape].Spec = a.tapeSpec()
-	set(field.ItemTakeOffs, float64(beds*f.Lines), unit.KindCount, unit.Say("One for each line of tape."), &table.Practice)
-	set(field.ItemEnds, float64(beds*f.Lines), unit.KindCount, unit.Say("One for each line of tape."), &table.Practice)
+	set(field.ItemTakeOffs, float64(beds*f.Lines*f.Laterals), unit.KindCount, unit.Say("One for each line of tape."), &table.Practice)
+	set(field.ItemEnds, float64(beds*f.Lines*f.Laterals), unit.KindCount, unit.Say("One for each line of tape."), &table.Practice)
 	set(field.ItemFilter, 1, unit.KindCount, unit.Say("One, ahead of the regulator; the mesh follows from the source."), &table.ClogFlorida)
 	s.pipes(a, w, set, missing, beds)
-	s.Lines[field.ItemTakeOffs].Spec = unit.Say("for tape of {}", unit.Bore(drip.CommonTapeBore))
+	s.Lines[field.ItemTakeOffs].Spec = unit.Say("for tape of {}", unit.Bore(table.Tapes[f.Tape].Bore))
 	s.Lines[field.ItemEnds].Spec = s.Lines[field.ItemTakeOffs].Spec
 	set(field.ItemGauge, 1, unit.KindCount, unit.Say("One, behind the filter, and one more to carry to the far ends."), &table.Practice)
 	s.Lines[field.ItemGauge].Spec = unit.Say("up to {}", gaugeTop)
@@ -211,14 +210,21 @@ func (s *Shopping) pipes(a *Advice, w *WaterPlan, set setLine, missing missLine,
 	}
 	header := span + a.Case.Water.Header.Or(0)
 	how := unit.Say("Along the bed heads, {} from bed to bed.", a.Shape.Centres)
-	if a.Case.Water.Header.Given {
-		how = unit.Say("Along the bed heads, {} from bed to bed, and {} from the source.", a.Shape.Centres, a.Case.Water.Header.Value)
+	if n := a.Facts.Laterals; n > 1 { // a header across the beds at the middle of each stretch, joined along the field
+		length := a.Case.Field.BedLength.Value
+		header = unit.Metres(n/2)*span + a.Case.Water.Header.Or(0) + length - length/unit.Metres(n)
+		how = unit.Say("Headers across the beds: {}, each at the middle of a stretch of {}, joined along the field.", n/2, 2*length/unit.Metres(n))
+		set(field.ItemHeader, math.Ceil(float64(header)), unit.KindLong, how, &table.Practice)
+	} else {
+		if a.Case.Water.Header.Given {
+			how = unit.Say("Along the bed heads, {} from bed to bed, and {} from the source.", a.Shape.Centres, a.Case.Water.Header.Value)
+		}
+		set(field.ItemHeader, math.Ceil(float64(header)), unit.KindLong, how, &table.Practice)
 	}
-	set(field.ItemHeader, math.Ceil(float64(header)), unit.KindLong, how, &table.Practice)
 	zones := zonesOf(w)
 	if zones > 0 {
 		if w.Supply.BoreFits {
-			s.Lines[field.ItemHeader].Spec = unit.Say("{} in inside", w.Supply.Bore.Name)
+			s.Lines[field.ItemHeader].Spec = unit.Say("{} inside", unit.Bore(w.Supply.Bore.Inside))
 		}
 		set(field.ItemFilter, 1, unit.KindCount, unit.Say("One, ahead of the regulator."), &table.ClogFlorida)
 		s.Lines[field.ItemFilter].Spec = unit.Say("{} mesh", w.Filter.Mesh.Count)

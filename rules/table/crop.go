@@ -82,6 +82,7 @@ type Crop struct {
 
 	Hardiness     Hardiness
 	HardinessFrom Figure[unit.Percent] // carries only the source of the class
+	Stands        Figure[unit.Celsius] // air, the coldest that hardened plants stand; not given where it is their class's
 	WeeksToFrost  Figure[float64]      // set out, weeks from the mean last spring frost; minus is before
 
 	EarlyFloor, SafeFloor         Figure[unit.Celsius] // soil, for transplants: risky and safe
@@ -102,7 +103,9 @@ type Crop struct {
 	Height                Figure[unit.Metres]
 	StageDays             [4]int // initial, development, mid, late; scaled to the harvest days
 	StageSource           *Source
+	StageNote             string               // for which crop a stand-in was read
 	FilmSaving            Figure[unit.Percent] // cut of the coefficient under film
+	KcUnderFilm           bool                 // the coefficients were measured under film: its saving is in them
 
 	DaysToHarvest Figure[float64] // from setting out, or from sowing for seed
 
@@ -124,83 +127,65 @@ func CropByID(id string) *Crop {
 	return nil
 }
 
-// The makers below keep each figure in the unit of its source, so that a
-// reader can check a row against the page it came from.
+// The makers below keep each figure as its source prints it, so that a reader can
+// check a row against the page it came from: 12*inch, 5*foot, f60. All of them are
+// constants, so that the table lies in the program in SI as it is written. They
+// are short enough for the compiler to work out; longer ones it would leave to
+// the start of the program, which took up more of it than all the figures.
+//
+// A note says for which crop a stand-in was read, or what else was read.
 
-// Figures in °F, inches and feet are written as they stand and turned into SI once,
-// when the program starts: to work out each where it stands would take up more of
-// the page's program than all the figures.
 const (
-	inFahrenheit Mark = 1 << 4
-	inInches     Mark = 1 << 5
-	inFeet       Mark = 1 << 6
-	asRead       Mark = inFahrenheit - 1
+	inch = unit.MetresPerInch
+	foot = unit.MetresPerFoot
 )
 
-func init() {
-	for i := range Crops {
-		c := &Crops[i]
-		for _, f := range [...]*Figure[unit.Celsius]{&c.EarlyFloor, &c.SafeFloor, &c.SeedEarlyFloor, &c.SeedSafeFloor, &c.RootBest, &c.RootCeiling, &c.HeatDay, &c.HeatNight, &c.MonthBest} {
-			if low, high := float64(f.Low), float64(f.High); f.Mark&inFahrenheit != 0 {
-				f.Low, f.Value, f.High = unit.FromFahrenheit(low), unit.FromFahrenheit((low+high)/2), unit.FromFahrenheit(high)
-				f.Mark &= asRead
-			}
-		}
-		fromInches(&c.InRow, &c.Centres, &c.RootDepth, &c.Height, &c.BedHeight)
-	}
-	for i := range Soils {
-		fromInches(&Soils[i].Wetted, &Soils[i].Spacing)
-	}
+func celsius(low, high unit.Celsius, s *Source, m Mark) Figure[unit.Celsius] {
+	return Figure[unit.Celsius]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m}
 }
 
-func fromInches(list ...*Figure[unit.Metres]) {
-	for _, f := range list {
-		low, high := float64(f.Low), float64(f.High)
-		switch {
-		case f.Mark&inFeet != 0:
-			low, high = low*12, high*12
-		case f.Mark&inInches == 0:
-			continue
-		}
-		f.Low, f.Value, f.High = unit.FromInches(low), unit.FromInches((low+high)/2), unit.FromInches(high)
-		f.Mark &= asRead
-	}
+func celsiusNoted(low, high unit.Celsius, s *Source, m Mark, note string) Figure[unit.Celsius] {
+	return Figure[unit.Celsius]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m, Note: note}
 }
 
-func fahrenheit(low, high float64, s *Source, m Mark) Figure[unit.Celsius] {
-	return Figure[unit.Celsius]{Low: unit.Celsius(low), High: unit.Celsius(high), Source: s, Mark: m | inFahrenheit}
+func metres(low, high unit.Metres, s *Source, m Mark) Figure[unit.Metres] {
+	return Figure[unit.Metres]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m}
 }
 
-func celsius(low, high float64, s *Source, m Mark) Figure[unit.Celsius] {
-	return Figure[unit.Celsius]{Low: unit.Celsius(low), Value: unit.Celsius((low + high) / 2),
-		High: unit.Celsius(high), Source: s, Mark: m}
-}
-
-func inches(low, high float64, s *Source, m Mark) Figure[unit.Metres] {
-	return Figure[unit.Metres]{Low: unit.Metres(low), High: unit.Metres(high), Source: s, Mark: m | inInches}
-}
-
-func feet(low, high float64, s *Source, m Mark) Figure[unit.Metres] {
-	return Figure[unit.Metres]{Low: unit.Metres(low), High: unit.Metres(high), Source: s, Mark: m | inFeet}
-}
-
-func metres(low, high float64, s *Source, m Mark) Figure[unit.Metres] {
-	return Figure[unit.Metres]{Low: unit.Metres(low), Value: unit.Metres((low + high) / 2),
-		High: unit.Metres(high), Source: s, Mark: m}
+func metresNoted(low, high unit.Metres, s *Source, m Mark, note string) Figure[unit.Metres] {
+	return Figure[unit.Metres]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m, Note: note}
 }
 
 func number(low, high float64, s *Source, m Mark) Figure[float64] {
 	return Figure[float64]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m}
 }
 
-func percent(low, high float64, s *Source, m Mark) Figure[unit.Percent] {
-	return Figure[unit.Percent]{Low: unit.Percent(low), Value: unit.Percent((low + high) / 2),
-		High: unit.Percent(high), Source: s, Mark: m}
+func numberNoted(low, high float64, s *Source, m Mark, note string) Figure[float64] {
+	return Figure[float64]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m, Note: note}
 }
 
-func salt(v float64, s *Source, m Mark) Figure[unit.DecisiemensPerMetre] {
-	x := unit.DecisiemensPerMetre(v)
-	return Figure[unit.DecisiemensPerMetre]{Low: x, Value: x, High: x, Source: s, Mark: m}
+func percent(low, high unit.Percent, s *Source, m Mark) Figure[unit.Percent] {
+	return Figure[unit.Percent]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m}
+}
+
+func percentNoted(low, high unit.Percent, s *Source, m Mark, note string) Figure[unit.Percent] {
+	return Figure[unit.Percent]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m, Note: note}
+}
+
+func salt(low, high unit.DecisiemensPerMetre, s *Source, m Mark) Figure[unit.DecisiemensPerMetre] {
+	return Figure[unit.DecisiemensPerMetre]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m}
+}
+
+func saltNoted(low, high unit.DecisiemensPerMetre, s *Source, m Mark, note string) Figure[unit.DecisiemensPerMetre] {
+	return Figure[unit.DecisiemensPerMetre]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m, Note: note}
+}
+
+func inches(low, high unit.Metres, s *Source, m Mark) Figure[unit.Metres] {
+	return Figure[unit.Metres]{Low: low * inch, Value: (low + high) / 2 * inch, High: high * inch, Source: s, Mark: m}
 }
 
 func class(s *Source, m Mark) Figure[unit.Percent] { return Figure[unit.Percent]{Source: s, Mark: m} }
+
+func classNoted(s *Source, m Mark, note string) Figure[unit.Percent] {
+	return Figure[unit.Percent]{Source: s, Mark: m, Note: note}
+}

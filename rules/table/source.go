@@ -28,9 +28,22 @@ type Source struct {
 	ID        string
 	Publisher string
 	Title     string
-	Year      string // as printed; a range or "no date" where the text gives no single year
-	Where     string // table, page, section or address within the publication
+	Year      string // as printed, or "read 2026" for a page of the web without a date
+	Where     string // table, page or section within the publication
+	Address   string // where it stands on the web (https://…), or its number, volume and page
+	NoAddress string // why there is no address; empty where there is one
 	Mark      Mark
+}
+
+// Linked tells whether the address is one that a browser can follow.
+func (s *Source) Linked() bool { return len(s.Address) > 4 && s.Address[:4] == "http" }
+
+// Found says in words where the source stands, or why nobody can say.
+func (s *Source) Found() string {
+	if s.Address == "" {
+		return "No address: " + s.NoAddress
+	}
+	return s.Address
 }
 
 // Figure is one value with its range and where it comes from. A figure whose

@@ -1,13 +1,18 @@
 package table
 
 import (
+	"os"
+	"path/filepath"
 	"reflect"
 	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"filmfurrow/rules/unit"
 )
 
 var idPattern = regexp.MustCompile(`^[a-z0-9]+(-[a-z0-9]+)*$`)
@@ -54,7 +59,6 @@ func given(t *testing.T, row string, v reflect.Value) (figures int) {
 		low, value, high := f.FieldByName("Low"), f.FieldByName("Value"), f.FieldByName("High")
 		assert.True(t, low.Float() <= value.Float() && value.Float() <= high.Float(), name)
 		mark := f.FieldByName("Mark").Interface().(Mark)
-		assert.LessOrEqual(t, mark, FromMemory, "%s still stands as it was read", name)
 		if source.Mark == FromMemory {
 			assert.Equal(t, FromMemory, mark, "%s: nobody saw %s", name, source.ID)
 		}
@@ -89,11 +93,46 @@ func TestEveryFigureHasASourceAndAMark(t *testing.T) {
 		assert.NotEmpty(t, Films[i].OrganicNote)
 	}
 	for i := range Soils {
-		assert.Equal(t, 3, given(t, Soils[i].ID, reflect.ValueOf(&Soils[i]).Elem()))
+		assert.GreaterOrEqual(t, given(t, Soils[i].ID, reflect.ValueOf(&Soils[i]).Elem()), 3)
 	}
 	for i := range Tapes {
 		assert.NotNil(t, Tapes[i].Source)
 		assert.Regexp(t, idPattern, Tapes[i].ID)
+	}
+}
+
+// A figure printed in °F, inches or feet lies in the table in SI and comes back as
+// it was printed. Nothing mends the table when the program starts.
+func TestFiguresLieInSIAndComeBackAsPrinted(t *testing.T) {
+	tomato := CropByID("tomato")
+	assert.InDelta(t, 15.5556, float64(tomato.SafeFloor.Value), 1e-4)
+	assert.InDelta(t, 1.524, float64(tomato.Centres.Low), 1e-9)
+	assert.InDelta(t, 0.4572, float64(tomato.InRow.Low), 1e-9)
+	degrees, err := os.ReadFile("fahrenheit.go")
+	require.NoError(t, err)
+	named := regexp.MustCompile(`(?m)^\tf(\d+) += \((\d+) - 32\) / 1\.8$`).FindAllStringSubmatch(string(degrees), -1)
+	require.Len(t, named, 77)
+	for _, m := range named {
+		assert.Equal(t, m[1], m[2], "the name is the degree")
+		f, err := strconv.ParseFloat(m[1], 64)
+		require.NoError(t, err)
+		assert.Equal(t, m[1]+" °F", unit.Of(unit.FromFahrenheit(f)).In(unit.US))
+	}
+	assert.Equal(t, "60 °F", unit.Of(celsius(f60, f60, &Practice, Seen).Value).In(unit.US))
+	assert.Equal(t, "77 °F", unit.Of(celsius(f75, f79, &Practice, Seen).Value).In(unit.US))
+	for i := range Crops {
+		for _, x := range []Figure[unit.Celsius]{Crops[i].EarlyFloor, Crops[i].SafeFloor, Crops[i].SeedEarlyFloor, Crops[i].SeedSafeFloor, Crops[i].RootCeiling, Crops[i].HeatDay, Crops[i].HeatNight} {
+			assert.True(t, x.Low > 0 && x.High < 41, "%s holds %v to %v °C", Crops[i].ID, x.Low, x.High)
+		}
+		assert.True(t, Crops[i].InRow.Low > 0.005 && Crops[i].InRow.High < 2, "%s: metres in the row", Crops[i].ID)
+		assert.True(t, Crops[i].Centres.Low > 0.5 && Crops[i].Centres.High < 3.5, "%s: metres between beds", Crops[i].ID)
+	}
+	files, err := filepath.Glob("*.go")
+	require.NoError(t, err)
+	for _, name := range files {
+		text, err := os.ReadFile(name)
+		require.NoError(t, err)
+		assert.NotRegexp(t, `(?m)^func init\(`, string(text), "%s: a table is right as it is written", name)
 	}
 }
 
@@ -115,16 +154,52 @@ func TestFiguresKeepTheirOrder(t *testing.T) {
 	}
 }
 
-func TestSourcesAreListedOnceAndUsed(t *testing.T) {
+// Each source can be followed: a year and an address, or one line that says why
+// there is none.
+func TestSourcesCanBeFollowed(t *testing.T) {
+	address := regexp.MustCompile(`^https?://[^ …]+\.[^ …]+$|^[^:]*\d[^:]*$|^standard EN \d+:`)
+	year := regexp.MustCompile(`\b(19|20)\d\d\b`)
 	ids := map[string]bool{}
+	linked := 0
 	for _, s := range Sources {
 		assert.False(t, ids[s.ID], s.ID)
 		ids[s.ID] = true
 		assert.Regexp(t, idPattern, s.ID)
 		assert.NotEmpty(t, s.Publisher)
 		assert.NotEmpty(t, s.Title)
-		assert.NotEmpty(t, s.Year)
 		assert.NotEmpty(t, s.Where)
+		assert.Regexp(t, year, s.Year, s.ID)
+		if s.Address == "" {
+			assert.Greater(t, len(s.NoAddress), 15, "%s says why it has no address", s.ID)
+			assert.False(t, s.Linked(), s.ID)
+		} else {
+			assert.Empty(t, s.NoAddress, s.ID)
+			assert.Regexp(t, address, s.Address, s.ID)
+		}
+		if s.Linked() {
+			linked++
+		}
+	}
+	t.Logf("%d sources, %d of them with an address of the web", len(Sources), linked)
+}
+
+// A source that nothing cites says nothing.
+func TestEverySourceIsCited(t *testing.T) {
+	declared, err := os.ReadFile("sources.go")
+	require.NoError(t, err)
+	names := regexp.MustCompile(`(?m)^\t(\w+)\s*= Source\{ID: "([^"]+)"`).FindAllStringSubmatch(string(declared), -1)
+	require.Len(t, names, len(Sources))
+	var rest strings.Builder
+	require.NoError(t, filepath.WalkDir("..", func(path string, entry os.DirEntry, err error) error {
+		if err != nil || entry.IsDir() || filepath.Ext(path) != ".go" || strings.HasSuffix(path, "_test.go") || filepath.Base(path) == "sources.go" {
+			return err
+		}
+		text, err := os.ReadFile(path)
+		rest.Write(text)
+		return err
+	}))
+	for _, m := range names {
+		assert.Regexp(t, `&(table\.)?`+m[1]+`\b`, rest.String(), m[2])
 	}
 }
 
@@ -137,3 +212,48 @@ func TestEmittersBehindTheClasses(t *testing.T) {
 }
 
 func near(a, b, tolerance float64) bool { return a > b-tolerance && a < b+tolerance }
+
+// mostFromMemory is the share of the crop figures that nobody has looked up yet,
+// as far as it has been brought down: 741 of 1,225 were from memory before. It
+// may only fall: whoever looks a figure up lowers it, and nobody raises it.
+const mostFromMemory = 0.169
+
+func TestTheShareFromMemoryOnlyFalls(t *testing.T) {
+	all, memory := 0, 0
+	byField, byCrop := map[string]int{}, map[string]int{}
+	for i := range Crops {
+		row := reflect.ValueOf(&Crops[i]).Elem()
+		for j := range row.NumField() {
+			if f := row.Field(j); strings.HasPrefix(f.Type().Name(), "Figure[") && !f.FieldByName("Source").IsNil() {
+				all++
+				if f.FieldByName("Mark").Interface() == FromMemory {
+					memory++
+					byField[row.Type().Field(j).Name]++
+					byCrop[Crops[i].ID]++
+				}
+			}
+		}
+		for _, trial := range Crops[i].Trials {
+			if trial.Gain.Given() {
+				all++
+			}
+		}
+	}
+	share := float64(memory) / float64(all)
+	t.Logf("%d of %d crop figures are from memory: %.1f %%", memory, all, share*100)
+	t.Logf("by column: %v", byField)
+	t.Logf("by crop: %v", byCrop)
+	assert.LessOrEqual(t, share, mostFromMemory)
+}
+
+// A stand-in says for which crop it was read.
+func TestStandInsSayForWhom(t *testing.T) {
+	for i := range Crops {
+		row := reflect.ValueOf(&Crops[i]).Elem()
+		for j := range row.NumField() {
+			if f := row.Field(j); strings.HasPrefix(f.Type().Name(), "Figure[") && f.FieldByName("Mark").Interface() == StandIn {
+				assert.NotEmpty(t, f.FieldByName("Note").String(), "%s %s", Crops[i].ID, row.Type().Field(j).Name)
+			}
+		}
+	}
+}

@@ -69,6 +69,7 @@ var measures = [...][2]measure{
 	KindPriceLong:     {{"per m", 1, 0, 4}, {"per ft", MetresPerFoot, 0, 4}},
 	KindBedRate:       {{"m of bed per ha", 1, 0, 0}, {"ft of bed per acre", SquareMetresPerAcre / 10000 / MetresPerFoot, 0, 0}},
 	KindPlantRate:     {{"plants per ha", 1, 0, 0}, {"plants per acre", SquareMetresPerAcre / 10000, 0, 0}},
+	KindArea:          {{"ha", 1e-4, 0, 1}, {"acres", 1 / SquareMetresPerAcre, 0, 1}},
 	KindPriceMass:     {{"per t", 1, 0, 2}, {"per US ton", 2 * KilogramsPerPound, 0, 2}},
 }
 
@@ -104,6 +105,9 @@ func (q Quantity) In(system System) string {
 		return plural(q.SI, "day", "days")
 	}
 	m := measures[q.Kind][system]
+	if low, high := q.Kind.Figure(q.SI, system), q.Kind.Figure(q.To, system); q.To > q.SI && low != high {
+		return withSymbol(low+" to "+high, m.symbol)
+	}
 	shown := math.Abs(q.SI*m.scale + m.shift)
 	step := math.Pow10(-m.decimals)
 	if q.Kind != KindTemperature && shown > 0 && shown < step/2 {
@@ -179,7 +183,7 @@ func (k Kind) Read(text string, system System) (float64, error) {
 		return 0, ErrNumber
 	}
 	m := measures[k][system]
-	return (v - m.shift) / m.scale, nil
+	return dusted((v - m.shift) / m.scale), nil
 }
 
 func notInNumber(r rune) bool { return (r < '0' || r > '9') && r != '.' && r != '-' }

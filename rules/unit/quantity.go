@@ -47,6 +47,7 @@ const (
 	KindPriceMass                 // money for 1 t, or for 1 US ton
 	KindBedRate                   // m of bed on 1 ha, or ft on 1 acre
 	KindPlantRate                 // plants on 1 ha, or on 1 acre
+	KindArea                      // m², shown in ha or acres
 )
 
 // Quantity is one figure inside a [Phrase]: a value in SI and its kind, or a
@@ -55,7 +56,24 @@ type Quantity struct {
 	Kind Kind
 	SI   float64
 	Word string
+	To   float64 // the upper end of a range from SI on; 0 where there is none
 }
+
+// Between is a range of two values of one type, low first. Ends that print alike are
+// printed once.
+func Between[T ~float64](low, high T) Quantity {
+	q := Of(low)
+	q.To = float64(high)
+	return q
+}
+
+// Count is a number of things with its word, one or many.
+func Count(n int, one, many string) Quantity {
+	return Quantity{Kind: KindWord, Word: plural(float64(n), one, many)}
+}
+
+// SquareMetres is an area of ground.
+type SquareMetres float64
 
 // Short marks a length that is shown in centimetres or inches.
 type Short Metres
@@ -106,6 +124,8 @@ type MilligramsPerLitre float64
 // become an empty word, which the phrase test refuses.
 func Of(v any) Quantity {
 	switch v := v.(type) {
+	case Quantity:
+		return v
 	case Celsius:
 		return Quantity{Kind: KindTemperature, SI: float64(v)}
 	case CelsiusDegrees:
@@ -170,6 +190,8 @@ func Of(v any) Quantity {
 		return Quantity{Kind: KindConcentration, SI: float64(v)}
 	case MegajoulesPerSquareMetre:
 		return Quantity{Kind: KindRadiation, SI: float64(v)}
+	case SquareMetres:
+		return Quantity{Kind: KindArea, SI: float64(v)}
 	case Degrees:
 		return Quantity{Kind: KindAngle, SI: float64(v)}
 	case Date:

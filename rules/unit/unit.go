@@ -7,6 +7,8 @@
 // a difference.
 package unit
 
+import "math"
+
 // Celsius is a temperature level in °C.
 type Celsius float64
 
@@ -92,10 +94,13 @@ func FromFahrenheit(f float64) Celsius { return Celsius((f - 32) / 1.8) }
 func FromFahrenheitDegrees(f float64) CelsiusDegrees { return CelsiusDegrees(f / 1.8) }
 
 // FromInches converts a length.
-func FromInches(in float64) Metres { return Metres(in * MetresPerInch) }
+func FromInches(in float64) Metres { return Metres(dusted(in * MetresPerInch)) }
 
 // FromFeet converts a length.
-func FromFeet(ft float64) Metres { return Metres(ft * MetresPerFoot) }
+func FromFeet(ft float64) Metres { return Metres(dusted(ft * MetresPerFoot)) }
+
+// dusted takes the last bits off a product, so that 6 in are 0.1524 m and no less.
+func dusted(v float64) float64 { return math.Round(v*1e9) / 1e9 }
 
 // FromMil converts a film thickness.
 func FromMil(mil float64) Micrometres { return Micrometres(mil * MicrometresPerMil) }

@@ -2,6 +2,7 @@ package unit_test
 
 import (
 	"math"
+	"strconv"
 	"strings"
 	"testing"
 	"time"
@@ -170,4 +171,15 @@ func TestPhrases(t *testing.T) {
 	assert.False(t, more.Complete())
 	assert.Equal(t, "one too many", more.In(unit.US))
 	assert.False(t, unit.Say("of no known {}", struct{}{}).Complete())
+}
+
+// A measure that was typed comes back the same, and is the one that its figure names:
+// 24 in are 0.6096 m, however they came in.
+func TestTypedMeasuresAreExact(t *testing.T) {
+	for inches := 1; inches <= 120; inches++ {
+		read, err := unit.KindShort.Read(strconv.Itoa(inches), unit.US)
+		require.NoError(t, err)
+		assert.Equal(t, float64(inches)*254/10000, read, "%d in", inches)
+		assert.Equal(t, unit.Metres(read), unit.FromInches(float64(inches)))
+	}
 }
