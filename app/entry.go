@@ -122,7 +122,7 @@ func (f *entry) control(in *field.Input, bad bool) app.UI {
 			options = []field.Choosable{{ID: "yes", Label: "yes"}, {ID: "no", Label: "no"}}
 		}
 		list := make([]app.UI, 0, len(options)+1)
-		if in.Name != "crop" {
+		if in.Name != "crop" || f.S.own {
 			list = append(list, app.Option().Value("").Text(f.word("not known", "not known")).Selected(shown == ""))
 		}
 		for _, o := range options {

@@ -7,6 +7,7 @@ import (
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
 	"filmfurrow/rules/field"
+	"filmfurrow/rules/model/water"
 	"filmfurrow/rules/plan"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/unit"
@@ -129,8 +130,8 @@ func (v *verdictPart) Render() app.UI {
 		}
 	} else {
 		t.raw(`<p class="dates">`, datesHTML(a, system), why, `</p>`)
-		if best == question.LayWithCare && len(a.Gates) > 0 {
-			t.raw(`<p class="gates">`, escape(a.Gates[0].Reason.In(system)), `</p>`)
+		for i := range a.Gates[:min(2, len(a.Gates))] {
+			t.raw(`<p class="gates">`, escape(a.Gates[i].Reason.In(system)), `</p>`)
 		}
 	}
 	t.raw(`</div>`)
@@ -283,7 +284,9 @@ func (s *store) waterTile() string {
 	if d := w.plan.Demand; d != nil && w.plan.Chosen && d.Peak.Run > 0 {
 		lead = unit.KindMinutes.Figure(float64(d.First.Run), s.system) + " → " + unit.Of(d.Peak.Run).In(s.system) + " a day"
 	}
-	if today, ok := s.today(); ok {
+	if w.plan.Verdict == water.DoesNotFit {
+		lead = "It does not fit"
+	} else if today, ok := s.today(); ok {
 		if week, ok := s.advice.WaterWeekOf(&w.plan, &w.list, today); ok {
 			lead = unit.Of(week.Run).In(s.system) + " a day this week"
 		}

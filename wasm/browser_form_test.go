@@ -244,6 +244,7 @@ func TestNoKeyIsLost(t *testing.T) {
 	assert.Equal(t, "ithaca ny", value("#f-place"))
 	assert.Equal(t, "38.5", value("#normals-min-3"))
 	assert.Equal(t, "123.456", value("#f-field-bed-length-m"))
+	p.Do(`document.querySelector("#menu").open = true`)
 	p.Click("#units-metric")
 	p.Wait("the box to follow the units", `document.querySelector("#normals-min-3").value === "3.61"`)
 }
