@@ -84,8 +84,8 @@ func (p *layingPart) Render() app.UI {
 			app.Div().Body(heading(p.say(l, "head-order")), app.Ol().Body(order...)),
 			part(s.CheckHow.In(l, p.S.system), s.Checks),
 			part(p.say(l, "head-faults"), s.Faults),
-			part(p.say(l, "head-caution"), s.Care)),
-		helpText(p.say(l, "last-word")),
+			part(p.say(l, "head-caution"), s.Care),
+			helpText(p.say(l, "last-word"))),
 	)
 }
 

@@ -130,7 +130,7 @@ func (v *verdictPart) Render() app.UI {
 		}
 	} else {
 		t.raw(`<p class="dates">`, datesHTML(a, system), why, `</p>`)
-		for i := range a.Gates[:min(2, len(a.Gates))] {
+		for i := range a.Gates[:min(3, len(a.Gates))] {
 			t.raw(`<p class="gates">`, escape(a.Gates[i].Reason.In(system)), `</p>`)
 		}
 	}

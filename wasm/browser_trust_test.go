@@ -30,7 +30,7 @@ func TestTheExampleNeverTurnsSilentlyIntoYours(t *testing.T) {
 	p.Do(unfold)
 	assert.Equal(t, []string{"f-crop"}, browsertest.Eval[[]string](p, `(`+unmarked+`).filter((id) => !["f-place", "f-method"].includes(id) && !id.startsWith("normals-"))`))
 	p.WaitText("#place-now", "an invented farm, with invented weather")
-	assert.NotContains(t, p.Text("#place-now"), "your own")
+	assert.NotContains(t, p.Text("#place-now"), "your own monthly")
 
 	view(p, "/buy")
 	p.WaitText(".whose", "For 8 beds of 200 ft. From the example. Yours?")

@@ -51,7 +51,7 @@ func TestWaterThatDoesNotFit(t *testing.T) {
 	assert.Equal(t, 3, browsertest.Eval[int](p, `document.querySelectorAll("#water-plan .ways li").length`))
 	p.Screenshot("water-not-390")
 	view(p, "/")
-	p.WaitText("#verdict", "The source cannot keep up")
+	p.WaitText("#water", "It does not fit")
 }
 
 // The bucket test fills the flow, which is kept over a reload like all else
