@@ -315,19 +315,6 @@ var checks = []check{
 	{"muskmelon: 75 °F", &table.GeorgiaFloors, mornings("muskmelon", 75), ""},
 	{"sweet potato: 75 °F", &table.GeorgiaFloors, mornings("sweet-potato", 75), ""},
 	{"roots of pepper suffer above 30 °C", &table.PepperHeat2011, hotDays(phoenix, "bell-pepper", 4, 10, 30), ""},
-	{"roots of tomato grow best at 20–30 °C: below and above it warmth counts against a film", &table.TomatoRoots1995, agreed(func(t *testing.T) bool {
-		cold, good, hot := advise(t, at(t, keene, "tomato", 5, 20)), advise(t, at(t, dover, "tomato", 5, 25)), advise(t, at(t, phoenix, "tomato", 6, 15))
-		for _, a := range []plan.Advice{cold, good, hot} {
-			for film := range table.FilmCount {
-				mean := a.Facts.MeanUnder[film]
-				if outside := mean < 20 || mean > 30; outside != (points(t, a, table.FilmID(film), "film-growing-warmth") < 0) {
-					t.Logf("%s: %v, %v points", table.Films[film].ID, mean, points(t, a, table.FilmID(film), "film-growing-warmth"))
-					return false
-				}
-			}
-		}
-		return cold.Facts.MeanUnder[table.WhiteOnBlack] < 20 && hot.Facts.MeanUnder[table.Black] > 30
-	}), ""},
 	{"hardy crops (kale) go out 2–4 weeks before the usual last frost", &table.Colorado720, number(2, 4, "weeks", weeksBefore("kale")), "published first days of kale at nine places lie earlier than its class says, and the day is held to those (TestPublishedPlantingWindows). Right with a list of the place"},
 	{"and cabbage", &table.Colorado720, number(2, 4, "weeks", weeksBefore("cabbage")), ""},
 	{"half-hardy crops (lettuce) 0–2 weeks before it", &table.Colorado720, number(0, 2, "weeks", weeksBefore("lettuce")), "likewise: published first days of lettuce and cauliflower lie earlier than the class"},
@@ -601,6 +588,7 @@ func TestAgainstTheWorldOutside(t *testing.T) {
 	page, err := os.ReadFile("VALIDATION.md")
 	require.NoError(t, err)
 	told := strings.Join(strings.Fields(string(page)), " ")
-	assert.Contains(t, told, fmt.Sprintf("%d checks", len(checks)), "VALIDATION.md tells another run")
-	assert.Contains(t, told, fmt.Sprintf("%d pass, %d are stated misses", passed, len(missed)), "VALIDATION.md tells another run")
+	for _, words := range []string{fmt.Sprintf("%d checks", len(checks)), fmt.Sprintf("%d pass, %d are stated misses", passed, len(missed))} {
+		assert.True(t, strings.Contains(told, words), "VALIDATION.md must say: %s", words)
+	}
 }

@@ -60,7 +60,7 @@ var steps = map[string][]edit{
 		{"rules/field/case.go", "type SoilCase struct", "\tSlope ", "\tGravel unit.Optional[float64] // percent\n"},
 		{"rules/field/inputs.go", "var Inputs", "\tchoice(\"soil.wetness_at_laying\"", "\tnumber(\"soil.gravel_percent\", \"Gravel\", \"From a sieve.\", unit.KindShare, 0, 80, 5, func(c *Case) *unit.Optional[float64] { return &c.Soil.Gravel }),\n"},
 		{"rules/casefile/share.go", "var linkFields", "\n}\n", "\n\t\"soil.gravel_percent\","},
-		{"app/home.go", "var groups", "\"soil.organic_percent\"}", "\"soil.gravel_percent\", "},
+		{"app/rooms.go", "var groups", "\"soil.organic_percent\"}", "\"soil.gravel_percent\", "},
 	},
 	"A crop": {
 		{"rules/table/crops.go", "var Crops", "\t{\n\t\tID: \"okra\",", "okra"}, // the row is okra's, under another name
