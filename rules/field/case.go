@@ -96,6 +96,7 @@ type FieldCase struct {
 	Beds       unit.Optional[float64]
 	Centres    unit.Optional[unit.Metres]
 	BedTop     unit.Optional[unit.Metres]
+	SideSlope  unit.Optional[float64] // how far a side leans out for each measure of height
 	RowsPerBed unit.Optional[float64]
 	InRow      unit.Optional[unit.Metres]
 }
@@ -114,7 +115,9 @@ type PracticeCase struct {
 	RollLength    unit.Optional[unit.Metres] // of a roll
 	ReuseFilm     string
 	ReuseLaidOn   unit.Optional[unit.Date]
-	ReuseCover    unit.Optional[float64] // percent still whole
+	ReuseCover    unit.Optional[float64]          // percent still whole
+	ReuseHeight   unit.Optional[unit.Metres]      // of the bed that stands under it
+	ReuseThick    unit.Optional[unit.Micrometres] // of that film
 }
 
 // Films is a set of films, a bit for each; zero is "any".

@@ -118,6 +118,7 @@ var Inputs = rowsOf([]*Input{
 	closely(closeBeds, whole("field.beds", "Number of beds", "", 1, 2000, func(c *Case) *unit.Optional[float64] { return &c.Field.Beds })),
 	number("field.bed_centres_m", "Bed centre to bed centre", "", unit.KindLong, 0.6, 6, 0.05, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.Centres }),
 	number("field.bed_top_m", "Bed top", "The flat top, from shoulder to shoulder.", unit.KindShort, 0.2, 1.8, 0.01, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.BedTop }),
+	number("field.side_slope", "Sides lean out", "How far a side leans out for each inch of height: a pan that makes 2 in of lean on a bed of 6 in gives 0.33.", unit.KindNumber, 0, 1.5, 0.05, func(c *Case) *unit.Optional[float64] { return &c.Field.SideSlope }),
 	whole("field.rows_per_bed", "Rows on a bed", "", 1, 12, func(c *Case) *unit.Optional[float64] { return &c.Field.RowsPerBed }),
 	number("field.in_row_m", "Plants apart in the row", "", unit.KindShort, 0.01, 3, 0.01, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.InRow }),
 
@@ -140,6 +141,8 @@ var Inputs = rowsOf([]*Input{
 	told(choice("practice.reuse.film", "Film already down", "", func(c *Case) *string { return &c.Practice.ReuseFilm }, filmOptions()...)),
 	inert(date("practice.reuse.laid_on", "Laid on", "", func(c *Case) *unit.Optional[unit.Date] { return &c.Practice.ReuseLaidOn })),
 	beside(func(c *Case) bool { return c.Practice.ReuseFilm != "" }, number("practice.reuse.cover_percent", "Cover still whole", "", unit.KindShare, 0, 100, 5, func(c *Case) *unit.Optional[float64] { return &c.Practice.ReuseCover })),
+	beside(func(c *Case) bool { return c.Practice.ReuseFilm != "" }, number("practice.reuse.height_m", "Height of that bed", "", unit.KindShort, 0, 0.4, 0.01, func(c *Case) *unit.Optional[unit.Metres] { return &c.Practice.ReuseHeight })),
+	beside(func(c *Case) bool { return c.Practice.ReuseFilm != "" }, number("practice.reuse.thickness_um", "Thickness of that film", "", unit.KindThickness, 10, 80, 1, func(c *Case) *unit.Optional[unit.Micrometres] { return &c.Practice.ReuseThick })),
 
 	choice("water.source", "Water source", "", func(c *Case) *string { return &c.Water.Source },
 		Choosable{"well", "well"}, Choosable{"pond", "pond"}, Choosable{"stream", "stream"}, Choosable{"municipal", "town water"}, Choosable{"tank", "tank"}, Choosable{"none", "none"}),

@@ -119,7 +119,7 @@ var tapeRules = [...]*Rule{
 			if emitter > 0.9 {
 				return silent()
 			}
-			return against(f.ClogRisk*saturate(0.95-emitter, 0.3), "Its emitters give only {} L/h each, and your water may clog them.", emitter)
+			return against(f.ClogRisk*saturate(0.95-emitter, 0.3), "Its emitters give only {} each, and your water may clog them.", unit.SmallFlow(emitter))
 		}},
 	{ID: "tape-thirsty-crop", Speaks: question.Tape, Weight: Plain, Title: "Enough for a thirsty crop",
 		Because: "Long hours leave no day for repairs.",
@@ -138,7 +138,7 @@ var tapeRules = [...]*Rule{
 			if f.Case.Soil.Slope.Value < 2 {
 				return silent()
 			}
-			return against(saturate(float64(tapeOf(o).Flow), 400)*0.5, "On a slope of {} % a tape of less flow keeps the two ends more alike.", f.Case.Soil.Slope.Value)
+			return against(saturate(float64(tapeOf(o).Flow), 400)*0.5, "On a slope of {} a tape of less flow keeps the two ends more alike.", unit.FineShare(f.Case.Soil.Slope.Value))
 		}},
 	{ID: "tape-price", Speaks: question.Tape, Weight: Slight, Title: "Price",
 		Because: "Closer emitters cost a little more for each metre.",

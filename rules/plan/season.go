@@ -52,13 +52,18 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 	list.add("soil-test", lay.Plus(weeks(16)), 7, judge.StepField, unit.Say("Test the soil."), unit.Say("Lime needs months to work."))
 	list.add("water-sample", lay.Plus(weeks(15)), 7, judge.StepField, unit.Say("Test the water for salt, iron and pH."), unit.Say("It decides the filter, and which crops the water suits."))
 	list.add("collector", lay.Plus(weeks(12)), 7, judge.StepField, unit.Say("Ask the collector or landfill whether it takes used film."), unit.Say("Some take none, some only clean."))
-	list.add("order", lay.Plus(weeks(8)), 7, judge.StepOrder, unit.Say("Order film, tape and fittings; book the layer and {} people.", a.WorkOf().People), unit.Say("Films other than black are often ordered in."))
+	if a.Case.Practice.ReuseFilm == "" {
+		list.add("order", lay.Plus(weeks(8)), 7, judge.StepOrder, unit.Say("Order film, tape and fittings; book the layer and {} people.", a.WorkOf().People), unit.Say("Films other than black are often ordered in."))
+	}
 	list.add("bucket-test", lay.Plus(weeks(6)), 1, judge.StepField, unit.Say("Do the bucket test at the field, after half an hour of running."), unit.Say("The flow sets the zones."))
 	if a.Case.Practice.ReuseFilm == "" {
 		list.add("ground", lay.Plus(weeks(3)), 14, judge.StepGround, unit.Say("Kill perennial weeds, bury trash, pick stones, work the ground fine."), unit.Say("Clods and sticks hold film off the soil and tear it."))
 		list.add("moisture", lay.Plus(-3), 2, judge.StepGround, unit.Say("Bring the ground to field capacity, and test a squeezed ball."), unit.Say("Tape hardly wets a bed that was covered dry."))
 		list.add("lay", lay, 1, judge.StepLaying, unit.Say("Lay the film."), unit.Say("{} before planting.", w.Days))
 	} else {
+		if judge.Painted(f) {
+			list.add("paint-first", lay, 2, judge.StepLaying, unit.Say("Paint the old film white before you plant."), unit.Say("Dark film in summer sun kills stems that touch it."))
+		}
 		list.add("mend", lay, 1, judge.StepLaying, unit.Say("The film is down: mend or cover its holes, bury loose edges, clear the old crop."), unit.Say("Weeds come through every hole."))
 	}
 	a.feedingSteps(&list, &s.Base)

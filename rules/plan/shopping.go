@@ -122,7 +122,11 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 	} else {
 		set(field.ItemInjector, 0, unit.KindCount, unit.Say("None: you name no feeding through the tape."), &table.Practice)
 	}
-	set(field.ItemPins, float64(beds*2), unit.KindCount, unit.Say("Two for each bed, to hold the ends while they are buried. Pins alone do not hold film."), &table.HandLaying)
+	pins := beds * 2
+	if c.Practice.ReuseFilm != "" {
+		pins = 0
+	}
+	set(field.ItemPins, float64(pins), unit.KindCount, unit.Say("Two for each bed, to hold the ends while they are buried. Pins alone do not hold film."), &table.HandLaying)
 	plants := float64(PlantsOn(bed, f.InRow, f.Rows) * beds)
 	name := field.ItemNames[field.ItemPlants]
 	if f.Seeded {
@@ -177,6 +181,10 @@ type missLine func(field.Item, unit.Kind, string)
 
 func (s *Shopping) film(a *Advice, set setLine, missing missLine, bed unit.Metres, beds int) {
 	width := a.Shape.FilmWidth
+	if a.Case.Practice.ReuseFilm != "" {
+		set(field.ItemFilm, 0, unit.KindCount, unit.Say("None: the film is down already."), &table.Practice)
+		return
+	}
 	if _, ok := a.Film.Best(); !ok || width == 0 {
 		missing(field.ItemFilm, unit.KindCount, "a film that fits the bed")
 		return
@@ -264,7 +272,7 @@ func (s *Shopping) pipes(a *Advice, w *WaterPlan, set setLine, missing missLine,
 	zones := zonesOf(w)
 	if zones > 0 {
 		if w.Supply.BoreFits {
-			s.Lines[field.ItemHeader].Spec = unit.Say("{} in inside", w.Supply.Bore.Name)
+			s.Lines[field.ItemHeader].Spec = unit.Say("{} inside", unit.Bore(w.Supply.Bore.Inside))
 		}
 		set(field.ItemFilter, 1, unit.KindCount, unit.Say("One, ahead of the regulator."), &table.ClogFlorida)
 		s.Lines[field.ItemFilter].Spec = unit.Say("{} mesh", w.Filter.Mesh.Count)

@@ -134,6 +134,26 @@ var (
 		NoAddress: "an abstract, read in an index that gives no article number", Mark: Seen}
 	BioLaying = Source{ID: "bio-laying", Publisher: "University of Tennessee and Washington State University", Title: "Applying biodegradable mulches", Year: "read 2026", Where: "tension, timing",
 		NoAddress: "a leaflet without a number; its address was not kept", Mark: Seen}
+	MidAtlanticPepper = Source{ID: "mid-atlantic-pepper", Publisher: "Mid-Atlantic land-grant universities", Title: "Commercial Vegetable Production Recommendations, pepper: opaque white in summer and late spring", Year: "read 2026", Where: "as Rutgers University quotes it",
+		NoAddress: "read only as another university quotes it", Mark: Quoted}
+	SaskatchewanFilms = Source{ID: "saskatchewan-films", Publisher: "Agriculture Canada, Saskatchewan Irrigation Diversification Centre", Title: "Plastic mulches for commercial vegetable production", Year: "read 2026", Where: "text",
+		Address: "http://www.agr.gc.ca/eng/?id=1190147996765", Mark: Seen}
+	SaskatchewanColours = Source{ID: "saskatchewan-colours", Publisher: "University of Saskatchewan", Title: "Vegetable cultivar and cultural trials, evaluation of coloured mulches", Year: "2007", Where: "text",
+		Address: "http://businessdocbox.com/Agriculture/97116943-Vegetable-cultivar-and-cultural-trials.html", Mark: Seen}
+	AlaskaCorn1991 = Source{ID: "alaska-corn-1991", Publisher: "Alaska Agricultural Experiment Station", Title: "IRT-76 mulch film and growth of sweet corn in Fairbanks", Year: "1991", Where: "abstract",
+		Address: "https://scholarworks.alaska.edu/handle/11122/2093", Mark: Seen}
+	QuebecMelon1998 = Source{ID: "quebec-melon-1998", Publisher: "HortScience", Title: "33(2):215, muskmelon with mulches, covers and thermal tubes, Quebec", Year: "1998", Where: "abstract",
+		Address: "volume 33(2), page 215", Mark: Seen}
+	SilverOnion2006 = Source{ID: "silver-onion-2006", Publisher: "Cornell University, in a SARE report", Title: "ONE06-062, reflective mulch to repel thrips in onions", Year: "2006", Where: "results",
+		Address: "https://projects.sare.org/project-reports/one06-062/", Mark: Seen}
+	MinnesotaBerries = Source{ID: "minnesota-berries-2018", Publisher: "University of Minnesota", Title: "Spring planting of day-neutral strawberries in a low tunnel system", Year: "2018", Where: "text",
+		Address: "http://fruit.cfans.umn.edu/tag/drip-tape-installation/", Mark: Seen}
+	FloridaDouble2018 = Source{ID: "florida-double-2018", Publisher: "University of Florida IFAS", Title: "Panhandle Ag: double cropping options for a fall vegetable crop", Year: "2018", Where: "text",
+		Address: "http://nwdistrict.ifas.ufl.edu/phag/2018/07/27/double-cropping-options-for-a-fall-vegetable-crop/", Mark: Seen}
+	PaperSmall = Source{ID: "paper-small-scale", Publisher: "journal abstract", Title: "Weed suppression and labor costs of organic, plastic and paper mulches in small-scale vegetables", Year: "read 2026", Where: "abstract",
+		NoAddress: "an abstract, read in an index that gives no volume", Mark: Seen}
+	CompactLayers = Source{ID: "compact-layers-rutgers", Publisher: "Rutgers University", Title: "Farm calls: raised bed mulch layers for high tunnels", Year: "read 2026", Where: "23–25 hp for a bed 4 in high, 30–35 hp for 4-ft film",
+		Address: "https://sustainable-farming.rutgers.edu/farm-calls-raised-bed-mulch-layers-for-high-tunnels/", Mark: Seen}
 	Runoff = Source{ID: "runoff-usda", Publisher: "USDA Agricultural Research Service", Title: "Three-year runoff study, film and vetch", Year: "read 2026", Where: "as told in a farm newspaper",
 		NoAddress: "read only as a farm newspaper tells it", Mark: Quoted}
 	RunoffRye = Source{ID: "runoff-rye-2001", Publisher: "USDA Agricultural Research Service", Title: "Publication 124366, rye in film-bed furrows", Year: "2001", Where: "abstract",
@@ -232,8 +252,6 @@ var (
 		NoAddress: "read only as a trade paper tells it", Mark: Seen}
 	PurdueTransplants = Source{ID: "purdue-transplants", Publisher: "Purdue University", Title: "Vegetable Crops Hotline: transplants in cool weather", Year: "read 2026", Where: "cucurbits",
 		Address: "https://vegcropshotline.org", Mark: Seen}
-	PurdueHeat = Source{ID: "purdue-heat", Publisher: "Purdue University", Title: "Vegetable Crops Hotline: tomato fruit set and heat", Year: "read 2026", Where: "text",
-		Address: "https://vegcropshotline.org/article/understanding-high-temperature-effects-on-fruit-set-of-tomatoes", Mark: Seen}
 	IowaHeat = Source{ID: "iowa-heat", Publisher: "Iowa State University Extension", Title: "Weather problems of vegetables", Year: "read 2026", Where: "text",
 		NoAddress: "read as newspapers print it", Mark: Seen}
 	NorthCarolinaHeat = Source{ID: "north-carolina-heat", Publisher: "North Carolina Cooperative Extension", Title: "Column on tomato heat", Year: "2012", Where: "text",
@@ -494,6 +512,7 @@ var (
 
 // Sources lists every source in the order of the page's source list.
 var Sources = [...]*Source{
+	&MidAtlanticPepper, &SaskatchewanFilms, &SaskatchewanColours, &AlaskaCorn1991, &QuebecMelon1998, &SilverOnion2006, &MinnesotaBerries, &FloridaDouble2018, &PaperSmall, &CompactLayers,
 	&Practice,
 	&Memory,
 	&NewEngland,
@@ -608,7 +627,6 @@ var Sources = [...]*Source{
 	&DelawareVines,
 	&DelawareSweetPotato,
 	&PurdueTransplants,
-	&PurdueHeat,
 	&IowaHeat,
 	&NorthCarolinaHeat,
 	&IllinoisAnnuals,

@@ -108,7 +108,7 @@ func (q Quantity) In(system System) string {
 		return plural(q.SI, "day", "days")
 	}
 	m := measures[q.Kind][system]
-	if low, high := q.Kind.Figure(q.SI, system), q.Kind.Figure(q.To, system); q.To != 0 && q.To > q.SI && low != high {
+	if low, high := q.Kind.Figure(q.SI, system), q.Kind.Figure(q.To, system); q.Range && low != high {
 		return withSymbol(low+" to "+high, m.symbol)
 	}
 	shown := math.Abs(q.SI*m.scale + m.shift)

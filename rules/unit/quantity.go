@@ -56,10 +56,11 @@ const (
 // Quantity is one figure inside a [Phrase]: a value in SI and its kind, or a
 // word.
 type Quantity struct {
-	Kind Kind
-	SI   float64
-	Word string
-	To   float64 // the upper end of a range from SI on; 0 where there is none, so no range ends at 0
+	Kind  Kind
+	SI    float64
+	Word  string
+	Range bool    // from SI to To
+	To    float64 // read only where it is a range: frost lies below 0
 }
 
 // GramsPerSquareMetre is the weight of a fabric.
@@ -75,7 +76,7 @@ type KilogramsPer100Metres float64
 // printed once.
 func Between[T ~float64](low, high T) Quantity {
 	q := Of(low)
-	q.To = float64(high)
+	q.Range, q.To = high > low, float64(high)
 	return q
 }
 
