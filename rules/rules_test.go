@@ -174,6 +174,7 @@ func TestFactorsAddUpAndSayWhatTheyMean(t *testing.T) {
 // 40 crops and more × 12 months × 12 textures × 3 weed levels give advice
 // whose every factor has a source.
 func TestAdviceForEveryCropMonthTextureAndWeedLevel(t *testing.T) {
+	long.Daily(t)
 	base := pack(t)["least-known"]
 	n := 0
 	for j := range table.Soils {

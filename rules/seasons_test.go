@@ -2,6 +2,7 @@ package rules_test
 
 import (
 	"fmt"
+	"math/rand/v2"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -55,7 +56,7 @@ func settled(t require.TestingT, c field.Case, soil *facts.SoilYear, before *fac
 // Between the first frost of autumn and the last of spring no tender crop gets a plain
 // "lay", whatever day is asked for; nobody waits for a frost that does not come.
 func TestNoTenderCropIsLaidForTheWinter(t *testing.T) {
-	places, days := long.Of(10, 50), long.Of(11, 1)
+	places, days := long.Of(5, 50), long.Of(9, 1)
 	for _, station := range stations(t, places) {
 		c := caseAt(t, station)
 		soil, err := facts.NewSoilYear(c)
@@ -116,26 +117,28 @@ func TestThePlantingDayIsAFixedPoint(t *testing.T) {
 
 // A cooler climate never shortens the wait, with the same film on the bed.
 func TestACoolerClimateNeverShortensTheWait(t *testing.T) {
-	rapid.Check(t, func(rt *rapid.T) {
-		c := climate(rapid.Float64Range(28, 48).Draw(rt, "latitude"), rapid.Float64Range(6, 20).Draw(rt, "mean"), rapid.Float64Range(6, 14).Draw(rt, "half"), rapid.Float64Range(8, 15).Draw(rt, "daily"))
-		c.Crop = rapid.SampledFrom([]string{"tomato", "muskmelon", "broccoli", "snap-bean", "kale", "okra"}).Draw(rt, "crop")
-		c.PlantOn = unit.Known(unit.On(2027, rapid.IntRange(1, 7).Draw(rt, "month"), 10))
+	r := rand.New(rand.NewPCG(65, 18))
+	between := func(low, high float64) float64 { return low + r.Float64()*(high-low) }
+	crops := []string{"tomato", "muskmelon", "broccoli", "snap-bean", "kale", "okra"}
+	for range long.Of(40, 400) {
+		c := climate(between(28, 48), between(6, 20), between(6, 14), between(8, 15))
+		c.Crop = crops[r.IntN(len(crops))]
+		c.PlantOn = unit.Known(unit.On(2027, 1+r.IntN(7), 10))
 		c.Practice.FilmOptions = 1 << table.Black
 		cooler := c
-		step := rapid.Float64Range(0.5, 4).Draw(rt, "cooler")
+		step := unit.Celsius(between(0.5, 4))
 		for m := range 12 {
-			cooler.Place.TMin[m] -= unit.Celsius(step)
-			cooler.Place.TMax[m] -= unit.Celsius(step)
+			cooler.Place.TMin[m] -= step
+			cooler.Place.TMax[m] -= step
 		}
 		warm, err := facts.NewSoilYear(c)
-		require.NoError(rt, err)
+		require.NoError(t, err)
 		cool, err := facts.NewSoilYear(cooler)
-		require.NoError(rt, err)
-		f, _ := settled(rt, c, warm, nil)
-		g, _ := settled(rt, cooler, cool, nil)
-		if f.Opening != facts.OpenWarm || g.Opening != facts.OpenWarm {
-			return
+		require.NoError(t, err)
+		f, _ := settled(t, c, warm, nil)
+		g, _ := settled(t, cooler, cool, nil)
+		if f.Opening == facts.OpenWarm && g.Opening == facts.OpenWarm {
+			require.GreaterOrEqual(t, g.Plant, f.Plant, "%s, %v cooler", c.Crop, step)
 		}
-		require.GreaterOrEqual(rt, g.Plant, f.Plant)
-	})
+	}
 }

@@ -181,6 +181,7 @@ func writeText(w io.Writer, a *plan.Advice, points []search.TurningPoint, left [
 		}
 	}
 	writeWater(w, a, system)
+	writeBefore(w, a, system)
 	if !a.Refused() {
 		line("\nLay on %s, plant on %s.", a.WaitPlan.LayOn.Words(), a.WaitPlan.PlantOn.Words())
 	}

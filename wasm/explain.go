@@ -9,6 +9,7 @@ import (
 	"reflect"
 	"strings"
 
+	"filmfurrow/rules/facts"
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/judge"
 	"filmfurrow/rules/question"
@@ -120,8 +121,12 @@ func describe(w io.Writer, id string) bool {
 	if s := table.SoilByID(id); s != nil {
 		found = true
 		fmt.Fprintf(w, "%s\nsand %.0f %%, clay %.0f %%\n", s.Name, s.Sand*100, s.Clay*100)
+		soil := facts.HeatSoil(s)
+		fmt.Fprintf(w, "  for soil warmth, worked out from these: %.4g t/m³; water %.4g, %.4g and %.4g of the volume when dry, moist and wet\n",
+			soil.Density, soil.Dry, soil.Moist, soil.Wet)
 		figure(w, "water held, mm for each m", s.WaterHeld, "")
-		figure(w, "wetted width of an emitter, m", s.Wetted, "")
+		figure(w, "water held by field guides, mm for each m", s.Guide, "")
+		figure(w, "wetted width of a line of tape, m", s.Wetted, "")
 		figure(w, "emitter spacing, m", s.Spacing, "")
 	}
 	for i := range table.Tapes {
@@ -150,7 +155,10 @@ func figure[T ~float64](w io.Writer, name string, f table.Figure[T], shift strin
 		fmt.Fprintf(w, "  %-34s not given\n", name)
 		return
 	}
-	value := span(float64(f.Low), float64(f.High)) + shift
+	value := fmt.Sprintf("%.4g", float64(f.Value)) + shift
+	if f.Low != f.High {
+		value += " (" + span(float64(f.Low), float64(f.High)) + ")"
+	}
 	switch any(f.Value).(type) { // as the source printed it, where that was in US units
 	case unit.Celsius:
 		value += ", " + span(float64(f.Low)*1.8+32, float64(f.High)*1.8+32) + " °F"
@@ -238,6 +246,7 @@ func describeFilm(w io.Writer, f *table.Film) {
 	fmt.Fprintf(w, "%s\n", f.Name)
 	figure(w, "sunlight reflected", f.SunReflected, "")
 	figure(w, "sunlight passed", f.SunPassed, "")
+	figure(w, "heat radiation reflected", f.HeatReflected, "")
 	figure(w, "heat radiation passed", f.HeatPassed, "")
 	figure(w, "warming at 5 cm", f.WarmingAt5, " °C")
 	figure(w, "warming at 10 cm", f.WarmingAt10, " °C")

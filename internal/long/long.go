@@ -29,6 +29,14 @@ func Test(t testing.TB) {
 	}
 }
 
+// Daily skips a test of every day with -short, as while one works on something else.
+func Daily(t testing.TB) {
+	t.Helper()
+	if testing.Short() {
+		t.Skip("it takes seconds, and is left out with -short")
+	}
+}
+
 // Of is how many rounds a test makes: so many every day, so many of the long ones.
 func Of(daily, long int) int {
 	if Asked() {

@@ -37,6 +37,8 @@ type adviceFile struct {
 	Turning  []turnLine      `json:"turning_points,omitempty"`
 	Left     []string        `json:"turning_points_not_searched,omitempty"` // inputs
 	Water    waterPart       `json:"water_plan"`
+	Base     *basePart       `json:"base_fertiliser"`
+	Covers   []coverLine     `json:"covers"` // none where they win no days
 	Shopping []shoppingLine  `json:"shopping"`
 	Season   []seasonLine    `json:"season"`
 	Laying   *layingPart     `json:"laying_day"` // null where film is refused
@@ -234,10 +236,16 @@ func fileOf(a *plan.Advice, points []search.TurningPoint) *adviceFile {
 		}
 		f.Disputes = append(f.Disputes, line)
 	}
-	for _, s := range a.Sources {
-		f.Sources = append(f.Sources, sourceLine{s.ID, s.Publisher, s.Title, s.Year, s.Where, s.Found(), s.Mark.String()})
-	}
+	f.Base, f.Covers = base(&list.Base), coverLines(list.Covers)
+	f.Sources = sourceLines(a.Sources)
 	return f
+}
+
+func sourceLines(sources []*table.Source) (lines []sourceLine) {
+	for _, s := range sources {
+		lines = append(lines, sourceLine{s.ID, s.Publisher, s.Title, s.Year, s.Where, s.Found(), s.Mark.String()})
+	}
+	return lines
 }
 
 func four(v float64) float64 { return math.Round(v*1e4) / 1e4 }

@@ -87,17 +87,19 @@ type Facts struct {
 	BedMetres           unit.Metres               // 0 where unknown
 
 	// Water.
-	Peak, Start unit.Millimetres // crop water use a day, at full leaf and at planting
-	PeakLitres  unit.Litres      // for 100 m of bed a day, gross
-	Usable      unit.LitresPerHour
-	Lines       int
-	years       [3]water.Optional[water.Year] // usual, cool, dry; the same for every case of one place and risk
-	lines       *drip.Known                   // tape lines solved for cases before; nil keeps none
-	asked       water.Input
-	Sketch      [len(table.Tapes)]water.Sketch // what each tape would make of the water plan
-	YieldLost   unit.Percent                   // to salt in the water
-	SoilSalt    unit.DecisiemensPerMetre
-	ClogRisk    float64 // 0–1 from source and water test
+	Peak, Start   unit.Millimetres // crop water use a day, at full leaf and at planting
+	PeakLitres    unit.Litres      // for 100 m of bed a day, gross
+	Usable        unit.LitresPerHour
+	Lines         int
+	Laterals      int // lines of tape that one bed is cut into, end to end: 1 is fed from its end, 2 from the middle
+	askedLaterals int
+	years         [3]water.Optional[water.Year] // usual, cool, dry; the same for every case of one place and risk
+	lines         *drip.Known                   // tape lines solved for cases before; nil keeps none
+	asked         water.Input
+	Sketch        [len(table.Tapes)]water.Sketch // what each tape would make of the water plan
+	YieldLost     unit.Percent                   // to salt in the water
+	SoilSalt      unit.DecisiemensPerMetre
+	ClogRisk      float64 // 0–1 from source and water test
 
 	// Answers that later questions read.
 	Film         table.FilmID
@@ -234,13 +236,14 @@ type frostYear struct {
 }
 
 // frostLimits are the frosts that matter: 32 °F that harms tender leaves, 28 °F that
-// harms hardy ones, and the 24 and 20 °F that hardened plants of half-hardy and hardy
-// crops still stand (from memory).
-var frostLimits = [...]unit.Celsius{weather.Freezing, weather.HardFreeze, halfHardyStands, hardyStands}
+// harms hardy ones, and what hardened plants stand: 26 °F (half-hardy), 24 °F (hardy,
+// from memory) and 20 °F (the hardiest) [table.ColdColumn].
+var frostLimits = [...]unit.Celsius{weather.Freezing, weather.HardFreeze, halfHardyStands, hardyStands, hardiestStands}
 
 const (
-	halfHardyStands = unit.Celsius((24 - 32) / 1.8)
-	hardyStands     = unit.Celsius((20 - 32) / 1.8)
+	halfHardyStands = unit.Celsius((26 - 32) / 1.8)
+	hardyStands     = unit.Celsius((24 - 32) / 1.8)
+	hardiestStands  = unit.Celsius((20 - 32) / 1.8) // of crops whose row says so
 )
 
 func (k *frostYear) after(y *weather.Year, limit unit.Celsius, index int) float64 {
@@ -368,10 +371,7 @@ func (f *Facts) Warm(g *SoilYear) {
 		f.EarlyFloor, f.SafeFloor = f.Crop.SeedEarlyFloor.Value, f.Crop.SeedSafeFloor.Value
 	}
 	f.EarlyFloor, f.SafeFloor = unit.Hundredth(float64(f.EarlyFloor)), unit.Hundredth(float64(f.SafeFloor))
-	f.WorkFloor = f.EarlyFloor
-	if f.Crop.Warm {
-		f.WorkFloor = unit.Hundredth(float64(warmFloor))
-	}
+	f.WorkFloor = workFloor(f.Crop.Warm, f.EarlyFloor, f.SafeFloor)
 	f.Season = f.season(g)
 	f.Ceiling = unit.Hundredth(float64(f.Crop.RootCeiling.Value))
 	f.rough()

@@ -14,6 +14,18 @@ const (
 	coverFloor = unit.Celsius((60 - 32) / 1.8)
 )
 
+// workFloor is the daily mean under the film that the planting day works to: the
+// middle of what published lists name, between risky and thriving; of a warm crop no
+// less than 65 °F. So melons, okra and sweet potatoes ask more of the ground than
+// tomatoes do.
+func workFloor(warm bool, risky, thrives unit.Celsius) unit.Celsius {
+	floor := (risky + thrives) / 2
+	if warm {
+		floor = max(warmFloor, floor)
+	}
+	return unit.Hundredth(float64(floor))
+}
+
 // soilRun is how many days in a row the bed must hold its floor.
 const soilRun = 3
 
@@ -184,13 +196,25 @@ func (f *Facts) frostWindow() frostWindow {
 	}
 	shift := func(day, by int) int { return (day + by + weather.YearDays) % weather.YearDays }
 	w.closed, w.to, w.from = true, last, f.year.Coldest
+	stands := hardyStands
+	switch {
+	case f.Crop.Stands.Given():
+		stands = hardiestStands
+	case f.Crop.Hardiness == table.HalfHardy:
+		stands = halfHardyStands
+	}
 	switch {
 	case f.Crop.Hardiness == table.Hardy:
-		w.to = f.sooner(shift(last, -hardyBefore), hardyStands)
+		w.to = f.sooner(shift(last, -hardyBefore), stands)
 	case f.Crop.Hardiness == table.HalfHardy:
-		w.to = f.sooner(shift(last, -halfHardyBefore), halfHardyStands)
+		w.to = f.sooner(shift(last, -halfHardyBefore), stands)
 	case f.Seeded:
 		w.to = shift(last, -emergence)
+	}
+	if !tender {
+		if autumn := f.frosts.of(f.year, stands).Autumn.Fifty; autumn >= 0 {
+			w.from = shift(autumn, -rooting)
+		}
 	}
 	w.soonest, w.latest = shift(w.to, -early), shift(w.to, late)
 	if tender && first >= 0 {
@@ -218,4 +242,32 @@ const (
 	hardyBefore     = 26
 	halfHardyBefore = 20
 	emergence       = 8
+	rooting         = 21 // days that hardy plants want before the frosts that kill them
+)
+
+// SeasonDays is how long the crop stands, from planting to the last picking: what the
+// water plan, the season's dates and the end of the film all go by. Crops that are
+// picked for weeks stand for the sum of their stages (FAO-56 table 11); others until
+// three weeks after the latest published harvest day (common practice, no source).
+// The first autumn frost ends a tender crop's season.
+func (f *Facts) SeasonDays() unit.Days {
+	last := unit.Days(f.Crop.DaysToHarvest.High) + pickingDays
+	if f.Crop.Group == table.Fruiting || f.Crop.Group == table.Vine {
+		stages := 0
+		for _, days := range f.Crop.StageDays {
+			stages += days
+		}
+		last = max(last, unit.Days(stages))
+	}
+	if f.Crop.Hardiness >= table.Tender && f.FreeDays != Never {
+		last = min(last, f.FreeDays)
+	}
+	return max(last, shortestSeason)
+}
+
+// pickingDays follow the latest published harvest day. shortestSeason is what the
+// stages of a crop are never pressed into less than.
+const (
+	pickingDays    = 21
+	shortestSeason = 30
 )

@@ -94,15 +94,16 @@ func (w *Warmth) marks(f *Facts, film int) SoilMarks {
 	return m
 }
 
-// Reach finds the first of three days running at or above a floor, counted
-// from planting; a bed that is warm from the first computed day gives its
-// start. hour leads from the day's mean (0) to its lowest (1); edge from the
+// Reach finds when the first three days running at or above a floor are to be
+// expected, and gives the first of them, counted from planting; a bed that is warm
+// from the first computed day gives its start. The course is that of a usual year
+// without weather, so a spell of days is allowed for. hour leads from the day's mean (0) to its lowest (1); edge from the
 // curve (0) to the upper (+1) or lower (−1) edge of its band.
 func (w *Warmth) Reach(film int, floor unit.Celsius, hour float64, edge int) unit.Days {
 	run := 0
 	mean, morning := &w.Mean[film], &w.Morning[film]
 	for i := range mean {
-		t := mean[i] + unit.Celsius(hour*float64(morning[i]-mean[i]))
+		t := mean[i] + unit.Celsius(hour*float64(morning[i]-mean[i])) + w.spell[i]
 		switch edge {
 		case +1:
 			t += w.High[film][i] - mean[i]

@@ -3,6 +3,7 @@ package facts
 import (
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/model/heat"
+	"filmfurrow/rules/model/soilwater"
 	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
@@ -19,7 +20,10 @@ type SoilYear struct {
 	Mean, Low, High   [table.FilmCount + 1][heat.Depths][weather.YearDays]float32
 	BandLow, BandHigh [table.FilmCount + 1][heat.Depths][weather.YearDays]float32 // of the mean
 	Surface           [table.FilmCount + 1][weather.YearDays]float32
-	Probe             heat.ProbeFinding
+	// Spell is by how much the mean may lie below a floor when the first three days
+	// in a row above it are to be expected: see [heat.Spell].
+	Spell [heat.Depths][weather.YearDays]float32
+	Probe heat.ProbeFinding
 }
 
 // Bare is the place of bare ground behind the films.
@@ -41,14 +45,10 @@ const groundBed = unit.Metres(0.15)
 
 // KeyOfFilled is [KeyOf] for a case whose defaults stand already.
 func KeyOfFilled(c *field.Case) SoilKey {
-	in := heat.Usual(c.Place.Normals(), 0, 1)
+	soil := table.SoilByID(c.Soil.Texture)
+	in := heat.Usual(c.Place.Normals(), HeatSoil(soil), 0, 1)
 	in.BedHeight, in.BedTop = groundBed, min(max(c.Field.BedTop.Value, 0.3), 2)
 	in.Lie = heat.Embossed
-	for i := range table.Soils {
-		if table.Soils[i].ID == c.Soil.Texture {
-			in.Texture = heat.Texture(i)
-		}
-	}
 	switch c.Soil.Wetness {
 	case "dry":
 		in.Moisture = heat.Dry
@@ -69,11 +69,53 @@ func KeyOfFilled(c *field.Case) SoilKey {
 		in.Probe = heat.Probe{Given: true, Reading: t.Value, On: c.Soil.MeasuredOn.Value,
 			Hour: unit.Hours(c.Soil.MeasuredHour.Or(8)), Depth: min(max(c.Soil.MeasuredDepth.Or(0.1), 0.02), 0.30)}
 		if film, ok := table.FilmByID(c.Practice.ReuseFilm); ok {
-			in.Probe.Film = heat.Film(film) + 1
+			in.Probe.Cover = cover(int(film))
 		}
 	}
 	return SoilKey{in}
 }
+
+// HeatSoil is a soil as the heat model takes it, and all of it follows from the
+// row's sand and clay by Saxton and Rawls (2006): dry is the wilting point, moist
+// the field capacity, wet half of the way on to saturation, and the bulk density
+// that of mineral grains less the pores.
+func HeatSoil(s *table.Soil) heat.Soil {
+	w := soilwater.Of(s.Sand, s.Clay, soilwater.UsualOrganicMatter)
+	return heat.Soil{Density: 2.65 * (1 - w.Saturation), Sand: s.Sand, Dry: w.WiltingPoint, Moist: w.FieldCapacity, Wet: (w.FieldCapacity + w.Saturation) / 2}
+}
+
+// WaterClass is a soil as the water plan takes it.
+func WaterClass(s *table.Soil) soilwater.Class {
+	return soilwater.Class{Sand: s.Sand, Clay: s.Clay, GuideLow: s.Guide.Low / 1000, GuideHigh: s.Guide.High / 1000,
+		WetLow: s.Wetted.Low, Wet: s.Wetted.Value, WetHigh: s.Wetted.High}
+}
+
+// HeatCover is a film as the heat model takes it.
+func HeatCover(f *table.Film) heat.Cover {
+	under := f.SunReflected.Value
+	if f.BlackBelow {
+		under = table.Films[table.Black].SunReflected.Value
+	}
+	effect := func(w *table.Figure[unit.CelsiusDegrees]) heat.Effect {
+		return heat.Effect{Low: w.Low, Value: w.Value, High: w.High}
+	}
+	return heat.Cover{
+		Optics: heat.Optics{ReflectTop: f.SunReflected.Value, ReflectUnder: under, Transmit: f.SunPassed.Value,
+			LongReflectTop: f.HeatReflected.Value, LongReflectUnder: table.HeatReflectedBelow.Value, LongTransmit: f.HeatPassed.Value},
+		Effect: [heat.Depths]heat.Effect{AtFive: effect(&f.WarmingAt5), AtTen: effect(&f.WarmingAt10)},
+	}
+}
+
+func heatCovers() []heat.Cover {
+	list := make([]heat.Cover, table.FilmCount)
+	for i := range list {
+		list[i] = HeatCover(&table.Films[i])
+	}
+	return list
+}
+
+// usualLoam is the soil that published effects belong to.
+const usualLoam = "loam"
 
 // The year is computed in two stretches that overlap, so that the days on
 // which a stretch begins, with film just laid, are never shown. The first one
@@ -100,19 +142,31 @@ func (s stretch) shows(index int) bool {
 // any year does for a usual year: 2025 has no leap day.
 const groundYear = 2025
 
-// GroundWork computes a [SoilYear] in slices, so that a browser can stay awake.
+// SoilYearWork computes a [SoilYear] in slices, so that a browser can stay awake.
+//
+// First the model's own effect of each film at the state that published effects
+// belong to, then the two stretches: the second begins with the open ground of the
+// first.
 type SoilYearWork struct {
-	ground  *SoilYear
-	runners [len(stretches)]*heat.Runner
-	at      int
+	ground    *SoilYear
+	reference *heat.Reference
+	runners   [len(stretches)]*heat.Runner
+	at        int // 0 is the reference, then the stretches
 }
 
-// NewGroundWork begins the work for a case that passes [field.Check]. The error is a
+// NewSoilYearWork begins the work for a case that passes [Check]. The error is a
 // [field.Errors].
 func NewSoilYearWork(c field.Case) (*SoilYearWork, error) {
 	filled := field.Filled(c)
-	key := KeyOfFilled(&filled)
-	w := &SoilYearWork{ground: &SoilYear{Key: key}}
+	return newSoilYearWork(KeyOfFilled(&filled), heatCovers())
+}
+
+func newSoilYearWork(key SoilKey, covers []heat.Cover) (*SoilYearWork, error) {
+	reference, err := heat.NewReference(covers, int(table.Black), HeatSoil(table.SoilByID(usualLoam)))
+	if err != nil {
+		return nil, field.PlaceError(err)
+	}
+	w := &SoilYearWork{ground: &SoilYear{Key: key}, reference: reference}
 	for i, s := range stretches {
 		in := key.input
 		in.Start = unit.On(groundYear, 1, 1).Plus(unit.Days(s.from))
@@ -121,9 +175,13 @@ func NewSoilYearWork(c field.Case) (*SoilYearWork, error) {
 			in.Probe.Given = s.shows(weather.Index(in.Probe.On))
 			in.Probe.On = sameDay(in.Probe.On, in.Start)
 		}
-		runner, err := heat.NewRunner(in)
+		runner, err := heat.NewRunner(in, reference.Covers())
 		if err != nil {
 			return nil, field.PlaceError(err)
+		}
+		if i > 0 {
+			w.runners[i-1].KeepAt(in.Start)
+			runner.Begin(w.runners[i-1])
 		}
 		w.runners[i] = runner
 	}
@@ -142,39 +200,49 @@ func sameDay(d, start unit.Date) unit.Date {
 
 // Step works for about so many days of weather and tells whether all is done.
 func (w *SoilYearWork) Step(days int) bool {
-	if w.at < len(w.runners) && w.runners[w.at].Step(days) {
-		w.take(w.runners[w.at].Season(), stretches[w.at])
-		w.at++
-		if w.at == len(w.runners) {
+	switch last := len(w.runners); {
+	case w.at > last:
+	case w.at == 0:
+		if w.reference.Step(days) {
+			w.at++
+		}
+	case w.runners[w.at-1].Step(days):
+		w.take(w.runners[w.at-1].Season(), stretches[w.at-1])
+		if w.at++; w.at > last {
 			w.shift()
 			w.ground.join()
 		}
 	}
-	return w.at == len(w.runners)
+	return w.at > len(w.runners)
 }
 
-// Progress is the share of the work done, 0–1.
+// Progress is the share of the work done, 0–1: the reference is a sixth of it.
 func (w *SoilYearWork) Progress() float64 {
-	if w.at == len(w.runners) {
+	const before = 1.0 / 6
+	switch {
+	case w.at == 0:
+		return before * w.reference.Progress()
+	case w.at > len(w.runners):
 		return 1
 	}
-	return (float64(w.at) + w.runners[w.at].Progress()) / float64(len(w.runners))
+	return before + (1-before)*(float64(w.at-1)+w.runners[w.at-1].Progress())/float64(len(w.runners))
 }
 
-// Ground is the result; nil until Step says done.
+// SoilYear is the result; nil until Step says done.
 func (w *SoilYearWork) Ground() *SoilYear {
-	if w.at < len(w.runners) {
+	if w.at <= len(w.runners) {
 		return nil
 	}
 	return w.ground
 }
 
-// cover gives a film's place in the heat model, whose bare ground comes first.
-func cover(film int) heat.Film {
+// cover gives a film's place in the heat model's results, whose bare ground comes
+// first.
+func cover(film int) int {
 	if film == Bare {
 		return heat.Bare
 	}
-	return heat.Film(film) + 1
+	return heat.Bare + 1 + film
 }
 
 // take copies a stretch into the year, from its settled days on.
@@ -185,7 +253,13 @@ func (w *SoilYearWork) take(s *heat.Season, shown stretch) {
 	}
 	for day := shown.settling; day < s.Days; day++ {
 		i := (shown.from + day + weather.YearDays) % weather.YearDays
+		for depth := range heat.Depths {
+			g.Spell[depth][i] = heat.Spell * float32(s.Spread[depth][day])
+		}
 		for film := range table.FilmCount + 1 {
+			if cover(film) >= len(s.Soil) {
+				continue // a run of open ground alone
+			}
 			for depth := range heat.Depths {
 				track := &s.Soil[cover(film)][depth]
 				g.Mean[film][depth][i] = float32(track.Mean[day])

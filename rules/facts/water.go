@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"filmfurrow/rules/model/sky"
-	"filmfurrow/rules/model/soilwater"
 	"filmfurrow/rules/model/water"
 	"filmfurrow/rules/model/waterquality"
 	"filmfurrow/rules/model/weather"
@@ -17,25 +16,76 @@ import (
 func (f *Facts) Irrigate() {
 	f.Lines = linesFor(f.Top, f.Soil, f.Rows)
 	f.clogging()
+	f.Laterals = 1
 	in := water.Compared(f.WaterInput())
 	if in == f.asked { // the facts of another case that the water model cannot tell apart
+		f.Laterals = f.askedLaterals
 		return
 	}
 	f.asked = in
 	candidates := make([]water.Candidate, len(table.Tapes))
 	for i := range table.Tapes {
-		candidates[i] = water.Candidate{Spacing: table.Tapes[i].Spacing, Flow: table.Tapes[i].Flow}
+		candidates[i] = water.Candidate{Spacing: table.Tapes[i].Spacing, Flow: table.Tapes[i].Flow, Bore: table.Tapes[i].Bore}
 	}
-	need, sketches, _ := water.CompareKnowing(f.lines, in, candidates) // a case that passes Check has no problems: a test holds it so
-	copy(f.Sketch[:], sketches)
+	var need water.Need
+	for _, f.Laterals = range laterals {
+		need, _ = f.sketch(candidates)
+		if f.reaches() {
+			break
+		}
+	}
+	f.askedLaterals = f.Laterals
 	f.Start, f.Peak = need.FirstUse, need.PeakUse
 	f.PeakLitres = unit.Litres(need.PeakDay)
 	f.Usable = need.Usable
 }
 
+// laterals are the ways to cut a bed that no tape waters evenly from one end: fed from
+// the middle, then split into two, three or four such stretches.
+var laterals = [...]int{1, 2, 4, 6, 8}
+
+// sketch asks the water model what each tape makes of the bed as it is cut.
+func (f *Facts) sketch(candidates []water.Candidate) (water.Need, []water.Sketch) {
+	need, sketches, _ := water.CompareKnowing(f.lines, water.Compared(f.WaterInput()), candidates) // a case that passes Check has no problems: a test holds it so
+	copy(f.Sketch[:], sketches)
+	return need, sketches
+}
+
+// reaches tells whether some tape waters the bed, as it is cut, within the design limit
+// of the trade.
+func (f *Facts) reaches() bool {
+	if !f.Case.Field.BedLength.Given {
+		return true
+	}
+	for i := range f.Sketch {
+		if s := &f.Sketch[i]; s.Spread <= DesignSpread || s.NoPush || s.NoBed {
+			return true
+		}
+	}
+	return false
+}
+
+// lateral is the length of one line of tape: the bed, or its part where the bed is fed
+// from the middle or split.
+func (f *Facts) lateral() water.Optional[unit.Metres] {
+	length := optional(f.Case.Field.BedLength)
+	length.Value /= unit.Metres(max(f.Laterals, 1))
+	return length
+}
+
+// DesignSpread is the flow lost along a line that is designed for, in percent: a tenth.
+// WorstSpread is what is seen in the crop: a fifth.
+const (
+	DesignSpread unit.Percent = 10
+	WorstSpread  unit.Percent = 20
+)
+
 // driest is by how much the dew point of a dry year lies below the night's
 // minimum: the low end of what FAO-56 (annex 6) gives for dry air.
 const driest unit.CelsiusDegrees = 2
+
+// steepest is the slope at which the water model ends; the gates refuse half of it.
+const steepest = 20
 
 // mostOrganic is where the soil water equations end; peat needs a local table.
 const mostOrganic = 8
@@ -46,9 +96,9 @@ func (f *Facts) WaterInput() water.Input {
 	in := water.Input{
 		PlantOn:   f.Plant,
 		FilmCut:   water.Known(f.filmCut()),
-		Texture:   soilwater.Texture(f.Soil.ID),
-		BedLength: optional(c.Field.BedLength), BedCentres: water.Known(f.Centres), BedTop: water.Known(f.Top),
-		Slope: unit.Percent(bedFall(c.Soil.Slope.Value)),
+		Soil:      water.Known(WaterClass(f.Soil)),
+		BedLength: f.lateral(), BedCentres: water.Known(f.Centres), BedTop: water.Known(f.Top),
+		Slope: unit.Percent(math.Min(c.Soil.Slope.Value, steepest)),
 		Lines: f.Lines,
 
 		Supply: waterquality.Supply(c.Water.Source),
@@ -65,7 +115,7 @@ func (f *Facts) WaterInput() water.Input {
 	for i, days := range crop.StageDays {
 		stages[i] = unit.Days(days)
 	}
-	in.Stages = water.Known(stages)
+	in.Stages, in.Season = water.Known(stages), water.Known(f.SeasonDays())
 	if crop.RootDepth.Given() {
 		in.RootDepth = water.Known(crop.RootDepth.Low)
 	}
@@ -79,7 +129,7 @@ func (f *Facts) WaterInput() water.Input {
 		in.OrganicMatter = water.Known(unit.Percent(math.Min(o.Value, mostOrganic)))
 	}
 	if o := c.Field.Beds; o.Given {
-		in.Beds = water.Known(int(o.Value))
+		in.Beds = water.Known(int(o.Value) * f.Laterals)
 	}
 	if o := c.Water.Hours; o.Given {
 		in.Hours = water.Known(unit.Hours(o.Value))
@@ -176,10 +226,6 @@ func (f *Facts) demandOn(date unit.Date, warmer, drier unit.CelsiusDegrees) sky.
 	return sky.DemandOf(w)
 }
 
-// bedFall is the slope along the beds: on steeper ground they are laid nearly
-// along the contour, with the 2 % at most that drains without washing.
-func bedFall(slope float64) float64 { return math.Min(slope, 2) }
-
 // linesFor counts the tapes on a bed: enough that the wetted strips meet under
 // the rows, one more row pair where rows stand wide.
 func linesFor(top unit.Metres, soil *table.Soil, rows int) int {
@@ -192,7 +238,7 @@ func linesFor(top unit.Metres, soil *table.Soil, rows int) int {
 
 // filmCut is the share of the crop's water use that film saves; none on bare ground.
 func (f *Facts) filmCut() water.Range {
-	if f.Bare {
+	if f.Bare || f.Crop.KcUnderFilm {
 		return water.Range{}
 	}
 	return water.Range{Low: f.Crop.FilmSaving.Low, High: f.Crop.FilmSaving.High}

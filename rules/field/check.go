@@ -281,6 +281,12 @@ func checkTogether(c *Case) (errs Errors) {
 	if crop := table.CropByID(c.Crop); crop != nil && c.Method != "" && !crop.Both && c.Method != string(crop.Start) && crop.Sown {
 		add("method", quote(c.Method), string(crop.Start), "This crop is only sown.")
 	}
+	if sum := c.Feed.BaseNitrogen.Or(0) + c.Feed.BasePhosphate.Or(0) + c.Feed.BasePotash.Or(0); sum > 100 {
+		add("feed.base_n_percent", plain(unit.Thousandth(sum))+" with its phosphate and potash", "up to 100 together", "A product cannot hold more than itself: copy the three figures from the bag.")
+	}
+	if c.Feed.BaseNitrogen.Given && c.Feed.BaseNitrogen.Value == 0 && c.Feed.BasePhosphate.Or(0) == 0 && c.Feed.BasePotash.Or(0) == 0 {
+		add("feed.base_n_percent", "0", "above 0 for one of the three nutrients", "Copy the three figures from the bag, or leave all three out.")
+	}
 	if cur := c.Prices.Currency; cur != "" && !currencyCode(cur) {
 		add("prices.currency", quote(cur), "three capital letters (ISO 4217)", "Write the code, such as USD.")
 	}

@@ -75,15 +75,24 @@ func fillIn(c *Case, note func(field, says string, value any, reason string)) {
 			note(field, says, value, reason)
 		}
 	}
-	length("field.bed_centres_m", &c.Field.Centres, max(crop.Centres.Value, topOf(c, crop)+0.3), "usual for this crop", false)
+	length("field.bed_centres_m", &c.Field.Centres, unit.TenthMillimetre(float64(max(crop.Centres.Value, topOf(c, crop)+0.3))), "usual for this crop", false)
 	length("field.bed_top_m", &c.Field.BedTop, topOf(c, crop), "the commonest bed top", true)
 	slope, reason := sideSlope(crop)
 	number("field.side_slope", &c.Field.SideSlope, slope, "{}", reason)
 	number("field.rows_per_bed", &c.Field.RowsPerBed, max(1, float64(int(crop.RowsPerBed.Value+0.5))), "{}", "usual for this crop")
 	length("field.in_row_m", &c.Field.InRow, unit.TenthMillimetre(float64(crop.InRow.Value)), "usual for this crop", true)
 	number("practice.crops_on_film", &c.Practice.CropsOnFilm, 1, "{}", "one crop a laying")
-	number("soil.organic_percent", &c.Soil.Organic, 2.5, "{} %", "usual for farmed mineral soil")
-	number("soil.slope_percent", &c.Soil.Slope, 1, "{} %", "a gentle fall that drains")
+	percent := func(field string, at *unit.Optional[float64], value unit.Percent, reason string) {
+		if at.Given {
+			return
+		}
+		*at = unit.Known(float64(value))
+		if note != nil {
+			note(field, "{}", unit.FineShare(value), reason)
+		}
+	}
+	percent("soil.organic_percent", &c.Soil.Organic, 2.5, "usual for farmed mineral soil")
+	percent("soil.slope_percent", &c.Soil.Slope, 0, "level, for want of a figure")
 	if !c.Practice.Organic.Given {
 		c.Practice.Organic = unit.Known(false)
 		if note != nil {

@@ -26,8 +26,17 @@ const (
 	heavyLoss, someLoss   = 50, 10 // percent of yield
 	lightTractor          = 22.0   // kW, 30 hp
 	rareFrost, coverFrost = 0.1, 0.5
+	largeByHand           = unit.SquareMetres(0.5 * unit.SquareMetresPerAcre)
 	outOfSeason           = 75 // days from the wanted day to the next that will do
 )
+
+// yearsOf says in how many years something comes, at the head of a sentence.
+func yearsOf(share float64) unit.Quantity {
+	if share >= 0.995 {
+		return unit.Of("In nearly every year")
+	}
+	return unit.Of("In " + unit.Of(unit.PercentOf(share)).In(unit.Metric) + " of years")
+}
 
 var gates = [...]*Rule{
 	gate("dense-seed", "Too many holes for film", "Film that is mostly holes holds no weeds, tears in wind and lets its warmth out.", "carrot-drill",
@@ -76,14 +85,25 @@ var gates = [...]*Rule{
 			}
 			return Finding{RulesOut: true, Reason: unit.Phrase{Text: stops[0].Text + " The water plan has three ways out.", Quantities: stops[0].Quantities}}, true
 		}, &table.FAO56),
+	gate("beds-too-long", "Longer than tape waters evenly", "The far end of a bed that is too long is short of water all season.", "melon-quarter-mile",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Laterals < 2 || !careful(o) {
+				return silent()
+			}
+			long := f.Case.Field.BedLength.Value
+			if f.Laterals == 2 {
+				return rulesOut("No tape waters {} evenly from one end. Feed each bed from its middle: a header across the beds there, and two lines of {}.", long, long/2)
+			}
+			return rulesOut("No tape waters {} evenly. Split each bed into stretches of {}, and feed each from its middle by a header across the beds.", long, 2*long/unit.Metres(f.Laterals))
+		}, &table.KansasTape, &table.PennDrip2013),
 	gate("steep-slope", "Too steep", "Film sheds most of the rain into the alleys, which cut into gullies on a slope; tractors overturn.", "melon-hillside",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			slope := f.Case.Soil.Slope.Value
 			switch {
 			case slope > steepSlope && forbidding(o):
-				return rulesOut("The slope is {} %. Film sheds the rain and the alleys will wash out. Lay across the slope on gentler ground.", slope)
+				return rulesOut("The slope is {}. Film sheds the rain and the alleys will wash out. Lay across the slope on gentler ground.", unit.FineShare(slope))
 			case slope > mildSlope && careful(o):
-				return rulesOut("The slope is {} %. Sow rye or straw the alleys, and lay nearly along the contour.", slope)
+				return rulesOut("The slope is {}. Sow rye or straw the alleys, and lay nearly along the contour.", unit.FineShare(slope))
 			}
 			return silent()
 		}, &table.Runoff, &table.RunoffRye),
@@ -93,7 +113,7 @@ var gates = [...]*Rule{
 				return silent()
 			}
 			if f.Case.Weeds.Pressure == "heavy" && forbidding(o) {
-				return rulesOut("Heavy purple nutsedge: its spears go through every plastic film, and one tuber made a patch of 16 m² under black film. Clear the ground first.")
+				return rulesOut("Heavy purple nutsedge: its spears go through every plastic film, and one tuber made a patch {} across under black film. Clear the ground first.", unit.Between(unit.Metres(4), unit.Metres(5)))
 			}
 			if careful(o) {
 				return rulesOut("Purple nutsedge goes through plastic film. Pull the first spears, or try paper, before it spreads.")
@@ -120,10 +140,10 @@ var gates = [...]*Rule{
 	gate("frost-on-planting-day", "Frost is likely after planting", "Film warms roots, never leaves.", "tomato-frost-pocket",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if free, ok := f.Season.NextFree(f.Wanted); ok && free > f.Wanted && f.WantedRisk > rareFrost && careful(o) {
-				return rulesOut("In {} of years it still freezes after {}. Film does not protect leaves: plant on {}.", unit.PercentOf(f.WantedRisk), f.Wanted, f.Plant)
+				return rulesOut("{} it still freezes after {}. Film does not protect leaves: plant on {}.", yearsOf(f.WantedRisk), f.Wanted, f.Plant)
 			}
 			if f.FrostRisk > coverFrost && f.Crop.Hardiness >= table.Tender && careful(o) {
-				return rulesOut("In {} of years it still freezes after {}. Film does not protect leaves: have covers ready.", unit.PercentOf(f.FrostRisk), f.Plant)
+				return rulesOut("{} it still freezes after {}. Film does not protect leaves: have covers ready.", yearsOf(f.FrostRisk), f.Plant)
 			}
 			return silent()
 		}, &table.Colorado720, &table.Covers2020, &table.Normals),
@@ -183,20 +203,13 @@ var gates = [...]*Rule{
 			}
 			return silent()
 		}, &table.Normals, &table.Colorado720),
-	gate("label-unknown", "The label's interval is not known", "The label sets the days between treatment and planting, and it is law.", "tomato-fumigated",
+	gate("label-unknown", "The label's interval is not known", "The label sets the days between treatment and planting, and it is law.", "pepper-treated-no-label",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Practice.FumigatedOn.Given && !f.Case.Practice.LabelInterval.Given && careful(o) {
 				return rulesOut("The ground was treated on {}. Read the label for the days until planting: no planting day is settled before that.", f.Case.Practice.FumigatedOn.Value)
 			}
 			return silent()
 		}, &table.FumigantManual, &table.FumigantShort),
-	gate("frozen-bed", "The bed is frozen", "Frozen clods hold film off the soil and tear it, and roots find no water.", "broccoli-frozen-bed",
-		func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if mean := f.Warmth.Mean[facts.Bare][facts.WarmthBefore]; mean <= 0 && forbidding(o) {
-				return rulesOut("On {} the bed is frozen: {}. Choose a day after the thaw.", f.Plant, mean)
-			}
-			return silent()
-		}, &table.Practice),
 	gate("light-tractor-on-stones", "A light tractor on stony ground", "Stones lift the layer's discs and the film tears; a light tractor slips and is pulled sideways.", "pepper-stony-light",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Practice.Laying == "hand" || f.Case.Soil.Stones != "many" {
@@ -262,9 +275,9 @@ var gates = [...]*Rule{
 		}, &table.PepperHeat2011, &table.Broccoli2009),
 	gate("hand-laying-large", "A large field by hand", "More than half an acre by hand is slow and hard.", "flowers-large-by-hand",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
-			area := float64(f.BedMetres) * float64(f.Centres)
-			if f.Case.Practice.Laying == "hand" && area > 2023 && careful(o) {
-				return rulesOut("{} of bed by hand is more than half an acre: slow and hard work. Borrow a layer, or lay over several days.", f.BedMetres)
+			area := unit.SquareMetres(float64(f.BedMetres) * float64(f.Centres))
+			if f.Case.Practice.Laying == "hand" && area > largeByHand && careful(o) {
+				return rulesOut("{} of bed by hand, on {}, is slow and hard work. Borrow a layer, or lay over several days.", f.BedMetres, area)
 			}
 			return silent()
 		}, &table.Guide205),

@@ -76,7 +76,7 @@ var (
 	slowFlat    = Judgement{ID: "bed-slow-flat", Means: "flat ground that drains slowly, against", Value: 0.9}
 	slowRaised  = Judgement{ID: "bed-slow-raised", Means: "the highest bed on ground that drains slowly", Value: 0.9}
 	quickRaised = Judgement{ID: "bed-quick-raised", Means: "the highest bed on ground that drains quickly, against", Value: 0.4}
-	heavyFrom     = Judgement{ID: "bed-heavy-from", Means: "how heavy a soil must be for height to help: silt loam and heavier, not loam", Value: 0.5, Unit: "of clay"}
+	heavyFrom   = Judgement{ID: "bed-heavy-from", Means: "how heavy a soil must be for height to help: silt loam and heavier, not loam", Value: 0.5, Unit: "of clay"}
 	heavyFit    = Judgement{ID: "bed-heavy-fit", Means: "the highest bed on clay", Value: 0.6}
 	sandFit     = Judgement{ID: "bed-sand-fit", Means: "the highest bed on sand, against", Value: 0.4}
 	earlyHalf   = Judgement{ID: "bed-early-half", Means: "degrees short of the safe floor at which height counts half", Value: 6, Unit: "°C"}

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"filmfurrow/rules/facts"
+	"filmfurrow/rules/model/drip"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
@@ -11,12 +12,16 @@ import (
 
 func tapeOf(o question.Option) *table.Tape { return &table.Tapes[o] }
 
-// Flow lost along a bed: a tenth is the design limit of the trade, a fifth is
-// seen in the crop.
-const DesignSpread, worstSpread = 10, 20
-
 // hourSpan shows a daily run in the unit that suits it.
 func hourSpan(run unit.Minutes) unit.Hours { return unit.Hours(math.Round(float64(run)/6) / 10) }
+
+// zonesOf names the beds that are watered together.
+func zonesOf(n int) unit.Quantity {
+	if n == 1 {
+		return unit.Of("all beds together")
+	}
+	return unit.Count(n, "zone", "zones")
+}
 
 var tapeRules = [...]*Rule{
 	{ID: "tape-wetting", Speaks: question.Tape, Weight: Strong, Title: "Wet spots that meet",
@@ -47,7 +52,7 @@ var tapeRules = [...]*Rule{
 		Sources: []*table.Source{&table.Practice, &table.ClemsonTape}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			t := tapeOf(o)
-			if t.Spacing < 0.2 || t.Spacing > 0.31 {
+			if t.Spacing < 0.2 || t.Spacing > 0.31 || t.Bore > drip.CommonTapeBore {
 				return silent()
 			}
 			low, high := unit.FromGallonsPerMinutePer100Feet(0.4), unit.FromGallonsPerMinutePer100Feet(0.515)
@@ -75,26 +80,23 @@ var tapeRules = [...]*Rule{
 			}
 			day, have := s.HoursADay.Value, s.Hours
 			if day > have {
-				return against(saturate(float64(day-have), 3), "At full leaf {} zones need {} a day in all; you have {}.", s.Zones, day, have)
+				return against(saturate(float64(day-have), 3), "At full leaf {} need {} a day in all; you have {}.", zonesOf(s.Zones), day, have)
 			}
-			return speaksFor(saturate(float64(have-day), 12)*0.5, "At full leaf {} zones need {} a day in all, within your {}.", s.Zones, day, have)
+			return speaksFor(saturate(float64(have-day), 12)*0.5, "At full leaf {} need {} a day in all, within your {}.", zonesOf(s.Zones), day, have)
 		}},
 	{ID: "tape-run-length", Speaks: question.Tape, Weight: Strong, Title: "Reaches the end of the bed",
 		Because: "A dry far end is the commonest fault of long beds.",
 		Sources: []*table.Source{&table.KansasTape, &table.PennDrip2013}, Fires: "tomato-long-beds",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			spread := f.Sketch[o].Spread
-			if !f.Case.Field.BedLength.Given || spread < 4 {
-				return silent()
+			if !f.Case.Field.BedLength.Given || spread <= facts.DesignSpread {
+				return silent() // what lies within the limit does not count
 			}
-			long := f.Case.Field.BedLength.Value
-			switch {
-			case spread > worstSpread:
-				return rulesOut("Along {} the driest plants would get {} less than the wettest. A fifth is the most that goes unseen in the crop.", long, spread)
-			case spread > DesignSpread:
-				return against(0.6+saturate(float64(spread-DesignSpread), 10)*0.4, "Along {} the driest plants get {} less than the wettest; a tenth is the limit to design for.", long, spread)
+			long := f.Case.Field.BedLength.Value / unit.Metres(f.Laterals)
+			if spread > facts.WorstSpread {
+				return rulesOut("Along {} of tape the driest plants would get {} less than the wettest. A fifth is the most that goes unseen in the crop.", long, spread)
 			}
-			return against(float64(spread)/DesignSpread*0.3, "Along {} the driest plants get {} less than the wettest, within the limit of a tenth.", long, spread)
+			return against(0.6+saturate(float64(spread-facts.DesignSpread), 10)*0.4, "Along {} of tape the driest plants get {} less than the wettest; a tenth is the limit to design for.", long, spread)
 		}},
 	{ID: "tape-short-pulses", Speaks: question.Tape, Weight: Plain, Title: "Water that stays with the roots",
 		Because: "A flow that passes the roots in minutes needs a timer and many pulses.",
@@ -117,7 +119,7 @@ var tapeRules = [...]*Rule{
 			if emitter > 0.9 {
 				return silent()
 			}
-			return against(f.ClogRisk*saturate(0.95-emitter, 0.3), "Its emitters give only {} L/h each, and your water may clog them.", emitter)
+			return against(f.ClogRisk*saturate(0.95-emitter, 0.3), "Its emitters give only {} each, and your water may clog them.", unit.SmallFlow(emitter))
 		}},
 	{ID: "tape-thirsty-crop", Speaks: question.Tape, Weight: Plain, Title: "Enough for a thirsty crop",
 		Because: "Long hours leave no day for repairs.",
@@ -136,7 +138,7 @@ var tapeRules = [...]*Rule{
 			if f.Case.Soil.Slope.Value < 2 {
 				return silent()
 			}
-			return against(saturate(float64(tapeOf(o).Flow), 400)*0.5, "On a slope of {} % a tape of less flow keeps the two ends more alike.", f.Case.Soil.Slope.Value)
+			return against(saturate(float64(tapeOf(o).Flow), 400)*0.5, "On a slope of {} a tape of less flow keeps the two ends more alike.", unit.FineShare(f.Case.Soil.Slope.Value))
 		}},
 	{ID: "tape-price", Speaks: question.Tape, Weight: Slight, Title: "Price",
 		Because: "Closer emitters cost a little more for each metre.",
@@ -146,6 +148,16 @@ var tapeRules = [...]*Rule{
 				return silent()
 			}
 			return against(saturate(0.31-float64(tapeOf(o).Spacing), 0.3), "Emitters {} apart cost a little more.", unit.Short(tapeOf(o).Spacing))
+		}},
+	{ID: "tape-wide-bore", Speaks: question.Tape, Weight: Slight, Title: "A wide tape",
+		Because: "Wide tape costs more and needs its own fittings; it pays where beds are long.",
+		Sources: []*table.Source{&table.KansasTape, &table.Practice}, Fires: "pepper-cool-spring",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			t := tapeOf(o)
+			if t.Bore <= drip.CommonTapeBore {
+				return silent()
+			}
+			return against(0.8, "Tape of {} costs more than the common {}, and takes fittings of its own.", unit.Bore(t.Bore), unit.Bore(drip.CommonTapeBore))
 		}},
 	{ID: "tape-low-pressure", Speaks: question.Tape, Weight: Plain, Title: "Little pressure",
 		Because: "A tank on a stand gives a few kilopascals; high flow uses them up in the tape.",

@@ -28,7 +28,7 @@ func Waits(f *facts.Facts) (days [5]unit.Days) {
 	if frost := later(f.Season.NextFree(f.Wanted)); frost > 0 {
 		days[question.WaitFrost] = frost + f.Lead
 	}
-	if end, ok := labelEnds(&f.Case.Practice); ok {
+	if end, ok := LabelEnds(&f.Case.Practice); ok {
 		days[question.WaitLabel] = max(1, end.Minus(f.Wanted)+f.Lead)
 	}
 	switch f.Case.Soil.Wetness {
@@ -109,7 +109,7 @@ var waitRules = [...]*Rule{
 			}
 			free, _ := f.Season.NextFree(f.Wanted)
 			if f.Crop.Hardiness >= table.Tender {
-				return waited(days, "Frost: planting waits until {}, the usual last frost. After {} it still freezes in {} of years.", free, f.Wanted, unit.PercentOf(f.WantedRisk))
+				return waited(days, "Frost: planting waits until {}, the usual last frost. {} it still freezes after {}.", free, yearsOf(f.WantedRisk), f.Wanted)
 			}
 			return waited(days, "Frost: hardened {} plants stand from {} on, three weeks before the usual last frost.", f.Crop.Hardiness.String(), free)
 		}, &table.Colorado720, &table.Normals),

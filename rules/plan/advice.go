@@ -45,7 +45,7 @@ type TapePlan struct {
 	Tape   *table.Tape // nil where none fits
 	Lines  int
 	Depth  unit.Metres // below the film, emitters up
-	Offset unit.Metres // from the plant line, for a single row
+	Offset unit.Metres // from the plant line; 0 for tape midway between rows
 }
 
 // WaitPlan is the wait in dates.
@@ -144,7 +144,7 @@ func tapePlan(f *facts.Facts, ok bool) TapePlan {
 	if ok {
 		p.Tape = &table.Tapes[f.Tape]
 	}
-	if f.Rows == 1 {
+	if f.Rows == 1 || f.Lines == f.Rows { // no hole is punched over the tape
 		p.Offset = unit.FromInches(3)
 	}
 	return p

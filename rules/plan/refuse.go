@@ -39,11 +39,11 @@ var remedies = [...]struct {
 			unit.Say("Hilling covers the tubers and buries young weeds.")
 	}, []*table.Source{&table.Practice}},
 	{"no-water", func(a *Advice) (what, why unit.Phrase) {
-		return unit.Say("Mulch with straw or hay 4 to 6 in deep once the ground is warm, or bring water first: a tank holds what {} of bed need for a day, {}.", unit.Metres(100), a.Water.PeakLitres),
+		return unit.Say("Mulch with straw or hay {} deep once the ground is warm, or bring water first: a tank holds what {} of bed need for a day, {}.", unit.Between(unit.Short(0.1), unit.Short(0.15)), unit.Metres(100), a.Water.PeakLitres),
 			unit.Say("Rain passes straw. It does not pass film.")
 	}, []*table.Source{&table.Practice}},
 	{"steep-slope", func(a *Advice) (what, why unit.Phrase) {
-		return unit.Say("Lay on ground of {} % or less, along the contour. On this slope keep the soil covered: sod, straw, or a crop set into a killed rye cover.", 5.0),
+		return unit.Say("Lay on ground of {} or less, along the contour. On this slope keep the soil covered: sod, straw, or a crop set into a killed rye cover.", unit.Percent(5)),
 			unit.Say("Film sheds the rain, and bare alleys on a slope wash out.")
 	}, []*table.Source{&table.Runoff, &table.RunoffRye}},
 	{"purple-nutsedge", func(a *Advice) (what, why unit.Phrase) {
@@ -76,9 +76,6 @@ var remedies = [...]struct {
 	}, []*table.Source{&table.Normals}},
 	{"always-frost", tunnel, []*table.Source{&table.Practice}},
 	{"never-warm", tunnel, []*table.Source{&table.Practice}},
-	{"frozen-bed", func(a *Advice) (what, why unit.Phrase) {
-		return unit.Say("Wait for the thaw, until a squeezed ball of soil breaks when it is poked."), unit.Say("Frozen clods tear film.")
-	}, []*table.Source{&table.Practice}},
 	{"light-tractor-on-stones", func(a *Advice) (what, why unit.Phrase) {
 		return unit.Say("Pick the stones from the bed lines, or borrow a heavier tractor, then ask again."), unit.Say("Stones lift the layer and tear the film.")
 	}, []*table.Source{&table.Practice}},
@@ -143,7 +140,7 @@ func (a *Advice) Insteads() (list []Instead) {
 func (a *Advice) bareSeason(whole []SeasonStep) (list []SeasonStep) {
 	for i := range a.Gates {
 		switch a.Gates[i].Rule.ID {
-		case "out-of-season", "season-too-short", "always-frost", "never-warm", "frozen-bed", "no-water":
+		case "out-of-season", "season-too-short", "always-frost", "never-warm", "no-water":
 			return nil
 		}
 	}

@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"filmfurrow/rules/field"
-	"filmfurrow/rules/model/drip"
 	"filmfurrow/rules/model/profile"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
@@ -40,6 +39,8 @@ type Shopping struct {
 	RowsARoll int
 	Remnant   unit.Metres // left of the last roll
 	Layout    unit.Phrase // bed and plants on an area, to set beside a guide's table
+	Base      BaseFertiliser
+	Covers    []CoverChoice
 }
 
 // Shares and allowances of the list.
@@ -87,6 +88,7 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 	}
 	s.Layout = unit.Phrase{Text: "Beds {} from centre to centre make {} and {}.", Quantities: []unit.Quantity{unit.Of(a.Shape.Centres),
 		{Kind: unit.KindBedRate, SI: BedOn(a.Shape.Centres)}, {Kind: unit.KindPlantRate, SI: PlantsPerHectare(a.Shape.Centres, f.InRow, f.Rows)}}}
+	s.Base, s.Covers = a.BaseFertiliser(w), a.Covers()
 	if a.Refused() {
 		s.Refused = true
 		for i := range field.Item(field.ItemCount) {
@@ -106,11 +108,11 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 	set(field.ItemTape, math.Ceil(float64(beds*f.Lines)*float64(run)*(1+tapeWaste)), unit.KindLong,
 		unit.Say("Beds: {}. Lines of tape on a bed: {}. Each {} and {} to join and end, and {} for mends.", beds, f.Lines, bed, unit.Metres(profile.EndAllowance), unit.PercentOf(tapeWaste)), &table.Practice)
 	s.Lines[field.ItemTape].Spec = a.tapeSpec()
-	set(field.ItemTakeOffs, float64(beds*f.Lines), unit.KindCount, unit.Say("One for each line of tape."), &table.Practice)
-	set(field.ItemEnds, float64(beds*f.Lines), unit.KindCount, unit.Say("One for each line of tape."), &table.Practice)
+	set(field.ItemTakeOffs, float64(beds*f.Lines*f.Laterals), unit.KindCount, unit.Say("One for each line of tape."), &table.Practice)
+	set(field.ItemEnds, float64(beds*f.Lines*f.Laterals), unit.KindCount, unit.Say("One for each line of tape."), &table.Practice)
 	set(field.ItemFilter, 1, unit.KindCount, unit.Say("One, ahead of the regulator; the mesh follows from the source."), &table.ClogFlorida)
 	s.pipes(a, w, set, missing, beds)
-	s.Lines[field.ItemTakeOffs].Spec = unit.Say("for tape of {}", unit.Bore(drip.CommonTapeBore))
+	s.Lines[field.ItemTakeOffs].Spec = unit.Say("for tape of {}", unit.Bore(table.Tapes[f.Tape].Bore))
 	s.Lines[field.ItemEnds].Spec = s.Lines[field.ItemTakeOffs].Spec
 	set(field.ItemGauge, 1, unit.KindCount, unit.Say("One, behind the filter, and one more to carry to the far ends."), &table.Practice)
 	s.Lines[field.ItemGauge].Spec = unit.Say("up to {}", gaugeTop)
@@ -134,7 +136,55 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 		unit.Say("Beds: {}. Rows on a bed: {}. Whole places in {} at {} in the row, and {} spare.", beds, f.Rows, bed, unit.Short(f.InRow), unit.PercentOf(plantSpare)), f.Crop.InRow.Source)
 	s.Lines[field.ItemPlants].Name = name
 	s.Lines[field.ItemPlants].Spec = unit.Say(f.Crop.Name)
+	s.fertiliser(set, missing)
+	s.covers(a, set)
 	return s
+}
+
+// fertiliser is the product for under the film.
+func (s *Shopping) fertiliser(set setLine, missing missLine) {
+	b := &s.Base
+	switch {
+	case b.Down:
+		set(field.ItemFertiliser, 0, unit.KindMass, unit.Say("None: the film lies already."), b.Sources...)
+	case !b.Told():
+		missing(field.ItemFertiliser, unit.KindMass, "the grade of your product")
+	case b.Product == 0:
+		set(field.ItemFertiliser, 0, unit.KindMass, unit.Say("None of this one: it holds {}, and none of that is wanted here.", NutrientNames[b.Ends]), b.Sources...)
+	default:
+		set(field.ItemFertiliser, float64(b.Product), unit.KindMass, unit.Say("{} for {} of bed. It is full of {}; more would be too much.", b.Per100, b.Bed, NutrientNames[b.Ends]), b.Sources...)
+		s.Lines[field.ItemFertiliser].Spec = unit.Say("grade {}", b.GradeWords())
+	}
+}
+
+// covers are bought where planting needs them; where they only win days, the line says
+// what they would take.
+func (s *Shopping) covers(a *Advice, set setLine) {
+	c := s.cover()
+	switch {
+	case c == nil:
+		set(field.ItemCover, 0, unit.KindLong, unit.Say("None: covers win no days here."))
+		set(field.ItemHoops, 0, unit.KindCount, unit.Say("None: covers win no days here."))
+		return
+	case !c.Asked:
+		set(field.ItemCover, 0, unit.KindLong, unit.Say("None is needed. To plant {} sooner: {}, at least {} wide.", c.Won, c.Length, unit.Short(c.Width)), c.Sources...)
+		set(field.ItemHoops, 0, unit.KindCount, unit.Say("None is needed. For that cover: {}.", unit.Count(c.Hoops, "hoop", "hoops")), c.Sources...)
+		return
+	}
+	set(field.ItemCover, float64(c.Length), unit.KindLong, unit.Say("Planting here needs covers: each bed, {} more at each end.", unit.Metres(profile.EndAllowance)), c.Sources...)
+	s.Lines[field.ItemCover].Spec = unit.Say(c.Cover.Name+", at least {} wide", unit.Short(c.Width))
+	set(field.ItemHoops, float64(c.Hoops), unit.KindCount, unit.Say("{} apart along each bed.", unit.Metres(hoopSpacing)), c.Sources...)
+}
+
+// cover is the choice that wins most days, the lightest of those; nil where none does.
+func (s *Shopping) cover() *CoverChoice {
+	var best *CoverChoice
+	for i := range s.Covers {
+		if best == nil || s.Covers[i].First < best.First {
+			best = &s.Covers[i]
+		}
+	}
+	return best
 }
 
 type setLine func(field.Item, float64, unit.Kind, unit.Phrase, ...*table.Source)
@@ -219,14 +269,21 @@ func (s *Shopping) pipes(a *Advice, w *WaterPlan, set setLine, missing missLine,
 	}
 	header := span + a.Case.Water.Header.Or(0)
 	how := unit.Say("Along the bed heads, {} from bed to bed.", a.Shape.Centres)
-	if a.Case.Water.Header.Given {
-		how = unit.Say("Along the bed heads, {} from bed to bed, and {} from the source.", a.Shape.Centres, a.Case.Water.Header.Value)
+	if n := a.Facts.Laterals; n > 1 { // a header across the beds at the middle of each stretch, joined along the field
+		length := a.Case.Field.BedLength.Value
+		header = unit.Metres(n/2)*span + a.Case.Water.Header.Or(0) + length - length/unit.Metres(n)
+		how = unit.Say("Headers across the beds: {}, each at the middle of a stretch of {}, joined along the field.", n/2, 2*length/unit.Metres(n))
+		set(field.ItemHeader, math.Ceil(float64(header)), unit.KindLong, how, &table.Practice)
+	} else {
+		if a.Case.Water.Header.Given {
+			how = unit.Say("Along the bed heads, {} from bed to bed, and {} from the source.", a.Shape.Centres, a.Case.Water.Header.Value)
+		}
+		set(field.ItemHeader, math.Ceil(float64(header)), unit.KindLong, how, &table.Practice)
 	}
-	set(field.ItemHeader, math.Ceil(float64(header)), unit.KindLong, how, &table.Practice)
 	zones := zonesOf(w)
 	if zones > 0 {
 		if w.Supply.BoreFits {
-			s.Lines[field.ItemHeader].Spec = unit.Say("{} in inside", w.Supply.Bore.Name)
+			s.Lines[field.ItemHeader].Spec = unit.Say("{} inside", unit.Bore(w.Supply.Bore.Inside))
 		}
 		set(field.ItemFilter, 1, unit.KindCount, unit.Say("One, ahead of the regulator."), &table.ClogFlorida)
 		s.Lines[field.ItemFilter].Spec = unit.Say("{} mesh", w.Filter.Mesh.Count)

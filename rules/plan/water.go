@@ -3,7 +3,7 @@ package plan
 import (
 	"math"
 
-	"filmfurrow/rules/judge"
+	"filmfurrow/rules/facts"
 	"filmfurrow/rules/model/drip"
 	"filmfurrow/rules/model/water"
 	"filmfurrow/rules/table"
@@ -44,17 +44,17 @@ func (a *Advice) WaterPlan() WaterPlan {
 	_, chosen := a.Tape.Best()
 	tape := &table.Tapes[f.Tape]
 	in := f.WaterInput()
-	in.Spacing, in.TapeFlow = tape.Spacing, tape.Flow
+	in.Spacing, in.TapeFlow, in.TapeBore = tape.Spacing, tape.Flow, water.Known(tape.Bore)
 	p := WaterPlan{Row: tape, Chosen: chosen, Lines: f.Lines, Climbs: in.Slope}
 	p.Plan, p.Problems = water.Make(in)
 	if in.Slope > 0 && in.BedLength.Given && len(p.Problems) == 0 {
 		in.Slope = -in.Slope
-		if _, sketches, problems := water.Compare(in, []water.Candidate{{Spacing: tape.Spacing, Flow: tape.Flow}}); len(problems) == 0 {
+		if _, sketches, problems := water.Compare(in, []water.Candidate{{Spacing: tape.Spacing, Flow: tape.Flow, Bore: tape.Bore}}); len(problems) == 0 {
 			p.OtherEnd = water.Known(sketches[0].Spread)
 		}
 	}
 	if r := p.Plan.Tape.Profile; r != nil {
-		ratio := drip.PressureRatioFor(judge.DesignSpread, p.Plan.Tape.Emitter.Exponent)
+		ratio := drip.PressureRatioFor(facts.DesignSpread, p.Plan.Tape.Emitter.Exponent)
 		p.LeastPressure = unit.Kilopascals(math.Round(float64(r.Highest)*ratio*10) / 10)
 	}
 	p.Turns = turnsOf(p.Schedule)

@@ -55,11 +55,15 @@ func (k *filmAsking) film(c field.Case) (film question.Option, ahead float64) {
 		f.ForgetReasons()
 	}
 	k.before = f
-	if verdict, _, _ := judge.Best(f, question.Verdict); verdict == question.DoNotLay {
-		return question.NoOption, 0
-	}
 	film, ahead, _ = judge.Best(f, question.Film)
 	return film, ahead
+}
+
+// refused tells whether the case that was asked last may have no film at all: a map of
+// a refused field says no. Of the gates that refuse, none reads the tape.
+func (k *filmAsking) refused() bool {
+	verdict, _, _ := judge.Best(k.before, question.Verdict)
+	return verdict == question.DoNotLay
 }
 
 const (
@@ -140,6 +144,9 @@ func (w *MapWork) Step(cells int) bool {
 		c := w.m.Input.Turn(w.base, w.m.Values[row])
 		c.PlantOn = unit.Known(w.m.Days[day])
 		film, ahead := w.film(c)
+		if film != question.NoOption && w.refused() {
+			film = question.NoOption
+		}
 		w.m.Cells[row][day], w.m.Tied[row][day] = film, film != question.NoOption && ahead < judge.TieMargin
 	}
 	return w.at == rows*mapWeeks

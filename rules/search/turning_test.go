@@ -194,6 +194,7 @@ func whyNotSearched(name string) string {
 // change an answer by itself: set to any value at all it changes none, in two
 // hundred cases.
 func TestEveryInputIsSearchedOrChangesNoAnswer(t *testing.T) {
+	long.Daily(t)
 	bases, list := fewGrounds()
 	r := rand.New(rand.NewPCG(5, 5))
 	searched, tried := map[string]bool{}, map[string]int{}
@@ -353,6 +354,7 @@ func compared(turner *search.TurningSearch, g *facts.SoilYear, c field.Case, in 
 // value to the next. The plain search asks every step here. FF_LONG=all draws 600
 // searches and takes some minutes.
 func TestTurningPointsOfKnownPipesAgainstBruteForce(t *testing.T) {
+	long.Daily(t)
 	bases, list := fewGrounds()
 	r := rand.New(rand.NewPCG(7, 7))
 	names := []string{"water.pressure_kpa", "water.rise_m", "water.header_m", "water.flow_l_h", "field.beds", "field.bed_length_m", "soil.slope_percent", "water.hours_per_day"}
@@ -559,6 +561,7 @@ func (g allGrounds) dig(c field.Case) *facts.SoilYear {
 // of the nearest eight steps to each side, and those around each point that the
 // search found; FF_LONG=all asks every step of two hundred draws.
 func TestTurningPointsOfTheGroundAgainstBruteForce(t *testing.T) {
+	long.Daily(t)
 	bases, list := fewGrounds()
 	draws, near := 1, 8
 	if long.All() {

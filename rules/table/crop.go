@@ -82,6 +82,7 @@ type Crop struct {
 
 	Hardiness     Hardiness
 	HardinessFrom Figure[unit.Percent] // carries only the source of the class
+	Stands        Figure[unit.Celsius] // air, the coldest that hardened plants stand; not given where it is their class's
 	WeeksToFrost  Figure[float64]      // set out, weeks from the mean last spring frost; minus is before
 
 	EarlyFloor, SafeFloor         Figure[unit.Celsius] // soil, for transplants: risky and safe
@@ -104,6 +105,7 @@ type Crop struct {
 	StageSource           *Source
 	StageNote             string               // for which crop a stand-in was read
 	FilmSaving            Figure[unit.Percent] // cut of the coefficient under film
+	KcUnderFilm           bool                 // the coefficients were measured under film: its saving is in them
 
 	DaysToHarvest Figure[float64] // from setting out, or from sowing for seed
 

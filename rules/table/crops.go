@@ -106,7 +106,7 @@ var Crops = [...]Crop{
 		RowsPerBed: number(1, 1, &GingerTrade, Trade),
 		Centres:    metres(5*foot, 6*foot, &GingerTrade, Trade),
 		RootDepth:  metresNoted(0.7, 1.5, &F56T22, StandIn, "tomato"), Depletion: numberNoted(0.4, 0.4, &F56T22, StandIn, "tomato"),
-		KcStart: numberNoted(0.6, 0.6, &F56T12, StandIn, "tomato"), KcMid: numberNoted(1.15, 1.15, &F56T12, StandIn, "tomato"), KcEnd: numberNoted(0.7, 0.9, &F56T12, StandIn, "tomato"),
+		KcStart: numberNoted(0.25, 0.25, &HuskTomato2014, Seen, "under film and drip"), KcMid: numberNoted(0.71, 0.71, &HuskTomato2014, Seen, "under film and drip"), KcEnd: numberNoted(0.56, 0.56, &HuskTomato2014, Seen, "under film and drip"), KcUnderFilm: true,
 		Height:    metres(4*foot, 4*foot, &FloridaTomatillo, Seen),
 		StageDays: [4]int{30, 40, 45, 30}, StageSource: &F56T11, StageNote: "tomato",
 		FilmSaving:    percentNoted(10, 30, &F56T25, StandIn, "horticultural crops as a group"),
@@ -418,6 +418,7 @@ var Crops = [...]Crop{
 	{
 		ID: "brussels-sprouts", Name: "Brussels sprouts", Family: "Brassicaceae", Group: Cole, Start: Transplant,
 		Hardiness: Hardy, HardinessFrom: classNoted(&Colorado720, StandIn, "cabbage, the same species"),
+		Stands:       celsius(f20, f20, &ColdColumn, Trade),
 		WeeksToFrost: numberNoted(-4, -2, &Colorado720, StandIn, "cabbage, the same species"),
 		EarlyFloor:   celsiusNoted(f40, f45, &NebraskaGroups, StandIn, "cool-season vegetables as a group"), SafeFloor: celsiusNoted(f50, f50, &CarolinaCool, StandIn, "cool-season vegetables as a group"),
 		SeedEarlyFloor: celsiusNoted(f40, f40, &GermOregon, StandIn, "cabbage, the same species"), SeedSafeFloor: celsiusNoted(f45, f60, &GermOregon, StandIn, "cabbage; another list has 60 °F"),
@@ -438,6 +439,7 @@ var Crops = [...]Crop{
 	{
 		ID: "kale", Name: "kale", Family: "Brassicaceae", Group: Cole, Start: Transplant,
 		Hardiness: Hardy, HardinessFrom: class(&Midwest2022, Seen),
+		Stands:       celsius(f20, f20, &ColdColumn, Trade),
 		WeeksToFrost: number(-4, -3, &IllinoisKale2021, Quoted),
 		EarlyFloor:   celsiusNoted(f40, f45, &NebraskaGroups, StandIn, "cool-season vegetables as a group"), SafeFloor: celsius(f50, f50, &CarolinaCool, Seen),
 		SeedEarlyFloor: celsius(f40, f40, &OregonColumn2007, Quoted), SeedSafeFloor: celsiusNoted(f45, f45, &GermOregon, StandIn, "cabbage, the same species"),
@@ -459,6 +461,7 @@ var Crops = [...]Crop{
 	{
 		ID: "collard", Name: "collards", Family: "Brassicaceae", Group: Cole, Start: Transplant,
 		Hardiness: Hardy, HardinessFrom: class(&Midwest2022, Seen),
+		Stands:       celsius(f20, f20, &ColdColumn, Trade),
 		WeeksToFrost: number(-4, -3, &SellerPages, Trade),
 		EarlyFloor:   celsiusNoted(f40, f45, &NebraskaGroups, StandIn, "cool-season vegetables as a group"), SafeFloor: celsius(f50, f50, &CarolinaCool, Seen),
 		SeedEarlyFloor: celsiusNoted(f40, f40, &GermOregon, StandIn, "cabbage, the same species"), SeedSafeFloor: celsiusNoted(f45, f45, &GermOregon, StandIn, "cabbage, the same species"),
@@ -521,6 +524,7 @@ var Crops = [...]Crop{
 	{
 		ID: "spinach", Name: "spinach", Family: "Amaranthaceae", Group: Leafy, Start: Seed, Sown: true,
 		Hardiness: Hardy, HardinessFrom: class(&Colorado720, Seen),
+		Stands:       celsius(f20, f20, &ColdColumn, Trade),
 		WeeksToFrost: number(-4, -2, &Colorado720, Seen),
 		EarlyFloor:   celsius(f40, f40, &OregonColumn2007, Quoted), SafeFloor: celsius(f50, f50, &CarolinaCool, Seen),
 		SeedEarlyFloor: celsius(f35, f35, &GermOregon, Seen), SeedSafeFloor: celsius(f45, f45, &SeedTexas, Seen),
@@ -782,6 +786,7 @@ var Crops = [...]Crop{
 	{
 		ID: "parsley", Name: "parsley", Family: "Apiaceae", Group: Herb, Start: Transplant,
 		Hardiness: Tender, HardinessFrom: classNoted(&Colorado720, StandIn, "celery, the same family"),
+		Stands:       celsius(f20, f20, &ColdColumn, Trade),
 		WeeksToFrost: numberNoted(0, 0, &Colorado720, StandIn, "celery, the same family"),
 		EarlyFloor:   celsius(f50, f50, &GardenCalendar, Trade), SafeFloor: celsiusNoted(f50, f50, &CarolinaCool, StandIn, "cool-season vegetables as a group"),
 		SeedEarlyFloor: celsiusNoted(f35, f40, &GermOregon, Seen, "Texas A&M gives 35 °F"), SeedSafeFloor: celsius(f50, f50, &GermOregon, Seen),

@@ -4,6 +4,7 @@ package table
 // two terms and a quotient in each maker would no longer be worked out by the
 // compiler: see the makers in crop.go.
 const (
+	f20  = (20 - 32) / 1.8
 	f34  = (34 - 32) / 1.8
 	f35  = (35 - 32) / 1.8
 	f36  = (36 - 32) / 1.8

@@ -206,6 +206,10 @@ var (
 		NoAddress: "a reader's question in a magazine; its address was not kept", Mark: Trade}
 	F56T12 = Source{ID: "fao-56-table-12", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, table 12 crop coefficients", Year: "1998", Where: "three open copies compared",
 		Address: "http://www.fao.org/3/x0490e/x0490e00.htm", Mark: Seen}
+	ColdColumn = Source{ID: "cold-tolerance-column", Publisher: "garden column, Georgia", Title: "Cold tolerance of vegetables", Year: "read 2026", Where: "text: some stand short spells below 20 °F, others 26 °F without being killed",
+		NoAddress: "the page bears its writer's name", Mark: Trade}
+	HuskTomato2014 = Source{ID: "husk-tomato-2014", Publisher: "Journal of Water Resource and Protection", Title: "Water use efficiency in husk tomato with improved irrigation management, Tabasco", Year: "2014", Where: "6(13), abstract: coefficients proposed for drip under plastic",
+		Address: "https://doi.org/10.4236/jwarp.2014.613114", Mark: Seen}
 	F56T11 = Source{ID: "fao-56-table-11", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, table 11 stage lengths", Year: "1998", Where: "one open copy",
 		Address: "http://www.fao.org/3/x0490e/x0490e00.htm", Mark: Seen}
 	F56T22 = Source{ID: "fao-56-table-22", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, table 22 root depth and depletion", Year: "1998", Where: "one open copy; chapter 8 for crops in general",
@@ -462,6 +466,48 @@ var (
 		Address: "https://ars.usda.gov/research/publications/publication/?seqNo115=247340", Mark: Seen}
 	CornellLisianthus = Source{ID: "cornell-lisianthus", Publisher: "Cornell University", Title: "High tunnels: lisianthus", Year: "read 2026", Where: "text",
 		Address: "http://blogs.cornell.edu/hightunnels/flowers/cut-flowers/cut-flower-crops/lisianthus/", Mark: Seen}
+	PurdueNitrogen = Source{ID: "purdue-nitrogen-2017", Publisher: "Purdue University", Title: "Nutrient management for vegetables: putting together a plan", Year: "2017", Where: "nitrogen of the season by crop",
+		NoAddress: "an extension paper of 2017; its address was not kept", Mark: Seen}
+	FloridaTomato = Source{ID: "florida-tomato-cv236", Publisher: "University of Florida IFAS Extension", Title: "A Summary of N, P, and K Research with Tomato in Florida (CV236)", Year: "read 2026", Where: "target rates 200-150-225 lb/acre",
+		Address: "https://edis.ifas.ufl.edu/publication/cv236", Mark: Seen}
+	OntarioEggplant = Source{ID: "ontario-eggplant", Publisher: "Ontario vegetable specialists", Title: "Ontario fertility guide for vegetable crops: eggplant", Year: "read 2026", Where: "phosphorus and potassium on mineral soils",
+		Address: "https://onvegetables.com/ontario-fertility-guide-for-vegetable-crops/eggplant/", Mark: Seen}
+	MidwestCucurbits = Source{ID: "midwest-cucurbits-2022", Publisher: "eight US land-grant universities", Title: "Midwest Vegetable Production Guide, cucurbits", Year: "2022", Where: "page 122: 0 to 150 lb P₂O₅, 0 to 200 lb K₂O by soil test",
+		Address: "http://read.uberflip.com/i/1431041-2022-midwest-vegetable-guide/121", Mark: Seen}
+	MidwestFeeding = Source{ID: "midwest-feeding-2022", Publisher: "eight US land-grant universities", Title: "Midwest Vegetable Production Guide, soil fertility", Year: "2022", Where: "pages 16, 18, 28",
+		Address: "http://read.uberflip.com/i/1431041-2022-midwest-vegetable-guide/16", Mark: Seen}
+	DelawareColeFeed = Source{ID: "delaware-cole-fertiliser", Publisher: "University of Delaware", Title: "Weekly Crop Update: fertilizer recommendations for broccoli, cabbage and cauliflower", Year: "read 2026", Where: "by soil-test class, after the Mid-Atlantic recommendations",
+		Address: "https://sites.udel.edu/weeklycropupdate/?p=23222", Mark: Seen}
+	TexasBeans = Source{ID: "texas-pinto-beans", Publisher: "Texas A&M University", Title: "Pinto beans, fertilizer rates by soil level", Year: "read 2026", Where: "table 3",
+		Address: "https://aggie-horticulture.tamu.edu/extension/beans/pintobeans/table3.html", Mark: Seen}
+	GeorgiaStrawberry = Source{ID: "georgia-strawberry-60", Publisher: "University of Georgia, in a trade magazine", Title: "Strawberries on film in Georgia: fertiliser before the bed is formed", Year: "read 2026", Where: "60-60-60 lb/acre before bed formation",
+		Address: "https://specialtycropgrower.com/strawberries-spotlight-georgia", Mark: Trade}
+	BedFeet = Source{ID: "linear-bed-feet-2021", Publisher: "Vegetable Growers News", Title: "Linear bed foot method determines fertilizer needs for plastic mulch crops", Year: "2021", Where: "25 April 2021",
+		Address: "https://vegetablegrowersnews.com/news/linear-bed-foot-method-determines-fertilizer-needs-for-plastic-mulch-crops/", Mark: Trade}
+	TomatoSplit1997 = Source{ID: "tomato-split-1997", Publisher: "HortScience", Title: "32(2):230, tomato, nitrogen and potassium before planting and through the tape", Year: "1997", Where: "abstract",
+		Address: "volume 32(2), page 230", Mark: Seen}
+	PennFeeding = Source{ID: "penn-fertigation", Publisher: "Penn State Extension", Title: "Understanding and using fertigation with vegetable crops", Year: "read 2026", Where: "30 to 50 % of P, K, Ca and Mg before planting",
+		Address: "https://extension.psu.edu", Mark: Seen}
+	RhodeIslandFeeding = Source{ID: "rhode-island-fertigation", Publisher: "University of Rhode Island", Title: "Fertigation for fruiting vegetables", Year: "read 2026", Where: "half to three quarters up front on fine soils",
+		NoAddress: "an extension newsletter; its address was not kept", Mark: Seen}
+	RowCoversUNH = Source{ID: "row-covers-new-hampshire", Publisher: "University of New Hampshire Extension", Title: "Using row covers in the garden", Year: "read 2026", Where: "2 °F light, 6 to 10 °F heavy",
+		Address: "https://extension.unh.edu/blog/using-row-covers-garden", Mark: Seen}
+	RowCoversH251 = Source{ID: "row-covers-h251", Publisher: "New Mexico State University", Title: "Row Cover Vegetable Production Techniques, Guide H-251", Year: "read 2026", Where: "2 to 7 °F by material",
+		Address: "http://aces.nmsu.edu/pubs/_h/H251/welcome.html", Mark: Seen}
+	RowCoversDelaware = Source{ID: "row-covers-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: strawberry row covers", Year: "read 2026", Where: "1.2 oz, about 4 °F",
+		Address: "https://sites.udel.edu/weeklycropupdate/?p=3822", Mark: Seen}
+	RowCoversHeat = Source{ID: "row-covers-heat-michigan", Publisher: "Michigan State University", Title: "Managing row covers to avoid heat injury and poor pollination", Year: "read 2026", Where: "20 to 30 °F more on a calm sunny day",
+		Address: "https://www.canr.msu.edu/news/managing_row_covers_to_avoid_heat_injury_and_poor_pollination", Mark: Seen}
+	RowCoversNewEngland = Source{ID: "row-covers-new-england", Publisher: "New England land-grant universities", Title: "New England Vegetable Management Guide, slitted and floating row covers", Year: "read 2026", Where: "3 to 5 weeks; off for pollination",
+		Address: "https://nevegetable.org/cultural-practices/slitted-and-floating-row-covers", Mark: Seen}
+	RowCoversIowa = Source{ID: "row-covers-iowa-2014", Publisher: "Iowa State University", Title: "Row-cover removal timing in muskmelon, research farm report 2013", Year: "2014", Where: "off when half the plants have female flowers",
+		Address: "https://iastatedigitalpress.com/farmreports/article/id/5261", Mark: Seen}
+	RowCoversCool = Source{ID: "row-covers-cool-2020", Publisher: "a master gardener in Virginia", Title: "Frost protection for the vegetable garden", Year: "2020", Where: "off above 60 °F by day, for lettuce, broccoli, kale, peas",
+		Address: "https://wintergreenthumb.blogspot.com/2020/04/veggie-garden-101-frost-protection.html", Mark: Trade}
+	LowTunnelPages = Source{ID: "low-tunnel-pages", Publisher: "film makers' pages", Title: "Clear slit or perforated film on wire hoops", Year: "read 2026", Where: "2 to 4 °F; hoops 4 to 5 ft apart",
+		NoAddress: "makers' pages; this project names no firms", Mark: Trade}
+	LowTunnelText = Source{ID: "low-tunnel-text", Publisher: "a horticulture textbook", Title: "Season extension: low tunnels of film and of fabric", Year: "2018", Where: "fabric 5 to 10 °F cooler than film by day",
+		NoAddress: "read as one page of a scanned textbook", Mark: Seen}
 )
 
 // Sources lists every source in the order of the page's source list.
@@ -558,6 +604,8 @@ var Sources = [...]*Source{
 	&HandLaying,
 	&TapeOffset,
 	&F56T12,
+	&ColdColumn,
+	&HuskTomato2014,
 	&F56T11,
 	&F56T22,
 	&F56T25,
@@ -686,4 +734,25 @@ var Sources = [...]*Source{
 	&TennesseeFall2011,
 	&CelosiaGomphrena2010,
 	&CornellLisianthus,
+	&PurdueNitrogen,
+	&FloridaTomato,
+	&OntarioEggplant,
+	&MidwestCucurbits,
+	&MidwestFeeding,
+	&DelawareColeFeed,
+	&TexasBeans,
+	&GeorgiaStrawberry,
+	&BedFeet,
+	&TomatoSplit1997,
+	&PennFeeding,
+	&RhodeIslandFeeding,
+	&RowCoversUNH,
+	&RowCoversH251,
+	&RowCoversDelaware,
+	&RowCoversHeat,
+	&RowCoversNewEngland,
+	&RowCoversIowa,
+	&RowCoversCool,
+	&LowTunnelPages,
+	&LowTunnelText,
 }

@@ -47,15 +47,46 @@ const (
 	KindPriceMass                 // money for 1 t, or for 1 US ton
 	KindBedRate                   // m of bed on 1 ha, or ft on 1 acre
 	KindPlantRate                 // plants on 1 ha, or on 1 acre
+	KindArea                      // m², shown in ha or acres
+	KindFabric                    // g/m² of cover, or oz for a square yard
+	KindSpread                    // kg on 1 m² of bed, shown in g or in lb for 100 ft²
+	KindPer100Mass                // kg for 100 m of bed, or lb for 100 ft
 )
 
 // Quantity is one figure inside a [Phrase]: a value in SI and its kind, or a
 // word.
 type Quantity struct {
-	Kind Kind
-	SI   float64
-	Word string
+	Kind  Kind
+	SI    float64
+	Word  string
+	Range bool    // from SI to To
+	To    float64 // read only where it is a range: frost lies below 0
 }
+
+// GramsPerSquareMetre is the weight of a fabric.
+type GramsPerSquareMetre float64
+
+// KilogramsPerSquareMetre is what is spread on a strip of ground.
+type KilogramsPerSquareMetre float64
+
+// KilogramsPer100Metres is a mass for 100 m of bed.
+type KilogramsPer100Metres float64
+
+// Between is a range of two values of one type, low first. Ends that print alike are
+// printed once.
+func Between[T ~float64](low, high T) Quantity {
+	q := Of(low)
+	q.Range, q.To = high > low, float64(high)
+	return q
+}
+
+// Count is a number of things with its word, one or many.
+func Count(n int, one, many string) Quantity {
+	return Quantity{Kind: KindWord, Word: plural(float64(n), one, many)}
+}
+
+// SquareMetres is an area of ground.
+type SquareMetres float64
 
 // Short marks a length that is shown in centimetres or inches.
 type Short Metres
@@ -106,6 +137,8 @@ type MilligramsPerLitre float64
 // become an empty word, which the phrase test refuses.
 func Of(v any) Quantity {
 	switch v := v.(type) {
+	case Quantity:
+		return v
 	case Celsius:
 		return Quantity{Kind: KindTemperature, SI: float64(v)}
 	case CelsiusDegrees:
@@ -170,6 +203,14 @@ func Of(v any) Quantity {
 		return Quantity{Kind: KindConcentration, SI: float64(v)}
 	case MegajoulesPerSquareMetre:
 		return Quantity{Kind: KindRadiation, SI: float64(v)}
+	case GramsPerSquareMetre:
+		return Quantity{Kind: KindFabric, SI: float64(v)}
+	case KilogramsPerSquareMetre:
+		return Quantity{Kind: KindSpread, SI: float64(v)}
+	case KilogramsPer100Metres:
+		return Quantity{Kind: KindPer100Mass, SI: float64(v)}
+	case SquareMetres:
+		return Quantity{Kind: KindArea, SI: float64(v)}
 	case Degrees:
 		return Quantity{Kind: KindAngle, SI: float64(v)}
 	case Date:

@@ -61,6 +61,22 @@ func (c Crop) At(day int) (coefficient, cover float64) {
 	return c.End, 1
 }
 
+// FilmInitial is the crop coefficient under film until leaves spread, where water
+// reaches the plants through small holes alone: "often as low as 0.10" (FAO-56,
+// chapter 10, effects of surface mulching: plastic; its cucumber example takes 0.10).
+const FilmInitial = 0.10
+
+// UnderFilm gives the coefficients under film that lowers those of full leaf and of
+// the end by a share. No share is no film.
+func (c Crop) UnderFilm(cut unit.Percent) Crop {
+	if cut == 0 {
+		return c
+	}
+	kept := 1 - float64(cut)/100
+	c.Initial, c.Mid, c.End = math.Min(c.Initial, FilmInitial), c.Mid*kept, c.End*kept
+	return c
+}
+
 // FilmCut is how much film lowers the crop coefficient, in percent. FAO-56
 // chapter 10 gives 10–30 % on average and a range for some crops (from memory;
 // tomato's 35 % is confirmed by eddy covariance on drip under black film in
@@ -71,10 +87,10 @@ type FilmCut struct{ Low, High unit.Percent }
 // of its own.
 var UsualFilmCut = FilmCut{10, 30}
 
-// At gives the cut for a cover of leaves. Film saves most while the crop is
-// small and less as leaves close (Irrigation Science 42:525–539, 2024, a review
-// of 58 studies), so the cut slides from the high end to the low end. That
-// also keeps the peak, which sizes the system, on the safe side.
+// At gives the cut at full leaf for a cover of leaves. Film saves most while the crop
+// is small and less as leaves close (Irrigation Science 42:525–539, 2024, a review of
+// 58 studies), so the cut slides from the high end to the low end. That also keeps the
+// peak, which sizes the system, on the safe side.
 func (f FilmCut) At(cover float64) unit.Percent {
 	return f.High + (f.Low-f.High)*unit.Percent(cover)
 }

@@ -30,7 +30,10 @@ func (s Season) On(day int) Day {
 	_, month, _ := date.Civil()
 	reference := s.Reference[month-1]
 	coefficient, cover := s.Crop.At(day)
-	kept := func(cut unit.Percent) float64 { return coefficient * (1 - float64(cut)/100) }
+	kept := func(cut unit.Percent) float64 {
+		under, _ := s.Crop.UnderFilm(cut).At(day)
+		return under
+	}
 	d := Day{
 		Date:        date,
 		Coefficient: coefficient,

@@ -20,7 +20,7 @@ func TestTheBandHoldsWhatIsNotKnown(t *testing.T) {
 	in := newEnglandSpring()
 	in.Lie = Embossed
 	base := run(t, in)
-	hold := func(name string, in Input, films ...Film) {
+	hold := func(name string, in Input, films ...int) {
 		r := run(t, in)
 		for _, f := range films {
 			outside, worst := 0, unit.Celsius(0)
@@ -32,11 +32,11 @@ func TestTheBandHoldsWhatIsNotKnown(t *testing.T) {
 					outside++
 				}
 			}
-			t.Logf("%-34s %-22s moves the daily mean by up to %.2f K, %d of %d days outside the band", name, f, worst, outside, base.season.Days-14)
-			assert.Equal(t, f == Clear && in.Lie == Slack, outside > 0, "%s, %s", name, f)
+			t.Logf("%-34s %-22s moves the daily mean by up to %.2f K, %d of %d days outside the band", name, NameOf(f), worst, outside, base.season.Days-14)
+			assert.Equal(t, f == Clear && in.Lie == Slack, outside > 0, "%s, %s", name, NameOf(f))
 		}
 	}
-	all := []Film{Bare, Black, Clear, WhiteOnBlack, SilverOnBlack, InfraredTransmitting, Red, Blue, BiodegradableBlack, Paper}
+	all := []int{Bare, Black, Clear, WhiteOnBlack, SilverOnBlack, InfraredTransmitting, Red, Blue, BiodegradableBlack, Paper}
 	for _, c := range []struct {
 		name   string
 		change func(*Input)
@@ -55,7 +55,7 @@ func TestTheBandHoldsWhatIsNotKnown(t *testing.T) {
 	}
 	for _, c := range []struct {
 		name   string
-		film   Film
+		film   int
 		change func(*Optics)
 	}{
 		{"reflects a tenth", Black, func(o *Optics) { o.ReflectTop = 0.10 }},
@@ -67,10 +67,10 @@ func TestTheBandHoldsWhatIsNotKnown(t *testing.T) {
 		{"half open to long-wave", WhiteOnBlack, func(o *Optics) { o.LongTransmit = 0.5 }},
 		{"0.35 open to the sun", InfraredTransmitting, func(o *Optics) { o.Transmit = 0.35 }},
 	} {
-		kept := optics[c.film]
-		c.change(&optics[c.film])
+		kept := referenced.list[c.film-1].Optics
+		c.change(&referenced.list[c.film-1].Optics)
 		hold(c.name, in, c.film)
-		optics[c.film] = kept
+		referenced.list[c.film-1].Optics = kept
 	}
 }
 
@@ -89,12 +89,12 @@ func TestARaisedBedIsDrierAndModest(t *testing.T) {
 		_, same := ground.layers()
 		assert.Equal(t, same, below, "what lies below the bed is the field's")
 		r := run(t, in)
-		for _, f := range []Film{Bare, Black, Clear} {
+		for _, f := range []int{Bare, Black, Clear} {
 			moved := 0.0
 			for d := 14; d < r.season.Days; d++ {
 				moved += float64(r.season.Soil[f][TenCentimetres].High[d]-flat.season.Soil[f][TenCentimetres].High[d]) / float64(r.season.Days-14)
 			}
-			t.Logf("raised by %v m, %s: highest at 10 cm %+.2f K against the flat", height, f, moved)
+			t.Logf("raised by %v m, %s: highest at 10 cm %+.2f K against the flat", height, NameOf(f), moved)
 			assert.Less(t, moved, 1.0)
 			assert.Greater(t, moved, -1.0)
 		}

@@ -13,7 +13,6 @@ import (
 // its admittance √(ωKC).
 func (r *Runner) hotHour(date unit.Date, a *airDay, gap float64) {
 	spread := float64(r.year.SpreadMaximum[a.dayOfYear-1])
-	const oneInTen = 1.2816
 	w := hour{air: a.maximum + oneInTen*spread}
 	above := sky.Extraterrestrial(r.place.latitude, a.dayOfYear)
 	w.solar = (1 - a.shade) * noonShare(r.place.latitude, a.dayOfYear) * float64(sky.ClearSky(above, r.place.height))
@@ -24,20 +23,20 @@ func (r *Runner) hotHour(date unit.Date, a *airDay, gap float64) {
 	w.sky = stefanBoltzmann * k * k * k * k * (emissivity*(1-a.shade) + a.shade)
 	const calm = 1.0 // m/s: a still noon
 	w.thin = thinAir(r.place.height)
-	forced := w.thin * forcedConvection(calm, bedRoughness)
+	forced := w.thin * forcedConvection(calm, r.nature.roughness)
 	w.forced = forced * forced * forced
 
 	omega := 2 * math.Pi / 86400
 	admittance := math.Sqrt(omega * r.ground.loose.conductivity * r.ground.loose.capacity)
 	warmer := oneInTen * spread // the ground under a hot spell is warmer too
-	for f := range Films {
+	for f := range r.columns {
 		c := &r.columns[f]
 		rest := admittance * (float64(r.pure[f][FiveCentimetres].Mean[r.day]) + warmer)
 		var surface float64
 		if f == Bare || date < r.in.Laid {
 			surface, _ = r.open.balance(&w, admittance, rest, 1, c.temperature[0])
 		} else {
-			v := newCover(optics[f], r.albedo, gap, r.wetness)
+			v := newCover(r.covers.list[f-1].Optics, r.albedo, gap, r.wetness)
 			surface, _, _ = v.balance(&w, admittance, rest, 1, c.film, c.temperature[0])
 		}
 		r.season.Surface[f][r.day] = unit.Celsius(surface)

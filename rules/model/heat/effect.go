@@ -1,75 +1,122 @@
 package heat
 
-import "filmfurrow/rules/unit"
-
-// Effect is the published difference between the daily mean under a film and
-// under bare ground, in K at 5 cm, at the reference state (a New England
-// spring), with its range. The tables do not say the hour; we take them for
-// daily means.
-type Effect struct {
-	Value, Low, High unit.CelsiusDegrees
-	Deep             float64 // the effect at 10 cm, as a share of that at 5 cm
-	Graded           bool    // a number was seen in a source; else it is our reading of an ordering
-	Source           string
-}
-
-const (
-	newEngland = "New England Vegetable Management Guide, Plastic mulch films, table 14"
-	// University of Massachusetts text quoting Pennsylvania research: black
-	// +5 °F at 2 in, +3 °F at 4 in. The same over 5 to 15 cm: J. Amer. Soc. Hort.
-	// Sci. 120(5):848, 1995.
-	deepRatio = 0.6
-	// From memory: Penn State plasticulture texts, clear +8 to +14 °F at 2 in and
-	// +6 to +9 °F at 4 in.
-	deepClear = 0.68
-	likeBlack = "our reading: warms as black does (HortTechnology 20(1):224, 2010: black, blue and red above silver and white)"
+import (
+	"filmfurrow/rules/model/weather"
+	"filmfurrow/rules/unit"
 )
 
-// effects: °F of the sources turned into K.
-var effects = [Films]Effect{
-	Black:                {2.2, 1.7, 2.8, deepRatio, true, newEngland + ": +3 to +5 °F"},
-	Clear:                {6.1, 4.4, 7.8, deepClear, true, newEngland + ": +8 to +14 °F"},
-	WhiteOnBlack:         {-1.1, -2.2, 0, deepRatio, true, newEngland + ": −2 °F"},
-	SilverOnBlack:        {0, -1.1, 3, deepRatio, true, newEngland + ": −2 °F, against +3 °C or more in a tomato trial of 2010; the sources disagree, so the middle is ours"},
-	InfraredTransmitting: {2.8, 2.2, 3.3, deepRatio, true, newEngland + ": +4 to +6 °F"},
-	Red:                  {2.2, 1.1, 3.3, deepRatio, false, likeBlack},
-	Blue:                 {2.2, 1.1, 3.3, deepRatio, false, likeBlack},
-	BiodegradableBlack:   {1.4, 0.7, 2.2, deepRatio, true, "Agronomy 10:1618, 2020: soil 4.5 % (of °C) cooler than under black polyethylene, taken at 18 °C"},
-	Paper:                {-0.3, -1.5, 1, deepRatio, false, "J. Sustainable Agric. 13(1):55, 1998: kraft and black paper slightly below bare in the afternoon"},
-}
-
-// at gives the effect at 5 cm (0) or 10 cm (1).
-func (e *Effect) at(depth int) float64 {
-	if depth == FiveCentimetres {
-		return float64(e.Value)
-	}
-	return float64(e.Value) * e.Deep
-}
-
-// carried brings the published effect to a place and day. black and film are
-// the model's differences from bare ground there, of the day's mean, lowest or
-// highest; the result is the difference to add to bare ground.
+// The reference state of the published effects: a New England spring, film laid
+// on 1 April on the usual bed of moist loam, mean of 15 April to 31 May.
 //
-// Black travels by the ratio of the model's difference here to that at the
-// reference state. Every other film travels by its distance from black, in the
-// same way: so films keep their order where the model has them in order, and no
-// film's own difference, which may be near zero, is ever divided by.
-// Biodegradable film keeps its published share of black, since the model knows
-// no reason for it to be cooler (it is thinner and tears).
-func carried(f Film, depth int, black, film float64) float64 {
-	reference := &referenceEffect
-	blackHere := effects[Black].at(depth) * black / reference[Black][depth]
-	switch f {
-	case Bare:
-		return 0
-	case Black:
-		return blackHere
-	case BiodegradableBlack:
-		return blackHere * effects[f].at(depth) / effects[Black].at(depth)
+// The climate is the 1981–2010 normals of Amherst, Massachusetts (NOAA National
+// Centers for Environmental Information, station USC00190120), °F as published.
+var (
+	referenceMinimum = [12]float64{13.2, 15.9, 24.3, 34.5, 44.7, 54.6, 59.2, 57.6, 49.2, 37.5, 29.6, 19.9}
+	referenceMaximum = [12]float64{33.1, 37.1, 45.3, 58.3, 69.2, 77.6, 82.2, 80.7, 73.3, 61.5, 49.4, 37.9}
+)
+
+const (
+	referenceDays    = 61
+	referenceSettles = 14 // days under film before the mean begins
+	// referenceSpinUp is short: how warm the depth is moves bare ground and film
+	// together.
+	referenceSpinUp = 60
+)
+
+// ReferenceInput is the reference state on a soil, which should be moist loam.
+func ReferenceInput(loam Soil) Input {
+	var n weather.Normals
+	for m := range 12 {
+		n.Minimum[m], n.Maximum[m] = unit.FromFahrenheit(referenceMinimum[m]), unit.FromFahrenheit(referenceMaximum[m])
 	}
-	published := effects[f].at(depth) - effects[Black].at(depth)
-	modelled := reference[f][depth] - reference[Black][depth]
-	return blackHere + published/modelled*(film-black)
+	n.Latitude, n.Height = 42.3861, 43.3
+	return Usual(n, loam, unit.On(2027, 4, 1), referenceDays)
+}
+
+// Reference works out the model's own effect of each film at the reference
+// state, in slices: [Reference.Step] until it says done, then [Reference.Covers].
+type Reference struct {
+	runner *Runner
+	covers *Covers
+}
+
+// NewReference begins with a list of covers, the place in it of the leader (the
+// film of which most is published: black), and loam. The error is a
+// [*weather.InputError].
+func NewReference(list []Cover, leader int, loam Soil) (*Reference, error) {
+	for i := range list {
+		if err := list[i].Check(); err != nil {
+			return nil, err
+		}
+	}
+	covers := &Covers{list: list, leader: leader}
+	r, err := newRunner(ReferenceInput(loam), covers, usualRun)
+	if err != nil {
+		return nil, err
+	}
+	r.start(-referenceSpinUp)
+	return &Reference{r, covers}, nil
+}
+
+// Step runs at most so many days and reports whether all is done.
+func (r *Reference) Step(days int) (done bool) {
+	if !r.runner.advance(days) {
+		return false
+	}
+	if r.covers.modelled == nil {
+		modelled := make([][Depths]float64, len(r.covers.list))
+		for i := range modelled {
+			for d := range Depths {
+				modelled[i][d] = r.runner.difference(i+1, d, referenceSettles, referenceDays)
+			}
+		}
+		r.covers.modelled = modelled
+	}
+	return true
+}
+
+// Progress is the share of the work done, 0–1.
+func (r *Reference) Progress() float64 { return r.runner.Progress() }
+
+// Covers is the result. Runs may be set up with it at once; Step must have
+// reported done before one of them ends.
+func (r *Reference) Covers() *Covers { return r.covers }
+
+// difference gives film minus bare of the pure physics, mean over days.
+func (r *Runner) difference(f, depth, from, to int) (mean float64) {
+	for d := from; d < to; d++ {
+		mean += float64(r.pure[f][depth].Mean[d] - r.pure[Bare][depth].Mean[d])
+	}
+	return mean / float64(to-from)
+}
+
+// carried brings the published effect of a film (its place in the results) to a
+// place and day. leader and film are the model's differences from bare ground
+// there, of the day's mean, lowest or highest; the result is the difference to
+// add to bare ground.
+//
+// The leader travels by the ratio of the model's difference here to that at the
+// reference state. Every other film travels by its distance from the leader, in
+// the same way: so films keep their order where the model has them in order, and
+// no film's own difference, which may be near zero, is ever divided by. Where the
+// model puts a film on the other side of the leader than the trials do (it knows
+// no reason for biodegradable film to be cooler: that is thinner and tears), the
+// film keeps its published share of the leader's effect.
+func (c *Covers) carried(f, depth int, leader, film float64) float64 {
+	published := func(i int) float64 { return float64(c.list[i].Effect[depth].Value) }
+	i, first := f-1, c.leader
+	here := published(first) * leader / c.modelled[first][depth]
+	if i == first {
+		return here
+	}
+	apart, modelled := published(i)-published(first), c.modelled[i][depth]-c.modelled[first][depth]
+	if apart*modelled < 0 {
+		return here * published(i) / published(first)
+	}
+	if apart == 0 {
+		return here
+	}
+	return here + apart/modelled*(film-leader)
 }
 
 // bedFactor is how much of an endless film's effect remains in the middle of a

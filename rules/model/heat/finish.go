@@ -10,12 +10,14 @@ import (
 // finish carries the published effects to this place, moves the curves by the
 // probe, and rounds.
 func (r *Runner) finish() {
+	// The means of thirty days scatter more than the sixty of a season's margin.
+	const month = math.Sqrt2
 	s := &r.season
 	for d := range Depths {
 		factor := bedFactor(float64(r.in.BedTop), d) / bedFactor(referenceTop, d)
 		open := &r.pure[Bare][d]
 		s.Soil[Bare][d] = *open
-		for f := Bare + 1; f < Films; f++ {
+		for f := Bare + 1; f < len(r.columns); f++ {
 			for day := range s.Days {
 				r.carryDay(f, d, day, factor)
 			}
@@ -23,10 +25,14 @@ func (r *Runner) finish() {
 	}
 	for day := range s.Days {
 		index := weather.Index(s.Start.Plus(unit.Days(day)))
-		s.Margin[day] = unit.CelsiusDegrees(round(math.Hypot(modelError, float64(r.year.SeasonMargin(index)))))
+		air := float64(r.year.SpreadMinimum[index]+r.year.SpreadMaximum[index]) / 2
+		for d := range Depths {
+			s.Margin[d][day] = unit.CelsiusDegrees(round(bandReach * math.Hypot(ModelError[d], month/oneInTen*float64(r.year.SeasonMargin(index)))))
+			s.Spread[d][day] = unit.CelsiusDegrees(round(SpreadShare[d] * air))
+		}
 	}
 	r.probe()
-	for f := range Films {
+	for f := range r.columns {
 		for d := range Depths {
 			s.Soil[f][d].round(s.Days)
 		}
@@ -51,7 +57,7 @@ func (t *Track) round(days int) {
 // under one film than under another, would be magnified into steps of 1 K.
 const effectDays = 3
 
-func (r *Runner) carryDay(f Film, depth, day int, factor float64) {
+func (r *Runner) carryDay(f, depth, day int, factor float64) {
 	open, out := &r.pure[Bare][depth], &r.season.Soil[f][depth]
 	laid := int(max(0, r.in.Laid-r.season.Start))
 	if day < laid {
@@ -59,9 +65,9 @@ func (r *Runner) carryDay(f Film, depth, day int, factor float64) {
 		return
 	}
 	first, last := max(laid, day-effectDays), min(r.season.Days-1, day+effectDays)
-	black, film := r.effect(Black, depth, first, last), r.effect(f, depth, first, last)
+	black, film := r.effect(r.covers.leader+1, depth, first, last), r.effect(f, depth, first, last)
 	change := func(i int, open unit.Celsius) unit.Celsius {
-		return open + unit.Celsius(factor*carried(f, depth, black[i], film[i]))
+		return open + unit.Celsius(factor*r.covers.carried(f, depth, black[i], film[i]))
 	}
 	out.Mean[day] = change(0, open.Mean[day])
 	// On freezing and thawing ground the three differences are carried unevenly;
@@ -72,7 +78,7 @@ func (r *Runner) carryDay(f Film, depth, day int, factor float64) {
 
 // effect is a film's modelled difference from bare ground, K, of the day's
 // mean, lowest and highest, as the mean of a few days, first to last.
-func (r *Runner) effect(f Film, depth, first, last int) (e [3]float64) {
+func (r *Runner) effect(f, depth, first, last int) (e [3]float64) {
 	open, film := &r.pure[Bare][depth], &r.pure[f][depth]
 	for day := first; day <= last; day++ {
 		e[0] += float64(film.Mean[day] - open.Mean[day])
@@ -102,7 +108,7 @@ func (r *Runner) probe() {
 		return
 	}
 	day := int(p.On - s.Start)
-	expected := s.at(p.Film, day, float64(p.Depth), float64(p.Hour))
+	expected := s.at(p.Cover, day, float64(p.Depth), float64(p.Hour))
 	shift := float64(p.Reading) - expected
 	s.Probe = ProbeFinding{true, unit.Celsius(round(expected)), unit.CelsiusDegrees(round(shift)), math.Abs(shift) > doubtBeyond}
 	if s.Probe.Doubtful {
@@ -110,7 +116,7 @@ func (r *Runner) probe() {
 	}
 	for d := range s.Days {
 		move := unit.Celsius(s.Probe.MoveAfter(d - day))
-		for f := range Films {
+		for f := range r.columns {
 			for depth := range Depths {
 				t := &s.Soil[f][depth]
 				t.Mean[d] += move
@@ -125,7 +131,7 @@ func (r *Runner) probe() {
 // highest and down to its lowest, with the highest at 15 h at 5 cm and half past
 // 16 at 10 cm (World Vegetable Center record 397: at 10 cm most often 16:00; a
 // test prints the model's own), and a straight line in the depth.
-func (s *Season) at(f Film, day int, depth, hour float64) float64 {
+func (s *Season) at(f, day int, depth, hour float64) float64 {
 	read := func(d int, highest float64) float64 {
 		t := &s.Soil[f][d]
 		wave := math.Cos(2 * math.Pi * (hour - highest) / 24)

@@ -39,19 +39,19 @@ func hollow() weather.Normals {
 	}
 }
 
-func spring() heat.Input { return heat.Usual(hollow(), unit.On(2027, 4, 15), 100) }
+func spring() heat.Input { return heat.UsualLoam(hollow(), unit.On(2027, 4, 15), 100) }
 
 func compute(t testing.TB, in heat.Input) *heat.Season {
 	t.Helper()
-	s, err := heat.Compute(in)
+	s, err := heat.Compute(in, heat.Referenced())
 	require.NoError(t, err)
-	return &s
+	return s
 }
 
 func TestSlicesMakeTheSameSeason(t *testing.T) {
 	in := spring()
 	whole := compute(t, in)
-	r, err := heat.NewRunner(in)
+	r, err := heat.NewRunner(in, heat.Referenced())
 	require.NoError(t, err)
 	assert.Nil(t, r.Season())
 	last := -1.0
@@ -80,26 +80,6 @@ func TestSeasonAnswers(t *testing.T) {
 			}
 		}
 	}
-	bare, ok := s.FirstWarm(heat.Bare, heat.FiveCentimetres, 15, 0)
-	require.True(t, ok)
-	black, ok := s.FirstWarm(heat.Black, heat.FiveCentimetres, 15, 0)
-	require.True(t, ok)
-	clear, ok := s.FirstWarm(heat.Clear, heat.FiveCentimetres, 15, 0)
-	require.True(t, ok)
-	t.Logf("three mornings at 15 °C, 5 cm: bare day %d, black %d, clear %d", bare, black, clear)
-	assert.Less(t, clear, black)
-	assert.Less(t, black, bare)
-	_, ok = s.FirstWarm(heat.Bare, heat.FiveCentimetres, 60, 0)
-	assert.False(t, ok)
-	days, hours := s.Over(heat.Clear, heat.FiveCentimetres, 35, 0, s.Days)
-	assert.Positive(t, days)
-	assert.Positive(t, float64(hours))
-	none, zero := s.Over(heat.Clear, heat.FiveCentimetres, 90, 0, s.Days)
-	assert.Zero(t, none)
-	assert.Zero(t, float64(zero))
-	all, day := s.Over(heat.Clear, heat.FiveCentimetres, -40, 0, s.Days)
-	assert.Equal(t, s.Days, all)
-	assert.Equal(t, 24*s.Days, int(day))
 }
 
 func TestFilmGoesOnLater(t *testing.T) {
@@ -129,7 +109,7 @@ func TestProbe(t *testing.T) {
 	in := spring()
 	plain := compute(t, in)
 	day := 20
-	in.Probe = heat.Probe{Given: true, On: in.Start.Plus(unit.Days(day)), Hour: 15, Depth: 0.05, Film: heat.Black, Reading: plain.Soil[heat.Black][0].High[day] + 3}
+	in.Probe = heat.Probe{Given: true, On: in.Start.Plus(unit.Days(day)), Hour: 15, Depth: 0.05, Cover: heat.Black, Reading: plain.Soil[heat.Black][0].High[day] + 3}
 	moved := compute(t, in)
 	require.False(t, moved.Probe.Doubtful)
 	assert.InDelta(t, 3, float64(moved.Probe.Shift), 0.02)
@@ -165,7 +145,9 @@ func TestBadInput(t *testing.T) {
 		{"laid before", "laying date is -1", func(in *heat.Input) { in.Laid = in.Start - 1 }},
 		{"bed", "bed height is 0.9 m", func(in *heat.Input) { in.BedHeight = 0.9 }},
 		{"top", "bed top width is 0.1 m", func(in *heat.Input) { in.BedTop = 0.1 }},
-		{"texture", "texture is 12", func(in *heat.Input) { in.Texture = 12 }},
+		{"sand", "share of sand is 88", func(in *heat.Input) { in.Soil.Sand = 88 }},
+		{"density in kg/m³", "bulk density is 1400 t/m³; allowed is 0.9 to 1.8", func(in *heat.Input) { in.Soil.Density = 1400 }},
+		{"more water than pores", "water when wet is 0.7", func(in *heat.Input) { in.Soil.Wet = 0.7 }},
 		{"sun", "sun factor is 0", func(in *heat.Input) { in.SunFactor = 0 }},
 		{"wind", "wind is missing", func(in *heat.Input) { in.Wind = unit.MetresPerSecond(math.NaN()) }},
 		{"canopy", "days to full cover is 0", func(in *heat.Input) { in.Canopy.Most = 0.5 }},
@@ -181,12 +163,10 @@ func TestBadInput(t *testing.T) {
 	} {
 		in := spring()
 		c.spoil(&in)
-		_, err := heat.Compute(in)
+		_, err := heat.Compute(in, heat.Referenced())
 		var input *weather.InputError
 		require.ErrorAs(t, err, &input, c.name)
 		assert.Contains(t, err.Error(), c.says, c.name)
-		_, err = heat.Quick(in)
-		require.ErrorAs(t, err, &input, c.name)
 	}
 }
 
@@ -201,24 +181,25 @@ func TestEveryClimateComputes(t *testing.T) {
 		for _, height := range []unit.Metres{-500, 6000} {
 			for _, n := range []weather.Normals{hollow(), frozen} {
 				n.Latitude, n.Height = latitude, height
-				in := heat.Usual(n, unit.On(2027, 1, 1), heat.MaxDays)
+				in := heat.UsualLoam(n, unit.On(2027, 1, 1), heat.MaxDays)
 				s := compute(t, in)
 				for f := range heat.Films {
 					for day := range s.Days {
 						v := float64(s.Soil[f][0].Mean[day])
-						require.False(t, math.IsNaN(v) || v < -60 || v > 80, "%s day %d at %v°: %v", f, day, latitude, v)
+						require.False(t, math.IsNaN(v) || v < -60 || v > 80, "%d day %d at %v°: %v", f, day, latitude, v)
 					}
 				}
 			}
 		}
 	}
-	s := compute(t, heat.Usual(frozen, unit.On(2027, 1, 1), 60))
-	_, ok := s.FirstWarm(heat.Clear, heat.TenCentimetres, 0.1, 0)
-	assert.False(t, ok, "frozen ground stays frozen in a winter at −30 °C")
+	s := compute(t, heat.UsualLoam(frozen, unit.On(2027, 1, 1), 60))
+	for day := range s.Days {
+		assert.Negative(t, s.Soil[heat.Clear][heat.TenCentimetres].Mean[day], "frozen ground stays frozen in a winter at −30 °C")
+	}
 }
 
 // meanEffect is film minus bare, mean of the last half of the season.
-func meanEffect(s *heat.Season, f heat.Film, depth int) float64 {
+func meanEffect(s *heat.Season, f int, depth int) float64 {
 	sum, n := 0.0, 0.0
 	for d := s.Days / 2; d < s.Days; d++ {
 		sum += float64(s.Soil[f][depth].Mean[d] - s.Soil[heat.Bare][depth].Mean[d])
@@ -230,14 +211,14 @@ func meanEffect(s *heat.Season, f heat.Film, depth int) float64 {
 func TestOrderOfFilms(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		n := heat.RandomClimate(t)
-		in := heat.Usual(n, unit.On(2027, 4, 1), 40)
-		in.Texture = heat.Texture(rapid.IntRange(0, 11).Draw(t, "texture"))
+		in := heat.UsualLoam(n, unit.On(2027, 4, 1), 40)
+		in.Soil = heat.AnySoil(rapid.IntRange(0, 11).Draw(t, "texture"))
 		in.Lie = heat.Lie(rapid.IntRange(0, 1).Draw(t, "lie")) // drawn tight
-		s, err := heat.Compute(in)
+		s, err := heat.Compute(in, heat.Referenced())
 		if err != nil {
 			t.Fatal(err)
 		}
-		e := func(f heat.Film) float64 { return meanEffect(&s, f, heat.FiveCentimetres) }
+		e := func(f int) float64 { return meanEffect(s, f, heat.FiveCentimetres) }
 		clear, selective, black, white := e(heat.Clear), e(heat.InfraredTransmitting), e(heat.Black), e(heat.WhiteOnBlack)
 		if clear < selective || selective < black {
 			t.Fatalf("clear %.2f, selective %.2f, black %.2f", clear, selective, black)
@@ -253,9 +234,9 @@ func TestOrderOfFilms(t *testing.T) {
 				t.Fatalf("day %d hotter than the solarization record", d)
 			}
 		}
-		for _, f := range []heat.Film{heat.Clear, heat.InfraredTransmitting, heat.Black} {
-			if five, ten := e(f), meanEffect(&s, f, heat.TenCentimetres); math.Abs(ten) >= math.Abs(five) {
-				t.Fatalf("%s: the effect does not fall with depth: %.2f to %.2f", f, five, ten)
+		for _, f := range []int{heat.Clear, heat.InfraredTransmitting, heat.Black} {
+			if five, ten := e(f), meanEffect(s, f, heat.TenCentimetres); math.Abs(ten) >= math.Abs(five) {
+				t.Fatalf("%s: the effect does not fall with depth: %.2f to %.2f", heat.NameOf(f), five, ten)
 			}
 		}
 		if black <= 0 {
@@ -267,11 +248,11 @@ func TestOrderOfFilms(t *testing.T) {
 // White stays below black in every season and however the film lies.
 func TestWhiteNeverAboveBlack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		in := heat.Usual(heat.RandomClimate(t), unit.On(2027, 1, 1).Plus(unit.Days(rapid.IntRange(0, 364).Draw(t, "start"))), 30)
+		in := heat.UsualLoam(heat.RandomClimate(t), unit.On(2027, 1, 1).Plus(unit.Days(rapid.IntRange(0, 364).Draw(t, "start"))), 30)
 		in.Lie = heat.Lie(rapid.IntRange(0, 2).Draw(t, "lie"))
 		in.Tilth = heat.Tilth(rapid.IntRange(0, 2).Draw(t, "tilth"))
 		in.Moisture = heat.Moisture(rapid.IntRange(0, 2).Draw(t, "moisture"))
-		s, err := heat.Compute(in)
+		s, err := heat.Compute(in, heat.Referenced())
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -288,91 +269,49 @@ func TestWhiteNeverAboveBlack(t *testing.T) {
 
 func TestWhatChangesTheEffect(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		in := heat.Usual(heat.RandomClimate(t), unit.On(2027, 4, 15), 40)
+		in := heat.UsualLoam(heat.RandomClimate(t), unit.On(2027, 4, 15), 40)
 		// Embossed: a smooth film would slacken in heat and on a dry bed, and a wider
 		// gap insulates under clear film.
 		in.Lie = heat.Embossed
-		plain, err := heat.Compute(in)
+		plain, err := heat.Compute(in, heat.Referenced())
 		if err != nil {
 			t.Fatal(err)
 		}
 		slack := in
 		slack.Lie, slack.Tilth = heat.Slack, heat.Cloddy
-		loose, _ := heat.Compute(slack)
-		for _, f := range []heat.Film{heat.Black, heat.BiodegradableBlack} {
-			if meanEffect(&loose, f, 0) >= meanEffect(&plain, f, 0) {
-				t.Fatalf("slack %s film warms no less", f)
+		loose, _ := heat.Compute(slack, heat.Referenced())
+		for _, f := range []int{heat.Black, heat.BiodegradableBlack} {
+			if meanEffect(loose, f, 0) >= meanEffect(plain, f, 0) {
+				t.Fatalf("slack %s film warms no less", heat.NameOf(f))
 			}
 		}
 		dry := in
 		dry.Moisture = heat.Dry
-		dried, _ := heat.Compute(dry)
+		dried, _ := heat.Compute(dry, heat.Referenced())
 		if dried.Soil[heat.Bare][0].Mean[39] <= plain.Soil[heat.Bare][0].Mean[39] {
 			t.Fatal("dry ground is no warmer")
 		}
-		for _, f := range []heat.Film{heat.Clear, heat.InfraredTransmitting, heat.Black, heat.WhiteOnBlack} {
-			if meanEffect(&dried, f, 0) >= meanEffect(&plain, f, 0) {
-				t.Fatalf("%s warms dry, warmer ground no less", f)
+		for _, f := range []int{heat.Clear, heat.InfraredTransmitting, heat.Black, heat.WhiteOnBlack} {
+			// Where the climate dries even a moist bed at once the two are alike.
+			if meanEffect(dried, f, 0) >= meanEffect(plain, f, 0)+0.1 {
+				t.Fatalf("%s warms dry, warmer ground no less: %.2f, moist %.2f", heat.NameOf(f), meanEffect(dried, f, 0), meanEffect(plain, f, 0))
 			}
 		}
 		shaded := in
 		shaded.Canopy = heat.Canopy{Planted: in.Start, DaysToFull: 20, Most: 0.8}
-		under, _ := heat.Compute(shaded)
-		for _, f := range []heat.Film{heat.Clear, heat.InfraredTransmitting, heat.Black} {
-			if meanEffect(&under, f, 0) >= meanEffect(&plain, f, 0) {
-				t.Fatalf("%s warms no less under leaves", f)
+		under, _ := heat.Compute(shaded, heat.Referenced())
+		for _, f := range []int{heat.Clear, heat.InfraredTransmitting, heat.Black} {
+			if meanEffect(under, f, 0) >= meanEffect(plain, f, 0) {
+				t.Fatalf("%s warms no less under leaves", heat.NameOf(f))
 			}
 		}
 		narrow := in
 		narrow.BedTop = 0.45
-		strip, _ := heat.Compute(narrow)
-		if meanEffect(&strip, heat.Clear, 0) >= meanEffect(&plain, heat.Clear, 0) {
+		strip, _ := heat.Compute(narrow, heat.Referenced())
+		if meanEffect(strip, heat.Clear, 0) >= meanEffect(plain, heat.Clear, 0) {
 			t.Fatal("a narrow bed warms no less")
 		}
 	})
-}
-
-// Quick against Compute: how far the two part, over places and films. This is
-// the price of microseconds.
-func TestQuickAgainstCompute(t *testing.T) {
-	var square, worst [heat.Films]float64
-	var n float64
-	tropical := hollow()
-	for m := range 12 {
-		tropical.Minimum[m], tropical.Maximum[m] = 20+tropical.Minimum[m]/8, 29+tropical.Minimum[m]/8
-	}
-	tropical.Latitude = 15
-	dry := hollow()
-	for m := range 12 {
-		dry.Maximum[m] += 7
-	}
-	dry.Latitude = 35
-	for _, place := range []weather.Normals{hollow(), tropical, dry} {
-		in := heat.Usual(place, unit.On(2027, 3, 15), 150)
-		s := compute(t, in)
-		q, err := heat.Quick(in)
-		require.NoError(t, err)
-		for day := range s.Days {
-			n++
-			for f := range heat.Films {
-				mean, low, high := q.On(f, heat.FiveCentimetres, in.Start.Plus(unit.Days(day)))
-				require.LessOrEqual(t, low, mean)
-				require.LessOrEqual(t, mean, high)
-				miss := float64(mean - s.Soil[f][0].Mean[day])
-				square[f] += miss * miss
-				worst[f] = math.Max(worst[f], math.Abs(miss))
-			}
-		}
-		for _, f := range []heat.Film{heat.Bare, heat.Black} {
-			a, okA := s.FirstWarm(f, 0, 16, 0)
-			b, okB := q.FirstWarm(f, 0, 16, in.Start, in.Days)
-			t.Logf("%s at %v°: three mornings at 16 °C, Compute day %d (%v), Quick day %d (%v)", f, place.Latitude, a, okA, b-in.Start, okB)
-		}
-	}
-	for f := range heat.Films {
-		t.Logf("Quick minus Compute, daily mean at 5 cm, %-22s RMS %.2f K, worst %.2f K", f, math.Sqrt(square[f]/n), worst[f])
-		assert.Less(t, math.Sqrt(square[f]/n), 5.0)
-	}
 }
 
 // BenchmarkSeason200Days is nine films and bare ground over 200 days, both depths,
@@ -387,7 +326,7 @@ func BenchmarkSeason200Days(b *testing.B) {
 	in.Days = heat.MaxDays
 	b.ReportAllocs()
 	for range b.N {
-		r, err := heat.NewRunner(in)
+		r, err := heat.NewRunner(in, heat.Referenced())
 		if err != nil {
 			b.Fatal(err)
 		}
@@ -406,29 +345,11 @@ func BenchmarkSeasonDay(b *testing.B) {
 	for k := range b.N {
 		if k%150 == 0 {
 			b.StopTimer()
-			r, _ = heat.NewRunner(in)
+			r, _ = heat.NewRunner(in, heat.Referenced())
 			r.Step(400)
 			b.StartTimer()
 		}
 		r.Step(1)
-	}
-}
-
-func BenchmarkQuick(b *testing.B) {
-	in := spring()
-	b.ReportAllocs()
-	for range b.N {
-		if _, err := heat.Quick(in); err != nil {
-			b.Fatal(err)
-		}
-	}
-}
-
-func BenchmarkQuickDay(b *testing.B) {
-	q, _ := heat.Quick(spring())
-	b.ReportAllocs()
-	for k := range b.N {
-		q.On(heat.Black, 0, unit.On(2027, 5, 1)+unit.Date(k%100))
 	}
 }
 
@@ -437,7 +358,7 @@ func TestInnerLoopDoesNotAllocate(t *testing.T) {
 	winter.Start = unit.On(2027, 1, 1) // the ground is frozen
 	winter.Laid = winter.Start
 	for _, in := range []heat.Input{spring(), winter} {
-		r, err := heat.NewRunner(in)
+		r, err := heat.NewRunner(in, heat.Referenced())
 		require.NoError(t, err)
 		r.Step(380)
 		assert.Zero(t, testing.AllocsPerRun(20, func() { r.Step(1) }))
@@ -456,7 +377,7 @@ func TestSameEverywhere(t *testing.T) {
 	}
 	for _, change := range []func(*heat.Input){
 		func(*heat.Input) {},
-		func(in *heat.Input) { in.Moisture, in.Texture, in.Lie = heat.Dry, heat.Sand, heat.Slack },
+		func(in *heat.Input) { in.Moisture, in.Soil, in.Lie = heat.Dry, heat.SoilOf("sand"), heat.Slack },
 		func(in *heat.Input) { in.Normals.Latitude, in.Season = -33, weather.Cool },
 		func(in *heat.Input) { in.Canopy = heat.Canopy{Planted: in.Start, DaysToFull: 50, Most: 0.7} },
 	} {
@@ -476,5 +397,5 @@ func TestSameEverywhere(t *testing.T) {
 		}
 	}
 	t.Logf("%#x", digest.Sum64())
-	assert.Equal(t, uint64(0xb397670649329e85), digest.Sum64())
+	assert.Equal(t, uint64(0x698da10e808ab08e), digest.Sum64())
 }

@@ -30,8 +30,11 @@ const (
 	tilths
 )
 
-// MaxDays bounds a season.
-const MaxDays = 200
+// Bounds of a season and of a list of covers.
+const (
+	MaxDays   = 200
+	MaxCovers = 100
+)
 
 // Input is all that the soil's warmth is computed from. It is comparable, so a
 // caller can keep the last Season by its Input. Make it with sensible values
@@ -46,7 +49,8 @@ type Input struct {
 	Days  unit.Days // 1 to MaxDays
 	Laid  unit.Date // the film goes on; before it the bed lies bare
 
-	Texture   Texture
+	Soil      Soil
+	Sod       bool // turf grows on the open ground, as on weather stations; else it lies tilled
 	Moisture  Moisture
 	Tilth     Tilth
 	Lie       Lie
@@ -72,15 +76,15 @@ type Probe struct {
 	On      unit.Date    // a day of the season
 	Hour    unit.Hours   // of solar time, 0–24
 	Depth   unit.Metres  // 0.02–0.30
-	Film    Film         // where it was read
+	Cover   int          // where it was read: Bare, or Bare + 1 + the cover's place
 }
 
-// Usual is an input with everything but the place and the dates: moist loam,
-// fine tilth, smooth film, a bed 0.15 m high with a top of 0.76 m (30 in).
-func Usual(normals weather.Normals, start unit.Date, days unit.Days) Input {
+// Usual is an input with everything but the place, the soil and the dates: moist
+// ground, fine tilth, smooth film, a bed 0.15 m high with a top of 0.76 m (30 in).
+func Usual(normals weather.Normals, soil Soil, start unit.Date, days unit.Days) Input {
 	return Input{
 		Normals: normals, SunFactor: sky.InlandCoefficient, Wind: sky.DefaultWind,
-		Start: start, Days: days, Laid: start, Texture: Loam,
+		Start: start, Days: days, Laid: start, Soil: soil,
 		BedHeight: 0.15, BedTop: 0.76,
 	}
 }
@@ -88,6 +92,9 @@ func Usual(normals weather.Normals, start unit.Date, days unit.Days) Input {
 // Check returns nil or a [*weather.InputError].
 func (in *Input) Check() error {
 	if err := in.Normals.Check(); err != nil {
+		return err
+	}
+	if err := in.Soil.Check(); err != nil {
 		return err
 	}
 	for _, r := range [...]struct {
@@ -102,7 +109,6 @@ func (in *Input) Check() error {
 		{"wind", float64(in.Wind), 0.3, 10, "m/s", "use 2 m/s where the wind is not known"},
 		{"days", float64(in.Days), 1, MaxDays, "days", "show a shorter stretch"},
 		{"laying date", float64(in.Laid - in.Start), 0, float64(max(in.Days, 1) - 1), "days after the first day", "choose a laying date within the season shown"},
-		{"texture", float64(in.Texture), 0, float64(textures - 1), "", "choose one of the twelve USDA textures"},
 		{"moisture", float64(in.Moisture), 0, float64(moistures - 1), "", "choose dry, moist or wet"},
 		{"tilth", float64(in.Tilth), 0, float64(tilths - 1), "", "choose fine, medium or cloddy"},
 		{"lie of the film", float64(in.Lie), 0, float64(lies - 1), "", "choose smooth, embossed or slack"},
@@ -139,7 +145,7 @@ func (in *Input) checkProbe() error {
 	if err := within("probe depth", float64(p.Depth), 0.02, 0.30, "m", "read between 2 and 30 cm deep"); err != nil {
 		return err
 	}
-	return within("probe film", float64(p.Film), 0, float64(Films-1), "", "say which cover the probe was under")
+	return within("probe cover", float64(p.Cover), Bare, MaxCovers, "", "say which cover the probe was under")
 }
 
 func within(field string, v, low, high float64, unitName, mend string) error {
@@ -171,16 +177,14 @@ func (in *Input) gap(hottest float64) float64 {
 // of its density. No measured difference between raised and flat beds was found
 // to check this against, so it is kept modest.
 func (in *Input) layers() (bed, below layer) {
-	g := grounds[in.Texture]
-	water := g.water(in.Moisture)
-	below = newLayer(g, g.density, water)
+	s := &in.Soil
+	water := s.water(in.Moisture)
 	raised := math.Min(1, float64(in.BedHeight)/0.3)
-	bed = newLayer(g, g.density*(1-0.05*raised), water*(1-0.3*raised))
-	return bed, below
+	return newLayer(s.Density*(1-0.05*raised), water*(1-0.3*raised), s.Sand), newLayer(s.Density, water, s.Sand)
 }
 
-func newLayer(g ground, density, water float64) layer {
-	return layer{Conductivity(density, water, g.sand), HeatCapacity(density, water), water}
+func newLayer(density, water, sand float64) layer {
+	return layer{Conductivity(density, water, sand), HeatCapacity(density, water), water}
 }
 
 // shade gives the share of the bed under leaves on a date: a smooth rise from

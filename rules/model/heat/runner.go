@@ -10,31 +10,9 @@ import (
 // stepsPerDay and implicitness are the numerics of a run; tests halve and vary
 // them.
 const (
-	stepsPerDay  = 48
+	stepsPerDay  = 36
 	implicitness = 0.55
-	spinUp       = 365 // days run before the season, so that the deep ground forgets its start
-)
-
-// Two constants of the open bed were calibrated once, by least squares on nine
-// published figures together: black, clear, white-on-black and
-// infrared-transmitting in the New England table, and the long-term averages of
-// bare soil at 4 in over Illinois on five days from April to July. Every other
-// published row tests them.
-const (
-	// bedRoughness is the roughness length of a field of beds and furrows, m: a
-	// tenth of their height is the common rule (no source).
-	bedRoughness = 0.02
-	// moistSupply is the water that bare moist ground can give off between
-	// rains, mm a day: its skin dries until it gives no more. The fit asks for
-	// more than the 2 mm or so that FAO Irrigation and Drainage Paper 56 figure
-	// 29 gives for rain once a week (from memory).
-	moistSupply = 3.5
-	// snowShare is the part of the air's cold below 0 °C, as a daily mean, that
-	// does not reach the ground: half of it, between 0.1 where the wind sweeps the
-	// snow away and 0.7 under deep snow (freezing n-factors, from memory).
-	snowShare       = 0.5
-	leastResistance = 60   // s/m, of a wet skin
-	mostResistance  = 5000 // s/m, of a dry crust
+	spinUp       = 365 // days run before a season, so that the deep ground forgets its start
 )
 
 // Runner computes a Season in slices, so that a browser can stay awake. Make it
@@ -42,30 +20,54 @@ const (
 // [Runner.Season]. It allocates nothing after NewRunner.
 type Runner struct {
 	in      Input
+	nature  nature
+	covers  *Covers
 	year    weather.Year
 	place   site
 	ground  grid
 	open    bare
 	albedo  float64
 	wetness float64
+	// turfShare is the share of the supply that turf at this place gives off.
+	turfShare float64
 	// The open ground's skin: its resistance to evaporation in s/m, and what it
 	// gave off in the day, mm.
 	resistance, evaporated float64
-	columns                [Films]column
+	columns                []column // open ground, then the covers
 	hours                  [maxSteps]hour
 	steps                  int
-	day                    int // next day to run; negative during the spin-up
-	pure                   [Films][Depths]Track
+	first, day             int // first and next day to run; negative during the spin-up
+	pure                   [][Depths]Track
 	season                 Season
+	keepAt                 int // day before which the open ground is kept, for another run
+	kept                   openGround
+	earlier                *Runner // whose open ground this one begins with
 	done                   bool
 }
 
-// NewRunner checks the input and sets up a run.
-func NewRunner(in Input) (*Runner, error) {
-	return newRunner(in, nodeDepths[:], stepsPerDay, implicitness)
+// openGround is the state of the open ground at the start of a day.
+type openGround struct {
+	column     column
+	resistance float64
 }
 
-func newRunner(in Input, depths []float64, steps int, theta float64) (*Runner, error) {
+// how is a way to run: the numerics, and the constants of nature.
+type how struct {
+	depths []float64
+	steps  int
+	theta  float64
+	nature nature
+}
+
+var usualRun = how{nodeDepths[:], stepsPerDay, implicitness, usualNature}
+
+// NewRunner checks the input and sets up a run of open ground and of covers, of
+// which there may be none (nil). The error is a [*weather.InputError].
+func NewRunner(in Input, covers *Covers) (*Runner, error) {
+	return newRunner(in, covers, usualRun)
+}
+
+func newRunner(in Input, covers *Covers, how how) (*Runner, error) {
 	if err := in.Check(); err != nil {
 		return nil, err
 	}
@@ -73,20 +75,39 @@ func newRunner(in Input, depths []float64, steps int, theta float64) (*Runner, e
 	if err != nil {
 		return nil, err
 	}
-	r := &Runner{in: in, resistance: 200, year: year.In(in.Season), steps: steps, day: -spinUp}
-	r.place = site{in.Normals.Latitude, in.Normals.Height, in.SunFactor, float64(in.Wind), bedRoughness}
+	if covers == nil {
+		covers = &Covers{}
+	}
+	r := &Runner{in: in, nature: how.nature, covers: covers, resistance: 200, year: year.In(in.Season), steps: how.steps, first: -spinUp, keepAt: -spinUp - 1}
 	bed, below := in.layers()
-	r.ground = newGrid(depths, bed, below, float64(in.BedHeight), 86400/float64(steps), theta)
+	r.place = site{in.Normals.Latitude, in.Normals.Height, in.SunFactor, float64(in.Wind), r.nature.roughness}
 	r.albedo, r.wetness = skin(&in)
-	r.start()
-	r.season.Start, r.season.Days = in.Start, int(in.Days)
+	boundary := float64(in.BedHeight)
+	if in.Sod {
+		bed, below, boundary = r.turf()
+	}
+	r.ground = newGrid(how.depths, bed, below, boundary, 86400/float64(r.steps), how.theta)
+	all := 1 + len(covers.list)
+	r.columns, r.pure = make([]column, all), make([][Depths]Track, all)
+	r.season.Soil, r.season.Surface = make([][Depths]Track, all), make([][MaxDays]unit.Celsius, all)
+	r.season.Start, r.season.Days, r.season.covers = in.Start, int(in.Days), covers
+	r.start(-spinUp)
 	return r, nil
 }
+
+// KeepAt asks a run to keep the open ground as it is at the start of a date of
+// its season, for [Runner.Begin].
+func (r *Runner) KeepAt(date unit.Date) { r.keepAt = int(date - r.in.Start) }
+
+// Begin lets a run start from the open ground that an earlier run, of the same
+// place and year, keeps for its first day: it then needs no spin-up. The earlier
+// one must be done before this one steps.
+func (r *Runner) Begin(earlier *Runner) { r.earlier, r.first, r.day = earlier, 0, 0 }
 
 // skin gives the albedo of the open ground and how freely its water reaches the
 // film. Wet soil turns back about a fifth less light (Amer. Soc. Hort. Sci.
 // journal abstract on strawberry albedo: about 0.22, a fifth less when wet);
-// sands are lighter.
+// sands, sand and loamy sand of the USDA triangle, are lighter.
 func skin(in *Input) (albedo, wetness float64) {
 	albedo, wetness = 0.18, 0.8
 	switch in.Moisture {
@@ -95,24 +116,29 @@ func skin(in *Input) (albedo, wetness float64) {
 	case Wet:
 		albedo, wetness = 0.15, 1
 	}
-	if in.Texture <= LoamySand {
+	if in.Soil.Sand > sandy {
 		albedo += 0.04
 	}
 	return albedo, wetness
 }
 
+const sandy = 0.75
+
 // start lays the annual wave into the ground: the year's mean and first
 // harmonic of the air, damped and delayed with depth.
-func (r *Runner) start() {
+//
+// The run then begins so many days (a negative number) before the season.
+func (r *Runner) start(first int) {
+	r.first, r.day = first, first
 	c, s, mean := harmonic(&r.year)
 	g := &r.ground
 	diffusivity := (g.loose.conductivity / g.loose.capacity)
 	omega := 2 * math.Pi / (weather.YearDays * 86400)
 	damping := math.Sqrt(2 * diffusivity / omega)
-	first := float64(weather.Index(r.in.Start.Plus(-spinUp)))
+	from := float64(weather.Index(r.in.Start.Plus(unit.Days(first))))
 	for i := range g.nodes {
 		z := g.depth[i] / damping
-		phase := 2*math.Pi*first/weather.YearDays - z
+		phase := 2*math.Pi*from/weather.YearDays - z
 		r.columns[Bare].temperature[i] = mean + 2 + math.Exp(-z)*(c*math.Cos(phase)+s*math.Sin(phase))
 	}
 }
@@ -131,27 +157,36 @@ func harmonic(y *weather.Year) (c, s, mean float64) {
 }
 
 // Step runs at most so many days (of all covers) and reports whether the season
-// is complete. A day costs some twenty to two hundred microseconds.
+// is complete. A day costs some ten to a hundred microseconds.
 func (r *Runner) Step(days int) (done bool) {
-	for ; days > 0 && r.day < r.season.Days; days-- {
-		r.runDay()
-		r.day++
-	}
-	if r.day >= r.season.Days && !r.done {
+	if !r.done && r.advance(days) {
 		r.finish()
 		r.done = true
 	}
 	return r.done
 }
 
-// Progress is the share of the work done, 0–1: a day of the season, with every
-// film, weighs as ten of the spin-up.
-func (r *Runner) Progress() float64 {
-	all := float64(spinUp + int(Films)*r.season.Days)
-	if r.day < 0 {
-		return float64(spinUp+r.day) / all
+// advance runs days without making a season of them.
+func (r *Runner) advance(days int) (all bool) {
+	if r.earlier != nil {
+		r.columns[Bare], r.resistance, r.earlier = r.earlier.kept.column, r.earlier.kept.resistance, nil
 	}
-	return float64(spinUp+int(Films)*r.day) / all
+	for ; days > 0 && r.day < r.season.Days; days-- {
+		r.runDay()
+		r.day++
+	}
+	return r.day >= r.season.Days
+}
+
+// Progress is the share of the work done, 0–1: a day of the season weighs by its
+// columns against one of the spin-up.
+func (r *Runner) Progress() float64 {
+	each := len(r.columns)
+	all := -r.first + each*r.season.Days
+	if r.day < 0 {
+		return float64(r.day-r.first) / float64(all)
+	}
+	return float64(-r.first+each*r.day) / float64(all)
 }
 
 // Season is the result; nil until Step has reported done.
@@ -163,13 +198,13 @@ func (r *Runner) Season() *Season {
 }
 
 // Compute runs a whole season. The error is a [*weather.InputError].
-func Compute(in Input) (Season, error) {
-	r, err := NewRunner(in)
+func Compute(in Input, covers *Covers) (*Season, error) {
+	r, err := NewRunner(in, covers)
 	if err != nil {
-		return Season{}, err
+		return nil, err
 	}
 	r.Step(spinUp + MaxDays)
-	return r.season, nil
+	return &r.season, nil
 }
 
 func (r *Runner) airDay(date unit.Date) airDay {
@@ -178,36 +213,46 @@ func (r *Runner) airDay(date unit.Date) airDay {
 	before, after := (i+weather.YearDays-1)%weather.YearDays, (i+1)%weather.YearDays
 	low, high := float64(y.Minimum[i]), float64(y.Maximum[i])
 	// Snow and litter keep the ground from feeling all of the frost.
-	mild := snowShare * math.Max(0, -(low+high)/2)
+	mild := r.nature.snowShare * math.Max(0, -(low+high)/2)
 	a := airDay{low + mild, high + mild, float64(y.Maximum[before]) + mild, float64(y.Minimum[after]) + mild, i + 1, 0, r.in.Canopy.shade(date)}
-	a.drier = dewBelow(dryness(low, high, r.place.latitude, i+1))
+	a.drier = dewBelow(r.nature.dryness(low, high))
 	return a
 }
 
 // supply is what the open ground can evaporate on a day, mm: less in a dry
 // climate (by half the dryness of the range, since the grower has told how moist
-// the bed is: a judgement), and only from the part that no leaf covers (FAO-56 equation 75 limits
-// evaporation to the exposed share in the same way).
+// the bed is: a judgement), and only from the part that no leaf covers (FAO-56
+// equation 75 limits evaporation to the exposed share in the same way). Turf gives
+// off what its climate lets it.
 func (r *Runner) supply(a *airDay) float64 {
-	s := float64(moistSupply)
+	s := r.nature.supply * (1 - a.shade)
+	if r.in.Sod {
+		return math.Max(leastSupply, s*r.turfShare)
+	}
 	switch r.in.Moisture {
 	case Dry:
 		s *= 0.35
 	case Wet:
 		s *= 2
 	}
-	drier := math.Max(0, drynessByRange/2*((a.maximum-a.minimum)-12)/6)
-	return math.Max(0.1, s*(1-a.shade)*math.Exp(-drier))
+	drier := math.Max(0, r.nature.dryness(a.minimum, a.maximum)/2)
+	return math.Max(leastSupply, s*math.Exp(-drier))
 }
+
+// leastSupply, mm a day, is what the driest ground still gives off.
+const leastSupply = 0.1
 
 // dry lets the skin close or open towards the supply: half the way, in
 // logarithms, each day.
 func (r *Runner) dry(supply float64) {
-	r.resistance *= math.Sqrt(math.Max(0.1, r.evaporated) / supply)
-	r.resistance = math.Max(leastResistance, math.Min(mostResistance, r.resistance))
+	r.resistance *= math.Sqrt(math.Max(leastSupply, r.evaporated) / supply)
+	r.resistance = math.Max(r.nature.leastResistance, math.Min(r.nature.mostResistance, r.resistance))
 }
 
 func (r *Runner) runDay() {
+	if r.day == r.keepAt {
+		r.kept = openGround{r.columns[Bare], r.resistance}
+	}
 	date := r.in.Start.Plus(unit.Days(r.day))
 	air := r.airDay(date)
 	hours := r.hours[:r.steps]
@@ -216,7 +261,7 @@ func (r *Runner) runDay() {
 	covered := r.day >= 0 && date >= r.in.Laid
 	if r.day >= 0 && date <= r.in.Laid {
 		// Until the film goes on, its strip is bare ground.
-		for f := Bare + 1; f < Films; f++ {
+		for f := Bare + 1; f < len(r.columns); f++ {
 			r.columns[f] = r.columns[Bare]
 			r.columns[f].film = r.columns[Bare].temperature[0]
 		}
@@ -229,14 +274,14 @@ func (r *Runner) runDay() {
 	minimum, maximum := r.year.On(date)
 	r.season.Air.Low[r.day], r.season.Air.High[r.day] = unit.Celsius(round(float64(minimum))), unit.Celsius(round(float64(maximum)))
 	gap := r.in.gap(air.maximum)
-	for f := Bare + 1; f < Films; f++ {
+	for f := Bare + 1; f < len(r.columns); f++ {
 		if !covered {
 			for d := range Depths {
 				r.pure[f][d].copyDay(&r.pure[Bare][d], r.day)
 			}
 			continue
 		}
-		v := newCover(optics[f], r.albedo, gap, r.wetness)
+		v := newCover(r.covers.list[f-1].Optics, r.albedo, gap, r.wetness)
 		r.runCovered(f, &v, hours)
 	}
 	r.hotHour(date, &air, gap)
@@ -263,7 +308,7 @@ func (r *Runner) runOpen(hours []hour) {
 	}
 }
 
-func (r *Runner) runCovered(f Film, v *cover, hours []hour) {
+func (r *Runner) runCovered(f int, v *cover, hours []hour) {
 	c, g := &r.columns[f], &r.ground
 	var tally dayTally
 	tally.reset()
@@ -297,7 +342,7 @@ func (t *dayTally) add(c *column, g *grid) {
 	}
 }
 
-func (t *dayTally) write(r *Runner, f Film) {
+func (t *dayTally) write(r *Runner, f int) {
 	for d := range Depths {
 		track := &r.pure[f][d]
 		track.Mean[r.day] = unit.Celsius(t.sum[d] / t.steps)

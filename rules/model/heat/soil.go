@@ -2,26 +2,6 @@ package heat
 
 import "math"
 
-// Texture is one of the twelve classes of the USDA texture triangle.
-type Texture uint8
-
-// The twelve classes, coarse to fine.
-const (
-	Sand Texture = iota
-	LoamySand
-	SandyLoam
-	Loam
-	SiltLoam
-	Silt
-	SandyClayLoam
-	ClayLoam
-	SiltyClayLoam
-	SandyClay
-	SiltyClay
-	Clay
-	textures
-)
-
 // Moisture says how wet the bed is when the film goes on.
 type Moisture uint8
 
@@ -33,37 +13,44 @@ const (
 	moistures
 )
 
-// ground is the standard state of a texture: bulk density in t/m³, sand share,
-// and volumetric water when dry, at field capacity and wet. Sand shares are the
-// middles of the classes of the USDA triangle (USDA Soil Survey Manual, 2017);
-// densities and water contents are typical values, common practice, no source.
-type ground struct {
-	density, sand, dry, moist, wet float64
+// Soil is a soil in its standard state, as plain numbers: bulk density in t/m³
+// (0.9–1.8), the share of sand in the mineral soil (0–1), and its water as a share
+// of the volume when dry, at field capacity and wet.
+type Soil struct {
+	Density, Sand, Dry, Moist, Wet float64
 }
 
-var grounds = [textures]ground{
-	Sand:          {1.60, 0.92, 0.04, 0.10, 0.20},
-	LoamySand:     {1.55, 0.82, 0.06, 0.12, 0.22},
-	SandyLoam:     {1.50, 0.65, 0.08, 0.18, 0.30},
-	Loam:          {1.40, 0.40, 0.12, 0.25, 0.36},
-	SiltLoam:      {1.35, 0.20, 0.12, 0.28, 0.38},
-	Silt:          {1.35, 0.08, 0.12, 0.29, 0.39},
-	SandyClayLoam: {1.45, 0.60, 0.14, 0.26, 0.36},
-	ClayLoam:      {1.30, 0.32, 0.18, 0.32, 0.42},
-	SiltyClayLoam: {1.30, 0.10, 0.19, 0.34, 0.43},
-	SandyClay:     {1.35, 0.52, 0.20, 0.33, 0.41},
-	SiltyClay:     {1.25, 0.06, 0.23, 0.37, 0.46},
-	Clay:          {1.25, 0.20, 0.24, 0.38, 0.46},
+// Check returns nil or a [*weather.InputError].
+func (s *Soil) Check() error {
+	pores := 1 - s.Density/particleDensity
+	for _, r := range [...]struct {
+		field     string
+		value     float64
+		low, high float64
+		unit      string
+		mend      string
+	}{
+		{"bulk density", s.Density, 0.9, 1.8, "t/m³", "take the mass of oven-dry soil for its volume in the field"},
+		{"share of sand", s.Sand, 0, 1, "", "give a share of the mineral soil"},
+		{"water when dry", s.Dry, 0.01, s.Moist, "", "dry, moist and wet must rise"},
+		{"water when moist", s.Moist, s.Dry, s.Wet, "", "dry, moist and wet must rise"},
+		{"water when wet", s.Wet, s.Moist, pores, "", "water cannot fill more than the pores"},
+	} {
+		if err := within(r.field, r.value, r.low, r.high, r.unit, r.mend); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
-func (g ground) water(m Moisture) float64 {
+func (s *Soil) water(m Moisture) float64 {
 	switch m {
 	case Dry:
-		return g.dry
+		return s.Dry
 	case Wet:
-		return g.wet
+		return s.Wet
 	}
-	return g.moist
+	return s.Moist
 }
 
 // particleDensity is that of mineral grains, t/m³.

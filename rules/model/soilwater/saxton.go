@@ -47,4 +47,4 @@ func Of(sand, clay float64, organic unit.Percent) Water {
 }
 
 // Of gives the water of a class at its class point.
-func (c Class) Of(organic unit.Percent) Water { return Of(c.Sand, c.Clay, organic) }
+func (c *Class) Of(organic unit.Percent) Water { return Of(c.Sand, c.Clay, organic) }

@@ -7,8 +7,15 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
+
+// waterOf is the water of a row of the soil table.
+func waterOf(id string) Water {
+	s := table.SoilByID(id)
+	return Of(s.Sand, s.Clay, UsualOrganicMatter)
+}
 
 // Class table of Saxton and Rawls, Soil Sci. Soc. Am. J. 70:1569–1578 (2006):
 // wilting point, field capacity and saturation in percent of volume, saturated
@@ -17,46 +24,42 @@ import (
 // is remembered (sand 108.1, loam 15.5, clay 1.1 mm/h).
 func TestTwelveClassesSaxtonRawls(t *testing.T) {
 	rows := []struct {
-		texture                 Texture
+		id                      string
 		wp, fc, sat, inft, mmph float64
 	}{
-		{Sand, 5.0, 10.3, 46.2, 0.63, 108.1}, {LoamySand, 5.1, 12.0, 46.0, 0.83, 96.7}, {SandyLoam, 8.1, 17.9, 45.0, 1.18, 50.3},
-		{Loam, 13.7, 28.0, 45.9, 1.71, 15.5}, {SiltLoam, 11.0, 30.5, 47.9, 2.34, 16.1}, {Silt, 5.7, 30.5, 47.9, 2.97, 22.0},
-		{SandyClayLoam, 16.6, 26.7, 43.4, 1.22, 11.3}, {ClayLoam, 21.8, 35.8, 47.7, 1.68, 4.3}, {SiltyClayLoam, 21.5, 38.2, 51.1, 2.00, 5.7},
-		{SiltyClay, 26.8, 40.9, 52.3, 1.70, 3.7}, {SandyClay, 24.9, 36.1, 44.4, 1.35, 1.4}, {Clay, 29.8, 42.1, 49.8, 1.47, 1.1},
+		{"sand", 5.0, 10.3, 46.2, 0.63, 108.1}, {"loamy-sand", 5.1, 12.0, 46.0, 0.83, 96.7}, {"sandy-loam", 8.1, 17.9, 45.0, 1.18, 50.3},
+		{"loam", 13.7, 28.0, 45.9, 1.71, 15.5}, {"silt-loam", 11.0, 30.5, 47.9, 2.34, 16.1}, {"silt", 5.7, 30.5, 47.9, 2.97, 22.0},
+		{"sandy-clay-loam", 16.6, 26.7, 43.4, 1.22, 11.3}, {"clay-loam", 21.8, 35.8, 47.7, 1.68, 4.3}, {"silty-clay-loam", 21.5, 38.2, 51.1, 2.00, 5.7},
+		{"silty-clay", 26.8, 40.9, 52.3, 1.70, 3.7}, {"sandy-clay", 24.9, 36.1, 44.4, 1.35, 1.4}, {"clay", 29.8, 42.1, 49.8, 1.47, 1.1},
 	}
-	require.Len(t, rows, len(Classes))
+	require.Len(t, rows, len(table.Soils))
 	for _, row := range rows {
-		class, ok := ClassOf(row.texture)
-		require.True(t, ok)
-		w := class.Of(UsualOrganicMatter)
-		assert.InDelta(t, row.wp, 100*w.WiltingPoint, 0.051, row.texture)
-		assert.InDelta(t, row.fc, 100*w.FieldCapacity, 0.051, row.texture)
-		assert.InDelta(t, row.sat, 100*w.Saturation, 0.051, row.texture)
-		assert.InDelta(t, row.inft, 12*w.Available, 0.0051, row.texture)
-		assert.InDelta(t, row.mmph, w.Conductivity, 0.051, row.texture)
+		w := waterOf(row.id)
+		assert.InDelta(t, row.wp, 100*w.WiltingPoint, 0.051, row.id)
+		assert.InDelta(t, row.fc, 100*w.FieldCapacity, 0.051, row.id)
+		assert.InDelta(t, row.sat, 100*w.Saturation, 0.051, row.id)
+		assert.InDelta(t, row.inft, 12*w.Available, 0.0051, row.id)
+		assert.InDelta(t, row.mmph, w.Conductivity, 0.051, row.id)
 	}
-	_, ok := ClassOf("dirt")
-	assert.False(t, ok)
 }
 
 // The two published ways to available water disagree for sand and sandy clay
 // loam and overlap for the loams: the test keeps the disagreement in view.
 func TestFieldGuideBesideEquations(t *testing.T) {
-	for _, class := range Classes {
-		if class.GuideHigh == 0 {
+	for _, soil := range table.Soils {
+		if !soil.Guide.Given() {
 			continue
 		}
-		w := class.Of(UsualOrganicMatter).Available
-		inside := w >= class.GuideLow && w <= class.GuideHigh
-		t.Logf("%-16s equations %.2f in/ft, guide %.2f–%.2f", class.Texture, 12*w, 12*class.GuideLow, 12*class.GuideHigh)
-		switch class.Texture {
-		case Sand, SandyLoam, SandyClayLoam, ClayLoam:
-			assert.Less(t, w, class.GuideLow, class.Texture)
-		case SiltLoam, Silt:
-			assert.Greater(t, w, class.GuideHigh, class.Texture)
+		w, low, high := waterOf(soil.ID).Available, soil.Guide.Low/1000, soil.Guide.High/1000
+		inside := w >= low && w <= high
+		t.Logf("%-16s equations %.2f in/ft, guide %.2f–%.2f", soil.ID, 12*w, 12*low, 12*high)
+		switch soil.ID {
+		case "sand", "sandy-loam", "sandy-clay-loam", "clay-loam":
+			assert.Less(t, w, low, soil.ID)
+		case "silt-loam", "silt":
+			assert.Greater(t, w, high, soil.ID)
 		default:
-			assert.True(t, inside, class.Texture)
+			assert.True(t, inside, soil.ID)
 		}
 	}
 }
@@ -99,12 +102,9 @@ func TestLongestRunByTexture(t *testing.T) {
 // 6(3):155, 1996). Ours at half depletion: 2.6 % on sand, 9.8 to 12 % on silt
 // loam.
 func TestUsableWaterHortTechnology(t *testing.T) {
-	usable := func(texture Texture) float64 {
-		class, _ := ClassOf(texture)
-		return 100 * 0.5 * class.Of(UsualOrganicMatter).Available
-	}
-	assert.InDelta(t, 2, usable(Sand), 1)
-	assert.Greater(t, usable(SiltLoam), 9.0)
+	usable := func(id string) float64 { return 100 * 0.5 * waterOf(id).Available }
+	assert.InDelta(t, 2, usable("sand"), 1)
+	assert.Greater(t, usable("silt-loam"), 9.0)
 }
 
 func TestRunsAndInterval(t *testing.T) {

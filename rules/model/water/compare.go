@@ -10,6 +10,7 @@ import (
 type Candidate struct {
 	Spacing unit.Metres
 	Flow    unit.LitresPerHourPer100Metres
+	Bore    unit.Metres // inside
 }
 
 // Need is what the crop needs, whatever the tape.
@@ -55,6 +56,9 @@ func CompareKnowing(known *drip.Known, in Input, tapes []Candidate) (Need, []Ske
 	sketches := make([]Sketch, len(tapes))
 	for i, tape := range tapes {
 		in.Spacing, in.TapeFlow = tape.Spacing, tape.Flow
+		if tape.Bore > 0 {
+			in.TapeBore = Known(tape.Bore)
+		}
 		if problems := check(in); len(problems) > 0 {
 			return Need{}, nil, problems
 		}

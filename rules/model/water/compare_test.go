@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"filmfurrow/rules/model/drip"
+	"filmfurrow/rules/model/soilwater"
 	"filmfurrow/rules/unit"
 )
 
@@ -14,7 +15,7 @@ import (
 func TestASketchIsThePlanInShort(t *testing.T) {
 	var tapes []Candidate
 	for _, c := range drip.TapeClasses {
-		tapes = append(tapes, Candidate{c.Spacing, c.Flow})
+		tapes = append(tapes, Candidate{Spacing: c.Spacing, Flow: c.Flow})
 	}
 	for _, change := range []func(*Input){
 		func(*Input) {},
@@ -51,7 +52,7 @@ func TestASketchWithoutPressure(t *testing.T) {
 	in.Pressure = Known(unit.Kilopascals(20))
 	p := plan(t, in)
 	require.Equal(t, DoesNotFit, p.Verdict)
-	_, sketches, problems := Compare(in, []Candidate{{in.Spacing, in.TapeFlow}})
+	_, sketches, problems := Compare(in, []Candidate{{Spacing: in.Spacing, Flow: in.TapeFlow}})
 	require.Empty(t, problems)
 	s := sketches[0]
 	assert.True(t, s.NoPush)
@@ -68,7 +69,7 @@ func TestCompareSaysWhatIsWrong(t *testing.T) {
 	assert.Empty(t, problems)
 	in := tomatoField()
 	in.Beds = Known(0)
-	_, sketches, problems = Compare(in, []Candidate{{in.Spacing, in.TapeFlow}})
+	_, sketches, problems = Compare(in, []Candidate{{Spacing: in.Spacing, Flow: in.TapeFlow}})
 	assert.Empty(t, sketches)
 	require.Len(t, problems, 1)
 	assert.Equal(t, "beds", problems[0].Field)
@@ -102,7 +103,7 @@ func TestAPlanOfWhatIsKnown(t *testing.T) {
 	assert.Zero(t, p.Soil.Longest)
 
 	in = tomatoField()
-	in.Texture = ""
+	in.Soil = Optional[soilwater.Class]{}
 	in.Hours = Known(unit.Hours(1))
 	p = plan(t, in)
 	assert.Equal(t, DoesNotFit, p.Verdict)
@@ -116,7 +117,7 @@ func TestACollapsingBed(t *testing.T) {
 	in.BedLength, in.TapeBore, in.TapeFlow, in.Spacing = Known(unit.Metres(1000)), Known(unit.Metres(0.008)), 1500, 0.1
 	p := plan(t, in)
 	assert.Equal(t, DoesNotFit, p.Verdict)
-	_, sketches, problems := Compare(in, []Candidate{{in.Spacing, in.TapeFlow}})
+	_, sketches, problems := Compare(in, []Candidate{{Spacing: in.Spacing, Flow: in.TapeFlow}})
 	require.Empty(t, problems)
 	assert.Greater(t, float64(sketches[0].Spread), 90.0)
 	assert.NotEmpty(t, sketches[0].Stops)

@@ -15,7 +15,7 @@ func TestComparingAlike(t *testing.T) {
 	known := &drip.Known{}
 	rapid.Check(t, func(t *rapid.T) {
 		in := anyInput(t)
-		tapes := []Candidate{{in.Spacing, in.TapeFlow}}
+		tapes := []Candidate{{Spacing: in.Spacing, Flow: in.TapeFlow}}
 		need, sketches, problems := Compare(in, tapes)
 		for range 2 { // the second time every line is known
 			again, like, none := CompareKnowing(known, Compared(in), tapes)

@@ -43,7 +43,7 @@ type Input struct {
 	Usual, Cool, Dry Optional[Year]
 
 	// Soil.
-	Texture       soilwater.Texture // "" is unknown
+	Soil          Optional[soilwater.Class]
 	OrganicMatter Optional[unit.Percent]
 	WettedWidth   Optional[unit.Metres] // by one line, measured with a shovel
 

@@ -87,7 +87,7 @@ func (w *work) listMissing() {
 		{in.Stages.Given, "crop stages", "when the crop needs most water: no figure was found for it"},
 		{in.BedTop.Given, "bed_top_m", "the ground that the crop draws on"},
 		{in.BedCentres.Given, "bed_centres_m", "the ground that the crop draws on, and the header"},
-		{in.Texture != "", "texture", "the longest single run and the runs a day"},
+		{in.Soil.Given, "texture", "the longest single run and the runs a day"},
 		{in.RootDepth.Given, "root depth", "the longest single run: no figure was found for this crop"},
 		{in.Depletion.Given, "depletion", "the longest single run: no figure was found for this crop"},
 		{in.BedLength.Given, "bed_length_m", "pressure along the bed, flow of a bed, zones"},

@@ -8,10 +8,10 @@ import (
 // soil works out the longest single run. It needs the flow that the tape has.
 func (w *work) soil() {
 	in := &w.in
-	class, ok := soilwater.ClassOf(in.Texture)
-	if !ok {
+	if !in.Soil.Given {
 		return
 	}
+	class := &in.Soil.Value
 	s := &Soil{GuideLow: class.GuideLow, GuideHigh: class.GuideHigh}
 	water := class.Of(in.OrganicMatter.or(soilwater.UsualOrganicMatter))
 	s.Water = soilwater.Water{
@@ -27,12 +27,8 @@ func (w *work) soil() {
 	}
 	oneLine := in.WettedWidth.or(class.Wet)
 	s.Strip = soilwater.Wet(oneLine, in.BedTop.Value, in.Spacing, in.Lines)
-	if !s.Strip.Continuous && !w.light {
-		severity := Note
-		if in.Spacing > soilwater.OverlapShare*in.WettedWidth.or(class.WetHigh) {
-			severity = Care // even the widest wetting on record leaves gaps
-		}
-		w.warn("outlets-apart", severity, "spacing at most 0.8 of the wetted width (from memory, NRCS handbook 623 chapter 7)",
+	if in.Spacing > soilwater.OverlapShare*in.WettedWidth.or(class.WetHigh) && !w.light { // even the widest wetting on record leaves gaps
+		w.warn("outlets-apart", Care, "spacing at most 0.8 of the wetted width (from memory, NRCS handbook 623 chapter 7)",
 			unit.Say("Outlets {} apart may leave dry gaps: one line wets about {} here. Take {} or closer.", unit.Short(in.Spacing), unit.Short(oneLine), unit.Short(s.Strip.WidestStep)))
 	}
 	if s.Strip.Share < 60 {

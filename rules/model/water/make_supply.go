@@ -198,7 +198,7 @@ func (w *work) supplySteps() {
 	if !s.BoreFits && len(s.Trials) > 0 {
 		w.cares = append(w.cares, unit.Say("No common header size keeps speed, evenness and pressure within limits."))
 		w.warn("header-too-small", Care, "limits: 1.5 m/s (5 ft/s), flow spread, pressure at hand",
-			unit.Say("Even a header of {} in loses {}. Run smaller zones or bring the source nearer.", s.Bore.Name, s.HeaderLoss))
+			unit.Say("Even a header of {} loses {}. Run smaller zones or bring the source nearer.", unit.Bore(s.Bore.Inside), s.HeaderLoss))
 	}
 	if in.Lift.Value > 7 && in.Supply != waterquality.Well {
 		w.warn("suction", Care, "from memory: pumps draw up to about 7 m at sea level",

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"filmfurrow/rules/model/drip"
+	"filmfurrow/rules/model/soilwater"
 	"filmfurrow/rules/model/waterquality"
 	"filmfurrow/rules/unit"
 )
@@ -26,7 +27,7 @@ func tomatoField() Input {
 		SaltThreshold: Known(unit.DecisiemensPerMetre(2.5)),
 		SaltSlope:     Known(unit.Percent(9.9)),
 		Usual:         Known(Year{1, 1.5, 2.4, 3.6, 4.5, 5.1, 5.0, 4.4, 3.4, 2.2, 1.4, 1}),
-		Texture:       "sandy-loam",
+		Soil:          soilOf("sandy-loam"),
 		Beds:          Known(10),
 		BedLength:     Known(unit.FromFeet(300)),
 		BedCentres:    Known(unit.FromFeet(6)),
@@ -134,7 +135,7 @@ func TestWeakWellByHand(t *testing.T) {
 	assert.Equal(t, 7, atOnce(unit.FromGallonsPerMinute(6*0.85), unit.FromGallonsPerMinute(0.68)))
 
 	in := tomatoField()
-	in.Texture, in.Beds, in.BedLength = "sand", Known(12), Known(unit.FromFeet(200))
+	in.Soil, in.Beds, in.BedLength = soilOf("sand"), Known(12), Known(unit.FromFeet(200))
 	in.Flow, in.UsableShare = Known(unit.FromGallonsPerMinute(3)), Known(unit.Percent(85))
 	in.TapeFlow, in.Spacing = unit.FromGallonsPerMinutePer100Feet(1.34), unit.FromInches(4)
 	p := plan(t, in)
@@ -176,7 +177,7 @@ func TestMissingIsNeverInvented(t *testing.T) {
 		"flow":    {func(in *Input) { in.Flow = Optional[unit.LitresPerHour]{} }, "flow_l_h", func(p Plan) bool { return p.Schedule == nil && p.Demand != nil && p.Tape.Profile != nil }},
 		"beds":    {func(in *Input) { in.Beds = Optional[int]{} }, "beds", func(p Plan) bool { return p.Schedule == nil && p.Demand != nil }},
 		"length":  {func(in *Input) { in.BedLength = Optional[unit.Metres]{} }, "bed_length_m", func(p Plan) bool { return p.Tape.Profile == nil && p.Demand.Peak.Run > 0 }},
-		"texture": {func(in *Input) { in.Texture = "" }, "texture", func(p Plan) bool { return p.Soil == nil && p.Schedule != nil }},
+		"texture": {func(in *Input) { in.Soil = Optional[soilwater.Class]{} }, "texture", func(p Plan) bool { return p.Soil == nil && p.Schedule != nil }},
 		"crop":    {func(in *Input) { in.Coefficients = Optional[Coefficients]{} }, "crop coefficients", func(p Plan) bool { return p.Demand == nil && !p.Schedule.HoursADay.Given }},
 		"climate": {func(in *Input) { in.Usual = Optional[Year]{} }, "climate", func(p Plan) bool { return p.Demand == nil }},
 		"salt":    {func(in *Input) { in.Salt = Optional[unit.DecisiemensPerMetre]{} }, "ec_ds_m", func(p Plan) bool { return !p.Quality.Yield.Given && p.Demand.Leaching == 0 }},
@@ -327,7 +328,7 @@ func TestWarnings(t *testing.T) {
 	for id, spoil := range map[string]func(*Input){
 		"bed-too-long":     func(in *Input) { in.BedLength = Known(unit.FromFeet(600)) },
 		"river":            func(in *Input) { in.Flow = Known(unit.FromGallonsPerMinute(5000)) },
-		"outlets-apart":    func(in *Input) { in.Texture, in.Spacing, in.TapeFlow = "sand", 0.61, 200 },
+		"outlets-apart":    func(in *Input) { in.Soil, in.Spacing, in.TapeFlow = soilOf("sand"), 0.61, 200 },
 		"narrow-wet-strip": func(in *Input) { in.BedTop, in.BedCentres = Known(unit.FromInches(96)), Known(unit.FromInches(120)) },
 		"salt-yield":       func(in *Input) { in.Salt = Known(unit.DecisiemensPerMetre(2.5)) },
 		"salt":             func(in *Input) { in.Salt = Known(unit.DecisiemensPerMetre(3.2)) },
@@ -339,10 +340,10 @@ func TestWarnings(t *testing.T) {
 		"suction":          func(in *Input) { in.Supply, in.Lift = waterquality.Pond, Known(unit.Metres(9)) },
 		"thin-wall":        func(in *Input) { in.TapePressure = Known(unit.FromPSI(13)) },
 		"short-runs": func(in *Input) {
-			in.Texture, in.RootDepth, in.BedLength = "sand", Known(unit.Metres(0.06)), Known(unit.FromFeet(350))
+			in.Soil, in.RootDepth, in.BedLength = soilOf("sand"), Known(unit.Metres(0.06)), Known(unit.FromFeet(350))
 		},
 		"tank-empties": func(in *Input) {
-			in.TankVolume, in.TankRefill, in.Texture = Known(unit.Litres(60)), Known(unit.LitresPerHour(900)), "loam"
+			in.TankVolume, in.TankRefill, in.Soil = Known(unit.Litres(60)), Known(unit.LitresPerHour(900)), soilOf("loam")
 		},
 		"feed-too-long": func(in *Input) {
 			in.FeedRate, in.FeedGrade, in.Stock, in.Injector = Known(10.0), Known(unit.Percent(5)), Known(0.05), Known(200.0)

@@ -3,9 +3,7 @@ package water
 import (
 	"math"
 	"strconv"
-	"strings"
 
-	"filmfurrow/rules/model/soilwater"
 	"filmfurrow/rules/model/waterquality"
 )
 
@@ -150,8 +148,8 @@ func check(in Input) []Problem {
 	c.year("reference_usual_mm", in.Usual)
 	c.year("reference_cool_mm", in.Cool)
 	c.year("reference_dry_mm", in.Dry)
-	if _, ok := soilwater.ClassOf(in.Texture); in.Texture != "" && !ok {
-		c.add("texture", string(in.Texture), textureNames(), "Choose one of the twelve texture classes, or leave it out.")
+	if s := in.Soil.Value; in.Soil.Given && !(s.Sand >= 0 && s.Clay >= 0 && s.Sand+s.Clay <= 1) {
+		c.add("texture", "no mixture of sand, silt and clay", "shares of 0 to 1 that make at most 1", "Choose one of the soils, or leave it out.")
 	}
 	optional(c, boundOrganic, in.OrganicMatter)
 	optional(c, boundWetted, in.WettedWidth)
@@ -189,14 +187,6 @@ func (c *checker) year(field string, y Optional[Year]) {
 	if !any {
 		c.add(field, "0 mm in every month", "above 0 in some month", "Leave the year out where it is not known.")
 	}
-}
-
-func textureNames() string {
-	names := make([]string, len(soilwater.Classes))
-	for i, class := range soilwater.Classes {
-		names[i] = string(class.Texture)
-	}
-	return strings.Join(names, ", ")
 }
 
 func (c *checker) field(in Input) {

@@ -41,7 +41,7 @@ func TestBadInputs(t *testing.T) {
 		{"negative evapotranspiration", func(in *Input) { in.Cool = Known(Year{3: -1}) }, "reference_cool_mm", "-1 mm", "0 to 15 mm", "Give millimetres a day, not a month: the hottest deserts reach about 12."},
 		{"endless dry year", func(in *Input) { in.Dry = Known(Year{unit.Millimetres(inf)}) }, "reference_dry_mm", "endless mm", "0 to 15 mm", "Give millimetres a day, not a month: the hottest deserts reach about 12."},
 		{"a year of zeros", func(in *Input) { in.Usual = Known(Year{}) }, "reference_usual_mm", "0 mm in every month", "above 0 in some month", "Leave the year out where it is not known."},
-		{"soil called dirt", func(in *Input) { in.Texture = "dirt" }, "texture", "dirt", textureNames(), "Choose one of the twelve texture classes, or leave it out."},
+		{"soil of sand and clay alone, twice", func(in *Input) { in.Soil.Value.Sand, in.Soil.Value.Clay = 0.8, 0.7 }, "texture", "no mixture of sand, silt and clay", "shares of 0 to 1 that make at most 1", "Choose one of the soils, or leave it out."},
 		{"peat", func(in *Input) { in.OrganicMatter = Known(unit.Percent(35)) }, "organic_percent", "35 %", "0 to 8 %", "The soil equations hold up to 8 %; peat and muck need a local table."},
 		{"wetted width in cm", func(in *Input) { in.WettedWidth = Known(unit.Metres(40)) }, "wetted_width_m", "40 m", "0.05 to 2 m", "Dig across the bed a few hours after a run and measure the wet soil."},
 		{"no beds", func(in *Input) { in.Beds = Known(0) }, "beds", "0 beds", "1 to 2000 beds", "Count whole beds, 1 or more."},
@@ -120,7 +120,7 @@ func TestBadInputs(t *testing.T) {
 func TestAllProblemsAtOnce(t *testing.T) {
 	in := tomatoField()
 	in.Season = Known(unit.Days(3))
-	in.Texture = "dirt"
+	in.Soil.Value.Clay = 2
 	in.Beds = Known(0)
 	in.Lines = 9
 	in.Hours = Known(unit.Hours(31))

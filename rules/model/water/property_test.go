@@ -8,8 +8,8 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"filmfurrow/rules/model/soilwater"
 	"filmfurrow/rules/model/waterquality"
+	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
 
@@ -31,7 +31,7 @@ func anyInput(t *rapid.T) Input {
 	}
 	low := number("cut", 0, 40)
 	in.FilmCut = Known(Range{unit.Percent(low), unit.Percent(number("cut", low, 45))})
-	in.Texture = soilwater.Classes[rapid.IntRange(0, len(soilwater.Classes)-1).Draw(t, "texture")].Texture
+	in.Soil = soilOf(table.Soils[rapid.IntRange(0, len(table.Soils)-1).Draw(t, "texture")].ID)
 	in.RootDepth = metres("roots", 0.05, 2.5)
 	in.BedLength = metres("length", 2, 400)
 	in.BedCentres = Known(unit.Metres(number("centres", 1, 4)))
@@ -209,7 +209,7 @@ func FuzzMake(f *testing.F) {
 		for m := range in.Usual.Value {
 			in.Usual.Value[m] = unit.Millimetres(reference)
 		}
-		in.Texture = soilwater.Classes[int(texture)%len(soilwater.Classes)].Texture
+		in.Soil = soilOf(table.Soils[int(texture)%len(table.Soils)].ID)
 		in.Supply = [...]waterquality.Supply{"", "none", "well", "pond", "stream", "municipal", "tank"}[supply%7]
 		if supply > 127 {
 			in.Pressure = Optional[unit.Kilopascals]{}

@@ -129,7 +129,7 @@ func (f *filled) assumed() (a []Assumption) {
 		note(in.Rise.Given, "rise_m", unit.Metres(0), "taken as level with the source")
 		note(in.Header.Given, "header_m", unit.Metres(0), "taken as beside the first bed: pipe to the source is not counted")
 	}
-	if in.Texture != "" {
+	if in.Soil.Given {
 		note(in.OrganicMatter.Given, "organic_percent", unit.Percent(2.5), "Saxton and Rawls 2006, class table")
 	}
 	return a

@@ -220,11 +220,10 @@ const (
 
 // joins tells whether outlets so far apart wet a strip, where the soil is known.
 func (w *work) joins(spacing unit.Metres) bool {
-	class, ok := soilwater.ClassOf(w.in.Texture)
-	if !ok {
+	if !w.in.Soil.Given {
 		return true
 	}
-	widest := soilwater.OverlapShare * w.in.WettedWidth.or(class.Wet)
+	widest := soilwater.OverlapShare * w.in.WettedWidth.or(w.in.Soil.Value.Wet)
 	return spacing <= max(widest, w.in.Spacing)
 }
 

@@ -1,0 +1,34 @@
+package facts
+
+import (
+	"filmfurrow/rules/model/heat"
+	"filmfurrow/rules/model/weather"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// SodGround is the year of open ground alone, with turf on it as on weather
+// stations: the page's own path from monthly normals, without films.
+func SodGround(n weather.Normals) *SoilYear {
+	in := heat.Usual(n, HeatSoil(table.SoilByID(usualLoam)), 0, 1)
+	in.Sod = true
+	w, err := newSoilYearWork(SoilKey{in}, nil)
+	if err != nil {
+		panic(err)
+	}
+	for !w.Step(1000) {
+	}
+	return w.Ground()
+}
+
+// FirstWarm is the day of the year of the first of three days in a row at a floor,
+// along the curve (0) or the upper (+1) or lower (−1) edge of its band, looked for
+// as a case planted on 1 May looks.
+func (g *SoilYear) FirstWarm(depth int, floor unit.Celsius, edge int) (day int, ok bool) {
+	plant := unit.On(groundYear, 5, 1)
+	after := warmthFrom(g, plant, depth, 0).Reach(Bare, floor, atMean, edge)
+	if after == Never {
+		return 0, false
+	}
+	return weather.Index(plant.Plus(after)), true
+}

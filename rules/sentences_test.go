@@ -1,0 +1,157 @@
+package rules_test
+
+import (
+	"math/rand/v2"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"filmfurrow/internal/long"
+	"filmfurrow/rules"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/plan"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// anyField is a random usual field at one of the farms' places: some things told, some
+// not, as growers fill a form in.
+func anyField(r *rand.Rand, base field.Case) field.Case {
+	c := field.Case{Place: base.Place, Soil: base.Soil, Crop: table.Crops[r.IntN(len(table.Crops))].ID}
+	c.PlantOn = unit.Known(unit.On(2027, 1, 1).Plus(unit.Days(r.IntN(365))))
+	word := func(at *string, words ...string) {
+		if r.IntN(2) == 0 {
+			*at = words[r.IntN(len(words))]
+		}
+	}
+	word(&c.Weeds.Pressure, "light", "moderate", "heavy")
+	word(&c.Weeds.Nutsedge, "none", "yellow", "purple")
+	word(&c.Weeds.Insects, "none", "aphids", "thrips", "whiteflies")
+	word(&c.Field.Exposure, "sheltered", "open", "windy")
+	word(&c.Practice.Laying, "tractor", "hand")
+	word(&c.Water.Source, "well", "pond", "stream", "municipal", "tank")
+	if r.IntN(2) == 0 {
+		c.Field.BedLength, c.Field.Beds = unit.Known(unit.Metres(15+r.IntN(185))), unit.Known(float64(1+r.IntN(30)))
+	}
+	if r.IntN(2) == 0 {
+		c.Water.Flow, c.Water.Hours = unit.Known(unit.LitresPerHour(300+r.IntN(12000))), unit.Known(float64(2+r.IntN(14)))
+	}
+	if r.IntN(4) == 0 {
+		c.Water.Salt = unit.Known(unit.DecisiemensPerMetre(float64(r.IntN(50)) / 10))
+	}
+	if r.IntN(3) == 0 {
+		c.Soil.Slope = unit.Known(float64(r.IntN(14)))
+	}
+	if r.IntN(3) == 0 {
+		c.Practice.Tractor = unit.Known(unit.FromHorsepower(float64(15 + r.IntN(80))))
+	}
+	if r.IntN(5) == 0 {
+		c.Practice.Organic = unit.Known(true)
+	}
+	return c
+}
+
+// sayings are all sentences of an advice, in a reader's units, each under its name.
+func sayings(a *plan.Advice, system unit.System) map[string]string {
+	said := map[string]string{}
+	note := func(name string, p unit.Phrase) { said[name] = p.In(system) }
+	for _, choice := range a.Choices() {
+		for _, ranked := range choice.Ranked {
+			for i := range ranked.Factors {
+				note("rule "+ranked.Factors[i].Rule.ID+" on "+choice.Question.Key(ranked.Option), ranked.Factors[i].Reason)
+			}
+		}
+	}
+	for i, s := range a.Insteads() {
+		note("instead "+string(rune('a'+i)), s.What)
+		note("instead why "+string(rune('a'+i)), s.Why)
+	}
+	for _, l := range a.Limits {
+		note("limit "+l.ID, l.Text)
+	}
+	for _, d := range a.Defaults {
+		if d.Field != "soil.slope_percent" { // level ground is a figure, not a share
+			note("default "+d.Field, d.Used)
+		}
+	}
+	water := a.WaterPlan()
+	list := a.Shopping(&water)
+	for i := range list.Lines {
+		note("shopping how "+field.ItemKeys[i], list.Lines[i].How)
+		note("shopping spec "+field.ItemKeys[i], list.Lines[i].Spec)
+	}
+	for _, s := range a.Season(&list) {
+		note("season "+s.ID, s.What)
+		note("season why "+s.ID, s.Why)
+	}
+	for i, s := range list.Base.Says {
+		note("base "+string(rune('a'+i)), s)
+	}
+	for i := range list.Covers {
+		for k, s := range list.Covers[i].Says {
+			note("cover "+list.Covers[i].Cover.ID+" "+string(rune('a'+k)), s)
+		}
+	}
+	note("water", a.Water.Says)
+	return said
+}
+
+// What no sentence may say, and why.
+var unsaid = []struct {
+	pattern *regexp.Regexp
+	why     string
+}{
+	{regexp.MustCompile(`(^|[^\d.,])0 ?%`), "a share of nothing"},
+	{regexp.MustCompile(`\b100 ?% of years`), "a certainty"},
+	{regexp.MustCompile(`(^|[^\d.,/:])1 (zones|beds|days|lines|rows|people|rolls|plants|runs|crops|nights|hours|weeks|films)\b`), "one of many"},
+	{regexp.MustCompile(`less than [\d.]+ °[CF] (cooler|warmer|colder)`), "a reason that is none"},
+	{regexp.MustCompile(`\{\}`), "a hole"},
+	{regexp.MustCompile(`  `), "two blanks"},
+	{regexp.MustCompile(`\bNaN\b|\bInf\b|[^\d]-0\b`), "no number"},
+}
+
+var spanned = regexp.MustCompile(`([\d.,]+) ?([^\d ]*) to ([\d.,]+)`)
+
+func TestEverySentenceOfRandomFieldsCanBeRead(t *testing.T) {
+	farms := pack(t)
+	var names []string
+	for name := range farms {
+		names = append(names, name)
+	}
+	slices.Sort(names)
+	r := rand.New(rand.NewPCG(17, 17))
+	bad := map[string]string{}
+	for range long.Of(200, 2000) {
+		c := anyField(r, farms[names[r.IntN(len(names))]])
+		if len(field.Check(&c)) > 0 {
+			continue
+		}
+		a, err := rules.AdviseOn(dug(t, c), c)
+		if err != nil {
+			continue
+		}
+		for _, system := range []unit.System{unit.Metric, unit.US} {
+			for name, text := range sayings(&a, system) {
+				for _, u := range unsaid {
+					if u.pattern.MatchString(text) {
+						bad[u.why+": "+name] = text
+					}
+				}
+				for _, m := range spanned.FindAllStringSubmatch(text, -1) {
+					if m[1] == strings.TrimRight(m[3], ".,") {
+						bad["from a to a: "+name] = text
+					}
+				}
+				if system == unit.Metric && regexp.MustCompile(`\b(acre|feet|inch|inches|°F|gpm|psi)\b`).MatchString(text) && !strings.HasPrefix(name, "limit") {
+					bad["US words for metric readers: "+name] = text
+				}
+			}
+		}
+	}
+	for name, text := range bad {
+		assert.Fail(t, name, text)
+	}
+}
