@@ -6,7 +6,6 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules/field"
 	"filmfurrow/rules/judge"
 	"filmfurrow/rules/plan"
 	"filmfurrow/rules/question"
@@ -14,119 +13,9 @@ import (
 	"filmfurrow/rules/unit"
 )
 
-// verdictPart says first of all whether to lay film.
-type verdictPart struct {
-	app.Compo
-	S *store
-}
-
-func (v *verdictPart) OnMount(app.Context) { v.S.follow(v, onAdvice|onUnits, v.Update) }
-func (v *verdictPart) OnDismount()         { v.S.leave(v) }
-
-func (v *verdictPart) Render() app.UI {
-	a := v.S.advice
-	best, _ := a.Verdict.Best()
-	list := make([]app.UI, len(a.Gates))
-	for i := range a.Gates {
-		g := &a.Gates[i]
-		list[i] = app.Li().Body(
-			strong(g.Rule.Title+": "),
-			sourced(g.Reason, g.Rule.Sources, v.S.system),
-		)
-	}
-	return app.Section().Class("verdict verdict-"+question.Verdict.Key(best)).ID("verdict").Aria("live", "polite").Body(
-		only(v.S.digging, func() app.UI {
-			return app.P().Class("waiting").Role("status").Text("Working out the soil’s warmth for this place …")
-		}),
-		only(v.S.stale, func() app.UI {
-			return para("stale", "These answers are for the last field that could be read. Mend what is marked above.")
-		}),
-		heading2(verdictWords[best]),
-		only(len(list) > 0, func() app.UI { return app.Ul().Class("gates").Body(list...) }),
-	)
-}
-
-// faults goes through what cannot be read, in the order of the form.
-func (s *store) faults(each func(name, says string)) {
-	for i := range field.Inputs {
-		name := field.Inputs[i].Name
-		if wrong, bad := s.wrong[name]; bad {
-			each(name, field.Inputs[i].Label+": "+errorText(&wrong))
-		}
-	}
-}
-
-// faultsPart is the summary of what cannot be read: it leads to each field that is
-// to be mended, in the words that stand beside it. It is outside the live region,
-// since it changes with each key.
-type faultsPart struct {
-	app.Compo
-	S *store
-}
-
-func (p *faultsPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Update) }
-func (p *faultsPart) OnDismount()         { p.S.leave(p) }
-
-const faultsID = "faults"
-
-func (p *faultsPart) Render() app.UI {
-	var list []app.UI
-	p.S.faults(func(name, says string) {
-		list = append(list, app.Li().Body(app.A().Href("#"+fieldID(name)).Text(says).OnClick(func(_ app.Context, e app.Event) {
-			e.PreventDefault()
-			toField(fieldID(name))
-		}, name)))
-	})
-	return app.Ul().ID(faultsID).TabIndex(-1).Aria("label", "To be mended").Hidden(len(list) == 0).Body(list...)
-}
-
-var verdictWords = map[question.Option]string{
-	question.Lay: "Yes: lay film.", question.LayWithCare: "Lay film, with care.", question.DoNotLay: "Do not lay film here.",
-}
-
-// answerPart is one of the answers: the number first, the reason next, and
-// inside it the whole balance.
-type answerPart struct {
-	app.Compo
-	S *store
-	Q question.Question
-}
-
-func (p *answerPart) OnMount(app.Context) { p.S.follow(p, onAnswer|onUnits, p.Update) }
-func (p *answerPart) OnDismount()         { p.S.leave(p) }
-
 var answerTitles = map[question.Question]string{
 	question.Film: "Film", question.Thickness: "Thickness", question.Bed: "Bed",
-	question.Tape: "Drip tape", question.Wait: "Wait", question.Surface: "Surface",
-}
-
-func (p *answerPart) Render() app.UI {
-	a := p.S.advice
-	c := a.Choice(p.Q)
-	lead, more := answerWords(a, p.Q, p.S.system)
-	class := "answer"
-	if refused(a) {
-		class += " answer-if"
-	}
-	return app.Section().Class(class).ID(p.Q.String()).Body(
-		heading3(answerTitles[p.Q]),
-		para("number", lead),
-		only(more != "", func() app.UI { return paragraph(more) }),
-		para("why", mainReason(c, p.S.system)),
-		para("firm", firmness(c, p.S.system)),
-		&changePart{S: p.S, Q: p.Q},
-		app.Details().ID(p.Q.String()+"-balance").Body(
-			summary("The whole balance"),
-			&balancePart{S: p.S, Q: p.Q},
-		),
-		only(p.Q == question.Film, func() app.UI {
-			s := &a.Surface
-			return app.Details().ID("surface-balance").Body(
-				summary("Surface: "+question.Surface.Says(s.Ranked[0].Option).In(p.S.system)),
-				para("firm", firmness(s, p.S.system)),
-				&balancePart{S: p.S, Q: question.Surface})
-		}),
-	)
+	question.Tape: "Drip tape", question.Wait: "Wait", question.Surface: "Surface", question.Verdict: "Verdict",
 }
 
 // balancePart is the balance of one answer. It has ten times the elements of the

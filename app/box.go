@@ -55,6 +55,8 @@ type textBox struct {
 	S                         *store
 	ID, Type, Label, Describe string
 	Wrong                     bool
+	List, Active              string // of a box with results: their list, and the one that is pointed at
+	Open                      bool
 	hand                      hand
 	gone                      bool
 }
@@ -79,6 +81,9 @@ func (b *textBox) Render() app.UI {
 		Aria("describedby", b.Describe).Aria("invalid", strconv.FormatBool(b.Wrong)).OnInput(b.typed)
 	if b.Type == "text" {
 		box = box.Attr("inputmode", "decimal")
+	}
+	if b.List != "" {
+		box = box.Role("combobox").Aria("controls", b.List).Aria("autocomplete", "list").Aria("expanded", strconv.FormatBool(b.Open)).Aria("activedescendant", b.Active)
 	}
 	if b.Label != "" {
 		box = box.Aria("label", b.Label)

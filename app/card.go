@@ -39,7 +39,7 @@ func (c *card) OnNav(ctx app.Context) {
 	switch {
 	case s.waiting != "":
 		if s.places == nil {
-			loadNormals(ctx, s)
+			loadNormals(s)
 		}
 		return
 	case s.advice == nil:
@@ -64,7 +64,7 @@ func (c *card) Render() app.UI {
 	}
 	name := "Worked out for this field"
 	if s.example {
-		name = exampleName
+		name = s.farm + ", an invented farm"
 	}
 	link := app.Getenv("GOAPP_ROOT_PREFIX") + "/"
 	if app.IsClient {
@@ -77,12 +77,11 @@ func (c *card) Render() app.UI {
 func Card(f *pack.Farm, base string) app.UI {
 	s := storeOf(f.Case())
 	s.work()
-	return cardOf(s, f.Title, f.Lesson, base+"/#"+linkMark+linkText(s))
+	return cardOf(s, f.Title+": an invented farm", f.Lesson, base+"/#"+linkMark+linkText(s))
 }
 
 func cardOf(s *store, name, lesson, link string) app.UI {
 	a := s.advice
-	verdict, _ := a.Verdict.Best()
 	crop := table.CropByID(a.Case.Crop)
 	rows := []app.UI{}
 	for _, q := range []question.Question{question.Film, question.Thickness, question.Bed, question.Tape, question.Wait} {
@@ -95,12 +94,13 @@ func cardOf(s *store, name, lesson, link string) app.UI {
 	}
 	rows = append(rows, app.Dt().Text("Water"), app.Dd().Body(strong(waterLead(a, s.system))))
 	return app.Main().Class("card").ID("card").Body(
-		app.H1().Text(sentence(crop.Name)+", "+a.Facts.Plant.Words()),
+		app.H1().Text(sentence(crop.Name)+", "+wholeDay(a.Facts.Plant, s.system)),
 		helpText(name),
 		app.P().Class(noteClass(s.noteBad)).Role("status").Text(s.note),
 		paragraph(lesson),
-		para("number", verdictWords[verdict]),
-		app.Figure().Class("bed").Body(app.Raw(bedSVG(a, s.system))),
+		para("number", verdictLine(a)),
+		only(!a.Refused(), func() app.UI { return app.Raw(`<p class="dates">` + datesHTML(a, s.system) + `</p>`) }),
+		app.Figure().Class("bed").Body(app.Raw(bedSVG(a, s.system, false))),
 		app.Dl().Body(rows...),
 		app.P().Body(app.A().Href(link).Target("_blank").Rel("noopener").Text("Open it in Film & Furrow, with every reason and source")),
 		helpText("Last word: labels, local codes and licensed practice."),

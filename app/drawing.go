@@ -4,8 +4,6 @@ import (
 	"strconv"
 	"strings"
 
-	"github.com/maxence-charriere/go-app/v9/pkg/app"
-
 	"filmfurrow/rules/facts"
 	"filmfurrow/rules/plan"
 	"filmfurrow/rules/question"
@@ -13,37 +11,23 @@ import (
 	"filmfurrow/rules/unit"
 )
 
-// bedDrawing is the bed cut across, to scale: the answer as a picture. The
-// words under it say the same for those who cannot see it.
-type bedDrawing struct {
-	app.Compo
-	S *store
-}
+// The drawing's own space, in units of about a pixel on a tablet. With its labels
+// around it, as links, it shows the bed from walkway to walkway; with them inside it
+// needs room beside and below.
+const bedWide = 560.0
 
-func (d *bedDrawing) OnMount(app.Context) { d.S.follow(d, onAnswer|onUnits|onStart, d.Update) }
-func (d *bedDrawing) OnDismount()         { d.S.leave(d) }
-
-func (d *bedDrawing) Render() app.UI {
-	if d.S.advice == nil {
-		return app.Raw(d.S.before["bed-drawing"])
-	}
-	return app.Figure().Class("bed").ID("bed-drawing").Body(
-		app.Raw(bedSVG(d.S.advice, d.S.system)),
-		app.FigCaption().Body(plain(bedWords(d.S.advice, d.S.system))),
-	)
-}
-
-// The drawing's own space, in units of about a pixel on a tablet.
-const (
-	bedWide, bedTall = 560.0, 372.0
-	groundLine       = 186.0
-)
-
-// bedSVG draws the cross-section. One scale serves across and down.
-func bedSVG(a *plan.Advice, system unit.System) string {
+// bedSVG draws the cross-section. One scale serves across and down: the bed, the tape,
+// the buried edge along the film's path, the wet strip and the depth of the roots.
+// Plants, weeds and the thickness of lines are a sketch.
+func bedSVG(a *plan.Advice, system unit.System, around bool) string {
 	b := a.Shape
 	f := a.Facts
-	scale := min(390/float64(b.Base+0.9*b.Tuck), 420)
+	scale, bedTall, groundLine := min(390/float64(b.Base+0.9*b.Tuck), 420), 372.0, 186.0
+	if around {
+		scale = min((bedWide-8)/float64(max(b.Centres, b.Base+1.4*b.Tuck)), 420)
+		groundLine = 112 + float64(b.Height+b.Crown)*scale
+		bedTall = groundLine + max(float64(rootDepth(f)-b.Height), float64(b.Tuck))*scale + 26
+	}
 	px := func(m unit.Metres) float64 { return float64(m) * scale }
 	middle := bedWide / 2
 	top := groundLine - px(b.Height)
@@ -55,14 +39,14 @@ func bedSVG(a *plan.Advice, system unit.System) string {
 	s := &svg{}
 	s.open("svg", "viewBox", "0 0 "+num(bedWide)+" "+num(bedTall), "role", "img", "aria-labelledby", "bed-title bed-desc", "class", "bed-svg", "xmlns", "http://www.w3.org/2000/svg")
 	s.open("title", "id", "bed-title")
-	s.raw("The bed cut across, to scale")
+	s.raw("The bed cut across, to scale; plants are a sketch")
 	s.close("title")
 	s.open("desc", "id", "bed-desc")
 	s.raw(escape(bedWords(a, system)))
 	s.close("desc")
 	s.raw(patterns)
 
-	// Soil: the ground, then the bed, hatched so that it reads without colour.
+	// Soil: the ground, then the bed, hatched so that it reads without color.
 	s.el("rect", "x", "0", "y", num(groundLine), "width", num(bedWide), "height", num(bedTall-groundLine), "class", "d-soil")
 	bed := "M" + num(footLeft) + " " + num(groundLine) + " L" + num(left) + " " + num(top) +
 		" Q" + num(middle) + " " + num(2*crown-top) + " " + num(right) + " " + num(top) +
@@ -71,32 +55,74 @@ func bedSVG(a *plan.Advice, system unit.System) string {
 	s.el("rect", "x", "0", "y", num(groundLine), "width", num(bedWide), "height", num(bedTall-groundLine), "class", "d-hatch")
 	s.el("path", "d", bed, "class", "d-hatch")
 
-	// Water: one wetted shape for each tape line.
+	// The film's edge runs on down beside the bed and turns out; soil is shoveled on it.
+	tuck := px(b.Tuck)
+	edge := func(foot, out float64) (down, turn string, at [2]float64) {
+		x, y := foot+out*tuck*0.24, groundLine+tuck*0.32 // 0.4 of its length
+		return num(x) + " " + num(y), num(x+out*tuck*0.6) + " " + num(y), [2]float64{x + out*tuck*0.3, y}
+	}
+	downLeft, turnLeft, atLeft := edge(footLeft, -1)
+	downRight, turnRight, _ := edge(footRight, +1)
+	if film != table.NoFilm {
+		for _, side := range [...]struct{ foot, out float64 }{{footLeft, -1}, {footRight, +1}} {
+			s.el("path", "d", "M"+num(side.foot-side.out*6)+" "+num(groundLine)+" q"+num(side.out*tuck*0.5)+" -26 "+num(side.out*tuck*1.1+side.out*6)+" 0 Z", "class", "d-mound")
+		}
+	}
+
+	// Water: one wetted shape for each tape line, down to the roots' depth.
 	lines := tapePlaces(a, middle, scale)
 	deep := px(rootDepth(f))
 	depth := px(a.TapePlan.Depth)
 	wide := px(f.Soil.Wetted.Value) / 2
 	for _, x := range lines {
-		s.el("ellipse", "cx", num(x), "cy", num(crown+depth+deep*0.42), "rx", num(wide), "ry", num(deep*0.5), "class", "d-wet")
+		from := depth * 0.4
+		s.el("ellipse", "cx", num(x), "cy", num(crown+(from+deep)/2), "rx", num(wide), "ry", num((deep-from)/2), "class", "d-wet")
+		s.el("ellipse", "cx", num(x), "cy", num(crown+depth+deep*0.16), "rx", num(wide*0.5), "ry", num(deep*0.24), "class", "d-wetter")
 	}
 	// Plants with their roots.
 	for _, x := range plantPlaces(a, middle, scale) {
-		drawPlant(s, x, crown+2, deep)
+		drawPlant(s, x, crown+2, deep-2, film != table.NoFilm)
 	}
 	for _, x := range lines {
 		s.el("ellipse", "cx", num(x), "cy", num(crown+depth), "rx", "7", "ry", "3.5", "class", "d-tape")
 		s.el("circle", "cx", num(x), "cy", num(crown+depth-3.5), "r", "1.8", "class", "d-emitter")
 	}
+	if around { // weeds stand where no film lies
+		for _, x := range [...]float64{14, 40, bedWide - 46, bedWide - 18} {
+			s.el("path", "d", "M"+num(x)+" "+num(groundLine)+" v-9 M"+num(x)+" "+num(groundLine-9)+" q-8 -7 -10 0 M"+num(x)+" "+num(groundLine-9)+" q8 -7 10 0", "class", "d-weed")
+		}
+	}
 	// Film over the bed and into the ground on both sides.
 	if film != table.NoFilm {
-		tuck := px(b.Tuck)
-		path := "M" + num(footLeft-tuck*0.45) + " " + num(groundLine+tuck*0.75) + " L" + num(footLeft) + " " + num(groundLine) + " L" + num(left) + " " + num(top-1.5) +
+		path := "M" + turnLeft + " L" + downLeft + " L" + num(footLeft) + " " + num(groundLine) + " L" + num(left) + " " + num(top-1.5) +
 			" Q" + num(middle) + " " + num(2*crown-top-3) + " " + num(right) + " " + num(top-1.5) + " L" + num(footRight) + " " + num(groundLine) +
-			" L" + num(footRight+tuck*0.45) + " " + num(groundLine+tuck*0.75)
+			" L" + downRight + " L" + turnRight
 		s.el("path", "d", path, "class", "d-film-edge")
 		s.el("path", "d", path, "class", "d-film d-film-"+film.Key())
 	}
-	drawMeasures(s, a, system, measures{middle: middle, left: left, right: right, footLeft: footLeft, footRight: footRight, top: top, crown: crown, depth: depth, deep: deep, lines: lines, tuck: px(b.Tuck)})
+	if around {
+		line := func(path string) { s.el("path", "d", path, "class", "d-lead") }
+		dot := func(x, y float64) { s.el("circle", "cx", num(x), "cy", num(y), "r", "4", "class", "d-end") }
+		if film != table.NoFilm {
+			x := left + (middle-left)*0.3
+			line("M70 0 V16 L" + num(x) + " " + num(top-px(b.Crown)*0.5))
+			dot(x, top-px(b.Crown)*0.5)
+			line("M70 " + num(bedTall) + " V" + num(bedTall-12) + " L" + num(atLeft[0]) + " " + num(atLeft[1]))
+			dot(atLeft[0], atLeft[1])
+		}
+		if b.Height > 0 {
+			x := footRight + 10
+			line("M" + num(right) + " " + num(top) + " H" + num(x+5) + " M" + num(x) + " " + num(top) + " V" + num(groundLine) + " M" + num(x-5) + " " + num(groundLine) + " h10 M" + num(x) + " " + num((top+groundLine)/2) + " L490 16 V0")
+		}
+		if len(lines) > 0 {
+			x := lines[len(lines)-1]
+			line("M490 " + num(bedTall) + " V" + num(bedTall-12) + " L" + num(x+6) + " " + num(crown+depth+3))
+		}
+		words := "wet strip " + unit.Of(unit.Short(f.Soil.Wetted.Value)).In(system)
+		s.text(middle, bedTall-7, "d-label", "middle", words)
+	} else {
+		drawMeasures(s, a, system, measures{tall: bedTall, ground: groundLine, middle: middle, left: left, right: right, footLeft: footLeft, footRight: footRight, top: top, crown: crown, depth: depth, deep: deep, lines: lines, edge: atLeft})
+	}
 	s.close("svg")
 	return s.b.String()
 }
@@ -105,8 +131,9 @@ func bedSVG(a *plan.Advice, system unit.System) string {
 const patterns = `<defs><pattern id="soil-dots" width="14" height="12" patternUnits="userSpaceOnUse"><circle cx="3" cy="3" r="1.2" class="d-dot"/><circle cx="10" cy="9" r="0.9" class="d-dot"/></pattern></defs>`
 
 type measures struct {
-	middle, left, right, footLeft, footRight, top, crown, depth, deep, tuck float64
-	lines                                                                   []float64
+	tall, ground, middle, left, right, footLeft, footRight, top, crown, depth, deep float64
+	lines                                                                           []float64
+	edge                                                                            [2]float64
 }
 
 // labelRoom is how many letters of a label fit beside the plants.
@@ -139,13 +166,13 @@ func drawMeasures(s *svg, a *plan.Advice, system unit.System, m measures) {
 	// Height, at the right shoulder.
 	if b.Height > 0 {
 		x := min(m.footRight+16, bedWide-92)
-		line("d-measure", "M"+num(x)+" "+num(m.top)+" V"+num(groundLine)+" M"+num(x-6)+" "+num(m.top)+" h12 M"+num(x-6)+" "+num(groundLine)+" h12")
+		line("d-measure", "M"+num(x)+" "+num(m.top)+" V"+num(m.ground)+" M"+num(x-6)+" "+num(m.top)+" h12 M"+num(x-6)+" "+num(m.ground)+" h12")
 		s.text(bedWide-8, m.top-12, "d-label", "end", short(b.Height)+" high")
 	} else {
-		s.text(bedWide-8, groundLine-14, "d-label", "end", "flat bed")
+		s.text(bedWide-8, m.ground-14, "d-label", "end", "flat bed")
 	}
 	// Film at the left shoulder, its buried edge below.
-	low := bedTall - 66
+	low := m.tall - 66
 	if filmOf(a) != table.NoFilm {
 		var words []string
 		for _, w := range strings.Split(filmWords(a, system), ", ") {
@@ -157,7 +184,7 @@ func drawMeasures(s *svg, a *plan.Advice, system unit.System, m measures) {
 		line("d-leader", "M"+num(70)+" "+num(m.top-4)+" L"+num(m.left+6)+" "+num(m.top-1))
 		s.text(8, low, "d-label", "start", short(b.Tuck)+" buried")
 		s.text(8, low+24, "d-label", "start", "each side")
-		line("d-leader", "M"+num(56)+" "+num(low-22)+" L"+num(m.footLeft-m.tuck*0.4)+" "+num(groundLine+m.tuck*0.7+4))
+		line("d-leader", "M"+num(56)+" "+num(low-22)+" L"+num(m.edge[0])+" "+num(m.edge[1]+4))
 	}
 	// Tape, below right.
 	if len(m.lines) > 0 && a.TapePlan.Tape != nil {
@@ -166,22 +193,16 @@ func drawMeasures(s *svg, a *plan.Advice, system unit.System, m measures) {
 		s.text(bedWide-8, low, "d-label", "end", "tape "+short(a.TapePlan.Depth)+" deep")
 		s.text(bedWide-8, low+24, "d-label", "end", "emitters "+short(a.TapePlan.Tape.Spacing))
 	}
-	s.text(m.middle, bedTall-12, "d-label", "middle", "roots and wet zone "+short(rootDepth(a.Facts))+" deep")
+	s.text(m.middle, m.tall-12, "d-label", "middle", "roots and wet zone "+short(rootDepth(a.Facts))+" deep")
 }
 
 func rootDepth(f *facts.Facts) unit.Metres { return min(f.Crop.RootDepth.Low, 0.3) }
 
 func filmOf(a *plan.Advice) table.FilmID {
-	if o, ok := a.Film.Best(); ok && !refused(a) {
+	if o, ok := a.Film.Best(); ok && !a.Refused() {
 		return table.FilmID(o)
 	}
 	return table.NoFilm
-}
-
-// refused tells whether the verdict is not to lay film.
-func refused(a *plan.Advice) bool {
-	o, ok := a.Verdict.Best()
-	return ok && o == question.DoNotLay
 }
 
 func filmWords(a *plan.Advice, system unit.System) string {
@@ -220,12 +241,30 @@ func spreadOver(n int, middle, width float64) []float64 {
 	return places
 }
 
-// drawPlant draws two leaves and three roots.
-func drawPlant(s *svg, x, y, deep float64) {
-	s.el("path", "d", "M"+num(x)+" "+num(y)+" v-34", "class", "d-stem")
-	s.el("path", "d", "M"+num(x)+" "+num(y-18)+" c-10 -14 -26 -12 -30 -6 c8 10 20 12 30 6 Z M"+num(x)+" "+num(y-24)+" c10 -14 26 -12 30 -6 c-8 10 -20 12 -30 6 Z", "class", "d-leaf")
-	s.el("path", "d", "M"+num(x)+" "+num(y)+" v"+num(deep*0.8)+" M"+num(x)+" "+num(y+deep*0.15)+" q-"+num(deep*0.25)+" "+num(deep*0.2)+" -"+num(deep*0.35)+" "+num(deep*0.5)+
-		" M"+num(x)+" "+num(y+deep*0.15)+" q"+num(deep*0.25)+" "+num(deep*0.2)+" "+num(deep*0.35)+" "+num(deep*0.5), "class", "d-root")
+// drawPlant draws a young plant in its hole, and its roots down to a depth.
+func drawPlant(s *svg, x, y, deep float64, hole bool) {
+	at := num(x) + " " + num(y)
+	if hole {
+		s.el("path", "d", "M"+num(x-9)+" "+num(y)+" h18", "class", "d-hole")
+	}
+	s.el("path", "d", "M"+at+" c1 -20 -2 -40 0 -66", "class", "d-stem")
+	var leaves strings.Builder
+	for i, up := range [...]float64{14, 24, 34, 44, 52, 60} {
+		out, size := 1.0, 30-float64(i)*2.6
+		if i%2 == 1 {
+			out = -1
+		}
+		leaves.WriteString("M" + num(x) + " " + num(y-up) + " c" + num(out*size*0.3) + " " + num(-size*0.55) + " " + num(out*size*0.9) + " " + num(-size*0.5) + " " + num(out*size) + " " + num(-size*0.1) +
+			" c" + num(-out*size*0.2) + " " + num(size*0.35) + " " + num(-out*size*0.7) + " " + num(size*0.35) + " " + num(-out*size) + " " + num(size*0.1) + " Z ")
+	}
+	s.el("path", "d", leaves.String(), "class", "d-leaf")
+	root := ""
+	for _, side := range [...]float64{-1, 1} {
+		for _, r := range [...][2]float64{{0.22, 0.95}, {0.4, 0.72}, {0.5, 0.4}} {
+			root += " M" + at + " q" + num(side*deep*r[0]*0.3) + " " + num(deep*r[1]*0.5) + " " + num(side*deep*r[0]) + " " + num(deep*r[1])
+		}
+	}
+	s.el("path", "d", "M"+at+" v"+num(deep)+root, "class", "d-root")
 }
 
 // bedWords says the drawing in words.
@@ -233,7 +272,7 @@ func bedWords(a *plan.Advice, system unit.System) string {
 	b := a.Shape
 	short := func(v unit.Metres) string { return unit.Of(unit.Short(v)).In(system) }
 	var w strings.Builder
-	if refused(a) {
+	if a.Refused() {
 		w.WriteString("No film is laid. ")
 	} else {
 		w.WriteString(sentence(filmWords(a, system)) + ", " + question.Surface.Says(a.Facts.Surfacing).In(system) + ". ")
@@ -244,7 +283,7 @@ func bedWords(a *plan.Advice, system unit.System) string {
 		w.WriteString("A bed " + short(b.Height) + " high, " + short(b.Top) + " wide on top and " + short(b.Base) + " at the base, with the middle " + short(b.Crown) + " higher than the shoulders")
 	}
 	w.WriteString(", beds " + unit.Of(b.Centres).In(system) + " from centre to centre. ")
-	if !refused(a) {
+	if !a.Refused() {
 		w.WriteString("A roll " + short(b.FilmWidth) + " wide leaves " + short(b.Tuck) + " to bury on each side. ")
 	}
 	if t := a.TapePlan.Tape; t != nil {
@@ -260,7 +299,7 @@ func bedWords(a *plan.Advice, system unit.System) string {
 	} else {
 		w.WriteString(strconv.Itoa(a.Facts.Rows) + " rows of plants")
 	}
-	w.WriteString(", with roots and wet zone " + short(rootDepth(a.Facts)) + " deep.")
+	w.WriteString(", with roots and wet zone " + short(rootDepth(a.Facts)) + " deep, the wet strip " + short(a.Facts.Soil.Wetted.Value) + " wide.")
 	return w.String()
 }
 

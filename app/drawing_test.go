@@ -50,7 +50,7 @@ func TestTheBedsWords(t *testing.T) {
 		require.NoError(t, err)
 		for _, system := range []unit.System{unit.US, unit.Metric} {
 			words := bedWords(&a, system)
-			svg := bedSVG(&a, system)
+			svg := bedSVG(&a, system, false) + bedSVG(&a, system, true)
 			assert.Contains(t, svg, `role="img" aria-labelledby="bed-title bed-desc"`)
 			assert.Contains(t, svg, escape(words), "the words are the drawing's own description")
 			for _, label := range drawnText.FindAllStringSubmatch(svg, -1) {

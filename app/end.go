@@ -37,15 +37,15 @@ func (p *endPart) cautions(a *plan.Advice) app.UI {
 		}
 		groups = append(groups, heading3(sentence(string(step))), app.Ul().Body(list...))
 	}
-	return app.Section().ID("cautions").Class("cautions").Body(append([]app.UI{
-		heading2("Take care"),
+	return app.Details().ID("cautions").Class("fold").Body(append([]app.UI{
+		summary("Take care, at each step"),
 		paragraph("Labels, local codes and licensed people overrule this page."),
 	}, groups...)...)
 }
 
 func (p *endPart) defaults(a *plan.Advice) app.UI {
 	if len(a.Defaults) == 0 {
-		return app.Section().ID("defaults").Hidden(true)
+		return app.Details().ID("defaults").Hidden(true)
 	}
 	list := make([]app.UI, len(a.Defaults))
 	for i, d := range a.Defaults {
@@ -55,9 +55,9 @@ func (p *endPart) defaults(a *plan.Advice) app.UI {
 		}
 		list[i] = item(label + ": " + d.Used.In(p.S.system) + " (" + d.Reason + ")")
 	}
-	return app.Section().ID("defaults").Body(
-		heading2("What we took for granted"),
-		paragraph("You left these open, so this stood in. Fill them in to be surer."),
+	return app.Details().ID("defaults").Class("fold").Body(
+		summary("What was taken for granted"),
+		paragraph("You left these open, so this stood in. Fill them in for a firmer answer."),
 		app.Ul().Body(list...),
 	)
 }
@@ -67,21 +67,9 @@ func (p *endPart) limits(a *plan.Advice) app.UI {
 	for i, l := range a.Limits {
 		list[i] = item(l.Text.In(p.S.system))
 	}
-	return app.Section().ID("limits").Body(heading2("What we do not know"), app.Ul().Body(list...))
+	return app.Details().ID("limits").Class("fold").Body(summary("What is not known"), app.Ul().Body(list...))
 }
 
 func (p *endPart) sources(a *plan.Advice) app.UI {
-	list := make([]app.UI, len(a.Sources))
-	for i, s := range a.Sources {
-		says := []app.UI{plain(s.Publisher + ": " + s.Title + ", " + s.Year + ". " + sentence(s.Where) + ". " + sentence(s.Mark.String()) + ". ")}
-		if s.Linked() {
-			says = append(says, app.A().Href(s.Address).Text(s.Address))
-		} else {
-			says = append(says, plain(sentence(s.Found())+"."))
-		}
-		list[i] = app.Li().ID("source-" + s.ID).TabIndex(-1).Body(says...)
-	}
-	return app.Section().ID("sources").Body(
-		app.Details().ID("sources-list").Open(true).Body(app.Summary().Body(heading2("Who says so")), app.Ul().Class("sources").Body(list...)),
-	)
+	return app.Details().ID("sources-list").Class("fold").Body(summary("Who says so: all sources"), app.Raw(sourcesHTML(a.Sources)))
 }

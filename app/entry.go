@@ -14,18 +14,19 @@ import (
 // control, its help, and its error beside it.
 type entry struct {
 	app.Compo
-	S      *store
-	Name   string
-	Inline bool // a blank of the sentence: the label is for screen readers
-	ctx    app.Context
-	hand   hand
-	gone   bool
-	shown  string // the error beside it
+	S       *store
+	Name    string
+	Inline  bool // a blank of the sentence: the label is for screen readers
+	Spanish bool // of the laying-day sheet, in its other language
+	ctx     app.Context
+	hand    hand
+	gone    bool
+	shown   string // the error beside it
 }
 
 func (f *entry) OnMount(ctx app.Context) {
 	f.ctx = ctx
-	f.S.follow(f, onForm|onUnits, func() {
+	f.S.follow(f, onForm|onUnits|onExample, func() {
 		f.Update()
 		ctx.Defer(func(app.Context) { f.push() })
 	})
@@ -61,12 +62,24 @@ func (f *entry) Render() app.UI {
 		f.ctx.Defer(func(app.Context) { f.push() })
 	}
 	label := app.Label().For(f.id()).Text(f.label(in))
+	// A value that came with the example says so until it is confirmed or changed.
+	class, whose, name := "", "", borrowedAs(f.Name)
+	if f.S.borrowed[name] {
+		class, whose = " borrowed", "from the example, yours?"
+	}
 	if f.Inline {
-		return app.Span().Class("blank").Body(label.Class("for-readers"), f.control(in, bad),
+		return app.Span().Class("blank"+class).Body(label.Class("for-readers"), f.control(in, bad),
+			app.Small().Class("whose-it-is").Text(whose),
 			app.Span().Class("error").ID(f.id()+"-error").Text(f.shown))
 	}
-	return box("field", label, f.control(in, bad),
-		app.P().Class("help").ID(f.id()+"-help").Text(in.Help),
+	help := in.Help
+	if f.Spanish {
+		help = ""
+	}
+	return box("field"+class, label, f.control(in, bad),
+		app.Small().Class("whose-it-is").Text(whose),
+		button("", "Yes, mine").Class("mine").Aria("label", "Yes, mine: "+in.Label).Hidden(whose == "").OnClick(func(app.Context, app.Event) { f.S.mine(name) }, name),
+		app.P().Class("help").ID(f.id()+"-help").Text(help),
 		app.P().Class("error").ID(f.id()+"-error").Text(f.shown))
 }
 
@@ -79,11 +92,20 @@ func (f *entry) error() string {
 	return ""
 }
 
-func (f *entry) label(in *field.Input) string {
-	if symbol := in.Kind.Symbol(f.S.system); symbol != "" && (in.Form == field.FormNumber || in.Form == field.FormWhole) {
-		return in.Label + " (" + symbol + ")"
+// word is a label or an option in the language of the sheet.
+func (f *entry) word(key, english string) string {
+	if f.Spanish {
+		return daySpanish[key]
 	}
-	return in.Label
+	return english
+}
+
+func (f *entry) label(in *field.Input) string {
+	words := f.word(in.Name, in.Label)
+	if symbol := in.Kind.Symbol(f.S.system); symbol != "" && (in.Form == field.FormNumber || in.Form == field.FormWhole) {
+		return words + " (" + symbol + ")"
+	}
+	return words
 }
 
 func (f *entry) control(in *field.Input, bad bool) app.UI {
@@ -100,11 +122,11 @@ func (f *entry) control(in *field.Input, bad bool) app.UI {
 			options = []field.Choosable{{ID: "yes", Label: "yes"}, {ID: "no", Label: "no"}}
 		}
 		list := make([]app.UI, 0, len(options)+1)
-		if in.Name != "crop" {
-			list = append(list, app.Option().Value("").Text("not known").Selected(shown == ""))
+		if in.Name != "crop" || f.S.own {
+			list = append(list, app.Option().Value("").Text(f.word("not known", "not known")).Selected(shown == ""))
 		}
 		for _, o := range options {
-			list = append(list, app.Option().Value(o.ID).Text(o.Label).Selected(o.ID == shown))
+			list = append(list, app.Option().Value(o.ID).Text(f.word(o.ID, o.Label)).Selected(o.ID == shown))
 		}
 		return app.Select().ID(f.id()).Name(in.Name).Aria("describedby", describe).Aria("invalid", invalid).Body(list...).OnChange(f.typed)
 	case field.FormDate:
@@ -149,7 +171,7 @@ func (u *unitSwitch) Render() app.UI {
 	return app.FieldSet().Class("units").Body(
 		app.Legend().Text("Units"),
 		u.button("US", "inches, °F, gallons", unit.US),
-		u.button("metric", "cm, °C, litres", unit.Metric),
+		u.button("metric", "cm, °C, liters", unit.Metric),
 	)
 }
 

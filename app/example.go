@@ -3,6 +3,7 @@ package app
 import (
 	"math"
 	"strconv"
+	"strings"
 
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/pack"
@@ -12,8 +13,11 @@ import (
 // typed: the first farm of the pack.
 func exampleCase() field.Case { return pack.Farms[0].Case() }
 
-// exampleName is what the page calls the example.
-const exampleName = "Otter Bend, an invented farm"
+// farmName is what an invented farm is called, without what it teaches.
+func farmName(i int) string {
+	name, _, _ := strings.Cut(pack.Farms[i].Title, ",")
+	return name
+}
 
 func round2(v float64) float64 { return math.Round(v*100) / 100 }
 

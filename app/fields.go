@@ -94,7 +94,7 @@ func (p *fieldsPart) ready() bool {
 // sound says what to mend, where the form holds no whole field.
 func (p *fieldsPart) sound() bool {
 	if len(p.S.wrong) > 0 || len(field.Check(&p.S.c)) > 0 {
-		p.say("Mend what is marked in the form first.")
+		p.say("Correct what is marked in the form first.")
 		return false
 	}
 	return true
@@ -122,14 +122,14 @@ func (p *fieldsPart) Render() app.UI {
 		state = "Something that this device keeps for the page cannot be read. It is left as it is; save it as a file before you go on."
 	}
 	return app.Section().ID("fields").Class("share").Body(
-		heading2("Your fields"),
+		app.H1().Text("Your fields"),
 		app.P().Class("error").Role("alert").Text(state),
 		button("fields-unread", "Save what cannot be read").Hidden(unread == "").OnClick(func(app.Context, app.Event) {
 			saveFile("film-and-furrow-unread.txt", "text/plain", p.unread())
 		}),
 		app.Ul().Class("turns").Body(rows...),
 		asked("field",
-			app.Label().For(nameBox).Text("Name of the field above"),
+			app.Label().For(nameBox).Text("Name of the field in hand"),
 			&textBox{S: p.S, ID: nameBox, Type: "search", Describe: "fields-told"}),
 		box("buttons",
 			button("field-keep", "Keep it under this name").OnClick(p.keep),
@@ -188,6 +188,7 @@ func without(fields []casefile.Field, name string) []casefile.Field {
 func (p *fieldsPart) open(name string) {
 	for _, f := range p.fields {
 		if f.Name == name {
+			p.S.touch("the field " + name + " was opened")
 			p.S.show(f.Case)
 			p.S.typed[nameBox] = name
 			p.say("Opened “" + name + "”.")

@@ -30,6 +30,7 @@ func (p *filmsPart) Render() app.UI {
 }
 
 func (p *filmsPart) toggle(bit field.Films, on bool) {
+	p.S.touch("films you can buy", "practice.film_options")
 	set := &p.S.c.Practice.FilmOptions
 	if on {
 		*set |= bit

@@ -20,12 +20,15 @@ const storageKey = "film-furrow/field"
 // page works before the table of stations has come), and every text that stands
 // in a field.
 type saved struct {
-	Case    string
-	Station string
-	Ticks   map[string]bool
-	Typed   map[string]string
-	System  unit.System
-	Example bool // the case is the worked example still
+	Case     string
+	Station  string
+	Ticks    map[string]bool
+	Typed    map[string]string
+	System   unit.System
+	Example  bool            // the case is an example still
+	Own      bool            // an empty field is being filled
+	Farm     string          // the example's name
+	Borrowed map[string]bool // what is the example's and not confirmed
 }
 
 const schema = "2"
@@ -37,19 +40,23 @@ const keptMost = 256 << 10
 // text is what is kept, as JSON.
 func (k *saved) text() string {
 	var b strings.Builder
+	flags := func(name string, set map[string]bool) {
+		b.WriteString(`},"` + name + `":{`)
+		comma := ""
+		for name, on := range set {
+			b.WriteString(comma + jsontext.Quote(name) + ":" + strconv.FormatBool(on))
+			comma = ","
+		}
+	}
 	b.WriteString(`{"schema":` + schema + `,"case":` + jsontext.Quote(k.Case) + `,"station":` + jsontext.Quote(k.Station) +
-		`,"system":` + strconv.Itoa(int(k.System)) + `,"example":` + strconv.FormatBool(k.Example) + `,"typed":{`)
+		`,"system":` + strconv.Itoa(int(k.System)) + `,"example":` + strconv.FormatBool(k.Example) + `,"own":` + strconv.FormatBool(k.Own) + `,"farm":` + jsontext.Quote(k.Farm) + `,"typed":{`)
 	comma := ""
 	for name, text := range k.Typed {
 		b.WriteString(comma + jsontext.Quote(name) + ":" + jsontext.Quote(text))
 		comma = ","
 	}
-	b.WriteString(`},"ticks":{`)
-	comma = ""
-	for name, on := range k.Ticks {
-		b.WriteString(comma + jsontext.Quote(name) + ":" + strconv.FormatBool(on))
-		comma = ","
-	}
+	flags("ticks", k.Ticks)
+	flags("borrowed", k.Borrowed)
 	b.WriteString("}}")
 	return b.String()
 }
@@ -65,10 +72,12 @@ func readSaved(text string) *saved {
 	if err != nil || !ok {
 		return nil
 	}
-	k := &saved{Typed: map[string]string{}, Ticks: map[string]bool{}}
+	k := &saved{Typed: map[string]string{}, Ticks: map[string]bool{}, Borrowed: map[string]bool{}}
 	k.Case, _ = o.Get("case").(string)
 	k.Station, _ = o.Get("station").(string)
 	k.Example, _ = o.Get("example").(bool)
+	k.Own, _ = o.Get("own").(bool)
+	k.Farm, _ = o.Get("farm").(string)
 	if o.Get("system") == jsontext.Number(strconv.Itoa(int(unit.US))) {
 		k.System = unit.US
 	}
@@ -79,13 +88,17 @@ func readSaved(text string) *saved {
 			}
 		}
 	}
-	if ticks, ok := o.Get("ticks").(*jsontext.Object); ok {
-		for i, name := range ticks.Names {
-			if ticks.Values[i] == true {
-				k.Ticks[name] = true
+	flags := func(name string, set map[string]bool) {
+		if ticks, ok := o.Get(name).(*jsontext.Object); ok {
+			for i, name := range ticks.Names {
+				if ticks.Values[i] == true {
+					set[name] = true
+				}
 			}
 		}
 	}
+	flags("ticks", k.Ticks)
+	flags("borrowed", k.Borrowed)
 	return k
 }
 
@@ -118,7 +131,8 @@ func (s *store) keepNow() {
 	if s.keep == nil {
 		return
 	}
-	ok := s.keep(saved{Case: string(casefile.Encode(&s.c)), Station: s.c.Place.StationRow, Typed: s.typed, Ticks: s.ticks, System: s.system, Example: s.example})
+	ok := s.keep(s.state())
+	s.keepUndo()
 	if ok == s.unsaved {
 		s.unsaved = !ok
 		s.tell(onExample)
@@ -136,7 +150,10 @@ func (s *store) take(kept *saved) bool {
 	if !ok {
 		return false
 	}
-	s.c, s.example, s.system = c, kept.Example, min(kept.System, unit.US)
+	s.c, s.example, s.system, s.own = c, kept.Example, min(kept.System, unit.US), kept.Own
+	if s.borrowed = kept.Borrowed; kept.Farm != "" {
+		s.farm = kept.Farm
+	}
 	s.typed = map[string]string{}
 	s.wrong = map[string]field.Error{}
 	s.ticks = map[string]bool{}
@@ -161,8 +178,12 @@ func (s *store) take(kept *saved) bool {
 			s.wrong[name] = *e
 		}
 	}
+	if s.own && !s.enough() {
+		s.advice, s.ground, s.digging = nil, nil, false
+		return true
+	}
 	s.work()
-	if s.advice == nil && !s.digging { // half a form: the example's answers stand until it is whole
+	if s.advice == nil && !s.digging && !s.own { // half a form: the example's answers stand until it is whole
 		whole := *s
 		whole.c, whole.wrong = exampleCase(), map[string]field.Error{}
 		whole.work()
@@ -180,15 +201,22 @@ func (s *store) followOtherTab() {
 	}
 }
 
-// setAside puts the field that the device keeps among the named ones, before a
-// link's field takes its place.
+// setAside puts the field that the device kept among the named ones, once a link's
+// field takes its place. Where the table of stations is yet to come, it waits for it.
 func (s *store) setAside() {
-	old := readSaved(deviceText(storageKey))
+	if s.aside == "" {
+		return
+	}
+	old := readSaved(s.aside)
 	if old == nil || old.Example {
+		s.aside = ""
 		return
 	}
 	c, err := casefile.Decode([]byte(old.Case), s.places)
 	if err != nil {
+		if s.places != nil { // half a field: it can be taken back, not named
+			s.aside = ""
+		}
 		return
 	}
 	var fields []casefile.Field
@@ -197,7 +225,28 @@ func (s *store) setAside() {
 			return
 		}
 	}
-	const name = "Before the link"
-	keepOnDevice(fieldsKey, string(casefile.EncodeFields(append(without(fields, name), casefile.Field{Name: name, Case: c}))))
-	s.tell(onForm)
+	s.aside = ""
+	name := strings.TrimSpace(old.Typed[nameBox])
+	if !casefile.GoodName(name) {
+		name = "Before the link"
+	}
+	for n, base := 2, name; ; n++ {
+		have := false
+		for i := range fields {
+			if fields[i].Name == name {
+				if string(casefile.Encode(&fields[i].Case)) == string(casefile.Encode(&c)) {
+					return // it is there already
+				}
+				have = true
+			}
+		}
+		if !have {
+			break
+		}
+		name = base + " " + strconv.Itoa(n)
+	}
+	if len(fields) < casefile.MaxFields {
+		keepOnDevice(fieldsKey, string(casefile.EncodeFields(append(fields, casefile.Field{Name: name, Case: c}))))
+		s.tell(onForm)
+	}
 }

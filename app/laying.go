@@ -2,10 +2,10 @@ package app
 
 import (
 	"strconv"
+	"strings"
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules/judge"
 	"filmfurrow/rules/plan"
 	"filmfurrow/rules/sheet"
 	"filmfurrow/rules/unit"
@@ -33,7 +33,13 @@ func (p *layingPart) Render() app.UI {
 	found := make([]app.UI, len(s.Go))
 	for i := range s.Go {
 		c := &s.Go[i]
-		found[i] = app.Li().Class(string(c.Reply.Key())).Body(app.B().Text(p.say(l, c.Reply.Key())), plain(" "+c.In(l, p.S.system)))
+		card := []app.UI{app.P().Body(app.B().Text(p.say(l, c.Reply.Key())), plain(" "+c.In(l, p.S.system)))}
+		for _, name := range dayNames {
+			if strings.HasPrefix(string(c.Key), name[len("day."):len("day.")+4]) {
+				card = append(card, asked("ask-day", &entry{S: p.S, Name: name, Spanish: l != sheet.English}))
+			}
+		}
+		found[i] = app.Li().Class("cond " + string(c.Reply.Key())).Body(card...)
 	}
 	boxes := make([]app.UI, len(s.Boxes))
 	for i := range s.Boxes {
@@ -60,24 +66,42 @@ func (p *layingPart) Render() app.UI {
 	for i := range s.Order {
 		order[i] = item(s.Order[i].In(l, p.S.system))
 	}
+	words := dayWordsOf[l]
 	return app.Section().ID("laying-day").Class("sheet").Lang(string(l)).Body(
-		heading2(p.say(l, "title")),
-		app.P().Class(class).Role("status").Text(state),
+		p.S.paperHead(),
+		only2(p.S.advice.Refused(), func() app.UI {
+			return p.S.notNow("Do not lay film here.", "This sheet says so too, whatever is ticked.")
+		}),
+		box("view-head", app.H1().Text(words[0]), app.P().Class(class).Role("status").Text(state), p.S.printButton("lay-print", words[1])),
 		p.languages(l),
-		app.Div().Lang("en").Body(asked("fields", fieldsOf(p.S, dayNames)...)),
-		heading(p.say(l, "head-go")),
-		app.Ul().Class("boxes").Body(found...),
+		app.Ul().Class("boxes conds").Body(found...),
 		heading(p.say(l, "head-boxes")),
 		asked("", app.Ul().Class("boxes").Body(boxes...)),
+		app.Raw(`<figure class="bed paper-bed">`+bedSVG(p.S.advice, p.S.system, false)+`</figure>`),
 		box("sheet-parts",
+			part(p.say(l, "head-people"), s.People),
 			part(p.say(l, "head-settings"), s.Settings),
 			app.Div().Body(heading(p.say(l, "head-order")), app.Ol().Body(order...)),
-			part(p.say(l, "head-people"), s.People),
 			part(s.CheckHow.In(l, p.S.system), s.Checks),
 			part(p.say(l, "head-faults"), s.Faults),
-			part(p.say(l, "head-caution"), s.Care)),
-		helpText(p.say(l, "last-word")),
+			part(p.say(l, "head-caution"), s.Care),
+			helpText(p.say(l, "last-word"))),
 	)
+}
+
+// dayWordsOf are the view's own words in the sheet's languages.
+var dayWordsOf = map[sheet.Language][2]string{
+	sheet.English: {"Lay today?", "Print the sheet"},
+	"es":          {"¿Tender hoy?", "Imprimir la hoja"},
+}
+
+// daySpanish are the day's questions and their answers in Spanish, by the terms of the
+// sheet.
+var daySpanish = map[string]string{
+	"day.ball": "Una bola de suelo, apretada y tocada", "crumbles": "se deshace", "breaks": "se sostiene y se rompe", "ribbons": "se alarga y brilla",
+	"day.hand": "La mano que la apretó", "dry": "está seca", "outline": "muestra una huella húmeda", "water": "gotea",
+	"day.wind_m_s": "Viento ahora", "day.people": "Personas aquí hoy", "day.rolls": "Rollos de plástico en la cabecera",
+	"not known": "no se sabe",
 }
 
 // say gives a sentence of the sheet.
@@ -108,57 +132,4 @@ func (s *store) tick(key string, on bool) {
 	}
 	s.save()
 	s.tell(onAdvice)
-}
-
-// seasonPart is the year's dates, as a list and as a calendar file.
-type seasonPart struct {
-	app.Compo
-	S *store
-}
-
-func (p *seasonPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Update) }
-func (p *seasonPart) OnDismount()         { p.S.leave(p) }
-
-func (p *seasonPart) Render() app.UI {
-	a := p.S.advice
-	list, _ := p.S.shopping()
-	steps := a.Season(&list)
-	rows := make([]app.UI, len(steps))
-	told := map[judge.Step]bool{}
-	for i, s := range steps {
-		when := s.On.Words()
-		if s.Weeks > 1 {
-			when = "Every week from " + when + " to " + s.On.Plus(unit.Days(7*(s.Weeks-1))).Words()
-		} else if s.Days > 1 {
-			when += " to " + s.On.Plus(s.Days-1).Words()
-		}
-		what := []app.UI{plain(s.What.In(p.S.system))}
-		if !told[s.Step] { // a step's cautions stand where it first bites
-			told[s.Step] = true
-			what = append(what, careOf(a, s.Step, ""))
-		}
-		rows[i] = app.Tr().Body(app.Th().Scope("row").Text(when), app.Td().Body(what...), app.Td().Text(s.Why.In(p.S.system)))
-	}
-	end := a.EndOfFilm(&list)
-	weight := ""
-	if end.Least > 0 {
-		weight = "Clean it weighs " + unit.Of(end.Clean).In(p.S.system) + "; with soil on it from " + unit.Of(end.Least).In(p.S.system) + " to " + unit.Of(end.Most).In(p.S.system) + " (half soil in a US paper, up to nine tenths in the European standard)."
-	}
-	biodegradable := end.TilledIn.Text
-	if biodegradable != "" {
-		biodegradable = "Biodegradable film: " + biodegradable
-	}
-	return app.Section().ID("season").Class("sheet").Body(
-		heading2("The season’s dates"),
-		paragraph("Worked back and forth from planting on "+p.S.advice.WaitPlan.PlantOn.Words()+"."),
-		listed("scroll stack", "The season’s dates", rows, "When", "What", "Why"),
-		box("buttons", button("season-ics", "Save for a calendar (iCalendar)").OnClick(func(app.Context, app.Event) {
-			saveFile("film-and-furrow-season.ics", "text/calendar", p.S.calendar())
-		})),
-		app.H3().ID("end-of-film").Text("The end of the film"),
-		paragraph(end.Duty.In(p.S.system)),
-		paragraph(weight),
-		helpText("Organic, by the US rule: "+end.Organic.In(p.S.system)),
-		helpText(biodegradable),
-	)
 }

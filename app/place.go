@@ -15,46 +15,66 @@ import (
 type placePart struct {
 	app.Compo
 	S     *store
+	Short bool // within the sentence: own temperatures stand on the page of details
 	wrong map[string]string
 	told  string
+	at    int // the result that the arrow keys stand on, from 1; 0 is none
 }
 
-func (p *placePart) OnMount(app.Context) { p.S.follow(p, onPlaces|onUnits|onExample, p.Update) }
-func (p *placePart) OnDismount()         { p.S.leave(p) }
+func (p *placePart) OnMount(app.Context) {
+	p.S.follow(p, onPlaces|onUnits|onExample, func() {
+		p.at = 0
+		p.Update()
+	})
+}
+func (p *placePart) OnDismount() { p.S.leave(p) }
 
 // placeBox is the box that a place is searched in.
 const placeBox = "f-place"
 
 func (p *placePart) Render() app.UI {
+	found, says := p.found()
+	active := ""
+	if p.at > len(found) {
+		p.at = 0
+	}
+	if p.at > 0 {
+		active = resultID(p.at)
+	}
 	return box("place",
 		asked("field",
 			app.Label().For(placeBox).Text("Find your place: town, station or zip code"),
-			&textBox{S: p.S, ID: placeBox, Type: "search", Describe: "place-now"},
-			p.results(),
+			app.Div().OnKeyDown(p.key).Body(&textBox{S: p.S, ID: placeBox, Type: "search", Describe: "place-now", List: "place-list", Active: active, Open: len(found) > 0}),
+			para("results-say", says),
+			p.results(found),
 			app.P().Class("help").ID("place-now").Text(p.now()),
 		),
 		button("place-here", "Use this device’s position").OnClick(p.askPosition),
 		app.P().Class("error").Role("alert").Text(p.told),
-		app.Details().Class("more").ID("own-normals").Body(
-			summary("Type your own monthly temperatures"),
-			helpText("Mean daily minimum and maximum of each month, in "+unit.KindTemperature.Symbol(p.S.system)+". From your weather service, or a neighbour’s long record."),
-			asked("own",
-				box("field",
-					app.Label().For(normalsLatitude).Text("Latitude, degrees north (south is minus)"),
-					p.cell(normalsLatitude, ""),
-				),
-				box("months", p.rows()...),
+		only(!p.Short, p.own),
+	)
+}
+
+func (p *placePart) own() app.UI {
+	return app.Details().Class("more").ID("own-normals").Body(
+		summary("Type your own monthly temperatures"),
+		helpText("Mean daily minimum and maximum of each month, in "+unit.KindTemperature.Symbol(p.S.system)+". From your weather service, or a neighbour’s long record."),
+		asked("own",
+			box("field",
+				app.Label().For(normalsLatitude).Text("Latitude, degrees north (south is minus)"),
+				p.cell(normalsLatitude, ""),
 			),
-			button("normals-use", "Use these temperatures").OnClick(p.useOwn),
+			box("months", p.rows()...),
 		),
+		button("normals-use", "Use these temperatures").OnClick(p.useOwn),
 	)
 }
 
 func (p *placePart) now() string {
 	pl := &p.S.c.Place
 	switch {
-	case p.S.example:
-		return "Now: " + exampleName + ", with invented weather."
+	case p.S.example || p.S.borrowed[placeName] && pl.Own:
+		return "Now: " + p.S.farm + ", an invented farm, with invented weather. Choose your own place."
 	case pl.Own:
 		return "Now: your own monthly temperatures."
 	case pl.StationName != "" && pl.StationAway > 0:
@@ -62,40 +82,86 @@ func (p *placePart) now() string {
 	case pl.StationName != "":
 		return "Now: " + pl.StationName + ". Normals of 1981–2010."
 	case p.S.noPlace:
-		return "The table of stations could not be loaded. Type your own temperatures below, or load the page again."
+		return "The table of stations could not be loaded. Type your own temperatures under “Details”, or load the page again."
 	case p.S.places == nil:
 		return "The table of 7,501 stations is loading."
 	}
 	return "No place yet: choose one."
 }
 
-func (p *placePart) results() app.UI {
-	query := p.S.typed[placeBox]
-	if strings.TrimSpace(query) == "" {
-		return app.Ul().Class("results").Hidden(true)
+// zipFirst and zipLast bound the zip codes of the United States (from memory).
+const zipFirst, zipLast = 501, 99950
+
+// found are the stations that match what stands in the box, and what is to be said of
+// them.
+func (p *placePart) found() (found []*normals.Station, says string) {
+	query := strings.TrimSpace(p.S.typed[placeBox])
+	if query == "" {
+		return nil, ""
 	}
 	if p.S.places == nil {
-		return app.Ul().Class("results").Body(item("The table of stations is still loading."))
+		return nil, "The table of stations is still loading."
 	}
-	found := p.S.places.Find(query, 8)
-	if len(found) == 0 {
-		return app.Ul().Class("results").Body(item("No station by that name. Try a town nearby, or only its first letters."))
+	zip, err := strconv.Atoi(query)
+	isZip := err == nil && len(query) == 5
+	if isZip && (zip < zipFirst || zip > zipLast) {
+		return nil, query + " is no zip code: they run from 00501 to 99950. Check the digits, or type the town."
 	}
-	list := make([]app.UI, 0, len(found)+1)
-	if zip := strings.TrimSpace(query); len(zip) == 5 && zip[0] <= '9' && zip != found[0].Zip {
-		list = append(list, item("No station has this zip code. These have the nearest ones:"))
+	found = p.S.places.Find(query, 8)
+	switch {
+	case len(found) == 0:
+		says = "No station by that name. Try a town nearby, or only its first letters."
+	case isZip && query != found[0].Zip:
+		says = "No station has this zip code. These have the nearest ones:"
 	}
-	for _, st := range found {
-		list = append(list, app.Li().Body(app.Button().Type("button").Class("result").Text(stationWords(st, p.S.system)).
-			OnClick(func(ctx app.Context, _ app.Event) {
-				p.S.typed[placeBox] = ""
-				p.S.choose(st)
-				if el := app.Window().GetElementByID(placeBox); el.Truthy() {
-					el.Call("focus")
-				}
-			}, st.ID)))
+	return found, says
+}
+
+func resultID(at int) string { return "place-" + strconv.Itoa(at) }
+
+// results are a list to choose from by a tap, or by the arrow keys and Enter while the
+// focus stays in the box (WAI-ARIA Authoring Practices, combobox).
+func (p *placePart) results(found []*normals.Station) app.UI {
+	list := make([]app.UI, 0, len(found))
+	for i, st := range found {
+		list = append(list, app.Li().ID(resultID(i+1)).Role("option").Class("result").Aria("selected", strconv.FormatBool(i+1 == p.at)).Text(stationWords(st, p.S.system)).
+			OnClick(func(app.Context, app.Event) { p.choose(st) }, st.ID))
 	}
-	return app.Ul().Class("results").Body(list...)
+	return app.Ul().Class("results").ID("place-list").Role("listbox").Aria("label", "Stations").Hidden(len(found) == 0).Body(list...)
+}
+
+func (p *placePart) choose(st *normals.Station) {
+	p.S.typed[placeBox] = ""
+	p.S.finding = false
+	p.S.choose(st)
+	for _, id := range [...]string{"place-open", placeBox} {
+		if el := app.Window().GetElementByID(id); el.Truthy() {
+			el.Call("focus")
+			break
+		}
+	}
+}
+
+// key moves along the results, and takes one.
+func (p *placePart) key(ctx app.Context, e app.Event) {
+	found, _ := p.found()
+	switch e.Get("key").String() {
+	case "ArrowDown":
+		p.at = min(p.at+1, len(found))
+	case "ArrowUp":
+		p.at = max(p.at-1, 0)
+	case "Enter":
+		if len(found) > 0 {
+			p.choose(found[max(p.at-1, 0)])
+		}
+	case "Escape":
+		p.S.typed[placeBox], p.S.finding = "", false
+		p.S.tell(onPlaces)
+	default:
+		ctx.PreventUpdate()
+		return
+	}
+	e.PreventDefault()
 }
 
 func stationWords(st *normals.Station, system unit.System) string {

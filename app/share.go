@@ -7,6 +7,7 @@ import (
 
 	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/field"
+	"filmfurrow/rules/pack"
 )
 
 // linkMark stands before the share text in the address: behind the "#", so no
@@ -18,16 +19,25 @@ const linkMark = "f="
 // somebody types.
 func (s *store) openLink(fragment string) {
 	text, found := strings.CutPrefix(fragment, linkMark)
-	if !found {
+	if !found || fragment == s.opened {
 		return
 	}
 	c, err := casefile.ReadLink(text, s.places)
 	switch {
 	case err == nil:
 		s.waiting = ""
+		if s.keep != nil { // a card has nothing to come back to
+			s.touch("a field came with a link")
+		}
 		s.show(c)
-		s.linked = true
-		s.note, s.noteBad = "This field came with a link. Change anything and it is kept on this device.", false
+		s.linked, s.opened = true, fragment
+		s.note, s.noteBad = "This field came with a link, as a copy. Change anything and the copy is kept on this device; your own stays under “Your fields”.", false
+		for i := range pack.Farms {
+			if f := pack.Farms[i].Case(); casefile.Link(&f) == text {
+				s.example, s.farm = true, farmName(i)
+				s.note = "Opened from its card: " + s.farm + ", an invented farm. Your own field stays as it was."
+			}
+		}
 		s.work()
 	case s.places == nil && !s.noPlace:
 		s.waiting = fragment // its station is not here yet
@@ -42,7 +52,8 @@ func (s *store) openLink(fragment string) {
 
 // show puts another field in place of the one in the form.
 func (s *store) show(c field.Case) {
-	s.c, s.example = c, false
+	s.c, s.example, s.own = c, false, false
+	s.borrowed = map[string]bool{}
 	s.typed, s.wrong = map[string]string{}, map[string]field.Error{}
 	if s.c.Method == "" {
 		s.usualStart()
@@ -55,8 +66,17 @@ func (s *store) leaveLink() {
 	if !s.linked {
 		return
 	}
-	s.linked = false
+	s.aside = deviceText(storageKey)
+	s.dropLink()
 	s.setAside()
+}
+
+// dropLink takes a link's field out of the address.
+func (s *store) dropLink() {
+	if !s.linked {
+		return
+	}
+	s.linked, s.opened = false, ""
 	at := app.Window().Get("location")
 	app.Window().Get("history").Call("replaceState", nil, "", at.Get("pathname").String()+at.Get("search").String())
 }
@@ -64,8 +84,7 @@ func (s *store) leaveLink() {
 // link is the address of this page with the field inside.
 func (s *store) link() string {
 	at := app.Window().URL()
-	at.Fragment, at.RawQuery = "", ""
-	return at.String() + "#" + linkMark + linkText(s)
+	return at.Scheme + "://" + at.Host + s.pageLink()
 }
 
 func linkText(s *store) string { return casefile.Link(&s.c) }
@@ -77,7 +96,7 @@ func (s *store) pageLink() string {
 
 const inAMoment = "The answers are still being worked out. Try again in a moment."
 
-const mendFirst = "Mend what is marked first: a link carries only what is right."
+const mendFirst = "Correct what is marked first: a link carries only what is right."
 
 // sharePart offers the field as a link and as a file.
 type sharePart struct {
@@ -92,7 +111,7 @@ func (p *sharePart) OnDismount()         { p.S.leave(p) }
 
 func (p *sharePart) Render() app.UI {
 	return app.Section().ID("share").Class("share").Body(
-		heading2("Take it along"),
+		app.H1().Text("Take it along"),
 		paragraph("The whole field fits into one link. It is read on the device that opens it; no server sees it."),
 		box("buttons",
 			button("share-copy", "Copy the link").OnClick(p.copy),
@@ -106,16 +125,23 @@ func (p *sharePart) Render() app.UI {
 				copyText(ctx, bedWords(p.S.advice, p.S.system), "Copied.", copyByHand, func(words string) { p.told = words })
 			}),
 			button("share-bed-svg", "Save the bed as a picture (SVG)").OnClick(func(app.Context, app.Event) {
-				saveFile("film-and-furrow-bed.svg", "image/svg+xml", drawnAlone("#bed-drawing svg"))
-			}),
-			button("share-print", "Print").OnClick(func(app.Context, app.Event) {
-				p.S.lane.drawn = func() { app.Window().Call("print") } // what is on its way belongs on the paper
-				p.S.wakeIn(0)
+				saveFile("film-and-furrow-bed.svg", "image/svg+xml", p.bed())
 			}),
 		),
 		app.P().Class("help").Role("status").ID("share-told").Text(p.told),
 		p.qr(),
+		only2(p.S.advice != nil, func() app.UI {
+			return app.Figure().Class("tile bed").ID("bed-drawing").Body(app.Raw(bedSVG(p.S.advice, p.S.system, false)), app.FigCaption().Text(bedWords(p.S.advice, p.S.system)))
+		}),
 	)
+}
+
+// bed is the drawing as a file, once there is one.
+func (p *sharePart) bed() string {
+	if p.S.advice == nil {
+		return ""
+	}
+	return drawnAlone("#bed-drawing svg")
 }
 
 // copyCard gives the frame that shows the answers on somebody's page.

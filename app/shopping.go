@@ -24,38 +24,81 @@ func (p *shoppingPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.
 func (p *shoppingPart) OnDismount()         { p.S.leave(p) }
 
 func (p *shoppingPart) Render() app.UI {
-	a, system := p.S.advice, p.S.system
-	list, cost := p.S.shopping()
-	rows := make([]app.UI, 0, len(list.Lines))
-	for i := range list.Lines {
-		rows = append(rows, p.row(&list.Lines[i]))
+	s := p.S
+	a, system := s.advice, s.system
+	list, cost := s.shopping()
+	if a.Refused() {
+		return app.Section().ID("shopping").Class("sheet").Body(s.notNow("Nothing to buy for film.", "Film is not to be laid here."), s.paperHead())
 	}
+	rows := make([]app.UI, 0, len(list.Lines))
+	how := &svg{}
+	how.raw(`<dl class="how">`)
+	for i := range list.Lines {
+		l := &list.Lines[i]
+		rows = append(rows, p.row(l, i+1))
+		how.raw(`<dt>`, escape(sentence(l.Name)), `</dt><dd>`, escape(howWords(l, system)), `</dd>`)
+	}
+	how.raw(`</dl>`)
 	mass := ""
 	if list.RollMass > 0 {
 		who := strconv.Itoa(list.Lifters) + " people lift it"
 		if list.Lifters > 3 {
 			who = "a loader lifts it"
 		}
-		mass = "A roll weighs about " + unit.Of(list.RollMass).In(system) + ": " + who + ". The film on the field weighs " + unit.Of(list.FilmMass).In(system) + "."
+		mass = "A roll weighs about " + unit.Of(list.RollMass).In(system) + ": " + who + "."
 	}
 	title := "What to buy"
-	if refused(a) {
-		title = "What to buy, if you laid it all the same"
+	for _, step := range a.Season(&list) {
+		if step.ID == "order" {
+			title = "Order by " + dayOfYear(step.On.Plus(step.Days-1), system)
+		}
 	}
 	return app.Section().ID("shopping").Class("sheet").Body(
-		heading2(title),
-		asked("", listed("scroll stack", "Shopping list", rows, "Item", "Quantity", "Your own", "How it was worked out")),
-		paragraph(list.Layout.In(system)+" "+mass),
-		careOf(a, judge.StepOrder, "backflow"),
+		s.paperHead(),
+		box("view-head", app.H1().Text(title), para("sub", "for laying on "+dayOfYear(a.WaitPlan.LayOn, system)), s.printButton("shopping-print", "Print the list")),
+		p.whose(),
+		asked("", listed("scroll list", "Shopping list", rows, "", "Item", "Quantity", "Your own")),
+		paragraph(mass),
+		app.Details().Class("fold").ID("shopping-how").Body(summary("How each quantity was worked out"),
+			app.Raw(how.b.String()), paragraph(list.Layout.In(system)+" The film on the field weighs "+unit.Of(list.FilmMass).In(system)+".")),
+		app.Details().Class("fold").ID("shopping-prices").Body(summary("Prices: your own or a supplier’s"), p.costs(&cost)),
+		app.Details().Class("fold").ID("shopping-machine").Body(summary("Tractor, layer, and what to take care of"), p.machine(), careOf(a, judge.StepOrder, "backflow")),
 		box("buttons",
 			button("shopping-copy", "Copy as text").OnClick(p.copy),
 			button("shopping-csv", "Save as a table (CSV)").OnClick(func(app.Context, app.Event) {
 				saveFile("film-and-furrow-shopping.csv", "text/csv", p.table())
 			})),
 		app.P().Class("help").Role("status").Text(p.told),
-		p.costs(&cost),
-		p.machine(),
 	)
+}
+
+// whose asks whether the beds that all is bought for are the grower's.
+func (p *shoppingPart) whose() app.UI {
+	s := p.S
+	f := &s.c.Field
+	words := ""
+	if f.Beds.Given && f.BedLength.Given {
+		words = "For " + unit.Of(int(f.Beds.Value)).In(s.system) + " beds of " + unit.Of(f.BedLength.Value).In(s.system) + "."
+	}
+	borrowed := s.example || s.borrowed["field.beds"] || s.borrowed["field.bed_length_m"]
+	class := "whose"
+	if borrowed {
+		class += " borrowed"
+		words += " From the example. Yours?"
+	}
+	if words == "" {
+		words = "How many beds, and how long? The list needs both."
+	}
+	return box(class, strong(words),
+		button("beds-mine", "Yes, mine").Hidden(!borrowed || s.example).OnClick(func(app.Context, app.Event) { s.mine("field.beds", "field.bed_length_m") }),
+		app.A().Class("act").Href(rooted("/details")+"#"+fieldID("field.beds")).Text("Change"))
+}
+
+func howWords(l *plan.Line, system unit.System) string {
+	if l.Missing != "" {
+		return "Needs " + l.Missing + "."
+	}
+	return l.How.In(system)
 }
 
 // careOf shows the cautions of a step, and one more by its id.
@@ -91,19 +134,20 @@ func (p *shoppingPart) machine() app.UI {
 	return app.Div().ID("tractor").Body(body...)
 }
 
-func (p *shoppingPart) row(l *plan.Line) app.UI {
+func (p *shoppingPart) row(l *plan.Line, n int) app.UI {
 	quantity := quantityWords(l.Quantity, l.Kind, p.S.system)
-	how := l.How.In(p.S.system)
 	if l.Missing != "" {
-		quantity, how = "?", "Needs "+l.Missing+"."
-	} else if l.Short() {
-		how += " Yours is less than this."
+		quantity = "?"
+	}
+	short := ""
+	if l.Short() {
+		short = " Yours is less than this."
 	}
 	return app.Tr().Body(
-		app.Th().Scope("row").Body(plain(sentence(l.Name)), span(l.Spec.In(p.S.system))),
+		app.Td().Class("count").Text(n),
+		app.Th().Scope("row").Body(plain(sentence(l.Name)), span(l.Spec.In(p.S.system)+short)),
 		app.Td().Class("figure").Text(quantity),
-		app.Td().Body(&entry{S: p.S, Name: "shopping." + field.ItemKeys[l.Item], Inline: true}),
-		app.Td().Text(how))
+		app.Td().Body(&entry{S: p.S, Name: "shopping." + field.ItemKeys[l.Item], Inline: true}))
 }
 
 func quantityWords(v float64, kind unit.Kind, system unit.System) string {
@@ -212,7 +256,6 @@ func (p *shoppingPart) costs(c *plan.Cost) app.UI {
 	}
 	w := c.Hours
 	return app.Div().ID("costs").Body(
-		heading("What it costs, by your own prices"),
 		helpText("We give no prices. What has none is left out, and the total says so. For scale only: a farm magazine of 2013 told of about $180 of film and $125 of tape for an acre in Michigan."),
 		asked("fields", fieldsOf(p.S, priceNames)...),
 		listed("scroll stack", "Costs", rows, "For", "Amount", "How"),

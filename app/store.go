@@ -57,6 +57,20 @@ type store struct {
 	spoken  string            // the errors that are read out
 	speak   func()            // has them read out when the typing has rested
 	title   string            // of the page, as it was last set for them
+	at      string            // the view that is shown
+	farm    string            // the invented farm that the example is
+	own     bool              // an empty field is being filled: there are no answers before there is enough
+	opened  string            // the address's field that is open
+	aside   string            // what the device kept before a link's field was changed, till it is among the named
+	undo    []undoStep
+	step    string       // what is being changed, so that its next key is no step of its own
+	moved   string       // what was changed last
+	since   *plan.Advice // the advice before that
+	// borrowed are the inputs whose values came with the example and were neither
+	// changed nor confirmed.
+	borrowed map[string]bool
+	day      unit.Optional[unit.Date] // that was set for today
+	finding  bool                     // the place is being looked for
 }
 
 // topic is what a part of the page listens to.
@@ -81,7 +95,7 @@ type watch struct {
 
 // storeOf begins with a case that is yet to be worked out.
 func storeOf(c field.Case) *store {
-	return &store{c: c, system: unit.US, lane: lane{due: map[app.Composer]bool{}},
+	return &store{c: c, system: unit.US, at: "/", farm: farmName(0), borrowed: map[string]bool{}, lane: lane{due: map[app.Composer]bool{}},
 		typed: map[string]string{}, wrong: map[string]field.Error{}, ticks: map[string]bool{}, watched: map[app.Composer]watch{}}
 }
 
@@ -92,14 +106,6 @@ func newStore(kept *saved) *store {
 	if kept == nil || !s.take(kept) {
 		s.work()
 	}
-	return s
-}
-
-// exampleStore begins with the worked example, whose answers the prerendered page
-// shows already: they are worked out beside the reading.
-func exampleStore(before map[string]string) *store {
-	s := storeOf(exampleCase())
-	s.example, s.before = true, before
 	return s
 }
 
@@ -124,6 +130,9 @@ func (s *store) work() {
 		if s.wrong[name].Field != name { // errors that came from the whole case
 			delete(s.wrong, name)
 		}
+	}
+	if s.own && s.advice == nil && !s.enough() {
+		return
 	}
 	if errs := field.Check(&s.c); len(errs) > 0 {
 		s.blame(errs)
@@ -199,6 +208,7 @@ func (s *store) blame(err error) {
 
 // set takes what was typed into one field.
 func (s *store) set(in *field.Input, text string) {
+	s.touch(lower(in.Label), borrowedAs(in.Name))
 	s.typed[in.Name] = text
 	delete(s.wrong, in.Name)
 	if strings.TrimSpace(text) == "" {
@@ -232,9 +242,9 @@ func (s *store) mark() {
 
 // titled says in the title that something is to be mended.
 func (s *store) titled() {
-	title := titleOf("/")
+	title := titleOf(s.at)
 	if len(s.wrong) > 0 {
-		title = "Mend first: " + title
+		title = "Correct first: " + title
 	}
 	if title == s.title { // the browser would tell all who listen, each time
 		return
@@ -251,6 +261,7 @@ func (s *store) usualStart() {
 		return
 	}
 	s.c.Method = string(crop.Start)
+	delete(s.borrowed, "method")
 	delete(s.typed, "method")
 	delete(s.wrong, "method")
 	for part, w := range s.watched {
@@ -262,10 +273,6 @@ func (s *store) usualStart() {
 
 func (s *store) changed() {
 	s.leaveLink()
-	if s.example {
-		s.example = false
-		s.tell(onExample)
-	}
 	s.work()
 	s.save()
 	s.tell(onAdvice)
@@ -380,6 +387,7 @@ func (s *store) setUnits(system unit.System) {
 
 // choose takes a station's normals.
 func (s *store) choose(st *normals.Station) {
+	s.touch("place", placeName)
 	elevation := s.c.Place.Elevation
 	if s.c.Place.Station != "" || s.c.Place.Own {
 		elevation = unit.Optional[unit.Metres]{}
@@ -390,6 +398,7 @@ func (s *store) choose(st *normals.Station) {
 
 // here takes the tablet's position.
 func (s *store) here(latitude, longitude float64) {
+	s.touch("place", placeName)
 	s.c.Place = field.Place{
 		Latitude:  unit.Known(unit.Degrees(round2(latitude))),
 		Longitude: unit.Known(unit.Degrees(round2(longitude))),
@@ -434,6 +443,7 @@ func (s *store) ownNormals() map[string]string {
 	if len(wrong) > 0 {
 		return wrong
 	}
+	s.touch("place", placeName)
 	s.c.Place = field.Place{Own: true, HasNormals: true, TMin: low, TMax: high, Latitude: unit.Known(unit.Degrees(lat)), Elevation: s.c.Place.Elevation}
 	for name := range s.typed {
 		if strings.HasPrefix(name, "normals-") {

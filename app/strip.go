@@ -22,6 +22,7 @@ type stripPart struct {
 	days  int
 	depth int  // one of facts.Depths
 	asked bool // the depth was chosen by hand
+	all   bool // the other films are shown too
 	turn  int  // counts the moves of the handle, so that only the last one is worked out
 
 	drawn  stripState // what curves, svg and words were made from
@@ -102,6 +103,9 @@ func (p *stripPart) Render() app.UI {
 	}
 	p.draw()
 	class := "season"
+	if !p.all {
+		class += " season-few"
+	}
 	waiting := ""
 	if p.S.digging {
 		class += " season-old"
@@ -119,6 +123,8 @@ func (p *stripPart) Render() app.UI {
 				app.Legend().Text("Depth"),
 				p.depthButton(facts.AtFive), p.depthButton(facts.AtTen),
 			),
+			app.Button().Type("button").Class("unit").ID("strip-all").Aria("pressed", strconv.FormatBool(p.all)).Text("The other films too").
+				OnClick(func(app.Context, app.Event) { p.all = !p.all }),
 		),
 		para("waiting", waiting),
 		app.Figure().Class("strip-figure").Body(
@@ -131,10 +137,12 @@ func (p *stripPart) Render() app.UI {
 					OnInput(p.slid).OnChange(p.let).OnKeyDown(p.key),
 			),
 			app.P().Class("help").ID("strip-help").Text("Drag the handle, or use the arrow keys (a day) and Page Up and Page Down (a week). The answers follow."),
-			app.FigCaption().Body(app.Raw(stripList(p.words))),
+			app.FigCaption().Body(
+				paragraph(p.words[0]),
+				app.Details().ID("strip-words").Body(summary("The curves in words"), app.Raw(stripList(p.words))),
+			),
 		),
-		heading3("What each film brings"),
-		&stripTables{Strip: p},
+		app.Details().ID("strip-films").Body(summary("What each film brings, in figures"), &stripTables{Strip: p}),
 	)
 }
 

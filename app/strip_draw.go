@@ -164,7 +164,7 @@ func (g *strips) drawWants(w *svg, f *facts.Facts, system unit.System) {
 		name string
 		at   unit.Celsius
 		down float64
-	}{{"ceiling", f.Ceiling, -7}, {"safe<tspan class=\"s-word\"> floor</tspan>", f.SafeFloor, -7}, {"early<tspan class=\"s-word\"> floor</tspan>", f.EarlyFloor, 19}} {
+	}{{"too hot from", f.Ceiling, -7}, {"safe<tspan class=\"s-word\"> from</tspan>", f.SafeFloor, -7}, {"risky<tspan class=\"s-word\"> from</tspan>", f.EarlyFloor, 19}} {
 		y := num(g.y(want.at))
 		w.raw(`<line class="s-want" x1="0" x2="100%" y1="`, y, `" y2="`, y, `"/>`)
 		w.raw(`<text class="s-label" x="0" dx="6" y="`, y, `" dy="`, num(want.down), `">`, want.name, " ", temperature(want.at, system), `</text>`)
@@ -184,6 +184,9 @@ func (g *strips) drawNames(w *svg, f *facts.Facts, s *facts.SoilSeason) {
 		class := "s-name"
 		if cover == f.ChosenCover() {
 			class += " s-name-chosen"
+		}
+		if cover == facts.Bare {
+			class += " s-name-bare"
 		}
 		w.raw(`<path class="s-line s-leader s-`, coverKey(cover), `" d="M0 `, num(ends[cover]), ` L`, num(labelLeader-8), ` `, num(places[cover]), ` h6"/>`)
 		w.raw(`<text class="`, class, `" x="`, num(labelLeader+2), `" y="`, num(places[cover]+5), `">`, coverLabel(cover), `</text>`)

@@ -101,7 +101,7 @@ func (p *changePart) OnMount(app.Context) { p.S.follow(p, onStudy|onUnits|onAdvi
 func (p *changePart) OnDismount()         { p.S.leave(p) }
 
 // nearFew is how many turning points stand under an answer; the rest is folded.
-const nearFew = 2
+const nearFew = 3
 
 func (p *changePart) Render() app.UI {
 	st := p.S.studied
@@ -208,7 +208,7 @@ func (p *changePart) rows(list []*search.TurningPoint) []app.UI {
 		}
 		rows = append(rows, app.Li().Body(
 			span(text+open),
-			app.Button().Type("button").Class("go").Aria("label", "Go there: "+text).Text("Go there").
+			app.Button().Type("button").Class("go").Aria("label", "Try it: "+text).Text("Try it").
 				Hidden(t.Input.EveryMonth() == "set to"). // the form has no field for it
 				OnClick(func(app.Context, app.Event) { p.S.goTo(t) }, t.Input.Name, t.At.Word, t.At.Number)))
 	}
@@ -225,6 +225,7 @@ func optionWords(q question.Question, o question.Option, system unit.System) str
 
 // goTo sets the case to a turning point.
 func (s *store) goTo(t *search.TurningPoint) {
+	s.touch(lower(t.Input.Label), borrowedAs(t.Input.Name))
 	s.c = t.Input.Turn(s.c, t.At)
 	delete(s.typed, t.Input.Name)
 	delete(s.wrong, t.Input.Name)

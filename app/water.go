@@ -8,39 +8,8 @@ import (
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/model/water"
 	"filmfurrow/rules/plan"
-	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
-
-// waterPart is the sixth answer: how long to run the water.
-type waterPart struct {
-	app.Compo
-	S *store
-}
-
-func (p *waterPart) OnMount(app.Context) { p.S.follow(p, onAnswer|onUnits, p.Update) }
-func (p *waterPart) OnDismount()         { p.S.leave(p) }
-
-func (p *waterPart) Render() app.UI {
-	a, system := p.S.advice, p.S.system
-	w := &a.Water
-	show := func(v any) string { return unit.Of(v).In(system) }
-	class := "answer"
-	if refused(a) {
-		class += " answer-if"
-	}
-	return app.Section().Class(class).ID("water").Body(
-		heading3("Water"),
-		para("number", waterLead(a, system)),
-		paragraph(w.Says.In(system)),
-		para("why", "The crop uses about "+show(w.Start)+" a day at planting and "+show(w.Peak)+" on its hungriest day; that is "+show(unit.LitresPer100Metres(w.PeakLitres))+" of bed with the tape’s losses."),
-		only(w.SingleRun > 0, func() app.UI {
-			return para("firm", "Longest single run before water passes the roots: "+show(w.SingleRun)+", so "+runs(w.RunsADay)+" a day at full leaf. Rain does not count: film sheds it.")
-		}),
-		app.P().Body(app.A().Href("#water-plan").Text("The whole water plan")),
-		app.P().Class("cites").Body(sourceLinks([]*table.Source{&table.FAO56, a.Facts.Crop.KcMid.Source, &table.Saxton2006})),
-	)
-}
 
 // waterLead is the sixth answer's figure.
 func waterLead(a *plan.Advice, system unit.System) string {
@@ -57,39 +26,6 @@ func runs(n int) string {
 	return strconv.Itoa(n) + " runs"
 }
 
-// waterPlanPart is the section with the whole water plan. The plan takes longer
-// than the answers, so it is worked out when a section that needs it draws
-// itself, once for each advice.
-type waterPlanPart struct {
-	app.Compo
-	S *store
-}
-
-func (p *waterPlanPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Update) }
-func (p *waterPlanPart) OnDismount()         { p.S.leave(p) }
-
-func (p *waterPlanPart) Render() app.UI {
-	plan := &p.S.workOut().plan
-	v := waterView{plan: plan, system: p.S.system}
-	class := "water-plan"
-	if plan.Verdict == water.DoesNotFit {
-		class += " water-stop"
-	}
-	return app.Section().Class(class).ID("water-plan").TabIndex(-1).Body(
-		heading2("Water plan"),
-		v.words(),
-		v.lastWord(),
-		v.byMonth(),
-		box("water-grid",
-			box("water-column", v.schedule(), v.line(), v.soil(), v.quality()),
-			box("water-column", v.supply(), v.feeding(), v.chlorine()),
-		),
-		v.checks(),
-		v.assumed(),
-		v.steps(),
-	)
-}
-
 // waterView draws the parts of one plan in one system of units.
 type waterView struct {
 	plan   *plan.WaterPlan
@@ -103,20 +39,22 @@ func (v waterView) show(x any) string {
 	return unit.Of(x).In(v.system)
 }
 
+// lead says whether it works.
+func (v waterView) lead() string {
+	switch p := v.plan; p.Verdict {
+	case water.Fits:
+		return "It fits."
+	case water.FitsTightly:
+		return "It fits, with care."
+	case water.DoesNotFit:
+		return "It does not fit: " + lower(p.Because[0].In(v.system))
+	}
+	return "Not settled yet: too little is known of your water."
+}
+
 // words say first whether it works.
 func (v waterView) words() app.UI {
 	p := v.plan
-	lead := ""
-	switch p.Verdict {
-	case water.Fits:
-		lead = "It fits."
-	case water.FitsTightly:
-		lead = "It fits, with care."
-	case water.DoesNotFit:
-		lead = "It does not fit: " + lower(p.Because[0].In(v.system))
-	default:
-		lead = "Not settled yet: too little is known of your water."
-	}
 	var because []app.UI
 	for i := range p.Because {
 		if i == 0 && p.Verdict == water.DoesNotFit || p.Verdict == water.Undecided {
@@ -124,7 +62,7 @@ func (v waterView) words() app.UI {
 		}
 		because = append(because, paragraph(p.Because[i].In(v.system)))
 	}
-	parts := []app.UI{para("number", lead)}
+	parts := []app.UI{para("number", v.lead())}
 	parts = append(parts, because...)
 	if !p.Chosen {
 		parts = append(parts, paragraph("No tape fits this source and these beds. The plan below is for the tape of least flow: "+p.Row.Name+"."))
@@ -183,25 +121,24 @@ var waterWords = map[string]string{
 
 func fieldLink(name string) app.UI {
 	if row, ok := waterFields[name]; ok {
-		return app.A().Href("#"+fieldID(row)).Text(field.InputByName(row).Label).OnClick(func(_ app.Context, e app.Event) {
-			e.PreventDefault()
-			toField(fieldID(row))
-		}, row)
+		return app.A().Href(rooted("/details") + "#" + fieldID(row)).Text(field.InputByName(row).Label)
 	}
 	return plain(fieldWords(name))
 }
 
-// toField opens the group that a field stands in and goes there.
-func toField(id string) {
+// toField opens the groups that a field stands in and goes there, where it is on the
+// page.
+func toField(id string) bool {
 	el := app.Window().GetElementByID(id)
 	if !el.Truthy() {
-		return
+		return false
 	}
-	if group := el.Call("closest", "details"); group.Truthy() {
+	for group := el.Call("closest", "details"); group.Truthy(); group = group.Get("parentElement").Call("closest", "details") {
 		group.Set("open", true)
 	}
 	el.Call("scrollIntoView", map[string]any{"block": "center"})
 	el.Call("focus")
+	return true
 }
 
 func fieldWords(name string) string {
@@ -266,6 +203,7 @@ func (b *bucketPart) use(app.Context, app.Event) {
 
 // put sets one input to a value that was not typed into its own field.
 func (s *store) put(in *field.Input, v field.Value) {
+	s.touch(lower(in.Label), borrowedAs(in.Name))
 	delete(s.typed, in.Name)
 	delete(s.wrong, in.Name)
 	in.Set(&s.c, v)

@@ -211,7 +211,7 @@ func (w *workshop) scene(f *pack.Farm) []app.UI {
 			}
 		}
 	case w.step == stepBed:
-		head, bed = "The bed we would make", `<div class="room-bed">`+bedSVG(a, w.s.system)+`</div>`
+		head, bed = "The bed we would make", `<div class="room-bed">`+bedSVG(a, w.s.system, false)+`</div>`
 	case w.step < w.turning():
 		i := w.step - stepFactors
 		factor := &w.factors[i]
@@ -242,7 +242,7 @@ func (w *workshop) scene(f *pack.Farm) []app.UI {
 			delete(w.s.typed, f.Turn)
 			w.s.work()
 			w.s.tell(onForm | onAdvice)
-		}), app.Raw(`<div class="room-bare">` + bedSVG(a, w.s.system) + `</div>`)}
+		}), app.Raw(`<div class="room-bare">` + bedSVG(a, w.s.system, false) + `</div>`)}
 	default:
 		head, big, class = "The lesson of "+f.Title, f.Lesson, "room-lesson"
 	}

@@ -227,7 +227,7 @@ func spanOf(t *testing.T, text string) (low, high float64) {
 	return decimal(t, a) * factor, decimal(t, b) * factor
 }
 
-func scoreSpan(t *testing.T, v float64, text string, tolerance, share, margin float64) int {
+func numberScore(t *testing.T, v float64, text string, tolerance, share, margin float64) int {
 	low, high := spanOf(t, text)
 	switch {
 	case v >= low-tolerance && v <= high+tolerance:
@@ -287,16 +287,16 @@ func scoreOf(t *testing.T, r *advised, a *plan.Advice) (int, string) {
 	case "thickness":
 		thick, ok := a.ThicknessChosen()
 		require.True(t, ok)
-		return scoreSpan(t, float64(thick), r.said, 1.6, .2, 0), fmt.Sprintf("%.1f µm", float64(thick))
+		return numberScore(t, float64(thick), r.said, 1.6, .2, 0), fmt.Sprintf("%.1f µm", float64(thick))
 	case "bed-height":
 		if r.said == "raised" {
 			return yes(a.Shape.Height >= .09), inches(a.Shape.Height)
 		}
-		return scoreSpan(t, float64(a.Shape.Height), r.said, .004, 0, .052), inches(a.Shape.Height)
+		return numberScore(t, float64(a.Shape.Height), r.said, .004, 0, .052), inches(a.Shape.Height)
 	case "bed-top":
-		return scoreSpan(t, float64(a.Shape.Top), r.said, .01, .25, 0), inches(a.Shape.Top)
+		return numberScore(t, float64(a.Shape.Top), r.said, .01, .25, 0), inches(a.Shape.Top)
 	case "bed-centres":
-		return scoreSpan(t, float64(a.Shape.Centres), r.said, .02, .15, 0), inches(a.Shape.Centres)
+		return numberScore(t, float64(a.Shape.Centres), r.said, .02, .15, 0), inches(a.Shape.Centres)
 	case "crown":
 		return yes(a.Shape.Crown > .005), inches(a.Shape.Crown)
 	case "emitter":
@@ -305,11 +305,11 @@ func scoreOf(t *testing.T, r *advised, a *plan.Advice) (int, string) {
 			heavy := farms.Advise(t, r.other)
 			return yes(spacing < heavy.TapePlan.Tape.Spacing), inches(spacing) + " and " + inches(heavy.TapePlan.Tape.Spacing)
 		}
-		return scoreSpan(t, float64(spacing), r.said, .006, 0, .052), inches(spacing)
+		return numberScore(t, float64(spacing), r.said, .006, 0, .052), inches(spacing)
 	case "tape-depth":
-		return scoreSpan(t, float64(a.TapePlan.Depth), r.said, .006, 0, .026), inches(a.TapePlan.Depth)
+		return numberScore(t, float64(a.TapePlan.Depth), r.said, .006, 0, .026), inches(a.TapePlan.Depth)
 	case "tape-flow":
-		return scoreSpan(t, float64(a.TapePlan.Tape.Flow), r.said, 40, .35, 0), fmt.Sprintf("%.0f L/h", float64(a.TapePlan.Tape.Flow))
+		return numberScore(t, float64(a.TapePlan.Tape.Flow), r.said, 40, .35, 0), fmt.Sprintf("%.0f L/h", float64(a.TapePlan.Tape.Flow))
 	case "wait":
 		w := &a.WaitPlan
 		if r.c.Practice.FumigatedOn.Given {
@@ -323,7 +323,7 @@ func scoreOf(t *testing.T, r *advised, a *plan.Advice) (int, string) {
 			}
 			return disagrees, fmt.Sprintf("%.0f days after treating", days)
 		}
-		return scoreSpan(t, float64(w.Days), r.said, 1, 0, 4), fmt.Sprintf("%d days", w.Days)
+		return numberScore(t, float64(w.Days), r.said, 1, 0, 4), fmt.Sprintf("%d days", w.Days)
 	}
 	t.Fatalf("%s: nothing scores %q", r.id, r.dimension)
 	return disagrees, ""

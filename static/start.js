@@ -185,7 +185,7 @@
     else if (page.status.offline === "partly") lines.push("Not ready for the field yet: part of the site is missing on this device. Open it once more with a network.");
     else if (page.status.offline === "failed") lines.push("This device could not keep the site: there is no room for it, or the connection broke off. It is tried again the next time you open it.");
     else if (page.status.offline === "no") lines.push("This browser cannot keep the site: it needs a network each time.");
-    const actions = window.goappIsAppInstallable() && page.status.offline === "ready" ? [["Put it among this device’s programs", window.goappShowInstallPrompt]] : [];
+    const actions = window.goappIsAppInstallable() && page.status.offline === "ready" ? [["Install it on this device", window.goappShowInstallPrompt]] : [];
     if (lines.length) show(lines.join(" "), { actions });
     else strip.hidden = true;
   };

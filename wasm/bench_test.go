@@ -147,7 +147,7 @@ func BenchmarkStart(b *testing.B) {
 func BenchmarkGaps(b *testing.B) {
 	type felt struct{ Gap, Task float64 }
 	reader := browsertest.OpenKeeping(b)
-	p := reader.Whole(820, "/")
+	p := reader.Whole(820, "/details")
 	p.WaitOffline()
 	p.Slow(4)
 	feel := func(act, until string) felt {
@@ -199,7 +199,7 @@ func painted(field string) string {
 				seen.observe(el, { subtree: true, childList: true, characterData: true, attributes: true });
 				return seen;
 			};
-			const seen = [watch(document.querySelector("#answers"), (t) => { answers = t; }, ".change, details"), watch(document.body, (t) => { all = t; }, "nothing")];
+			const seen = [watch(document.querySelector("#moved"), (t) => { answers = t; }, ".change, details"), watch(document.body, (t) => { all = t; }, "nothing")];
 			for (const kind of ["input", "change"]) field.addEventListener(kind, (e) => { began ||= e.timeStamp; }, { capture: true, once: true });
 			setTimeout(() => { for (const s of seen) s.disconnect(); done({ Answers: answers && began ? answers - began : -1, All: all && began ? all - began : -1 }); }, 1500);
 		});
@@ -220,7 +220,7 @@ const loopTime = `(() => { const t = performance.now(); let x = 0; for (let i = 
 // wait until the typing rests; with the main thread four times slower.
 func BenchmarkTyping(b *testing.B) {
 	reader := browsertest.OpenKeeping(b)
-	p := reader.Whole(820, "/")
+	p := reader.Whole(820, "/details")
 	p.WaitOffline()
 	p.Do(`for (let el = document.querySelector("` + typingField + `"); el; el = el.parentElement) if (el.tagName === "DETAILS") el.open = true`)
 	p.Slow(4)
@@ -262,12 +262,12 @@ func BenchmarkTyping(b *testing.B) {
 // must be worked out anew, of the words that say so; main thread four times slower.
 func BenchmarkInputs(b *testing.B) {
 	reader := browsertest.OpenKeeping(b)
-	p := reader.Whole(820, "/")
+	p := reader.Whole(820, "/details")
 	p.WaitOffline()
 	p.Do(unfold)
 	p.Wait("what was unfolded to be laid out", `new Promise((r) => setTimeout(() => r(true), 2000))`)
 	p.Slow(4)
-	ids := browsertest.Eval[[]string](p, `[...document.querySelectorAll("#field input, #field select")].filter((el) => el.id.startsWith("f-") && el.type !== "search").map((el) => "#" + el.id)`)
+	ids := browsertest.Eval[[]string](p, `[...document.querySelectorAll(".more-all input, .more-all select")].filter((el) => el.id.startsWith("f-") && el.type !== "search").map((el) => "#" + el.id)`)
 	var all []float64
 	b.ResetTimer()
 	for i := range b.N {
@@ -286,7 +286,7 @@ func BenchmarkInputs(b *testing.B) {
 					requestAnimationFrame(() => { const c = new MessageChannel(); c.port1.onmessage = () => done(performance.now() - began); c.port2.postMessage(0); });
 				});
 				setTimeout(() => { seen.disconnect(); done(-1); }, 900);
-				seen.observe(document.querySelector("#answers"), { subtree: true, childList: true, characterData: true, attributes: true });
+				seen.observe(document.querySelector("#moved"), { subtree: true, childList: true, characterData: true, attributes: true });
 				if (el.type === "checkbox") el.checked = !el.checked;
 				else if (el.tagName === "SELECT") el.selectedIndex = (el.selectedIndex + 1) %% el.options.length;
 				else if (el.type === "date") el.value = "2027-06-0" + (1 + %d %% 9);
@@ -314,11 +314,11 @@ func BenchmarkInputs(b *testing.B) {
 // program's memory has grown since all that follows the start was done.
 func BenchmarkMemory(b *testing.B) {
 	reader := browsertest.OpenKeeping(b)
-	p := reader.Whole(820, "/")
+	p := reader.Whole(820, "/details")
 	p.WaitOffline()
 	for range b.N {
 		mounted := browsertest.Eval[float64](p, `filmfurrow.memory()`)
-		p.Wait("the study to end", `document.querySelector("#film .change") !== null && !document.body.textContent.includes("Still trying other")`)
+		p.Wait("the study to end", `!document.body.textContent.includes("Still trying other")`)
 		rest := browsertest.Eval[float64](p, `filmfurrow.memory()`)
 		// The first changes fill what is kept for good, such as the parts' texts.
 		var after []float64

@@ -97,7 +97,7 @@ func TestACardOfOnesOwnField(t *testing.T) {
 func TestTheLinkAsAQRCode(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Whole(820, "/")
+	p := b.Whole(820, "/share")
 	p.Click("#share-code")
 	p.Wait("the code", `document.querySelector("#share-qr svg path") !== null`)
 	side := browsertest.Eval[int](p, `document.querySelector("#share-qr svg").viewBox.baseVal.width`)
@@ -111,12 +111,12 @@ func TestTheLinkAsAQRCode(t *testing.T) {
 func TestTheBedIsSavedAsAPicture(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Whole(820, "/")
+	p := b.Whole(820, "/share")
 	p.Do(`(() => { const make = URL.createObjectURL; URL.createObjectURL = (blob) => { blob.text().then((t) => { window.made = t; }); return make(blob); }; })()`)
 	p.Click("#share-bed-svg")
 	p.Wait("the file", `window.made?.includes("<svg")`)
 	drawing := browsertest.Eval[string](p, `window.made`)
-	assert.Contains(t, drawing, `>The bed cut across, to scale</title>`)
+	assert.Contains(t, drawing, `>The bed cut across, to scale; plants are a sketch</title>`)
 	assert.Contains(t, drawing, "embossed", "the description")
 	assert.Contains(t, drawing, `stroke-width="`)
 	assert.Equal(t, 0, browsertest.Eval[int](p, `new DOMParser().parseFromString(window.made, "image/svg+xml").querySelectorAll("parsererror").length`))

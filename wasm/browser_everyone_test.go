@@ -17,7 +17,7 @@ import (
 )
 
 // unfold shows everything that can be unfolded.
-const unfold = `document.querySelectorAll("details").forEach((d) => { d.open = true })`
+const unfold = `document.querySelectorAll("details:not(#menu)").forEach((d) => { d.open = true })`
 
 // views are the states in which a reader meets a page; each is brought about in
 // a page that is in the one before it.
@@ -27,13 +27,19 @@ var views = []struct {
 	make func(p *browsertest.Page)
 }{
 	{"as it opens", "main", func(*browsertest.Page) {}},
-	{"all unfolded", "main", func(p *browsertest.Page) { p.Do(unfold) }},
-	{"wrong figures, no film, Spanish sheet, metric", "#f-crop", func(p *browsertest.Page) {
-		p.Do(`document.querySelector("#units-metric").click(); document.querySelector("#sheet-es").click()`)
+	{"the menu", "#menu", func(p *browsertest.Page) { p.Do(`document.querySelector("#menu").open = true`) }},
+	{"all unfolded", "main", func(p *browsertest.Page) {
+		p.Do(`document.querySelectorAll("#menu").forEach((m) => { m.open = false })`)
+		p.Do(unfold)
+	}},
+	{"no film, metric", "#place-open", func(p *browsertest.Page) {
+		p.Do(`document.querySelector("#units-metric").click()`)
 		p.Choose("#f-crop", "carrot")
-		p.WaitText("#verdict h2", "Do not lay film here")
+		p.WaitText("#verdict h1", "Do not lay film here")
+	}},
+	{"Spanish sheet", "#sheet-es", func(p *browsertest.Page) { p.Do(`document.querySelector("#sheet-es").click()`) }},
+	{"wrong figures", "#f-field-bed-length-m", func(p *browsertest.Page) {
 		p.Type("#f-field-bed-length-m", "-60")
-		p.Type("#f-prices-wage-hour", "-3")
 		p.WaitText("#f-field-bed-length-m-error", "-60")
 	}},
 }

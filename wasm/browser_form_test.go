@@ -12,31 +12,32 @@ import (
 	"filmfurrow/wasm/browsertest"
 )
 
-const ready = `document.querySelector("#place-now")?.innerText.includes("Now:")`
+const ready = `document.querySelector("#place-now")?.textContent.includes("Now:")`
 
 func TestTheSentenceChangesTheAnswers(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
-	p.WaitText("#film .number", "Black")
+	p.WaitText("#verdict h1", "black")
 	p.WaitText(".example", "invented farm")
 
 	p.Choose("#f-crop", "broccoli")
 	p.Do(`(() => { const d = document.querySelector("#f-plant-on"); d.value = "2027-07-20"; d.dispatchEvent(new Event("change", {bubbles: true})); })()`)
-	p.Wait("a pale film", `/White|Silver|Paper/.test(document.querySelector("#film .number").innerText)`)
-	assert.False(t, p.Visible(".example"), "it is the grower's own now")
+	p.Wait("a pale film", `/white|silver|paper/.test(document.querySelector("#verdict h1").innerText)`)
+	assert.Contains(t, p.Text(".example"), "From the example, yours?", "what was not changed is no grower's own")
 
 	p.Choose("#f-crop", "carrot")
-	p.WaitText("#verdict h2", "Do not lay film here")
+	p.WaitText("#verdict h1", "Do not lay film here")
 	p.WaitText(".gates", "mostly holes")
-	assert.Contains(t, p.Text("#bed-drawing figcaption")+browsertest.Eval[string](p, `document.querySelector("#bed-desc").textContent`), "No film is laid")
+	p.WaitText("#instead", "stale seedbed")
+	assert.False(t, browsertest.Eval[bool](p, `document.querySelector("#bed-drawing") !== null`), "nothing pretends that film is laid")
+	p.WaitText(".bar", "not now")
 }
 
 func TestAWrongFigureStandsBesideItsFieldAndNothingIsLost(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Page(820, "/")
-	p.WaitText("#film .number", "Black")
+	p := b.Page(820, "/details")
 	p.Do(`document.querySelector("#more-field").open = true`)
 	p.Type("#f-field-bed-length-m", "-60")
 	p.WaitText("#f-field-bed-length-m-error", "-60")
@@ -44,8 +45,10 @@ func TestAWrongFigureStandsBesideItsFieldAndNothingIsLost(t *testing.T) {
 	assert.Equal(t, "alert", browsertest.Eval[string](p, `document.querySelector("#read-out").getAttribute("role")`))
 	p.WaitText("#read-out", "-60")
 	assert.Equal(t, "true", browsertest.Eval[string](p, `document.querySelector("#f-field-bed-length-m").getAttribute("aria-invalid")`))
+	view(p, "/")
 	p.WaitText("#verdict", "last field that could be read") // the last good answers stay, marked as such
-	p.WaitText("#film .number", "Black")
+	p.WaitText("#verdict h1", "black")
+	view(p, "/details")
 
 	p.Reload()
 	p.WaitReady()
@@ -54,23 +57,29 @@ func TestAWrongFigureStandsBesideItsFieldAndNothingIsLost(t *testing.T) {
 	p.WaitText("#f-field-bed-length-m-error", "-60")
 
 	p.Type("#f-field-bed-length-m", "300")
-	p.Wait("the error to go", `document.querySelector("#f-field-bed-length-m-error").textContent === "" && !document.querySelector("#verdict").innerText.includes("last field")`)
+	p.Wait("the error to go", `document.querySelector("#f-field-bed-length-m-error").textContent === ""`)
+	view(p, "/")
+	p.Wait("good answers", `!document.querySelector("#verdict").innerText.includes("last field")`)
 }
 
 func TestUnitsChangeWhatIsShownAndNeverTheCase(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
-	p.WaitText("#bed .number", "in high")
+	p.WaitText("#bed-we-make .label-right", "in high")
+	p.Do(`document.querySelector("#menu").open = true`)
 	p.Click("#units-metric")
-	p.WaitText("#bed .number", "cm high")
+	p.WaitText("#bed-we-make .label-right", "cm high")
+	view(p, "/details")
 	p.Wait("the field to follow", `document.querySelector("#f-field-bed-length-m").value === "61"`)
+	p.Do(`document.querySelector("#menu").open = true`)
 	p.Click("#units-US")
 	p.Wait("the field to come back as it was", `document.querySelector("#f-field-bed-length-m").value === "200"`)
 	p.Click("#units-metric")
+	view(p, "/")
 	p.Reload()
 	p.WaitReady()
-	p.WaitText("#bed .number", "cm high")
+	p.WaitText("#bed-we-make .label-right", "cm high")
 }
 
 func TestThePlaceIsFoundByNameByZipAndByOwnFigures(t *testing.T) {
@@ -78,19 +87,34 @@ func TestThePlaceIsFoundByNameByZipAndByOwnFigures(t *testing.T) {
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")
 	p.Wait("the stations", ready)
+	p.Click("#place-open")
 	p.Type("#f-place", "ithaca ny")
 	p.WaitText(".results", "ITHACA")
-	p.Click(".results button")
-	p.WaitText("#place-now", "ITHACA")
+	p.Click(".results .result")
+	p.WaitText("#place-open", "Ithaca")
 	p.Wait("the soil to be worked out", `!document.querySelector("#verdict .waiting")`)
-	first := p.Text("#wait")
+	first := p.Text("#verdict")
 
+	// By the keyboard alone: the arrow keys point, Enter takes (WAI-ARIA Authoring
+	// Practices, combobox).
+	p.Do(`document.querySelector("#place-open").focus()`)
+	p.Press("Enter")
+	p.Wait("the box to have the focus", `document.activeElement.id === "f-place"`)
+	for _, no := range []string{"00000", "99999"} {
+		p.Type("#f-place", no)
+		p.WaitText(".results-say", no+" is no zip code")
+		assert.Equal(t, 0, browsertest.Eval[int](p, `document.querySelectorAll(".result").length`), "Alaska is no answer")
+	}
 	p.Type("#f-place", "33430")
 	p.WaitText(".results", "FL")
-	p.Click(".results button")
-	p.WaitText("#place-now", "FL")
-	p.Wait("other answers", `!document.querySelector("#verdict .waiting") && document.querySelector("#wait").innerText !== `+quoted(first))
+	p.Press("ArrowDown")
+	p.Wait("a station to be pointed at", `document.querySelector("#f-place").getAttribute("aria-activedescendant") === "place-1" && document.querySelector("#place-1").getAttribute("aria-selected") === "true"`)
+	p.Press("Enter")
+	p.WaitText("#place-open", "FL")
+	p.Wait("other answers", `!document.querySelector("#verdict .waiting") && document.querySelector("#verdict").innerText !== `+quoted(first))
 
+	view(p, "/details")
+	p.Do(`document.querySelector("#more-place").open = true`)
 	p.Do(`document.querySelector("#own-normals").open = true`)
 	p.Type("#normals-min-3", "200")
 	p.Type("#normals-latitude", "43")
@@ -102,6 +126,7 @@ func TestThePlaceIsFoundByNameByZipAndByOwnFigures(t *testing.T) {
 	p.WaitText("#place-now", "your own monthly temperatures")
 	p.Reload()
 	p.WaitReady()
+	p.Do(unfold)
 	p.WaitText("#place-now", "your own monthly temperatures")
 }
 
@@ -111,7 +136,7 @@ func TestWhatWasTypedSurvivesWithoutANetwork(t *testing.T) {
 	t.Parallel()
 	b := browsertest.OpenKeeping(t)
 	p := b.Page(390, "/")
-	p.WaitText("#film .number", "Black")
+	p.WaitText("#verdict h1", "black")
 	p.Choose("#f-crop", "eggplant")
 	p.Choose("#f-soil-texture", "clay")
 	p.WaitOffline()
@@ -120,6 +145,7 @@ func TestWhatWasTypedSurvivesWithoutANetwork(t *testing.T) {
 	p.WaitWhole()
 	p.Wait("the crop to be there", `document.querySelector("#f-crop").value === "eggplant" && document.querySelector("#f-soil-texture").value === "clay"`)
 	p.Wait("the stations from the device", ready)
+	p.Click("#place-open")
 	p.Type("#f-place", "dover")
 	p.WaitText(".results", "DOVER")
 }
@@ -128,7 +154,7 @@ func TestWhatWasTypedSurvivesWithoutANetwork(t *testing.T) {
 func TestTheSentenceByKeyboardAlone(t *testing.T) {
 	b := browsertest.Open(t)
 	p := b.Whole(820, "/")
-	p.WaitText("#film .number", "Black")
+	p.WaitText("#verdict h1", "black")
 	focus := func() string { return browsertest.Eval[string](p, `document.activeElement?.id ?? ""`) }
 	p.Do(`document.body.focus()`)
 	reached := map[string]bool{}
@@ -140,7 +166,7 @@ func TestTheSentenceByKeyboardAlone(t *testing.T) {
 			p.Press("ArrowDown")
 		}
 	}
-	for _, id := range []string{"units-US", "units-metric", "f-method", "f-crop", "f-plant-on", "f-soil-texture", "f-weeds-pressure", "f-place", "place-here"} {
+	for _, id := range []string{"field-now", "f-crop", "f-plant-on", "place-open", "f-soil-texture", "f-weeds-pressure", "start-own"} {
 		assert.True(t, reached[id], "%s is not reached by Tab", id)
 	}
 	p.Wait("the next crop of the list", `document.querySelector("#f-crop").value !== "bell-pepper"`)
@@ -149,8 +175,8 @@ func TestTheSentenceByKeyboardAlone(t *testing.T) {
 func TestEveryFactorLeadsToItsSource(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Whole(820, "/")
-	p.WaitText("#film .number", "Black")
+	p := b.Whole(820, "/why/film")
+	p.WaitText("h1", "black")
 	lost := browsertest.Eval[[]string](p, `[...document.querySelectorAll("cite a")].map((a) => a.getAttribute("href")).filter((h) => !document.querySelector(h))`)
 	assert.Empty(t, lost)
 	n := browsertest.Eval[int](p, `document.querySelectorAll("#film-balance .factors li").length`)
@@ -162,14 +188,14 @@ func TestEveryFactorLeadsToItsSource(t *testing.T) {
 // What the reader unfolds in a balance stays unfolded when the answer changes.
 func TestABalanceStaysUnfolded(t *testing.T) {
 	t.Parallel()
-	p := browsertest.Open(t).Whole(820, "/")
+	p := browsertest.Open(t).Whole(820, "/why/film")
 	state := `[...document.querySelectorAll("#film-balance .option")].map((o) => o.open).join()`
 	options := browsertest.Eval[string](p, state)
 	require.Regexp(t, `^true,false,false`, options, "the winner is unfolded")
 	second := `document.querySelector("#film-balance .option:nth-child(2)").textContent`
 	p.Do(`window.was = ` + second)
 	p.Do(`document.querySelectorAll("#film-balance .option").forEach((o, i) => { o.open = i === 1 || i === 2; })`)
-	p.Choose("#f-weeds-pressure", "light")
+	p.Do(`(() => { const d = document.querySelector("#strip-plant-on"); d.value = "2027-06-20"; d.dispatchEvent(new Event("change", { bubbles: true })); })()`)
 	p.Wait("the balance to change", second+` !== window.was`)
 	assert.Regexp(t, `^false,true,true,false`, browsertest.Eval[string](p, state))
 }
@@ -177,8 +203,7 @@ func TestABalanceStaysUnfolded(t *testing.T) {
 func TestEveryControlOfTheFormIsLargeEnough(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Whole(390, "/")
-	p.WaitText("#film .number", "Black")
+	p := b.Whole(390, "/details")
 	p.Do(`document.querySelectorAll("details").forEach((d) => { d.open = true })`)
 	small := browsertest.Eval[[]string](p, `[...document.querySelectorAll("button, select, input:not([type=checkbox]), summary, label.tick")]
 		.filter((e) => e.checkVisibility()).filter((e) => e.getBoundingClientRect().height < 47.5)
@@ -191,8 +216,9 @@ func TestEveryControlOfTheFormIsLargeEnough(t *testing.T) {
 // key, and boxes that stand outside the case are kept over a reload like the rest.
 func TestNoKeyIsLost(t *testing.T) {
 	b := browsertest.Open(t)
-	p := b.Whole(820, "/")
+	p := b.Whole(820, "/details")
 	p.Wait("the stations", ready)
+	p.Do(unfold)
 	value := func(selector string) string {
 		return browsertest.Eval[string](p, "document.querySelector("+quoted(selector)+").value")
 	}
@@ -218,6 +244,7 @@ func TestNoKeyIsLost(t *testing.T) {
 	assert.Equal(t, "ithaca ny", value("#f-place"))
 	assert.Equal(t, "38.5", value("#normals-min-3"))
 	assert.Equal(t, "123.456", value("#f-field-bed-length-m"))
+	p.Do(`document.querySelector("#menu").open = true`)
 	p.Click("#units-metric")
 	p.Wait("the box to follow the units", `document.querySelector("#normals-min-3").value === "3.61"`)
 }
@@ -229,19 +256,24 @@ func TestNoKeyIsLost(t *testing.T) {
 func TestWhatIsToBeMendedStandsTogether(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := b.Whole(820, "/")
+	p := b.Whole(820, "/details")
 	p.Do(unfold)
 	title := browsertest.Eval[string](p, `document.title`)
 	p.Type("#f-field-bed-length-m", "-60")
 	p.Type("#f-water-ph", "70")
 	p.Wait("both", `document.querySelectorAll("#faults a").length === 2`)
 	for _, id := range []string{"f-field-bed-length-m", "f-water-ph"} {
-		assert.True(t, browsertest.Eval[bool](p, `document.querySelector("#faults a[href='#`+id+`']").textContent.endsWith(document.querySelector("#`+id+`-error").textContent)`), id)
+		assert.True(t, browsertest.Eval[bool](p, `document.querySelector("#faults a[href$='#`+id+`']").textContent.endsWith(document.querySelector("#`+id+`-error").textContent)`), id)
 	}
-	assert.Equal(t, "Mend first: "+title, browsertest.Eval[string](p, `document.title`))
+	assert.Equal(t, "Correct first: "+title, browsertest.Eval[string](p, `document.title`))
+	view(p, "/share")
 	p.Click("#share-copy")
 	p.Wait("the summary to have the focus", `document.activeElement.id === "faults"`)
-	p.Click("#faults a[href='#f-water-ph']")
+	view(p, "/")
+	assert.Equal(t, 2, browsertest.Eval[int](p, `document.querySelectorAll("#faults a").length`), "the summary stands on Plan as well")
+	view(p, "/details")
+	p.Do(unfold)
+	p.Click("#faults a[href$='#f-water-ph']")
 	p.Wait("the field to have the focus", `document.activeElement.id === "f-water-ph"`)
 	p.Type("#f-water-ph", "7")
 	p.Type("#f-field-bed-length-m", "300")

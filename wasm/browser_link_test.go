@@ -36,14 +36,14 @@ func TestALinkOpensItsField(t *testing.T) {
 	link := linkOf(t, "broccoli-late-summer")
 	p := b.Page(820, "/#f="+link)
 	p.WaitText("#note", "came with a link")
-	p.WaitText("#film .number", "Silver")
+	p.WaitText("#verdict h1", "silver")
 	assert.Equal(t, "broccoli", browsertest.Eval[string](p, `document.querySelector("#f-crop").value`))
 	assert.Equal(t, "null", browsertest.Eval[string](p, `String(localStorage.getItem("film-furrow/field"))`), "nothing is kept before somebody types")
 
 	p.Do(`location.hash = "f=` + linkOf(t, "carrot-drill") + `"`)
-	p.WaitText("#verdict h2", "Do not lay film here")
+	p.WaitText("#verdict h1", "Do not lay film here")
 	p.Back()
-	p.WaitText("#film .number", "Silver")
+	p.WaitText("#verdict h1", "silver")
 }
 
 func TestADamagedLinkLoadsNothing(t *testing.T) {
@@ -63,7 +63,7 @@ func TestWhatIsTypedAfterALinkIsKept(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Page(820, "/#f="+linkOf(t, "broccoli-late-summer"))
-	p.WaitText("#film .number", "Silver")
+	p.WaitText("#verdict h1", "silver")
 	p.Choose("#f-soil-texture", "clay")
 	p.Wait("the link to leave the address", `location.hash === ""`)
 	p.Reload()

@@ -199,14 +199,12 @@ func TestProgramShowsThePrerenderedPage(t *testing.T) {
 	b := browsertest.Open(t)
 	before := b.Tab(browsertest.Tab{Path: "/", NoScript: true})
 	after := b.Whole(820, "/")
-	for _, part := range []string{".masthead", ".two", "#answers", "#sources"} {
+	for _, part := range []string{".head", "#field", "#verdict", "#bed-we-make", "#wait", "#water"} {
 		read := fmt.Sprintf(`(() => { document.querySelectorAll(".change").forEach((e) => e.remove()); return document.querySelector(%s).innerText; })()`, quoted(part))
 		text := browsertest.Eval[string](before, read)
 		assert.NotEmpty(t, text, part)
 		assert.Equal(t, text, browsertest.Eval[string](after, read), part)
 	}
-	heads := `[...document.querySelectorAll(".doing > section[id]")].map((s) => s.id + " " + s.querySelector("h2").innerText)`
-	assert.Equal(t, browsertest.Eval[[]string](before, heads), browsertest.Eval[[]string](after, heads))
 }
 
 func TestUnknownAddress(t *testing.T) {

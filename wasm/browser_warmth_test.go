@@ -13,7 +13,7 @@ import (
 )
 
 // alone leaves only the strip on the page, for a picture of it.
-const alone = `document.querySelectorAll(".masthead, .two, #answers, .doing > :not(#season-strip), .end, .foot").forEach((el) => el.remove())`
+const alone = `document.querySelectorAll(".head, .notes, .moved, .yours, .why > :not(#season-strip)").forEach((el) => el.remove())`
 
 // still holds when no soil is being worked out.
 const still = `document.querySelector("#season-strip")?.getAttribute("aria-busy") === "false"`
@@ -21,7 +21,8 @@ const still = `document.querySelector("#season-strip")?.getAttribute("aria-busy"
 // strip opens the page and waits until the program answers a click: what stands
 // there before is the page as it was built.
 func strip(b *browsertest.Browser, width int) *browsertest.Page {
-	p := b.Whole(width, "/")
+	p := b.Whole(width, "/why/wait")
+	p.Do(`document.querySelectorAll("#season-strip details").forEach((d) => { d.open = true })`)
 	p.Wait("the program to answer", `(document.querySelector("#units-metric").click(), document.querySelector("#strip-table caption").textContent.includes("cm"))`)
 	p.Wait("the program to answer", `(document.querySelector("#units-US").click(), document.querySelector("#strip-table caption").textContent.includes(" in ")) && `+still)
 	return p
@@ -32,7 +33,7 @@ func days(date string) string { return `(Date.parse("` + date + `") / 864e5)` }
 
 func standsOn(p *browsertest.Page, date string) {
 	p.Wait("handle, date fields and line to stand on "+date, `document.querySelector("#strip-day").value === String(`+days(date)+`)
-		&& document.querySelector("#strip-plant-on").value === "`+date+`" && document.querySelector("#f-plant-on").value === "`+date+`"
+		&& document.querySelector("#strip-plant-on").value === "`+date+`"
 		&& Math.abs(parseFloat(document.querySelector("#strip-now").getAttribute("x1")) - 100 * (`+days(date)+` - document.querySelector("#strip-day").min)
 			/ (document.querySelector("#strip-day").max - document.querySelector("#strip-day").min)) < 0.01`)
 }
@@ -86,7 +87,6 @@ func TestThePlantingDayByKeyboard(t *testing.T) {
 	}
 	words := browsertest.Eval[string](p, `document.querySelector("#strip-day").getAttribute("aria-valuetext")`)
 	assert.Regexp(t, `^27 May 2027\. Soil under black film \d+ °F, bare \d+ °F\.$`, words)
-	p.WaitText("#wait", "lant on")
 	p.WaitText(".strip-says", "on 27 May")
 
 	// Far out, the strip moves on, and the handle with it.
@@ -100,13 +100,12 @@ func TestThePlantingDayByKeyboard(t *testing.T) {
 func TestThePlantingDayByPointer(t *testing.T) {
 	b := browsertest.Open(t)
 	p := strip(b, 1920)
-	before := p.Text("#wait")
 	at := browsertest.Eval[float64](p, `(() => { const s = document.querySelector("#strip-day"); return (24 + (s.clientWidth - 48) * (s.value - s.min) / (s.max - s.min)) / s.clientWidth; })()`)
 	p.Drag("#strip-day", at, at+0.05, at+0.1, at+0.15, at+0.2)
-	p.Wait("a later day", `document.querySelector("#f-plant-on").value > "2027-06-10"`)
-	date := browsertest.Eval[string](p, `document.querySelector("#f-plant-on").value`)
+	p.Wait("a later day", `document.querySelector("#strip-plant-on").value > "2027-06-10"`)
+	date := browsertest.Eval[string](p, `document.querySelector("#strip-plant-on").value`)
 	standsOn(p, date)
-	p.Wait("another wait", `document.querySelector("#wait").innerText !== `+browsertest.Quote(before))
+	p.WaitText("#moved", "plant")
 }
 
 func TestThePlantingDayTyped(t *testing.T) {
@@ -118,7 +117,7 @@ func TestThePlantingDayTyped(t *testing.T) {
 	}
 	set("#strip-plant-on", "2027-06-05")
 	standsOn(p, "2027-06-05")
-	set("#f-plant-on", "2027-09-25")
+	set("#strip-plant-on", "2027-09-25")
 	standsOn(p, "2027-09-25")
 	p.Wait("the strip to say so", `document.querySelector("#strip-now-label").textContent === "plant 25 September"`)
 }
@@ -128,7 +127,7 @@ func TestTheStripHasATableTwin(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
 	p := strip(b, 820)
-	p.Click("#strip-twin summary")
+	p.Do(`document.querySelector("#strip-twin").open = true`)
 	assert.Equal(t, 27, browsertest.Eval[int](p, `document.querySelectorAll("#strip-twin tbody tr").length`))
 	assert.Equal(t, 11, browsertest.Eval[int](p, `document.querySelectorAll("#strip-twin thead th").length`))
 	ten := p.Text("#strip-twin tbody tr")
@@ -146,14 +145,14 @@ func TestTheStripHasATableTwin(t *testing.T) {
 func TestAProbeReadingIsAnswered(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	p := strip(b, 820)
+	p := b.Whole(820, "/details")
+	p.Do(unfold)
 	p.Click("#units-metric")
-	p.Do(`document.querySelector("#more-probe").open = true`)
+	p.Do(`document.querySelector("#menu").open = false`)
 	p.Type("#f-soil-temperature-c", "14")
 	p.WaitText("#probe-says", "On which day")
 	p.Do(`(() => { const d = document.querySelector("#f-soil-measured-on"); d.value = "2027-05-12"; d.dispatchEvent(new Event("change", { bubbles: true })); })()`)
 	p.WaitText("#probe-says", "moved the curves up by")
-	p.WaitText(".strip-says", "moved the curves up by")
 	p.Type("#f-soil-temperature-c", "54")
 	p.WaitText("#probe-says", "too far to believe")
 	p.WaitText("#limits", "too far to believe")
@@ -162,17 +161,22 @@ func TestAProbeReadingIsAnswered(t *testing.T) {
 // While another soil is worked out, the old curves stay, dimmed.
 func TestTheOldCurvesStayDimmed(t *testing.T) {
 	b := browsertest.Open(t)
-	p := strip(b, 820)
+	p := b.Whole(820, "/details")
+	p.Do(unfold)
+	p.Choose("#f-soil-texture", "clay")
+	p.WaitText("#moved", "Moved with it")
+	view(p, "/why/wait")
+	p.Wait("the strip", still)
 	p.Do(`(() => {
 		const strip = document.querySelector("#season-strip");
 		window.seen = [];
 		new MutationObserver(() => window.seen.push([strip.className, strip.querySelector(".strip-svg") !== null, strip.querySelector(".waiting").textContent]))
 			.observe(strip, { attributes: true, childList: true, subtree: true, characterData: true });
 	})()`)
-	p.Choose("#f-soil-texture", "clay")
+	p.Do(`document.querySelector("#take-back").click()`) // to the soil before
 	p.Wait("the dimmed strip, then the new one", `window.seen.some(([c]) => c.includes("season-old")) && `+still)
 	assert.True(t, browsertest.Eval[bool](p, `window.seen.every(([, drawn]) => drawn)`), "there is a curve at every moment")
-	assert.Equal(t, "season", browsertest.Eval[string](p, `document.querySelector("#season-strip").className`))
+	assert.Equal(t, "season season-few", browsertest.Eval[string](p, `document.querySelector("#season-strip").className`))
 }
 
 const watchFrames = `(() => {

@@ -577,8 +577,19 @@ func (p *Page) Screenshot(name string) {
 // PrintPDF prints the page on A4 paper; it is also kept where FF_SHOTS says.
 func (p *Page) PrintPDF(name string) []byte {
 	p.t.Helper()
+	return p.print(name, chromedp.PDFPaper(chromedp.PaperA4))
+}
+
+// PrintLetter prints the page on US letter paper.
+func (p *Page) PrintLetter(name string) []byte {
+	p.t.Helper()
+	return p.print(name, chromedp.PDFPaper(chromedp.PaperLetter))
+}
+
+func (p *Page) print(name string, paper chromedp.PDFOption) []byte {
+	p.t.Helper()
 	p.WaitDrawn()
-	pdf := run(p, chromedp.PrintToPDF(chromedp.PDFPaper(chromedp.PaperA4), chromedp.PDFPreferCSSPageSize()))
+	pdf := run(p, chromedp.PrintToPDF(paper, chromedp.PDFPreferCSSPageSize()))
 	if dir := os.Getenv("FF_SHOTS"); dir != "" {
 		p.write(dir, name+".pdf", pdf)
 	}

@@ -1,0 +1,166 @@
+package app
+
+import (
+	"github.com/maxence-charriere/go-app/v9/pkg/app"
+
+	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/table/normals"
+	"filmfurrow/rules/unit"
+)
+
+// session is the store of this visit: the views come and go, the field stays.
+var session *store
+
+// visit gives the store that all views share. On arrival it reads what the device
+// kept, before anything is drawn: so the form is right from the first. With nothing
+// kept it is the worked example, and what is right on the page already stays until
+// the soil's year has been worked out again.
+func visit() *store {
+	if !app.IsClient {
+		if session == nil {
+			session = newStore(nil)
+		}
+		return session
+	}
+	if session != nil {
+		return session
+	}
+	tellPage("whole", false)
+	text := deviceText(storageKey)
+	kept := readSaved(text)
+	if kept == nil && text != "" {
+		keepOnDevice(unreadKey, text) // what the page keeps next would lie over it
+	}
+	s := storeOf(exampleCase())
+	s.example = true
+	session = s
+	s.undo = readUndo(deviceText(undoKey))
+	if kept != nil {
+		s.beside() // a device draws first and digs then
+		if s.take(kept) {
+			return s
+		}
+		s.example = true
+	}
+	s.before = map[string]string{}
+	if el := app.Window().GetElementByID("view"); el.Truthy() {
+		at := app.Window().URL().Path
+		for i := range views {
+			if at == rooted(views[i].path) {
+				s.before[views[i].path] = el.Get("outerHTML").String()
+			}
+		}
+	}
+	return s
+}
+
+// live begins the work beside the typing, once the page is there.
+func (s *store) live() {
+	if s.keep != nil { // back from the workshop
+		s.begin()
+		return
+	}
+	s.keep = func(state saved) bool { return keepOnDevice(storageKey, state.text()) }
+	if s.slices == nil {
+		s.beside()
+	}
+	s.listen()
+	switch {
+	case s.advice != nil:
+		s.begin()
+	case !s.digging && !s.own:
+		s.work()
+	}
+	loadNormals(s)
+}
+
+// loadNormals fetches the table of stations, which the worker keeps for the
+// field, and reads it in a quiet moment.
+func loadNormals(s *store) {
+	missing := func() {
+		s.noPlace = true
+		s.tell(onPlaces)
+		s.openLink(s.waiting)
+	}
+	fail := app.FuncOf(func(app.Value, []app.Value) any {
+		missing()
+		return nil
+	})
+	read := app.FuncOf(func(_ app.Value, args []app.Value) any {
+		table, err := normals.Parse(args[0].String())
+		s.places, s.noPlace = table, err != nil
+		if !s.c.Place.HasNormals && !s.own { // what the device kept had no station's row
+			casefile.Locate(&s.c, table)
+			s.work()
+		}
+		s.tell(onPlaces)
+		s.openLink(s.waiting)
+		s.setAside()
+		return nil
+	})
+	// A callback cannot hand a promise back to the browser through the
+	// framework, so the second step is chained here.
+	answered := app.FuncOf(func(_ app.Value, args []app.Value) any {
+		if !args[0].Get("ok").Bool() {
+			missing()
+			return nil
+		}
+		args[0].Call("text").Call("then", read).Call("catch", fail)
+		return nil
+	})
+	app.Window().Call("fetch", app.Getenv("file:normals.csv")).Call("then", answered).Call("catch", fail)
+}
+
+// pause is how long a half-typed figure may stand before its error is read out.
+const pause = 1000
+
+// listen hears what else the browser tells.
+func (s *store) listen() {
+	window := app.Window()
+	hear := func(event string, what func(app.Value)) {
+		window.Call("addEventListener", event, app.FuncOf(func(_ app.Value, args []app.Value) any {
+			what(args[0])
+			return nil
+		}))
+	}
+	hear("storage", func(e app.Value) {
+		if e.Get("key").String() == storageKey {
+			s.followOtherTab()
+		}
+	})
+	hear("pagehide", func(app.Value) { s.flush() })
+	var timer app.Value
+	say := app.FuncOf(func(app.Value, []app.Value) any {
+		spoken := ""
+		s.faults(func(_, says string) { spoken += says + " " })
+		if spoken != s.spoken {
+			s.spoken = spoken
+			s.tell(onExample)
+		}
+		return nil
+	})
+	s.speak = func() {
+		if timer != nil {
+			window.Call("clearTimeout", timer)
+		}
+		timer = window.Call("setTimeout", say, pause)
+	}
+}
+
+// today is the day that the page counts from: one that was set, or the device's. The
+// prerendered page knows none.
+func (s *store) today() (unit.Date, bool) {
+	if s.day.Given || !app.IsClient {
+		return s.day.Value, s.day.Given
+	}
+	now := app.Window().Get("Date").New()
+	return unit.On(now.Call("getFullYear").Int(), now.Call("getMonth").Int()+1, now.Call("getDate").Int()), true
+}
+
+// setToday counts from another day: a device's clock may be wrong, and who plans
+// wants to look ahead.
+func (s *store) setToday(text string) {
+	day, err := unit.ParseDate(text)
+	s.day = unit.Optional[unit.Date]{Value: day, Given: err == nil}
+	s.tell(onAdvice)
+}

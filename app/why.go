@@ -1,0 +1,284 @@
+package app
+
+import (
+	"strings"
+
+	"github.com/maxence-charriere/go-app/v9/pkg/app"
+
+	"filmfurrow/rules/judge"
+	"filmfurrow/rules/question"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// whyRoom is one answer: what it is, why, a picture, what speaks for it and against,
+// what would change it. Rules, points and sources are folded.
+type whyRoom struct {
+	app.Compo
+	S  *store
+	At string
+}
+
+func (p *whyRoom) OnMount(app.Context) { p.S.follow(p, onAnswer|onUnits, p.Update) }
+func (p *whyRoom) OnDismount()         { p.S.leave(p) }
+
+// asks is the question that the address names; false for water, which is reckoned and
+// not weighed.
+func (p *whyRoom) asks() (question.Question, bool) {
+	name := strings.TrimPrefix(p.At, "/why/")
+	for q := range answerTitles {
+		if q.String() == name {
+			return q, true
+		}
+	}
+	return 0, false
+}
+
+func (p *whyRoom) Render() app.UI {
+	s := p.S
+	a, system := s.advice, s.system
+	q, weighed := p.asks()
+	head := &svg{}
+	head.raw(`<div class="why-head"><p class="crumb"><a href="`, escape(s.way("/")), `">‹ Plan</a></p>`)
+	if a.Refused() && q != question.Verdict {
+		head.raw(`<p class="if">Film is not to be laid here. This would hold for whoever laid it all the same.</p>`)
+	}
+	if !weighed {
+		w := &a.Water
+		show := func(v any) string { return escape(unit.Of(v).In(system)) }
+		head.raw(`<h1>Why `, escape(waterLead(a, system)), `?</h1><p class="lead">The crop uses about `, show(w.Start), ` a day at planting and `, show(w.Peak), ` on its thirstiest day, and rain does not pass the film. `,
+			escape(w.Says.In(system)), `</p></div>`)
+		v := waterView{plan: &s.workOut().plan, system: system}
+		return app.Article().Class("why").Body(app.Raw(head.b.String()),
+			app.Section().Class("tile").Body(heading2("Minutes a day, month by month"), app.Raw(monthsSVG(v.plan, system))),
+			app.Section().Class("tile").Body(v.soil()),
+			v.assumed(), v.steps(),
+			app.P().Body(sourceLinks([]*table.Source{&table.FAO56, a.Facts.Crop.KcMid.Source, &table.Saxton2006})),
+			p.sources([]*table.Source{&table.FAO56, a.Facts.Crop.KcMid.Source, &table.Saxton2006}))
+	}
+	c := a.Choice(q)
+	lead, more := answerWords(a, q, system)
+	title, reason := "", mainReason(c, system)
+	switch q {
+	case question.Film:
+		title = strings.TrimSuffix(strings.TrimPrefix(verdictLine(a), "Lay "), ".")
+		title = strings.TrimSuffix(title, ", with care")
+		if a.Refused() {
+			title = "which film"
+		}
+	case question.Verdict:
+		title, lead, more = "lay film", verdictLine(a), ""
+		if a.Refused() {
+			title = "not lay film"
+		}
+		reason = "Nothing speaks against it on this field and day."
+		if len(a.Gates) > 0 {
+			reason = a.Gates[0].Reason.In(system)
+		}
+	case question.Wait:
+		title, more = "wait "+lead, ""
+	case question.Bed:
+		title = "a bed " + lower(lead)
+	case question.Tape:
+		title = "holes " + strings.TrimPrefix(lower(lead), "emitters ")
+	default:
+		title = lower(lead)
+	}
+	head.raw(`<h1>Why `, escape(title), `?</h1><p class="lead">`, escape(reason), ` `, escape(stands(c, system)), `</p>`)
+	if more != "" {
+		head.raw(`<p>`, escape(more), `</p>`)
+	}
+	head.raw(`</div>`)
+	body := []app.UI{app.Raw(head.b.String())}
+	switch q {
+	case question.Film, question.Wait:
+		body = append(body, &laterPart{S: s, ID: "season-strip", Title: "Soil warmth through the season", Part: func() app.UI { return &stripPart{S: s} }})
+	case question.Verdict:
+		if a.Refused() {
+			body = append(body, app.Section().ID("instead").Class("tile instead").Body(insteadParts(s)...))
+		}
+	default:
+		body = append(body, app.Figure().Class("tile bed").ID("bed-drawing").Body(app.Raw(bedSVG(a, system, false)), app.FigCaption().Text(bedWords(a, system))))
+	}
+	factors := c.Ranked[0].Factors
+	if q == question.Verdict {
+		factors = a.Gates
+	}
+	body = append(body, app.Raw(forAndAgainst(c, factors, system)),
+		app.Section().Class("tile").Body(&changePart{S: s, Q: q}),
+		app.Details().ID(p.name(q)+"-balance").Body(summary("Every reason, its rule and its weight"), &balancePart{S: s, Q: q}))
+	if q == question.Film {
+		body = append(body,
+			app.Details().ID("surface-balance").Body(
+				summary("Surface: "+question.Surface.Says(a.Surface.Ranked[0].Option).In(system)),
+				para("firm", firmness(&a.Surface, system)),
+				&balancePart{S: s, Q: question.Surface}),
+			app.Details().ID("map-more").Body(summary("A map of the decision: the year and one more thing"),
+				&laterPart{S: s, ID: "map", Title: "A map of the decision", Part: func() app.UI { return &mapPart{S: s} }}))
+	}
+	sources := sourcesOf(c)
+	for i := range a.Disputes {
+		if d := &a.Disputes[i]; d.Question == q {
+			for k := range d.Sides {
+				sources = append(sources, d.Sides[k].Source)
+			}
+		}
+	}
+	body = append(body, p.sources(sources))
+	return app.Article().Class("why").ID("why-" + p.name(q)).Body(body...)
+}
+
+func (p *whyRoom) name(q question.Question) string { return q.String() }
+
+// stands says how well the answer stands, without its points.
+func stands(c *judge.Choice, system unit.System) string {
+	if _, ok := c.Best(); !ok || len(c.Ranked) < 2 || c.Question == question.Verdict {
+		return ""
+	}
+	second := lower(c.Question.Says(c.Ranked[1].Option).In(system))
+	switch {
+	case c.Ranked[1].RuledOutBy != nil:
+		return "Every other is ruled out."
+	case c.Confidence == judge.Close:
+		return "A close call: " + second + " is nearly as good."
+	case c.Confidence == judge.Leaning:
+		return "One reason more or less would make it " + second + "."
+	}
+	return "Next comes " + second + "."
+}
+
+// fewReasons is how many reasons stand on either side at first sight.
+const fewReasons = 4
+
+// forAndAgainst draws what speaks for the answer and against it as bars: the longer,
+// the more it counts. The words carry this field's own figures.
+func forAndAgainst(c *judge.Choice, factors []judge.Factor, system unit.System) string {
+	most := 0.0
+	for i := range factors {
+		most = max(most, factors[i].Points(), -factors[i].Points())
+	}
+	t := &svg{}
+	t.raw(`<section class="tile for-against" id="for-against"><h2>For it, and against</h2><ul class="bars">`)
+	for _, sign := range [...]float64{1, -1} {
+		shown := 0
+		for {
+			var best *judge.Factor
+			for i := range factors {
+				f := &factors[i]
+				if f.Points()*sign > 0 && !strings.Contains(t.b.String(), `id="r-`+f.Rule.ID+`"`) && (best == nil || f.Points()*sign > best.Points()*sign) {
+					best = f
+				}
+			}
+			if best == nil || shown == fewReasons {
+				break
+			}
+			shown++
+			side, class := "for", "bar-for"
+			if sign < 0 {
+				side, class = "against", "bar-against"
+			}
+			if c.Question == question.Wait {
+				side = "asks"
+			}
+			wide := num(max(4, 96*best.Points()*sign/max(most, 0.01)))
+			t.raw(`<li id="r-`, best.Rule.ID, `"><span class="side">`, side, `</span><svg class="bar-svg" viewBox="0 0 100 16" aria-hidden="true"><rect class="`, class, `" width="`, wide, `" height="16"/></svg><span>`, escape(best.Reason.In(system)), `</span></li>`)
+		}
+	}
+	if len(factors) == 0 {
+		t.raw(`<li><span>Nothing speaks against it here.</span></li>`)
+	}
+	t.raw(`</ul>`)
+	if n := len(c.Ranked); n > 1 && c.Question != question.Wait && c.Question != question.Verdict {
+		t.raw(`<h3>And the others?</h3><ul class="others">`)
+		for i := 1; i < min(n, 7); i++ {
+			r := &c.Ranked[i]
+			phrase, _ := c.WhyNot(i)
+			out := ""
+			if r.RuledOutBy != nil {
+				out = " (ruled out)"
+			}
+			t.raw(`<li><b>`, escape(sentence(c.Question.Says(r.Option).In(system))), out, `.</b> `, escape(phrase.In(system)), `</li>`)
+		}
+		t.raw(`</ul>`)
+	}
+	t.raw(`</section>`)
+	return t.b.String()
+}
+
+// sourcesOf lists those who say so, each once.
+func sourcesOf(choices ...*judge.Choice) (list []*table.Source) {
+	for _, c := range choices {
+		for i := range c.Ranked {
+			for k := range c.Ranked[i].Factors {
+				list = append(list, c.Ranked[i].Factors[k].Rule.Sources...)
+			}
+		}
+	}
+	return list
+}
+
+// sources are folded at the foot; what cites one leads there and unfolds them.
+func (p *whyRoom) sources(list []*table.Source) app.UI {
+	if q, ok := p.asks(); ok && q == question.Film {
+		list = append(list, sourcesOf(&p.S.advice.Surface)...)
+	}
+	if q, ok := p.asks(); ok && q == question.Verdict {
+		for i := range p.S.advice.Gates {
+			list = append(list, p.S.advice.Gates[i].Rule.Sources...)
+		}
+	}
+	if app.IsServer { // the prerendered page leaves it to the program
+		list = nil
+	}
+	return app.Details().ID("sources-list").Body(summary("Who says so"), app.Raw(sourcesHTML(list)))
+}
+
+// sourcesHTML is a list of sources, each once.
+func sourcesHTML(list []*table.Source) string {
+	t := &svg{}
+	told := map[*table.Source]bool{}
+	t.raw(`<ul class="sources">`)
+	for _, s := range list {
+		if told[s] {
+			continue
+		}
+		told[s] = true
+		t.raw(`<li id="source-`, s.ID, `" tabindex="-1">`, escape(s.Publisher), `: `, escape(s.Title), `, `, escape(s.Year), `. `, escape(sentence(s.Where)), `. `, escape(sentence(s.Mark.String())), `. `)
+		if s.Linked() {
+			t.raw(`<a href="`, escape(s.Address), `">`, escape(s.Address), `</a>`)
+		} else {
+			t.raw(escape(sentence(s.Found())), `.`)
+		}
+		t.raw(`</li>`)
+	}
+	t.raw(`</ul>`)
+	return t.b.String()
+}
+
+// laterPart is a part that is drawn after all that answers the grower, when its turn
+// comes; the prerendered page only names it.
+type laterPart struct {
+	app.Compo
+	S         *store
+	ID, Title string
+	Part      func() app.UI
+	here      bool
+}
+
+func (p *laterPart) OnMount(app.Context) {
+	p.S.follow(p, 0, func() {
+		p.here = true
+		p.Update()
+	})
+	p.S.lane.due[p] = true
+	p.S.wakeIn(0)
+}
+
+func (p *laterPart) OnDismount() { p.S.leave(p) }
+
+func (p *laterPart) Render() app.UI {
+	if p.here {
+		return p.Part()
+	}
+	return app.Section().ID(p.ID).Class("tile later").Body(heading2(p.Title), helpText("Drawn as soon as the calculator runs."))
+}

@@ -1,0 +1,85 @@
+package rules_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"filmfurrow/rules/plan"
+	"filmfurrow/rules/unit"
+)
+
+// A week is a window on the same demand as the plan's months and its hungriest day:
+// weeks begun on each day of a month have that month's run as their mean, no week
+// passes the hungriest day, and the first begins at the planting day's run.
+func TestTheWeeksOfWaterAgreeWithTheMonthsAndTheHungriestDay(t *testing.T) {
+	looked := 0
+	for _, f := range everyFarm(t) {
+		w := f.a.WaterPlan()
+		if f.a.Refused() || w.Demand == nil || w.Tape.Flow <= 0 {
+			_, ok := f.a.WaterWeekOf(&w, &f.s, f.a.Facts.Plant)
+			assert.False(t, ok || !f.a.Refused() && w.Tape.Flow > 0, "%s: no week without film or flow", f.id)
+			continue
+		}
+		plant, last := f.a.Facts.Plant, min(f.a.LastWater(&f.s), f.a.Facts.Plant.Plus(w.Demand.Season))
+		_, before := f.a.WaterWeekOf(&w, &f.s, plant.Plus(-7))
+		assert.False(t, before, f.id)
+		_, after := f.a.WaterWeekOf(&w, &f.s, last)
+		assert.False(t, after, "%s: the season's dates stop the water on %s", f.id, last)
+		first, ok := f.a.WaterWeekOf(&w, &f.s, plant)
+		require.True(t, ok, f.id)
+		assert.GreaterOrEqual(t, float64(first.Run), float64(w.Demand.First.Run)*0.8-1, f.id)
+		for on := plant; on < last; on++ {
+			week, ok := f.a.WaterWeekOf(&w, &f.s, on)
+			require.True(t, ok, "%s on %s", f.id, on)
+			assert.LessOrEqual(t, float64(week.Run), float64(w.Demand.Peak.Run)+1, "%s on %s", f.id, on)
+			assert.Equal(t, on.Plus(7) <= last, week.Days == 7, "%s on %s", f.id, on)
+			assert.GreaterOrEqual(t, float64(week.EachRun)*float64(week.Runs), float64(week.Run)-float64(week.Runs), f.id)
+			if week.RunDry.Given {
+				assert.GreaterOrEqual(t, float64(week.RunDry.Value), float64(week.Run)-1, "%s: a dry year never wants less", f.id)
+			}
+		}
+		for _, m := range w.Demand.Months {
+			begin, days := unit.On(m.Year, m.Month, 1), unit.DaysIn(m.Year, m.Month)
+			if begin.Plus(-3) < plant || begin.Plus(unit.Days(days)+7) > last || int(m.Days) != days {
+				continue
+			}
+			sum := 0.0
+			for d := range days { // centred, so that the ends count half
+				week, ok := f.a.WaterWeekOf(&w, &f.s, begin.Plus(unit.Days(d-3)))
+				require.True(t, ok)
+				sum += float64(week.Run)
+			}
+			assert.InEpsilon(t, float64(m.Run), sum/float64(days), 0.08, "%s, month %d", f.id, m.Month)
+			looked++
+		}
+	}
+	assert.Greater(t, looked, 15)
+}
+
+// What is next is the first step that is not over: never one that lies behind.
+func TestTheNextStepIsNeverBehind(t *testing.T) {
+	for _, f := range everyFarm(t) {
+		steps := f.a.Season(&f.s)
+		if len(steps) == 0 {
+			_, ok := plan.NextStep(steps, f.a.Facts.Plant)
+			assert.False(t, ok, f.id)
+			continue
+		}
+		for day := steps[0].On.Plus(-20); day < steps[len(steps)-1].On.Plus(20); day++ {
+			next, ok := plan.NextStep(steps, day)
+			if !ok {
+				assert.Greater(t, day, steps[len(steps)-1].On, f.id)
+				continue
+			}
+			assert.GreaterOrEqual(t, int(next.Step.On)+int(max(next.Step.Days, 1))-1, int(day), "%s on %s", f.id, day)
+			assert.Equal(t, max(0, int(next.Step.On)-int(day)), int(next.In), "%s on %s", f.id, day)
+			for _, s := range steps { // nothing that begins later is passed over for it
+				if s.Weeks <= 1 && s.On >= day {
+					assert.LessOrEqual(t, next.Step.On, s.On, "%s on %s", f.id, day)
+				}
+			}
+		}
+	}
+}

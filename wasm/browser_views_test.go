@@ -1,0 +1,96 @@
+//go:build !js
+
+package main
+
+import (
+	"fmt"
+	"regexp"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"filmfurrow/wasm/browsertest"
+)
+
+// fieldViews are the views of a field, with what each shows first of all.
+var fieldViews = []struct{ path, shows string }{
+	{"/", "Lay "}, {"/buy", "Order by"}, {"/lay", "Lay today?"}, {"/water", "a day"}, {"/year", "The year of this field"},
+	{"/why/film", "Why"}, {"/why/thickness", "Why"}, {"/why/bed", "Why"}, {"/why/tape", "Why"}, {"/why/wait", "Why"}, {"/why/water", "Why"}, {"/why/verdict", "Why"},
+	{"/details", "All that is known"}, {"/fields", "Your fields"}, {"/share", "Take it along"},
+}
+
+func viewName(path string) string {
+	if path == "/" {
+		return "plan"
+	}
+	return strings.ReplaceAll(strings.TrimPrefix(path, "/"), "/", "-")
+}
+
+// Every view stands at an address of its own, says first what it is for, fits its
+// width, and is four screens of a tablet at most while nothing is unfolded.
+func TestEveryView(t *testing.T) {
+	t.Parallel()
+	b := browsertest.Open(t)
+	for _, v := range fieldViews {
+		p := b.Whole(820, v.path)
+		p.WaitText("h1", v.shows)
+		assert.LessOrEqual(t, browsertest.Eval[int](p, `document.documentElement.scrollWidth - document.documentElement.clientWidth`), 0, v.path)
+		screens := browsertest.Eval[float64](p, `document.documentElement.scrollHeight / 1180`)
+		t.Logf("%s: %.1f screens", v.path, screens)
+		assert.LessOrEqual(t, screens, 4.0, v.path)
+		p.Screenshot("view-" + viewName(v.path) + "-820")
+		p.Close()
+	}
+}
+
+// The first view is one screen on tablet, laptop and projector, two on a phone, with
+// few words and few controls; the verdict stands on the first screen everywhere.
+func TestTheFirstViewIsOneScreen(t *testing.T) {
+	t.Parallel()
+	b := browsertest.Open(t)
+	for _, size := range []struct {
+		wide, tall int
+		screens    float64
+	}{{820, 1180, 1}, {1280, 800, 1}, {1920, 1080, 1}, {390, 844, 2}} {
+		p := b.Tab(browsertest.Tab{Path: "/", Width: size.wide, Height: size.tall, Whole: true})
+		p.WaitText("#verdict h1", "Lay ")
+		screens := browsertest.Eval[float64](p, `document.documentElement.scrollHeight / innerHeight`)
+		words := browsertest.Eval[int](p, `document.body.innerText.split(/\s+/).filter((w) => /\w/.test(w)).length
+			- [...document.querySelectorAll("select")].reduce((n, s) => n + s.innerText.split(/\s+/).filter((w) => /\w/.test(w)).length - s.selectedOptions[0].text.split(/\s+/).length, 0)`)
+		controls := browsertest.Eval[[]string](p, `[...document.querySelectorAll("main input, main select, main button, main summary")].filter((e) => e.checkVisibility()).map((e) => e.id)`)
+		bottom := browsertest.Eval[float64](p, `document.querySelector("#verdict").getBoundingClientRect().bottom / innerHeight`)
+		t.Logf("%d × %d: %.2f screens, %d words, %d controls %v, verdict ends at %.2f", size.wide, size.tall, screens, words, len(controls), controls, bottom)
+		assert.LessOrEqual(t, screens, size.screens, "at %d × %d", size.wide, size.tall)
+		assert.LessOrEqual(t, words, 250)
+		assert.LessOrEqual(t, len(controls), 7, "%v", controls)
+		assert.LessOrEqual(t, bottom, 1.0)
+		p.Screenshot(fmt.Sprintf("plan-%d", size.wide))
+		p.Close()
+	}
+}
+
+// What is carried to the field prints on one page, on Letter as on A4, headed by field,
+// crop and days.
+func TestEachSheetPrintsOnOnePage(t *testing.T) {
+	t.Parallel()
+	b := browsertest.Open(t)
+	for _, path := range []string{"/buy", "/lay", "/water", "/year"} {
+		p := b.Whole(820, path)
+		for name, pdf := range map[string][]byte{"letter": p.PrintLetter("print-" + viewName(path) + "-letter"), "a4": p.PrintPDF("print-" + viewName(path) + "-a4")} {
+			pages := len(regexp.MustCompile(`/Type\s*/Page[^s]`).FindAll(pdf, -1))
+			assert.Equal(t, 1, pages, "%s on %s", path, name)
+		}
+		p.Media("print")
+		assert.Regexp(t, `^Otter Bend \(invented\): bell peppers, lay May \d+, 2027, plant May \d+, 2027`, p.Text(".paper-head"), path)
+		p.Close()
+	}
+}
+
+// view goes to another view as a reader does, by a link of the site.
+func view(p *browsertest.Page, path string) {
+	p.Do(fmt.Sprintf(`(() => { const a = document.createElement("a"); a.href = %q; document.body.append(a); a.dispatchEvent(new MouseEvent("click", { bubbles: true, cancelable: true })); a.remove(); })()`, path))
+	path, _, _ = strings.Cut(path, "#")
+	p.Wait("the view "+path, fmt.Sprintf(`location.pathname === %q && document.querySelector("main h1, main #place-open") !== null`, path))
+	p.WaitDrawn()
+}
