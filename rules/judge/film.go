@@ -78,8 +78,11 @@ var filmRules = [...]*Rule{
 		Sources: []*table.Source{&table.LateSwitch, &table.FloridaCir805, &table.KansasWeeds, &table.MidAtlanticPepper}, Fires: "tomato-high-summer",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			from := unit.Celsius(paleFrom.Value)
-			if best := f.Crop.MonthBest; !f.Crop.Warm && best.Given() {
+			switch best := f.Crop.MonthBest; {
+			case best.Given() && !f.Crop.Warm:
 				from = best.High
+			case best.Given(): // okra and its like want more heat than tomatoes
+				from += max(0, best.High-unit.Celsius(paleTop.Value))
 			}
 			if f.AirSetting <= from {
 				return silent()

@@ -26,6 +26,7 @@ var (
 	daysHalf      = Judgement{ID: "film-days-half", Means: "days earlier, or later, that count half", Value: 20, Unit: "days"}
 	heatHalf      = Judgement{ID: "film-heat-half", Means: "days lost to heat that count half", Value: 10, Unit: "days"}
 	paleFrom      = Judgement{ID: "film-pale-from", Means: "usual air at planting above which white begins to count under warm crops: in Delaware guides change in mid-June, at 22 °C", Value: 21, Unit: "°C", Source: &table.LateSwitch}
+	paleTop       = Judgement{ID: "film-pale-top", Means: "top of the best months of the crops that the guides name, tomato and pepper; what a crop bears beyond it puts white off as far", Value: 24, Unit: "°C", Source: &table.LateSwitch}
 	paleHalf      = Judgement{ID: "film-pale-half", Means: "degrees above it, or above a cool crop's best months, at which white counts half", Value: 3, Unit: "°C"}
 	silverPale    = Judgement{ID: "film-silver-in-heat", Means: "what silver counts beside white in heat: guides name white, and keep silver for insects", Value: 0.5, Unit: "share"}
 	harvestLeft   = Judgement{ID: "film-short-harvest", Means: "days of harvest before frost below which a season is short", Value: 80, Unit: "days"}
@@ -121,7 +122,7 @@ var (
 
 // judgements lists them for "explain".
 var judgements = [...]*Judgement{
-	&daysHalf, &heatHalf, &paleFrom, &paleHalf, &silverPale, &harvestLeft, &coldFull, &hoursLight, &hoursModerate, &hoursHeavy, &underFilm, &underOrganic, &hoursHalf,
+	&daysHalf, &heatHalf, &paleFrom, &paleTop, &paleHalf, &silverPale, &harvestLeft, &coldFull, &hoursLight, &hoursModerate, &hoursHeavy, &underFilm, &underOrganic, &hoursHalf,
 	&sownFit, &setOutFit, &yellowBlack, &yellowPale, &yellowPaper, &yellowHeavy, &purplePaper, &purpleLight, &purplePlastic,
 	&virusSilver, &virusOther, &insectsOnly, &mayCome, &lateAir, &thripsHere, &thripsMayCome, &gainHalf, &gainDoubtHalf, &gainMixed, &mixedFit,
 	&priceHalf, &litterFit, &litterSoil, &coverHalf, &coverLeast, &lifeHalf, &secondPale, &secondDark, &commonFit, &windFit, &tearsFit, &gasFit, &springFit,
