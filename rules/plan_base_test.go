@@ -2,6 +2,7 @@ package rules_test
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -197,6 +198,38 @@ func TestMoreDegreesNeverPlantLater(t *testing.T) {
 	}
 }
 
+// New Mexico State University (guide H-251) and the New England guide: with black film
+// and a cover crops come one to three weeks earlier. So do the days that warm crops may
+// go out, in the middle of the farms that have a frost to wait for, by every cover.
+func TestCoversWinOneToThreeWeeks(t *testing.T) {
+	won := make([][]int, len(table.Covers))
+	for _, f := range everyFarm(t) {
+		facts0 := f.a.Facts
+		if !facts0.Crop.Warm || facts0.Autumn || !facts0.HasFrostDate {
+			continue
+		}
+		from := facts0.Wanted.Plus(-90)
+		without, ok := facts0.Season.NextOpen(facts0.ChosenCover(), from, facts.UsualSpring)
+		if !ok || without == from {
+			continue
+		}
+		for i := range table.Covers {
+			season := facts0.SeasonUnder(table.Covers[i].Night.Low)
+			if with, ok := season.NextOpen(facts0.ChosenCover(), from, facts.UsualSpring); ok {
+				won[i] = append(won[i], int(without.Minus(with)))
+			}
+		}
+	}
+	for i, days := range won {
+		slices.Sort(days)
+		require.Greater(t, len(days), 8)
+		middle := days[len(days)/2]
+		t.Logf("%-14s %v", table.Covers[i].ID, days)
+		assert.GreaterOrEqual(t, middle, 7, table.Covers[i].ID)
+		assert.LessOrEqual(t, middle, 21, table.Covers[i].ID)
+	}
+}
+
 // Own frost dates are moved by the covers too, and not past the coldest day.
 func TestCoversMoveOwnFrostDates(t *testing.T) {
 	c := pack(t)["tomato-frost-pocket"]
@@ -244,6 +277,30 @@ func TestCoversAreShownWhereTheyWin(t *testing.T) {
 		}
 	}
 	assert.Positive(t, shown, "no farm of the pack wins by covers")
+}
+
+// Where planting must wait, the reader is told of covers, a probe and a later day; where
+// nothing waits or a label leads, of none; and the covers that are told are the ones shown.
+func TestWhatCanBeDoneIsToldWhereItWaits(t *testing.T) {
+	waits, byCovers := 0, 0
+	for _, f := range everyFarm(t) {
+		ways := f.a.CanBeDone()
+		if f.a.WaitPlan.Moved <= 0 || f.c.Practice.FumigatedOn.Given {
+			assert.Empty(t, ways, f.id)
+			continue
+		}
+		waits++
+		assert.NotEmpty(t, ways, f.id)
+		for _, way := range ways {
+			assert.True(t, way.Complete(), way.Text)
+		}
+		if list := f.a.Covers(); len(list) > 0 && list[0].Bare.Given {
+			byCovers++
+			assert.Contains(t, ways[0].Text, "Covers:", f.id)
+		}
+	}
+	assert.Positive(t, waits)
+	assert.Positive(t, byCovers, "no farm of the pack is told of covers")
 }
 
 // A master-gardener note (2020) takes covers off cool crops above 60 °F by day; makers'

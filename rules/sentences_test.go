@@ -90,6 +90,9 @@ func sayings(a *plan.Advice, system unit.System) map[string]string {
 	for i, s := range list.Base.Says {
 		note("base "+string(rune('a'+i)), s)
 	}
+	for i, s := range a.CanBeDone() {
+		note("can be done "+string(rune('a'+i)), s)
+	}
 	for i := range list.Covers {
 		for k, s := range list.Covers[i].Says {
 			note("cover "+list.Covers[i].Cover.ID+" "+string(rune('a'+k)), s)

@@ -188,6 +188,9 @@ func writeText(w io.Writer, a *plan.Advice, points []search.TurningPoint, left [
 	if w := &a.WaitPlan; w.Moved > 0 && w.Soonest.Given && w.Latest.Given {
 		line("A warm spring brings planting on %s, a cool one on %s.", w.Soonest.Value.Words(), w.Latest.Value.Words())
 	}
+	for _, way := range a.CanBeDone() {
+		line("  %s", way.In(system))
+	}
 	line("\nWhat would change it:")
 	for i := range points {
 		for _, q := range points[i].Changes() {

@@ -21,6 +21,8 @@ const (
 	// burnRamp is how far above [StemBurn] the computed surface must lie for a hot day
 	// to count whole; the surface is a computed figure and may be some degrees out.
 	burnRamp = 5.0
+	// softDays is how long the stem of a new plant is soft enough to be girdled.
+	softDays = 14
 	// leastSpan keeps the growth of crops with a narrow band from jumping.
 	leastSpan = 3.0
 )
@@ -71,9 +73,9 @@ func (f *Facts) stalled(cover int) int {
 	return int(math.Round(days))
 }
 
-// burning counts the hot days of the first three weeks on which stems that touch the
+// burning counts the hot days of the first two weeks on which stems that touch the
 // film die.
 func (f *Facts) burning(film int) int {
 	part := min(max(float64(f.Surface[film].Minus(StemBurn))/burnRamp, 0), 1)
-	return int(math.Round(f.HotStart * part))
+	return int(math.Round(f.HotYoung * part))
 }

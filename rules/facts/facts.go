@@ -39,6 +39,7 @@ type Facts struct {
 	AirMean, AirMin, AirMax unit.Celsius // usual on the planting day
 	AirSetting              unit.Celsius // usual when the crop goes in; where it turns cooler, of the month that follows
 	HotStart                float64      // days at 32 °C (90 °F) or more in the first 21 days
+	HotYoung                float64      // the same in the first 14, while stems are soft
 	HotSeason               float64      // days at the crop's heat limit or more until harvest begins
 	MeanSeason              unit.Celsius // mean air from planting to first harvest
 	Autumn                  bool         // planted after the warmest time of the year
@@ -72,7 +73,7 @@ type Facts struct {
 	WarmingPays bool                       // bare soil reaches the working floor late or never
 	Ahead       [table.FilmCount]unit.Days // how much earlier than on bare ground the crop comes: see [Facts.ahead]
 	Stalled     [table.FilmCount + 1]int   // days of the first 60 that the roots lose to heat
-	Burning     [table.FilmCount]int       // days of the first 21 on which the film burns stems
+	Burning     [table.FilmCount]int       // days of the first 14 on which the film burns stems
 	Lead        unit.Days                  // from laying to the wanted planting day
 	CeilingDays [table.FilmCount + 1]int   // days with a mean above the ceiling in the first 60
 	Surface     [table.FilmCount]unit.Celsius
@@ -273,6 +274,7 @@ func (f *Facts) air() {
 	f.AirMin, f.AirMax = unit.Hundredth(float64(f.AirMin)), unit.Hundredth(float64(f.AirMax))
 	f.AirMean = unit.Hundredth(float64(f.AirMin+f.AirMax) / 2)
 	f.HotStart = f.year.HotDays(HotDay, f.index, 21)
+	f.HotYoung = f.year.HotDays(HotDay, f.index, softDays)
 	days := min(int(f.CropDays), 150)
 	f.HotSeason = f.year.HotDays(f.Crop.HeatDay.Value, f.index, days)
 	var sum float64

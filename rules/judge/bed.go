@@ -35,6 +35,12 @@ func raised(o question.Option) float64 {
 	return float64(question.Heights[o]) / float64(question.Heights[len(question.Heights)-1])
 }
 
+// drains is how much of the drainage that height can give a bed gives, 0–1: what lies
+// above 8 in drains no better.
+func drains(o question.Option) float64 {
+	return min(float64(question.Heights[o]/question.Heights[3]), 1)
+}
+
 // across is the bed of an option, cut across.
 func across(f *facts.Facts, o question.Option) profile.Bed {
 	return profile.Across(question.Heights[o], f.Top, f.Centres, f.SideSlope, f.Case.Practice.FilmWidth)
@@ -103,7 +109,7 @@ var bedRules = [...]*Rule{
 				if o == 0 {
 					return against(slowFlat.Value, "The ground drains slowly: on the flat the roots would stand in water.")
 				}
-				return speaksFor(raised(o)*slowRaised.Value, "It lifts the roots {} above ground that drains slowly.", unit.Short(question.Heights[o]))
+				return speaksFor(drains(o)*slowRaised.Value, "It lifts the roots {} above ground that drains slowly.", unit.Short(question.Heights[o]))
 			case "quick":
 				if o > 1 {
 					return against(raised(o)*quickRaised.Value, "The ground drains quickly: a bed this high dries at the shoulders.")
@@ -121,7 +127,7 @@ var bedRules = [...]*Rule{
 			if o == 0 {
 				return against(f.Soil.Heavy*heavyFit.Value, "On {} a flat bed stays wet and cold in spring.", f.Soil.Name)
 			}
-			return speaksFor(f.Soil.Heavy*raised(o)*heavyFit.Value, "On {} a bed {} high drains and warms sooner.", f.Soil.Name, unit.Short(question.Heights[o]))
+			return speaksFor(f.Soil.Heavy*drains(o)*heavyFit.Value, "On {} a bed {} high drains and warms sooner.", f.Soil.Name, unit.Short(question.Heights[o]))
 		}},
 	{ID: "bed-sandy-soil", Speaks: question.Bed, Weight: Plain, Title: "Sandy soil dries out",
 		Because: "A high sand bed is hard to keep wet from one tape, and slumps; Florida forms 6 to 8 in on sand all the same.",
@@ -207,7 +213,7 @@ var bedRules = [...]*Rule{
 			if f.Case.Soil.Wetness != "wet" || o == 0 {
 				return silent()
 			}
-			return speaksFor(raised(o)*wetFit.Value, "The ground is wet at laying: height helps it dry.")
+			return speaksFor(drains(o)*wetFit.Value, "The ground is wet at laying: height helps it dry.")
 		}},
 	{ID: "bed-wind", Speaks: question.Bed, Weight: Slight, Title: "Wind on the shoulder",
 		Because: "A tall shoulder gives wind a hold.",

@@ -65,19 +65,24 @@ var filmRules = [...]*Rule{
 			case stems == 0:
 				return speaksFor(fit, "In the first two months heat costs the roots {}; on bare ground {}.", unit.Days(roots), unit.Days(bare))
 			case roots == bare:
-				return speaksFor(fit, "It gets hot enough to kill stems that touch it: on {} of the first three weeks.", unit.Days(stems))
+				return speaksFor(fit, "It gets hot enough to kill stems that touch it: on {} of the first two weeks.", unit.Days(stems))
+			case roots == 0:
+				return speaksFor(fit, "It gets hot enough to kill stems that touch it, on {} of the first two weeks; but it spares the roots {} that heat costs on bare ground.", unit.Days(stems), unit.Days(bare))
 			case bare == 0:
-				return speaksFor(fit, "It gets hot enough to kill stems that touch it, on {} of the first three weeks; and in two months heat costs the roots {}.", unit.Days(stems), unit.Days(roots))
+				return speaksFor(fit, "It gets hot enough to kill stems that touch it, on {} of the first two weeks; and in two months heat costs the roots {}.", unit.Days(stems), unit.Days(roots))
 			}
-			return speaksFor(fit, "It gets hot enough to kill stems that touch it, on {} of the first three weeks; and in two months heat costs the roots {}, against {} on bare ground.", unit.Days(stems), unit.Days(roots), unit.Days(bare))
+			return speaksFor(fit, "It gets hot enough to kill stems that touch it, on {} of the first two weeks; and in two months heat costs the roots {}, against {} on bare ground.", unit.Days(stems), unit.Days(roots), unit.Days(bare))
 		}},
 	{ID: "film-pale-in-heat", Speaks: question.Film, Weight: Plain, Title: "White for summer plantings",
 		Because: "Guides change from black to white when plants are set into summer heat.",
 		Sources: []*table.Source{&table.LateSwitch, &table.FloridaCir805, &table.KansasWeeds, &table.MidAtlanticPepper}, Fires: "tomato-high-summer",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			from := unit.Celsius(paleFrom.Value)
-			if best := f.Crop.MonthBest; !f.Crop.Warm && best.Given() {
+			switch best := f.Crop.MonthBest; {
+			case best.Given() && !f.Crop.Warm:
 				from = best.High
+			case best.Given(): // okra and its like want more heat than tomatoes
+				from += max(0, best.High-unit.Celsius(paleTop.Value))
 			}
 			if f.AirSetting <= from {
 				return silent()
@@ -335,7 +340,7 @@ var filmRules = [...]*Rule{
 				there, _ := table.FilmByID(p.ReuseFilm)
 				return rulesOut("The bed lies under {} already.", there.Name())
 			case table.Films[o].Removal == table.LiftAndHaul && Painted(f):
-				return speaksFor(p.ReuseCover.Or(80)/100, "It is down already and {} of it is whole. Paint it white before you plant: {} of the first three weeks would burn stems on it.", unit.PercentOf(p.ReuseCover.Or(80)/100), unit.Days(f.Burning[o]))
+				return speaksFor(p.ReuseCover.Or(80)/100, "It is down already and {} of it is whole. Paint it white before you plant: {} of the first two weeks would burn stems on it.", unit.PercentOf(p.ReuseCover.Or(80)/100), unit.Days(f.Burning[o]))
 			}
 			return speaksFor(p.ReuseCover.Or(80)/100, "It is down already and {} of it is whole.", unit.PercentOf(p.ReuseCover.Or(80)/100))
 		}},

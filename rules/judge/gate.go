@@ -287,7 +287,7 @@ var gates = [...]*Rule{
 				return silent()
 			}
 			there, _ := table.FilmByID(f.Case.Practice.ReuseFilm)
-			return rulesOut("Paint the old film white before you plant: on {} of the first three weeks {} would kill stems that touch it.", unit.Days(f.Burning[there]), there.Name())
+			return rulesOut("Paint the old film white before you plant: on {} of the first two weeks {} would kill stems that touch it.", unit.Days(f.Burning[there]), there.Name())
 		}, &table.FloridaDouble2018, &table.HotFilm),
 	gate("reused-film-holes", "The old film is worn", "Open film grows weeds and loses its warmth.", "squash-on-worn-film",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {

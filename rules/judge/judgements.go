@@ -26,10 +26,11 @@ var (
 	daysHalf      = Judgement{ID: "film-days-half", Means: "days earlier, or later, that count half", Value: 20, Unit: "days"}
 	heatHalf      = Judgement{ID: "film-heat-half", Means: "days lost to heat that count half", Value: 10, Unit: "days"}
 	paleFrom      = Judgement{ID: "film-pale-from", Means: "usual air at planting above which white begins to count under warm crops: in Delaware guides change in mid-June, at 22 °C", Value: 21, Unit: "°C", Source: &table.LateSwitch}
+	paleTop       = Judgement{ID: "film-pale-top", Means: "top of the best months of the crops that the guides name, tomato and pepper; what a crop bears beyond it puts white off as far", Value: 24, Unit: "°C", Source: &table.LateSwitch}
 	paleHalf      = Judgement{ID: "film-pale-half", Means: "degrees above it, or above a cool crop's best months, at which white counts half", Value: 3, Unit: "°C"}
 	silverPale    = Judgement{ID: "film-silver-in-heat", Means: "what silver counts beside white in heat: guides name white, and keep silver for insects", Value: 0.5, Unit: "share"}
 	harvestLeft   = Judgement{ID: "film-short-harvest", Means: "days of harvest before frost below which a season is short", Value: 80, Unit: "days"}
-	coldFull      = Judgement{ID: "film-cold-full", Means: "degrees below its best roots, under black, at which a short season counts whole", Value: 5, Unit: "°C"}
+	coldFull      = Judgement{ID: "film-cold-full", Means: "degrees below its best roots, under black, at which a short season counts whole", Value: 4, Unit: "°C"}
 	hoursLight    = Judgement{ID: "film-weeding-light", Means: "weeding of 100 ft of bare bed in a season, light weeds", Value: 0.5, Unit: "h"}
 	hoursModerate = Judgement{ID: "film-weeding-moderate", Means: "weeding of 100 ft of bare bed in a season, moderate weeds", Value: 1.5, Unit: "h"}
 	hoursHeavy    = Judgement{ID: "film-weeding-heavy", Means: "weeding of 100 ft of bare bed in a season, heavy weeds", Value: 4, Unit: "h"}
@@ -74,10 +75,10 @@ var (
 // The figures of the bed, surface and thickness rules stand beside their rules' needs.
 var (
 	slowFlat    = Judgement{ID: "bed-slow-flat", Means: "flat ground that drains slowly, against", Value: 0.9}
-	slowRaised  = Judgement{ID: "bed-slow-raised", Means: "the highest bed on ground that drains slowly", Value: 0.9}
+	slowRaised  = Judgement{ID: "bed-slow-raised", Means: "8 in and more on ground that drains slowly", Value: 0.9}
 	quickRaised = Judgement{ID: "bed-quick-raised", Means: "the highest bed on ground that drains quickly, against", Value: 0.4}
 	heavyFrom   = Judgement{ID: "bed-heavy-from", Means: "how heavy a soil must be for height to help: silt loam and heavier, not loam", Value: 0.5, Unit: "of clay"}
-	heavyFit    = Judgement{ID: "bed-heavy-fit", Means: "the highest bed on clay", Value: 0.6}
+	heavyFit    = Judgement{ID: "bed-heavy-fit", Means: "8 in and more on clay", Value: 0.6}
 	sandFit     = Judgement{ID: "bed-sand-fit", Means: "the highest bed on sand, against", Value: 0.4}
 	earlyHalf   = Judgement{ID: "bed-early-half", Means: "degrees short of the safe floor at which height counts half", Value: 6, Unit: "°C"}
 	usualHeight = Judgement{ID: "bed-usual-fit", Means: "the height that most growers form", Value: 0.6}
@@ -87,7 +88,7 @@ var (
 	rootsFit    = Judgement{ID: "bed-roots-fit", Means: "the highest bed under deep roots", Value: 0.5}
 	slopeHalf   = Judgement{ID: "bed-slope-half", Means: "slope at which height counts half against", Value: 10, Unit: "%"}
 	shovelFit   = Judgement{ID: "bed-shovel-fit", Means: "the highest bed where it must be shovelled, against", Value: 0.8}
-	wetFit      = Judgement{ID: "bed-wet-fit", Means: "the highest bed where the ground is wet at laying", Value: 0.7}
+	wetFit      = Judgement{ID: "bed-wet-fit", Means: "8 in and more where the ground is wet at laying", Value: 0.7}
 	shoulderFit = Judgement{ID: "bed-wind-fit", Means: "the highest bed on a windy field, against", Value: 0.6}
 	scarceFit   = Judgement{ID: "bed-scarce-fit", Means: "the highest bed where water is scarce, against", Value: 0.6}
 	scarceHours = Judgement{ID: "bed-scarce-hours", Means: "hours of pumping a day at full leaf from which water is scarce", Value: 8, Unit: "h"}
@@ -121,7 +122,7 @@ var (
 
 // judgements lists them for "explain".
 var judgements = [...]*Judgement{
-	&daysHalf, &heatHalf, &paleFrom, &paleHalf, &silverPale, &harvestLeft, &coldFull, &hoursLight, &hoursModerate, &hoursHeavy, &underFilm, &underOrganic, &hoursHalf,
+	&daysHalf, &heatHalf, &paleFrom, &paleTop, &paleHalf, &silverPale, &harvestLeft, &coldFull, &hoursLight, &hoursModerate, &hoursHeavy, &underFilm, &underOrganic, &hoursHalf,
 	&sownFit, &setOutFit, &yellowBlack, &yellowPale, &yellowPaper, &yellowHeavy, &purplePaper, &purpleLight, &purplePlastic,
 	&virusSilver, &virusOther, &insectsOnly, &mayCome, &lateAir, &thripsHere, &thripsMayCome, &gainHalf, &gainDoubtHalf, &gainMixed, &mixedFit,
 	&priceHalf, &litterFit, &litterSoil, &coverHalf, &coverLeast, &lifeHalf, &secondPale, &secondDark, &commonFit, &windFit, &tearsFit, &gasFit, &springFit,

@@ -117,7 +117,7 @@ func (a *Advice) BaseFertiliser(w *WaterPlan) BaseFertiliser {
 	need, standsIn := table.NeedOf(f.Crop)
 	own := [NutrientCount]unit.Optional[unit.KilogramsPerHectare]{c.Feed.SeasonNitrogen, c.Feed.SeasonPhosphate, c.Feed.SeasonPotash}
 	reported := own[Nitrogen].Given || own[Phosphate].Given || own[Potash].Given
-	if !reported && !b.OverField {
+	if !reported && !b.OverField && !b.Bare {
 		b.Centres = need.Centres // a public rate is meant for beds at a distance of its own
 	}
 	if standsIn && !(own[Nitrogen].Given && own[Phosphate].Given && own[Potash].Given) {
@@ -130,7 +130,7 @@ func (a *Advice) BaseFertiliser(w *WaterPlan) BaseFertiliser {
 		n := &b.Nutrients[i]
 		if own[i].Given {
 			*n = NutrientPlan{Basis: ByReport, Total: own[i].Value}
-		} else if reported && !b.OverField { // beside rates for the grower's own beds
+		} else if reported && !b.OverField && !b.Bare { // beside rates for the grower's own beds
 			carried := unit.KilogramsPerHectare(need.Centres / b.Centres)
 			n.Total, n.Low, n.High = n.Total*carried, n.Low*carried, n.High*carried
 			n.Note += carriedNote

@@ -139,8 +139,21 @@ func (b *BaseFertiliser) say(a *Advice) {
 		say("If you do not feed through the tape, put all of it under the film and cut the nitrogen by a tenth or more: {} in place of {}.",
 			unit.Between(rate(n.Total*(1-noTapeHigh)), rate(n.Total*(1-noTapeLow))), n.Total)
 	}
+	if organic := a.Case.Soil.Organic.Value; organic > richSoil && b.Nutrients[Nitrogen].Basis != ByReport {
+		say("Your soil holds {} of organic matter. Above {} it may give most of the nitrogen that is left to the tape: watch the leaves, or have them tested.", unit.FineShare(organic), unit.Percent(richSoil))
+	}
+	if b.Nutrients[Nitrogen].Basis != ByReport {
+		say("Clover, manure and compost feed too: take what they bring off these figures.")
+	}
+	if a.Case.Practice.Organic.Value {
+		say("You are certified: ask the certifier which products may be used. The sums are the same.")
+	}
 	b.sayLime(a, say)
 }
+
+// richSoil is the organic matter, in percent, above which a guide may leave the later
+// nitrogen out ([table.MidwestFeeding], page 16).
+const richSoil = 3.0
 
 // weeksFrom says where the weeks of feeding come from.
 func (b *BaseFertiliser) weeksFrom(a *Advice) string {

@@ -173,3 +173,32 @@ func (a *Advice) sayTakes(c *CoverChoice, hooped bool, say func(string, ...any))
 	c.Hoops = (int(math.Ceil(float64(bed)/hoopSpacing-1e-9)) + 1) * beds
 	say("It takes {} of cover, at least {} wide, and {}, {} apart; its edges under soil.", c.Length, unit.Short(c.Width), unit.Count(c.Hoops, "hoop", "hoops"), unit.Metres(hoopSpacing))
 }
+
+// CanBeDone says what a grower may do whose planting day must wait for the ground or
+// for frost: covers, a probe, a later day. It is empty where nothing waits, and where a
+// label leads the wait.
+func (a *Advice) CanBeDone() (list []unit.Phrase) {
+	f, w := a.Facts, &a.WaitPlan
+	if w.Moved <= 0 || a.Case.Practice.FumigatedOn.Given {
+		return nil
+	}
+	if c := soonest(a.Covers()); c != nil && c.Bare.Given {
+		list = append(list, unit.Say("Covers: under "+c.Cover.Name+" {} may go out on {}, {} sooner.", f.Crop.Name, c.First, c.Won))
+	}
+	list = append(list, unit.Say("A probe: it overrules our curve. At ten in the morning, {} deep, soil stands near its daily mean: three days at {} will do, if no frost is forecast.", unit.Short(f.Depth), f.WorkFloor))
+	if w.Latest.Given && w.Latest.Value > w.PlantOn {
+		list = append(list, unit.Say("A later day: by {} even a cool spring, one in ten, is warm enough.", w.Latest.Value))
+	}
+	return list
+}
+
+// soonest is the cover that lets the crop out first, the lightest of those; nil of none.
+func soonest(list []CoverChoice) *CoverChoice {
+	var best *CoverChoice
+	for i := range list {
+		if best == nil || list[i].First < best.First {
+			best = &list[i]
+		}
+	}
+	return best
+}

@@ -147,7 +147,7 @@ func (a *Advice) feedingSteps(list *dates, b *BaseFertiliser) {
 
 // coverSteps take covers off in time, where they are used.
 func (a *Advice) coverSteps(list *dates, s *Shopping) {
-	c := s.cover()
+	c := soonest(s.Covers)
 	if c == nil {
 		return
 	}

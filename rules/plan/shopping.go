@@ -160,7 +160,7 @@ func (s *Shopping) fertiliser(set setLine, missing missLine) {
 // covers are bought where planting needs them; where they only win days, the line says
 // what they would take.
 func (s *Shopping) covers(a *Advice, set setLine) {
-	c := s.cover()
+	c := soonest(s.Covers)
 	switch {
 	case c == nil:
 		set(field.ItemCover, 0, unit.KindLong, unit.Say("None: covers win no days here."))
@@ -174,17 +174,6 @@ func (s *Shopping) covers(a *Advice, set setLine) {
 	set(field.ItemCover, float64(c.Length), unit.KindLong, unit.Say("Planting here needs covers: each bed, {} more at each end.", unit.Metres(profile.EndAllowance)), c.Sources...)
 	s.Lines[field.ItemCover].Spec = unit.Say(c.Cover.Name+", at least {} wide", unit.Short(c.Width))
 	set(field.ItemHoops, float64(c.Hoops), unit.KindCount, unit.Say("{} apart along each bed.", unit.Metres(hoopSpacing)), c.Sources...)
-}
-
-// cover is the choice that wins most days, the lightest of those; nil where none does.
-func (s *Shopping) cover() *CoverChoice {
-	var best *CoverChoice
-	for i := range s.Covers {
-		if best == nil || s.Covers[i].First < best.First {
-			best = &s.Covers[i]
-		}
-	}
-	return best
 }
 
 type setLine func(field.Item, float64, unit.Kind, unit.Phrase, ...*table.Source)

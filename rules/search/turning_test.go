@@ -253,7 +253,7 @@ func TestEveryInputIsSearchedOrChangesNoAnswer(t *testing.T) {
 			assert.Contains(t, notAlone[name], "refused", name)
 		}
 	}
-	assert.Equal(t, 4, refused)
+	assert.Equal(t, 6, refused)
 	for _, s := range field.Climate {
 		assert.Equal(t, s.Name != "climate.rain_mm", searched[s.Name], s.Name)
 	}

@@ -111,24 +111,17 @@ var (
 	needNearer = map[string]string{"hot-pepper": "bell-pepper", "okra": "bell-pepper", "seedless-watermelon": "watermelon"}
 )
 
-// NeedOf gives the row of a crop, or of the crop that stands in for it.
+// NeedOf gives the row of a crop, or of the crop that stands in for it: a nearer one,
+// its group's, or for a group without one the table's first.
 func NeedOf(c *Crop) (need *Need, standsIn bool) {
-	id := c.ID
-	for i := range Needs {
-		if Needs[i].Crop == id {
-			return &Needs[i], false
+	for _, id := range [...]string{c.ID, needNearer[c.ID], needStands[c.Group]} {
+		for i := range Needs {
+			if Needs[i].Crop == id {
+				return &Needs[i], id != c.ID
+			}
 		}
 	}
-	id = needNearer[c.ID]
-	if id == "" {
-		id = needStands[c.Group]
-	}
-	for i := range Needs {
-		if Needs[i].Crop == id {
-			return &Needs[i], true
-		}
-	}
-	return nil, true
+	return &Needs[0], true
 }
 
 // FilmShare is how much of a season's nutrient goes under the film, the rest going
