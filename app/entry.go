@@ -78,7 +78,7 @@ func (f *entry) Render() app.UI {
 	}
 	return box("field"+class, label, f.control(in, bad),
 		app.Small().Class("whose-it-is").Text(whose),
-		button("", "Yes, mine").Class("mine").Aria("label", "Yes, mine: "+in.Label).Hidden(whose == "").OnClick(func(app.Context, app.Event) { f.S.mine(name) }, name),
+		app.Button().Type("button").Class("plain mine").Text("Yes, mine").Aria("label", "Yes, mine: "+in.Label).Hidden(whose == "").OnClick(func(app.Context, app.Event) { f.S.mine(name) }, name),
 		app.P().Class("help").ID(f.id()+"-help").Text(help),
 		app.P().Class("error").ID(f.id()+"-error").Text(f.shown))
 }

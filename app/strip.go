@@ -139,7 +139,7 @@ func (p *stripPart) Render() app.UI {
 			app.P().Class("help").ID("strip-help").Text("Drag the handle, or use the arrow keys (a day) and Page Up and Page Down (a week). The answers follow."),
 			app.FigCaption().Body(
 				paragraph(p.words[0]),
-				app.Details().ID("strip-words").Body(summary("The curves in words"), app.Raw(stripList(p.words))),
+				app.Details().ID("strip-in-words").Body(summary("The curves in words"), app.Raw(stripList(p.words))),
 			),
 		),
 		app.Details().ID("strip-films").Body(summary("What each film brings, in figures"), &stripTables{Strip: p}),
