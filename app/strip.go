@@ -251,7 +251,7 @@ func (p *stripPart) show(day unit.Date) {
 	if label := app.Window().GetElementByID("strip-now-label"); label.Truthy() {
 		label.Call("setAttribute", "x", at)
 		label.Call("setAttribute", "class", nowClass(day, p.from, p.days))
-		label.Set("textContent", "plant "+dayWords(day))
+		label.Set("textContent", "plant "+dayOfYear(day, p.S.system))
 	}
 	if slider := app.Window().GetElementByID("strip-day"); slider.Truthy() {
 		slider.Call("setAttribute", "aria-valuetext", p.valueText(day))
