@@ -63,13 +63,13 @@ func (f *entry) Render() app.UI {
 	}
 	label := app.Label().For(f.id()).Text(f.label(in))
 	// A value that came with the example says so until it is confirmed or changed.
-	class, whose, name := "", "", borrowedAs(f.Name)
+	class, whose, short, name := "", "", "", borrowedAs(f.Name)
 	if f.S.borrowed[name] {
-		class, whose = " borrowed", "from the example, yours?"
+		class, whose, short = " borrowed", "from the example, yours?", "yours?"
 	}
 	if f.Inline {
 		return app.Span().Class("blank"+class).Body(label.Class("for-readers"), f.control(in, bad),
-			app.Small().Class("whose-it-is").Text(whose),
+			app.Small().Class("whose-it-is").Text(short),
 			app.Span().Class("error").ID(f.id()+"-error").Text(f.shown))
 	}
 	help := in.Help
@@ -78,7 +78,7 @@ func (f *entry) Render() app.UI {
 	}
 	return box("field"+class, label, f.control(in, bad),
 		app.Small().Class("whose-it-is").Text(whose),
-		button("", "Yes, mine").Class("mine").Aria("label", "Yes, mine: "+in.Label).Hidden(whose == "").OnClick(func(app.Context, app.Event) { f.S.mine(name) }, name),
+		app.Button().Type("button").Class("plain mine").Text("Yes, mine").Aria("label", "Yes, mine: "+in.Label).Hidden(whose == "").OnClick(func(app.Context, app.Event) { f.S.mine(name) }, name),
 		app.P().Class("help").ID(f.id()+"-help").Text(help),
 		app.P().Class("error").ID(f.id()+"-error").Text(f.shown))
 }

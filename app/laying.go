@@ -72,7 +72,7 @@ func (p *layingPart) Render() app.UI {
 		only2(p.S.advice.Refused(), func() app.UI {
 			return p.S.notNow("Do not lay film here.", "This sheet says so too, whatever is ticked.")
 		}),
-		box("view-head", app.H1().Text(words[0]), app.P().Class(class).Role("status").Text(state), p.S.printButton("lay-print", words[1])),
+		box("view-head", only2(!p.S.advice.Refused(), func() app.UI { return app.H1().Text(words[0]) }), app.P().Class(class).Role("status").Text(state), p.S.printButton("lay-print", words[1])),
 		p.languages(l),
 		app.Ul().Class("boxes conds").Body(found...),
 		heading(p.say(l, "head-boxes")),

@@ -119,7 +119,7 @@ func (p *mapPart) value(row int) string { return said(p.m.Input, p.m.Values[row]
 
 // says tells the cell that the cursor is on.
 func (p *mapPart) says() string {
-	text := dayWords(p.m.Days[p.day]) + ", " + lower(p.m.Input.Label) + " " + p.value(p.row) + ": " + filmWord(p.m.FilmAt(p.row, p.day))
+	text := dayOfYear(p.m.Days[p.day], p.S.system) + ", " + lower(p.m.Input.Label) + " " + p.value(p.row) + ": " + filmWord(p.m.FilmAt(p.row, p.day))
 	if p.m.Tied[p.row][p.day] {
 		text += ", a close call"
 	}
@@ -246,7 +246,7 @@ func (p *mapPart) table() string {
 		heads = append(heads, p.value(row))
 	}
 	for day, d := range p.m.Days {
-		rows[day] = []string{dayWords(d)}
+		rows[day] = []string{dayOfYear(d, p.S.system)}
 		for row := range p.m.Values {
 			rows[day] = append(rows[day], filmWord(p.m.FilmAt(row, day)))
 		}

@@ -90,7 +90,7 @@ func (p *sentencePart) Render() app.UI {
 func (s *store) placeName() string {
 	pl := &s.c.Place
 	switch {
-	case s.example:
+	case s.example || s.borrowed[placeName] && pl.Own:
 		return s.farm
 	case pl.Own:
 		return "own weather"

@@ -139,7 +139,7 @@ func (p *stripPart) Render() app.UI {
 			app.P().Class("help").ID("strip-help").Text("Drag the handle, or use the arrow keys (a day) and Page Up and Page Down (a week). The answers follow."),
 			app.FigCaption().Body(
 				paragraph(p.words[0]),
-				app.Details().ID("strip-words").Body(summary("The curves in words"), app.Raw(stripList(p.words))),
+				app.Details().ID("strip-in-words").Body(summary("The curves in words"), app.Raw(stripList(p.words))),
 			),
 		),
 		app.Details().ID("strip-films").Body(summary("What each film brings, in figures"), &stripTables{Strip: p}),
@@ -251,7 +251,7 @@ func (p *stripPart) show(day unit.Date) {
 	if label := app.Window().GetElementByID("strip-now-label"); label.Truthy() {
 		label.Call("setAttribute", "x", at)
 		label.Call("setAttribute", "class", nowClass(day, p.from, p.days))
-		label.Set("textContent", "plant "+dayWords(day))
+		label.Set("textContent", "plant "+dayOfYear(day, p.S.system))
 	}
 	if slider := app.Window().GetElementByID("strip-day"); slider.Truthy() {
 		slider.Call("setAttribute", "aria-valuetext", p.valueText(day))

@@ -100,7 +100,7 @@ func stripSVG(a *plan.Advice, s *facts.SoilSeason, system unit.System, words []s
 	g.drawCurves(w, f, s)
 	g.drawWants(w, f, system)
 	g.drawNames(w, f, s)
-	g.drawDays(w, a, s)
+	g.drawDays(w, a, s, system)
 	w.close("svg")
 	return w.b.String()
 }
@@ -244,18 +244,18 @@ func apart(wanted []float64, gap, low, high float64) []float64 {
 
 // drawDays marks the day of planting, the day of laying, and the days on which
 // the chosen film holds the two floors.
-func (g *strips) drawDays(w *svg, a *plan.Advice, s *facts.SoilSeason) {
+func (g *strips) drawDays(w *svg, a *plan.Advice, s *facts.SoilSeason, system unit.System) {
 	f := a.Facts
 	chosen := f.ChosenCover()
 	for _, mark := range []struct {
 		on   unit.Optional[unit.Date]
 		name string
-	}{{s.Marks[chosen].Early, "early floor"}, {s.Marks[chosen].Safe, "safe floor"}} {
+	}{{s.Marks[chosen].Early, "risky"}, {s.Marks[chosen].Safe, "safe"}} {
 		i := int(mark.on.Value.Minus(g.from))
 		if !mark.on.Given || i < 0 || i >= g.days {
 			continue
 		}
-		w.raw(`<circle class="s-mark" cx="`, percent(g.x(mark.on.Value)), `" cy="`, num(g.y(s.Days[chosen][i].Mean)), `" r="6"><title>`, mark.name, ` held from `, dayWords(mark.on.Value), `</title></circle>`)
+		w.raw(`<circle class="s-mark" cx="`, percent(g.x(mark.on.Value)), `" cy="`, num(g.y(s.Days[chosen][i].Mean)), `" r="6"><title>`, mark.name, ` held from `, dayOfYear(mark.on.Value, system), `</title></circle>`)
 	}
 	bottom := num(stripTop + stripTall)
 	if lay := a.WaitPlan.LayOn; lay >= g.from && lay < g.from.Plus(unit.Days(g.days)) {
@@ -265,11 +265,11 @@ func (g *strips) drawDays(w *svg, a *plan.Advice, s *facts.SoilSeason) {
 		if lay > f.Plant {
 			side = sideClass(lay, g.from, g.days)
 		}
-		w.raw(`<text class="s-label `, side, `" x="`, at, `" y="50">lay<tspan class="s-date"> `, dayWords(lay), `</tspan></text>`)
+		w.raw(`<text class="s-label `, side, `" x="`, at, `" y="50">lay<tspan class="s-date"> `, dayOfYear(lay, system), `</tspan></text>`)
 	}
 	at := percent(g.x(f.Plant))
 	w.raw(`<line id="strip-now" class="s-now" x1="`, at, `" x2="`, at, `" y1="12" y2="`, num(stripTop+stripTall+stripFoot), `"/>`)
-	w.raw(`<text id="strip-now-label" class="`, nowClass(f.Plant, g.from, g.days), `" x="`, at, `" y="24">plant `, dayWords(f.Plant), `</text>`)
+	w.raw(`<text id="strip-now-label" class="`, nowClass(f.Plant, g.from, g.days), `" x="`, at, `" y="24">plant `, dayOfYear(f.Plant, system), `</text>`)
 }
 
 // nowClass sets the planting day's name to the side where there is room.

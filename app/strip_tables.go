@@ -60,7 +60,7 @@ func stripTable(a *plan.Advice, s *facts.SoilSeason, system unit.System) string 
 	f := a.Facts
 	t := &svg{}
 	t.raw(`<div class="table-scroll" tabindex="0" role="region" aria-label="What each film brings"><table class="strip-table" id="strip-table"><caption>Soil `, escape(unit.Of(unit.Short(s.Depth)).In(system)), ` deep</caption><thead><tr>`)
-	for _, head := range []string{"Cover", "Mean on " + dayWords(f.Plant), "Early floor " + temperature(f.EarlyFloor, system) + " from", "Safe floor " + temperature(f.SafeFloor, system) + " from",
+	for _, head := range []string{"Cover", "Mean on " + dayOfYear(f.Plant, system), "Risky, " + temperature(f.EarlyFloor, system) + " from", "Safe, " + temperature(f.SafeFloor, system) + " from",
 		"Above " + temperature(f.Ceiling, system) + " in 60 days", "Surface, hot day"} {
 		t.raw(`<th scope="col">`, escape(head), `</th>`)
 	}
@@ -72,13 +72,13 @@ func stripTable(a *plan.Advice, s *facts.SoilSeason, system unit.System) string 
 			row, mark = ` class="chosen"`, " (chosen)"
 		}
 		t.raw(`<tr`, row, `><th scope="row">`, escape(sentence(coverName(cover))+mark), `</th>`)
-		safe := dateOr(m.Safe, "not this season")
+		safe := dateOr(m.Safe, "not this season", system)
 		if m.Safe.Given && m.SafeSoonest.Given {
 			latest := "later"
 			if m.SafeLatest.Given {
-				latest = dayWords(m.SafeLatest.Value)
+				latest = dayOfYear(m.SafeLatest.Value, system)
 			}
-			safe += " (" + dayWords(m.SafeSoonest.Value) + " to " + latest + ")"
+			safe += " (" + dayOfYear(m.SafeSoonest.Value, system) + " to " + latest + ")"
 		}
 		burns := ""
 		if m.BurnsStems {
@@ -86,7 +86,7 @@ func stripTable(a *plan.Advice, s *facts.SoilSeason, system unit.System) string 
 		}
 		for _, cell := range []string{
 			temperature(m.Planting.Mean, system) + " (" + unit.KindTemperature.Figure(float64(m.Planting.BandLow), system) + " to " + unit.KindTemperature.Figure(float64(m.Planting.BandHigh), system) + ")",
-			dateOr(m.Early, "not this season"), safe,
+			dateOr(m.Early, "not this season", system), safe,
 			overWords(m, "0 days") + ", " + strconv.Itoa(int(m.OverHours)) + " h",
 			temperature(m.Surface, system) + burns,
 		} {
@@ -110,7 +110,7 @@ func stripTwin(s *facts.SoilSeason, system unit.System) string {
 	}
 	t.raw(`</tr></thead><tbody>`)
 	for day := 0; day < len(s.Days[facts.Bare]); day += 7 {
-		t.raw(`<tr><th scope="row">`, dayWords(s.From.Plus(unit.Days(day))), `</th>`)
+		t.raw(`<tr><th scope="row">`, dayOfYear(s.From.Plus(unit.Days(day)), system), `</th>`)
 		for cover := range s.Days {
 			d := &s.Days[cover][day]
 			t.raw(`<td>`, figure(d.Mean), ` <span>(`, figure(d.Low), ` to `, figure(d.High), `)</span></td>`)

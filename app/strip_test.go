@@ -95,7 +95,7 @@ func TestNamesNeverMeet(t *testing.T) {
 func TestTheStripIsWellFormed(t *testing.T) {
 	a, s := exampleSeason(t, func(*field.Case) {})
 	svg := stripSVG(a, s, unit.Metric, stripWords(a, s, unit.Metric))
-	for _, name := range []string{"bare soil", "clear", "infrared", "black", "red", "blue", "silver", "bio black", "paper", "white", "too hot", "safe", "risky", "plant " + dayWords(a.Facts.Plant)} {
+	for _, name := range []string{"bare soil", "clear", "infrared", "black", "red", "blue", "silver", "bio black", "paper", "white", "too hot", "safe", "risky", "plant " + dayOfYear(a.Facts.Plant, unit.Metric)} {
 		assert.Contains(t, svg, name)
 	}
 	assert.NotContains(t, svg, "NaN")

@@ -42,17 +42,11 @@ func coverLabel(cover int) string {
 
 func temperature(t unit.Celsius, system unit.System) string { return unit.Of(t).In(system) }
 
-// dayWords is a date without its year: "20 May".
-func dayWords(d unit.Date) string {
-	_, month, day := d.Civil()
-	return strconv.Itoa(day) + " " + unit.MonthName(month)
-}
-
-func dateOr(d unit.Optional[unit.Date], otherwise string) string {
+func dateOr(d unit.Optional[unit.Date], otherwise string, system unit.System) string {
 	if !d.Given {
 		return otherwise
 	}
-	return dayWords(d.Value)
+	return dayOfYear(d.Value, system)
 }
 
 // stripWords says what the strip shows, a sentence or two a line, number first.
@@ -63,7 +57,7 @@ func stripWords(a *plan.Advice, s *facts.SoilSeason, system unit.System) []strin
 	show := func(t unit.Celsius) string { return temperature(t, system) }
 	name := coverName(chosen)
 
-	now := show(m.Planting.Mean) + " is the soil’s daily mean on " + dayWords(f.Plant) + ", " + unit.Of(unit.Short(s.Depth)).In(system) + " deep under " + name +
+	now := show(m.Planting.Mean) + " is the soil’s daily mean on " + dayOfYear(f.Plant, system) + ", " + unit.Of(unit.Short(s.Depth)).In(system) + " deep under " + name +
 		"; expect " + show(m.Planting.BandLow) + " to " + show(m.Planting.BandHigh) + "."
 	if chosen == facts.Bare {
 		now = strings.Replace(now, "under bare soil", "in bare soil", 1)
@@ -73,24 +67,24 @@ func stripWords(a *plan.Advice, s *facts.SoilSeason, system unit.System) []strin
 	lines := []string{now, show(m.Planting.Low) + " to " + show(m.Planting.High) + " is the swing of that day."}
 
 	if m.Early.Given {
-		lines = append(lines, sentence(dayWords(m.Early.Value))+": the bed holds the early floor of "+show(f.EarlyFloor)+" from then on. Planting is a risk still.")
+		lines = append(lines, sentence(dayOfYear(m.Early.Value, system))+": the bed holds "+show(f.EarlyFloor)+" from then on. Planting is still risky.")
 	} else {
-		lines = append(lines, "The bed does not hold the early floor of "+show(f.EarlyFloor)+" in the months around that day.")
+		lines = append(lines, "The bed does not hold "+show(f.EarlyFloor)+" in the months around that day.")
 	}
 	switch {
 	case m.Safe.Given:
-		lines = append(lines, dayWords(m.Safe.Value)+": the bed holds the safe floor of "+show(f.SafeFloor)+", on three mornings; by "+dayWords(m.SafeSoonest.Value)+" in a warm spring, "+coolDay(m.SafeLatest)+" in a cool one.")
+		lines = append(lines, dayOfYear(m.Safe.Value, system)+": the bed holds the safe "+show(f.SafeFloor)+", on three mornings; by "+dayOfYear(m.SafeSoonest.Value, system)+" in a warm spring, "+coolDay(m.SafeLatest, system)+" in a cool one.")
 	case m.SafeSoonest.Given:
-		lines = append(lines, "In a usual year the mornings do not hold the safe floor of "+show(f.SafeFloor)+"; in a warm one they do by "+dayWords(m.SafeSoonest.Value)+".")
+		lines = append(lines, "In a usual year the mornings do not hold the safe "+show(f.SafeFloor)+"; in a warm one they do by "+dayOfYear(m.SafeSoonest.Value, system)+".")
 	default:
-		lines = append(lines, "The mornings do not hold the safe floor of "+show(f.SafeFloor)+", not even in a warm year.")
+		lines = append(lines, "The mornings do not hold the safe "+show(f.SafeFloor)+", not even in a warm year.")
 	}
-	lines = append(lines, overWords(m, "no day")+" of the first 60 has a mean above the ceiling of "+show(f.Ceiling)+"; "+strconv.Itoa(int(m.OverHours))+" hours lie above it.")
+	lines = append(lines, overWords(m, "no day")+" of the first 60 has a mean above "+show(f.Ceiling)+", which is too hot; "+strconv.Itoa(int(m.OverHours))+" hours lie above it.")
 	if m.OverDays > 1 {
 		lines[len(lines)-1] = strings.Replace(lines[len(lines)-1], "of the first 60 has", "of the first 60 have", 1)
 	}
 	lines[len(lines)-1] = sentence(lines[len(lines)-1])
-	lines = append(lines, surfaceWords(chosen, m, system), layWords(a))
+	lines = append(lines, surfaceWords(chosen, m, system), layWords(a, system))
 	if f.Probe.Given {
 		lines = append(lines, probeWords(f, system))
 	}
@@ -101,14 +95,14 @@ func stripWords(a *plan.Advice, s *facts.SoilSeason, system unit.System) []strin
 	return lines
 }
 
-func layWords(a *plan.Advice) string {
+func layWords(a *plan.Advice, system unit.System) string {
 	w := &a.WaitPlan
-	text := sentence(dayWords(w.LayOn)) + " is the day to lay"
+	text := sentence(dayOfYear(w.LayOn, system)) + " is the day to lay"
 	if a.Facts.Film == table.NoFilm {
-		text = sentence(dayWords(w.LayOn)) + " is the day to have the bed ready"
+		text = sentence(dayOfYear(w.LayOn, system)) + " is the day to have the bed ready"
 	}
 	if w.Moved > 0 {
-		return text + ", and " + dayWords(w.PlantOn) + " the day to plant, later than you wanted."
+		return text + ", and " + dayOfYear(w.PlantOn, system) + " the day to plant, later than you wanted."
 	}
 	return text + "."
 }
@@ -138,11 +132,11 @@ func overWords(m *facts.SoilMarks, none string) string {
 	return unit.Of(unit.Days(m.OverDays)).In(unit.Metric)
 }
 
-func coolDay(d unit.Optional[unit.Date]) string {
+func coolDay(d unit.Optional[unit.Date], system unit.System) string {
 	if !d.Given {
 		return "perhaps never"
 	}
-	return "by " + dayWords(d.Value)
+	return "by " + dayOfYear(d.Value, system)
 }
 
 func surfaceWords(cover int, m *facts.SoilMarks, system unit.System) string {

@@ -83,7 +83,7 @@ func (v waterView) byMonth() app.UI {
 	}
 	return block("water-months", "Month by month",
 		rows("Means of a day, month by month", head, body),
-		helpText("The hungriest day is "+d.Peak.On.Words()+": the crop uses "+v.show(d.Peak.Use)+", and "+v.show(d.Peak.Gross)+" must be pumped. It sizes everything below. Rain is not counted: film sheds it. Cool and dry years come about once in ten; air of a dry year is drier, too."),
+		helpText("The thirstiest day is "+d.Peak.On.Words()+": the crop uses "+v.show(d.Peak.Use)+", and "+v.show(d.Peak.Gross)+" must be pumped. It sizes everything below. Rain is not counted: film sheds it. Cool and dry years come about once in ten; air of a dry year is drier, too."),
 		helpText(v.seasonWords(d)),
 	)
 }
@@ -91,7 +91,7 @@ func (v waterView) byMonth() app.UI {
 func (v waterView) seasonWords(d *water.Demand) string {
 	text := "Season of " + v.show(d.Season) + " from planting: as much to pump as " + v.show(d.InField) + " on the whole field."
 	if d.Peak.GrossPoor > 0 {
-		text += " In a field as uneven as old systems (70 %) the hungriest day takes " + v.show(d.Peak.GrossPoor) + "."
+		text += " In a field as uneven as old systems (70 %) the thirstiest day takes " + v.show(d.Peak.GrossPoor) + "."
 	}
 	for i := range d.Months {
 		if m := &d.Months[i]; m.Month == monthOf(d.Peak.On) {
@@ -112,7 +112,7 @@ func (v waterView) schedule() app.UI {
 	if s == nil {
 		body := []app.UI{paragraph("Zones and hours need the flow of your source, the number of beds and their length. None is guessed: do the bucket test.")}
 		if d := v.plan.Demand; d != nil && d.Peak.Run > 0 {
-			body = append(body, paragraph("Whatever the zones, each one runs "+v.show(d.First.Run)+" a day at planting and "+v.show(d.Peak.Run)+" on the hungriest day, in "+runs(d.Peak.Runs)+"."))
+			body = append(body, paragraph("Whatever the zones, each one runs "+v.show(d.First.Run)+" a day at planting and "+v.show(d.Peak.Run)+" on the thirstiest day, in "+runs(d.Peak.Runs)+"."))
 		}
 		return block("water-schedule", "Zones and schedule", body...)
 	}
@@ -145,10 +145,10 @@ func (v waterView) schedule() app.UI {
 	}
 	if s.RunADay.Given && len(s.Zones) > 0 {
 		body = append(body, figures(
-			"Each zone, hungriest day", v.show(s.RunADay.Value)+" in "+runs(s.Runs),
+			"Each zone, thirstiest day", v.show(s.RunADay.Value)+" in "+runs(s.Runs),
 			"All zones, a day", v.show(s.HoursADay.Value)+" of your "+v.show(s.HoursGiven),
 			"All zones, a week", v.show(s.HoursAWeek.Value),
-			"Water, hungriest day", v.show(s.LitresADay.Value)))
+			"Water, thirstiest day", v.show(s.LitresADay.Value)))
 	}
 	if len(v.plan.Turns) > 0 {
 		list := make([][]string, len(v.plan.Turns))
@@ -156,7 +156,7 @@ func (v waterView) schedule() app.UI {
 			list[i] = []string{"Zone " + strconv.Itoa(t.Zone) + ", run " + strconv.Itoa(t.Run), v.show(t.From), v.show(t.To)}
 		}
 		body = append(body, app.Details().ID("water-turns").Class("water-turns").Body(summary("Valve by valve"),
-			rows("Minutes from the first opening, on the hungriest day", []string{"Open", "From", "To"}, list)))
+			rows("Minutes from the first opening, on the thirstiest day", []string{"Open", "From", "To"}, list)))
 	}
 	return block("water-schedule", "Zones and schedule", body...)
 }

@@ -95,6 +95,13 @@
     }).observe(document.body, { childList: true });
   });
 
+  // The menu lies over the page, so it closes as soon as the reader is elsewhere.
+  const leaveMenu = (event) => {
+    const menu = byID("menu");
+    if (menu?.open && (event.key === "Escape" || event.type !== "keydown" && !menu.contains(event.target))) menu.open = false;
+  };
+  for (const kind of ["focusin", "pointerdown", "keydown"]) addEventListener(kind, leaveMenu);
+
   // --- When the program stops --------------------------------------------------
   const mine = () => {
     const kept = {};

@@ -96,7 +96,9 @@ func TestNewVersionBelowAFolder(t *testing.T) {
 			o.Base = "/sub/path"
 			if n != "" {
 				o.Pages = append([]site.Page(nil), o.Pages...)
-				o.Pages[0].Description += " " + n
+				for i := range o.Pages {
+					o.Pages[i].Description += " " + n
+				}
 				o.Program = append(append([]byte(nil), o.Program...), 0, 5, 4, 'n', 'e', 'x', 't')
 			}
 		})

@@ -30,14 +30,14 @@ func TestTheMapByKeyboard(t *testing.T) {
 	p.Wait("the map", `document.querySelector("#map-plot") !== null`)
 	own := p.Text("#map-says")
 	assert.Contains(t, own, "This is your field")
-	assert.Contains(t, own, "20 May")
+	assert.Contains(t, own, "May 20")
 	p.Do(`document.querySelector("#map-plot").focus()`)
 	p.Press("ArrowRight")
-	p.WaitText("#map-says", "27 May")
+	p.WaitText("#map-says", "May 27")
 	for range 8 {
 		p.Press("ArrowRight")
 	}
-	p.WaitText("#map-says", "22 July")
+	p.WaitText("#map-says", "July 22")
 	p.Press("ArrowUp")
 	p.WaitText("#map-says", "moderate")
 	says := p.Text("#map-says")
@@ -46,7 +46,7 @@ func TestTheMapByKeyboard(t *testing.T) {
 	p.WaitText("#map-says", says)
 	// The table underneath says the same as the cell.
 	cell := browsertest.Eval[string](p, `(() => {
-		const row = [...document.querySelectorAll("#map-table tbody tr")].find((r) => r.cells[0].textContent.startsWith("22 July"));
+		const row = [...document.querySelectorAll("#map-table tbody tr")].find((r) => r.cells[0].textContent.startsWith("July 22"));
 		const column = [...document.querySelectorAll("#map-table thead th")].findIndex((h) => h.textContent === "moderate");
 		return row.cells[column].textContent;
 	})()`)

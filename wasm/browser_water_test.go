@@ -110,7 +110,7 @@ func TestWaterPlanPrintsOnOneSheet(t *testing.T) {
 	sheet := func(name string, most int) {
 		p.Do(`(() => { window.apart = []; for (let e = document.querySelector("#water-plan"); e !== document.body; e = e.parentElement) for (const other of [...e.parentElement.children]) if (other !== e) { window.apart.push([other, other.hidden]); other.hidden = true; } })()`)
 		for _, paper := range []string{"A4", "letter"} {
-			p.Do(fmt.Sprintf(`(() => { const s = new CSSStyleSheet(); s.replaceSync("@page water { size: %s; margin: 8mm; }"); document.adoptedStyleSheets = [s]; })()`, paper))
+			p.Do(fmt.Sprintf(`(() => { const s = new CSSStyleSheet(); s.replaceSync("@page water { size: %s; margin: 6.5mm; }"); document.adoptedStyleSheets = [s]; })()`, paper))
 			pdf := p.PrintPDF(name + "-" + paper)
 			assert.True(t, bytes.HasPrefix(pdf, []byte("%PDF")))
 			pages := len(regexp.MustCompile(`/Type\s*/Page[^s]`).FindAll(pdf, -1))
