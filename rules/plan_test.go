@@ -206,6 +206,10 @@ func TestTheListSaysHowItWasWorkedOut(t *testing.T) {
 	assert.Equal(t, 22, s.RowsARoll)
 	for i := range s.Lines {
 		l := &s.Lines[i]
+		switch l.Item {
+		case field.ItemFertiliser, field.ItemCover, field.ItemHoops: // lists of their own: see plan_base_test.go
+			continue
+		}
 		assert.Empty(t, l.Missing)
 		assert.NotEmpty(t, l.Name)
 		assert.True(t, l.How.Complete(), l.How.Text)
