@@ -25,7 +25,7 @@ const (
 	steepSlope, mildSlope = 10, 5  // percent
 	heavyLoss, someLoss   = 50, 10 // percent of yield
 	lightTractor          = 22.0   // kW, 30 hp
-	rareFrost, coverFrost = 0.1, 0.5
+	rareFrost, coverFrost = 0.1, 0.25
 	largeByHand           = unit.SquareMetres(0.5 * unit.SquareMetresPerAcre)
 	outOfSeason           = 75 // days from the wanted day to the next that will do
 )
@@ -243,7 +243,7 @@ var gates = [...]*Rule{
 			if BeyondTractor(f, bed) == 0 || !careful(o) {
 				return silent()
 			}
-			return rulesOut("A bed {} high takes about {} to form and cover in one pass; your tractor has {}. Form it in one pass and lay in a second, draw the last inches up by hand, or borrow a tractor for the day.", unit.Short(f.Height), LeastPower[bed], f.Case.Practice.Tractor.Value)
+			return rulesOut("A bed {} high takes about {} to form and cover in one pass; your tractor has {}. Form it in one pass and lay in a second, draw the rest up by hand, or borrow a tractor for the day.", unit.Short(f.Height), LeastPower[bed], f.Case.Practice.Tractor.Value)
 		}, &table.CompactLayers, &table.Plasticulture),
 	gate("dry-at-laying", "The ground is dry", "Drip hardly re-wets a bed that was covered dry, least of all in sand.", "melon-weak-well",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {

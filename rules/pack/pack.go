@@ -72,8 +72,8 @@ func word(w string) field.Value { return field.Value{Word: w} }
 // example.
 var Farms = [...]Farm{
 	{ID: "otter-bend", Title: "Otter Bend, peppers in a cool spring",
-		Lesson: "Film warms roots, never leaves. On this day the frost is over; set out two weeks sooner, the warm bed does not save the plants.",
-		Asks:   question.Verdict, Answer: question.Lay, Turn: "plant_on", To: on(5, 6), Then: question.LayWithCare,
+		Lesson: "Film warms roots, never leaves. On this day the frost is over; set out three weeks sooner, the warm bed does not save the plants.",
+		Asks:   question.Verdict, Answer: question.Lay, Turn: "plant_on", To: on(4, 29), Then: question.LayWithCare,
 		place: &coolValley, set: func(c *field.Case) {
 			plants(c, "bell-pepper", 5, 20)
 			c.Weeds.Pressure = "heavy"
