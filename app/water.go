@@ -67,10 +67,10 @@ func (v waterView) words() app.UI {
 	if !p.Chosen {
 		parts = append(parts, paragraph("No tape fits this source and these beds. The plan below is for the tape of least flow: "+p.Row.Name+"."))
 	}
-	if len(p.WaysOut) > 0 {
-		ways := make([]app.UI, len(p.WaysOut))
-		for i := range p.WaysOut {
-			w := &p.WaysOut[i]
+	if len(p.Remedies) > 0 {
+		ways := make([]app.UI, len(p.Remedies))
+		for i := range p.Remedies {
+			w := &p.Remedies[i]
 			ways[i] = app.Li().Body(strong(w.Change.In(v.system)), plain(" "+w.Result.In(v.system)))
 		}
 		parts = append(parts, heading3("Ways out, each one planned through"), app.Ol().Class("ways").Body(ways...))

@@ -330,7 +330,7 @@ func TestBadSoilTestsGetSentences(t *testing.T) {
 		field  string
 		says   string
 	}{
-		"buffer pH in centuries": {func(c *field.Case) { c.Soil.Acidity = unit.Known(68.0) }, "soil.ph", "buffer pH"},
+		"buffer pH in centuries": {func(c *field.Case) { c.Soil.PH = unit.Known(68.0) }, "soil.ph", "buffer pH"},
 		"a class of its own":     {func(c *field.Case) { c.Soil.Phosphorus = "hgh" }, "soil.test_p", "Did you mean high?"},
 		"lime in grams":          {func(c *field.Case) { c.Soil.Lime = unit.Known(unit.KilogramsPerHectare(2e6)) }, "soil.lime_kg_ha", "1 t/ha"},
 		"product for nutrient":   {func(c *field.Case) { c.Feed.SeasonNitrogen = unit.Known(unit.KilogramsPerHectare(1000)) }, "feed.season_n_kg_ha", "not the product"},

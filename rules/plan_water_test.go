@@ -44,7 +44,7 @@ func TestNoTapeWithoutPressure(t *testing.T) {
 		}
 		if !ok {
 			assert.Equal(t, water.DoesNotFit, p.Verdict, "%v kPa", kPa)
-			assert.Len(t, p.WaysOut, 3, "%v kPa", kPa)
+			assert.Len(t, p.Remedies, 3, "%v kPa", kPa)
 			assert.Equal(t, "No tape fits this source and these beds, so there is no run time to give.", a.Water.Says.In(unit.Metric))
 		}
 	}
@@ -92,7 +92,7 @@ func TestWaterPlanAgreesWithTheAnswers(t *testing.T) {
 		}
 		if p.Verdict == water.DoesNotFit {
 			not++
-			assert.Len(t, p.WaysOut, 3, id)
+			assert.Len(t, p.Remedies, 3, id)
 		} else {
 			fits++
 		}
@@ -309,7 +309,7 @@ func TestMeasuredUnderFilm(t *testing.T) {
 		for i, days := range c.StageDays {
 			stages[i] = unit.Days(days)
 		}
-		return demand.Crop{Initial: c.KcStart.Value, Mid: c.KcMid.Value, End: c.KcEnd.Value, Stages: stages},
+		return demand.Crop{Initial: c.KcIni.Value, Mid: c.KcMid.Value, End: c.KcEnd.Value, Stages: stages},
 			demand.FilmCut{Low: unit.Percent(c.FilmSaving.Low), High: unit.Percent(c.FilmSaving.High)}
 	}
 	under := func(c demand.Crop, cut demand.FilmCut, day int) float64 {

@@ -57,7 +57,7 @@ func (t waterText) words() {
 	if !p.Chosen {
 		t.line("    No tape fits; the plan is for the tape of least flow: %s.", p.Row.Name)
 	}
-	for i, way := range p.WaysOut {
+	for i, way := range p.Remedies {
 		t.line("    Way out %d: %s %s", i+1, way.Change.In(t.system), way.Result.In(t.system))
 	}
 	for _, warning := range p.Warnings {

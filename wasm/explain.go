@@ -205,7 +205,7 @@ func describeCrop(w io.Writer, c *table.Crop) {
 	figure(w, "bed centres", c.Centres, " m")
 	figure(w, "root depth", c.RootDepth, " m")
 	figure(w, "share of water to use up", c.Depletion, "")
-	figure(w, "crop coefficient at start", c.KcStart, "")
+	figure(w, "crop coefficient at start", c.KcIni, "")
 	figure(w, "crop coefficient at full leaf", c.KcMid, "")
 	figure(w, "crop coefficient at the end", c.KcEnd, "")
 	stages, mark := fmt.Sprintf("%d, %d, %d, %d", c.StageDays[0], c.StageDays[1], c.StageDays[2], c.StageDays[3]), c.StageSource.Mark

@@ -16,7 +16,7 @@ import (
 
 // tested gives a farm a soil test, a bag and quantities of its own.
 func tested(c field.Case) field.Case {
-	c.Soil.Acidity, c.Soil.Phosphorus, c.Soil.Potassium, c.Soil.Lime = unit.Known(5.7), "very-high", "low", unit.Known(unit.KilogramsPerHectare(2240))
+	c.Soil.PH, c.Soil.Phosphorus, c.Soil.Potassium, c.Soil.Lime = unit.Known(5.7), "very-high", "low", unit.Known(unit.KilogramsPerHectare(2240))
 	c.Feed.SeasonNitrogen = unit.Known(unit.KilogramsPerHectare(134.5))
 	c.Feed.BaseNitrogen, c.Feed.BasePhosphate, c.Feed.BasePotash, c.Feed.Spread = unit.Known(15.0), unit.Known(0.0), unit.Known(15.0), "field"
 	c.Shopping[field.ItemFertiliser], c.Shopping[field.ItemCover], c.Shopping[field.ItemHoops] = unit.Known(50.0), unit.Known(120.0), unit.Known(40.0)

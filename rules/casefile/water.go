@@ -29,7 +29,7 @@ type waterPart struct {
 
 	Verdict  string         `json:"verdict"`
 	Because  []string       `json:"because"`
-	WaysOut  []wayLine      `json:"ways_out,omitempty"`
+	Remedies []wayLine      `json:"ways_out,omitempty"`
 	Missing  []missingLine  `json:"missing,omitempty"`
 	Assumed  []assumedLine  `json:"assumed"`
 	Months   []monthLine    `json:"months"`
@@ -212,8 +212,8 @@ func waterOf(a *plan.Advice, p *plan.WaterPlan) waterPart {
 		Verdict: p.Verdict.String(), Because: phrases(p.Because), Months: months(p), Assumed: []assumedLine{}, Cautions: []waterCaution{},
 		Filter:  filterLine{p.Filter.Mesh.Count, p.Filter.Mesh.Opening, p.Filter.MediaFirst, p.Filter.SandFirst},
 		Quality: quality(p), Soil: soil(p.Soil), Tape: tapeRun(p), Source: supply(p.Supply)}
-	for _, way := range p.WaysOut {
-		part.WaysOut = append(part.WaysOut, wayLine{way.ID, way.Change.In(unit.Metric), way.Result.In(unit.Metric), way.Fits})
+	for _, way := range p.Remedies {
+		part.Remedies = append(part.Remedies, wayLine{way.ID, way.Change.In(unit.Metric), way.Result.In(unit.Metric), way.Fits})
 	}
 	for _, m := range p.Missing {
 		part.Missing = append(part.Missing, missingLine(m))

@@ -106,11 +106,11 @@ func (f *Facts) WaterInput() water.Input {
 		Lift: optional(c.Water.Lift), Rise: optional(c.Water.Rise), Header: optional(c.Water.Header),
 		TankVolume: optional(c.Water.Tank), TankRefill: optional(c.Water.Refill),
 
-		Salt: optional(c.Water.Salt), Acidity: optional(c.Water.Acidity), Iron: optional(c.Water.Iron),
+		Salt: optional(c.Water.Salt), PH: optional(c.Water.PH), Iron: optional(c.Water.Iron),
 		Hardness: optional(c.Water.Hardness), SodiumRatio: optional(c.Water.Sodium), Nitrate: optional(c.Water.Nitrate),
 		Injector: optional(c.Feed.Injector), Chlorine: optional(c.Feed.Chlorine),
 	}
-	in.Coefficients = water.Known(water.Coefficients{Initial: crop.KcStart.Value, Mid: crop.KcMid.Value, End: crop.KcEnd.Value})
+	in.Coefficients = water.Known(water.Coefficients{Initial: crop.KcIni.Value, Mid: crop.KcMid.Value, End: crop.KcEnd.Value})
 	var stages [4]unit.Days
 	for i, days := range crop.StageDays {
 		stages[i] = unit.Days(days)
@@ -273,7 +273,7 @@ func (f *Facts) clogging() {
 	if w.Iron.Value > 0.1 {
 		risk += math.Min(0.5, float64(w.Iron.Value)/3)
 	}
-	if w.Acidity.Value > 7.5 && w.Hardness.Value > 120 {
+	if w.PH.Value > 7.5 && w.Hardness.Value > 120 {
 		risk += 0.3
 	}
 	f.ClogRisk = unit.Thousandth(math.Min(1, risk))

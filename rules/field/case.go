@@ -76,7 +76,7 @@ type SoilCase struct {
 	MeasuredOn    unit.Optional[unit.Date]
 	MeasuredDepth unit.Optional[unit.Metres]
 	MeasuredHour  unit.Optional[float64]
-	Acidity       unit.Optional[float64]                  // pH, of a soil test
+	PH            unit.Optional[float64]                  // pH, of a soil test
 	Phosphorus    string                                  // the test's class
 	Potassium     string                                  // the test's class
 	Lime          unit.Optional[unit.KilogramsPerHectare] // that the test asks for
@@ -133,7 +133,7 @@ type WaterCase struct {
 	Header   unit.Optional[unit.Metres]
 	Hours    unit.Optional[float64]
 	Salt     unit.Optional[unit.DecisiemensPerMetre]
-	Acidity  unit.Optional[float64] // pH
+	PH       unit.Optional[float64] // pH
 	Iron     unit.Optional[unit.MilligramsPerLitre]
 	Hardness unit.Optional[unit.MilligramsPerLitre]
 	Sodium   unit.Optional[float64] // sodium adsorption ratio

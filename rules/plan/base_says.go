@@ -232,8 +232,8 @@ func (b *BaseFertiliser) sayLime(a *Advice, say func(string, ...any)) {
 		say("Lime: {} for the field of these beds, worked in months before planting.", b.Lime)
 	case soil.Lime.Given && soil.Lime.Value > 0:
 		say("Lime: {}, worked in months before planting.", soil.Lime.Value)
-	case soil.Acidity.Given && soil.Acidity.Value < lowAcidity:
-		say("pH {} is low: most vegetables want {} to {}. The report’s lime figure decides how much; lime needs months to work.", soil.Acidity.Value, lowAcidity, highAcidity)
+	case soil.PH.Given && soil.PH.Value < lowAcidity:
+		say("pH {} is low: most vegetables want {} to {}. The report’s lime figure decides how much; lime needs months to work.", soil.PH.Value, lowAcidity, highAcidity)
 	}
 }
 

@@ -97,15 +97,15 @@ type Crop struct {
 	RowsPerBed Figure[float64]
 	Centres    Figure[unit.Metres]
 
-	RootDepth             Figure[unit.Metres]
-	Depletion             Figure[float64] // share of available water, at 5 mm a day
-	KcStart, KcMid, KcEnd Figure[float64]
-	Height                Figure[unit.Metres]
-	StageDays             [4]int // initial, development, mid, late; scaled to the harvest days
-	StageSource           *Source
-	StageNote             string               // for which crop a stand-in was read
-	FilmSaving            Figure[unit.Percent] // cut of the coefficient under film
-	KcUnderFilm           bool                 // the coefficients were measured under film: its saving is in them
+	RootDepth           Figure[unit.Metres]
+	Depletion           Figure[float64] // share of available water, at 5 mm a day
+	KcIni, KcMid, KcEnd Figure[float64]
+	Height              Figure[unit.Metres]
+	StageDays           [4]int // initial, development, mid, late; scaled to the harvest days
+	StageSource         *Source
+	StageNote           string               // for which crop a stand-in was read
+	FilmSaving          Figure[unit.Percent] // cut of the coefficient under film
+	KcUnderFilm         bool                 // the coefficients were measured under film: its saving is in them
 
 	DaysToHarvest Figure[float64] // from setting out, or from sowing for seed
 

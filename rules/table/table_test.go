@@ -145,7 +145,7 @@ func TestFiguresKeepTheirOrder(t *testing.T) {
 		assert.Less(t, c.SafeFloor.Value, c.RootCeiling.Value, c.ID)
 		assert.Less(t, c.RootBest.Low, c.RootBest.High, c.ID)
 		assert.LessOrEqual(t, c.RootBest.Low, c.RootCeiling.High, c.ID)
-		assert.LessOrEqual(t, c.KcStart.Value, c.KcMid.Value+0.001, c.ID)
+		assert.LessOrEqual(t, c.KcIni.Value, c.KcMid.Value+0.001, c.ID)
 		assert.True(t, c.Depletion.Value > 0.1 && c.Depletion.Value < 0.8, c.ID)
 		assert.Positive(t, float64(c.InRow.Low), c.ID)
 		if c.Warm {

@@ -87,7 +87,7 @@ func CompareKnowing(known *drip.Known, in Input, tapes []Candidate) (Need, []Ske
 // Compared leaves out of an input what [Compare] does not read, so that a caller
 // can tell that two inputs compare alike.
 func Compared(in Input) Input {
-	in.Lift, in.SodiumRatio, in.Nitrate, in.Acidity, in.Iron, in.Hardness = Optional[unit.Metres]{}, Optional[float64]{}, Optional[unit.MilligramsPerLitre]{}, Optional[float64]{}, Optional[unit.MilligramsPerLitre]{}, Optional[unit.MilligramsPerLitre]{}
+	in.Lift, in.SodiumRatio, in.Nitrate, in.PH, in.Iron, in.Hardness = Optional[unit.Metres]{}, Optional[float64]{}, Optional[unit.MilligramsPerLitre]{}, Optional[float64]{}, Optional[unit.MilligramsPerLitre]{}, Optional[unit.MilligramsPerLitre]{}
 	in.FeedRate, in.FeedGrade, in.Stock, in.Bleach, in.Chlorine = Optional[float64]{}, Optional[unit.Percent]{}, Optional[float64]{}, Optional[unit.Percent]{}, Optional[unit.MilligramsPerLitre]{}
 	return in
 }

@@ -107,7 +107,7 @@ func TestAPlanOfWhatIsKnown(t *testing.T) {
 	in.Hours = Known(unit.Hours(1))
 	p = plan(t, in)
 	assert.Equal(t, DoesNotFit, p.Verdict)
-	assert.Len(t, p.WaysOut, 3, "ways out do without the soil")
+	assert.Len(t, p.Remedies, 3, "ways out do without the soil")
 }
 
 // Far too long a thread of tape: the pressure collapses, the plan says so and

@@ -82,7 +82,7 @@ type Input struct {
 
 	// Water test.
 	Salt        Optional[unit.DecisiemensPerMetre]
-	Acidity     Optional[float64] // pH
+	PH          Optional[float64] // pH
 	Iron        Optional[unit.MilligramsPerLitre]
 	Hardness    Optional[unit.MilligramsPerLitre] // as CaCO₃
 	SodiumRatio Optional[float64]

@@ -26,7 +26,7 @@ func Make(in Input) (Plan, []Problem) {
 	w.soil()
 	w.schedule()
 	if len(w.stops) > 0 {
-		w.plan.WaysOut = w.waysOut()
+		w.plan.Remedies = w.remedies()
 	}
 	w.months()
 	w.feeding()

@@ -28,8 +28,8 @@ func (w *work) quality() {
 			w.warn("clogging-"+id, Care, c.Source, unit.Say("Outlets may clog by {}: ask for treatment before you buy tape.", c.Name))
 		}
 	}
-	if in.Acidity.Given {
-		find("ph", in.Acidity.Value)
+	if in.PH.Given {
+		find("ph", in.PH.Value)
 	}
 	if in.Iron.Given {
 		find("iron", float64(in.Iron.Value))
@@ -39,9 +39,9 @@ func (w *work) quality() {
 	}
 	if in.Hardness.Given {
 		q.HardnessWord = waterquality.HardnessWord(float64(in.Hardness.Value))
-		if in.Hardness.Value > 120 && in.Acidity.Given && in.Acidity.Value > 7.5 {
+		if in.Hardness.Value > 120 && in.PH.Given && in.PH.Value > 7.5 {
 			w.warn("lime", Care, "UC ANR, micro-irrigation maintenance: bicarbonate above 2 meq/L and pH above 7.5",
-				unit.Say("Hard water of pH {} may leave lime in the outlets: have bicarbonate tested.", in.Acidity.Value))
+				unit.Say("Hard water of pH {} may leave lime in the outlets: have bicarbonate tested.", in.PH.Value))
 		}
 	}
 	if in.Supply.Surface() {
@@ -148,9 +148,9 @@ func (w *work) chlorine() {
 	c := &Chlorine{Wanted: in.Chlorine.Value, ForIron: round(feed.ForIron(in.Iron.Value), stepShare)}
 	c.Inject = round(feed.Bleach{Strength: in.Bleach.Value}.InjectFor(flow, in.Chlorine.Value), stepOutlet)
 	p.Chlorine = c
-	if in.Acidity.Given && in.Acidity.Value > 7.5 {
+	if in.PH.Given && in.PH.Value > 7.5 {
 		w.warn("chlorine-weak", Note, "UC ANR, micro-irrigation maintenance: at pH 8 about a quarter of the chlorine works, at pH 7 three quarters",
-			unit.Say("At pH {} most of the chlorine does not work. Never add acid at the same point or from the same tank.", in.Acidity.Value))
+			unit.Say("At pH {} most of the chlorine does not work. Never add acid at the same point or from the same tank.", in.PH.Value))
 	}
 	w.step("chlorine", "Chlorine to inject",
 		"flow × strength wanted ÷ (10,000 × percent of the bleach)",

@@ -19,7 +19,7 @@ const (
 	Undecided   Verdict = iota // too little is known: see Missing
 	Fits                       // flow, pressure and hours are enough
 	FitsTightly                // enough, with warnings to read first
-	DoesNotFit                 // see WaysOut
+	DoesNotFit                 // see Remedies
 )
 
 // String names the verdict.
@@ -41,7 +41,7 @@ type Plan struct {
 	Tape     Tape
 	Supply   *Supply
 	Schedule *Schedule
-	WaysOut  []WayOut // three, best first, when the plan does not fit
+	Remedies []Remedy // three, best first, when the plan does not fit
 	Filter   waterquality.Filter
 	Quality  Quality
 	Feeding  *Feeding
@@ -218,8 +218,8 @@ type Schedule struct {
 	LitresADay Optional[unit.Litres]
 }
 
-// WayOut is one computed change that makes the plan fit, or comes nearest.
-type WayOut struct {
+// Remedy is one computed change that makes the plan fit, or comes nearest.
+type Remedy struct {
 	ID        string
 	Change    unit.Phrase
 	Result    unit.Phrase

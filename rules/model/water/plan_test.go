@@ -56,7 +56,7 @@ func TestPlanThatFits(t *testing.T) {
 	assert.Equal(t, Fits, p.Verdict, "%v", p.Because)
 	require.NotNil(t, p.Schedule)
 	assert.Len(t, p.Schedule.Zones, 3)
-	assert.Empty(t, p.WaysOut)
+	assert.Empty(t, p.Remedies)
 	assert.Empty(t, p.Missing)
 	require.NotNil(t, p.Supply)
 	assert.True(t, p.Supply.PumpNeeded)
@@ -140,7 +140,7 @@ func TestWeakWellByHand(t *testing.T) {
 	in.TapeFlow, in.Spacing = unit.FromGallonsPerMinutePer100Feet(1.34), unit.FromInches(4)
 	p := plan(t, in)
 	assert.Equal(t, DoesNotFit, p.Verdict, "the 4-in high-flow tape takes more than the well gives")
-	require.Len(t, p.WaysOut, 3)
+	require.Len(t, p.Remedies, 3)
 	in.TapeFlow, in.Spacing = unit.FromGallonsPerMinutePer100Feet(0.34), unit.FromInches(8)
 	in.Hours = Known(unit.Hours(20))
 	p = plan(t, in)
@@ -228,18 +228,18 @@ func TestWaysOutHold(t *testing.T) {
 			require.Equal(t, DoesNotFit, p.Verdict)
 			require.NotEmpty(t, p.Because)
 			t.Log(p.Because[0].In(unit.US))
-			require.Len(t, p.WaysOut, 3)
-			for i, way := range p.WaysOut {
+			require.Len(t, p.Remedies, 3)
+			for i, way := range p.Remedies {
 				t.Logf("%d %v %.2f %s %s", i+1, way.Fits, way.Effort, way.Change.In(unit.US), way.Result.In(unit.US))
 				assert.True(t, way.Change.Complete() && way.Result.Complete())
 				if way.Fits && way.Zones > 0 {
 					assert.Greater(t, float64(way.HoursADay), 0.0)
 				}
-				if i > 0 && p.WaysOut[i-1].Fits == way.Fits {
-					assert.LessOrEqual(t, p.WaysOut[i-1].Effort, way.Effort)
+				if i > 0 && p.Remedies[i-1].Fits == way.Fits {
+					assert.LessOrEqual(t, p.Remedies[i-1].Effort, way.Effort)
 				}
 				if i > 0 {
-					assert.False(t, way.Fits && !p.WaysOut[i-1].Fits, "those that fit come first")
+					assert.False(t, way.Fits && !p.Remedies[i-1].Fits, "those that fit come first")
 				}
 			}
 		})
@@ -251,7 +251,7 @@ func TestFewerBedsReallyFits(t *testing.T) {
 	in.Hours = Known(unit.Hours(7))
 	p := plan(t, in)
 	require.Equal(t, DoesNotFit, p.Verdict)
-	for _, way := range p.WaysOut {
+	for _, way := range p.Remedies {
 		if way.ID != "fewer-beds" {
 			continue
 		}
@@ -334,8 +334,8 @@ func TestWarnings(t *testing.T) {
 		"salt":             func(in *Input) { in.Salt = Known(unit.DecisiemensPerMetre(3.2)) },
 		"infiltration":     func(in *Input) { in.Salt = Known(unit.DecisiemensPerMetre(0.05)) },
 		"clogging-iron":    func(in *Input) { in.Iron = Known(unit.MilligramsPerLitre(2)) },
-		"clogging-ph":      func(in *Input) { in.Acidity = Known(8.2) },
-		"lime":             func(in *Input) { in.Acidity, in.Hardness = Known(7.9), Known(unit.MilligramsPerLitre(200)) },
+		"clogging-ph":      func(in *Input) { in.PH = Known(8.2) },
+		"lime":             func(in *Input) { in.PH, in.Hardness = Known(7.9), Known(unit.MilligramsPerLitre(200)) },
 		"surface-water":    func(in *Input) { in.Supply = waterquality.Pond },
 		"suction":          func(in *Input) { in.Supply, in.Lift = waterquality.Pond, Known(unit.Metres(9)) },
 		"thin-wall":        func(in *Input) { in.TapePressure = Known(unit.FromPSI(13)) },
@@ -530,7 +530,7 @@ func TestCropWithoutFigures(t *testing.T) {
 // Chlorine through the plan follows the published table's formula.
 func TestChlorineInPlan(t *testing.T) {
 	in := tomatoField()
-	in.Bleach, in.Chlorine, in.Acidity = Known(unit.Percent(5.25)), Known(unit.MilligramsPerLitre(1)), Known(8.0)
+	in.Bleach, in.Chlorine, in.PH = Known(unit.Percent(5.25)), Known(unit.MilligramsPerLitre(1)), Known(8.0)
 	p := plan(t, in)
 	require.NotNil(t, p.Chlorine)
 	gpm := float64(p.Schedule.Zones[0].Flow) / unit.LitresPerGallon / 60

@@ -236,7 +236,7 @@ func (c *checker) source(in Input) {
 
 func (c *checker) test(in Input) {
 	optional(c, boundSalt, in.Salt)
-	optional(c, boundAcidity, in.Acidity)
+	optional(c, boundAcidity, in.PH)
 	optional(c, boundIron, in.Iron)
 	optional(c, boundHardness, in.Hardness)
 	optional(c, boundSodium, in.SodiumRatio)

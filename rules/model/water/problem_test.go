@@ -83,7 +83,7 @@ func TestBadInputs(t *testing.T) {
 		{"tank never refilled", func(in *Input) { in.TankRefill = Known(unit.LitresPerHour(0)) }, "tank_refill_l_h", "0 L/h", "1 to 2000000 L/h", "Give the flow that fills the tank."},
 		{"EC 45", func(in *Input) { in.Salt = Known(unit.DecisiemensPerMetre(45)) }, "ec_ds_m", "45 dS/m", "0.02 to 15 dS/m", "Check the unit: 1 dS/m is 1 mS/cm, 1,000 µS/cm or 100 mS/m. Sea water is about 50 dS/m."},
 		{"1.2 mS/m for 1.2 mS/cm", func(in *Input) { in.Salt = Known(unit.DecisiemensPerMetre(0.012)) }, "ec_ds_m", "0.012 dS/m", "0.02 to 15 dS/m", "Check the unit: 1 dS/m is 1 mS/cm, 1,000 µS/cm or 100 mS/m. Sea water is about 50 dS/m."},
-		{"pH 70", func(in *Input) { in.Acidity = Known(70.0) }, "ph", "70", "3 to 11", "The pH of water for plants lies between 3 and 11."},
+		{"pH 70", func(in *Input) { in.PH = Known(70.0) }, "ph", "70", "3 to 11", "The pH of water for plants lies between 3 and 11."},
 		{"iron 300", func(in *Input) { in.Iron = Known(unit.MilligramsPerLitre(300)) }, "iron_mg_l", "300 mg/L", "0 to 50 mg/L", "Check the unit: 1 mg/L is 1 ppm."},
 		{"hardness below zero", func(in *Input) { in.Hardness = Known(unit.MilligramsPerLitre(-1)) }, "hardness_mg_l", "-1 mg/L", "0 to 3000 mg/L", "Check the unit: one grain a gallon is 17 mg/L."},
 		{"sodium ratio 400", func(in *Input) { in.SodiumRatio = Known(400.0) }, "sodium_ratio", "400", "0 to 40", "The sodium adsorption ratio stands on the water test."},
@@ -158,7 +158,7 @@ func TestOddButAllowed(t *testing.T) {
 		p, problems := Make(in)
 		assert.Empty(t, problems, name)
 		if p.Verdict == DoesNotFit {
-			assert.NotEmpty(t, p.WaysOut, name)
+			assert.NotEmpty(t, p.Remedies, name)
 		}
 		assert.NotEmpty(t, p.Because, name)
 	}

@@ -87,14 +87,14 @@ func TestPlanKeepsItsPromises(t *testing.T) {
 		for i, w := range p.Warnings[min(1, len(p.Warnings)):] {
 			assert.GreaterOrEqual(t, w.Severity, p.Warnings[i].Severity, "worst first")
 		}
-		for _, way := range p.WaysOut {
+		for _, way := range p.Remedies {
 			assert.True(t, way.Change.Complete() && way.Result.Complete(), way.ID)
 		}
 		if p.Verdict == DoesNotFit {
-			assert.NotEmpty(t, p.WaysOut)
-			assert.LessOrEqual(t, len(p.WaysOut), 3)
+			assert.NotEmpty(t, p.Remedies)
+			assert.LessOrEqual(t, len(p.Remedies), 3)
 		} else {
-			assert.Empty(t, p.WaysOut)
+			assert.Empty(t, p.Remedies)
 		}
 		if s := p.Schedule; s != nil && len(s.Zones) > 0 {
 			beds, flow := 0, unit.LitresPerHour(0)
@@ -242,7 +242,7 @@ func TestSixtyZones(t *testing.T) {
 	p := plan(t, sixtyZones())
 	assert.Len(t, p.Schedule.Zones, 60)
 	assert.Equal(t, DoesNotFit, p.Verdict)
-	assert.Len(t, p.WaysOut, 3)
+	assert.Len(t, p.Remedies, 3)
 }
 
 func BenchmarkSixtyZones(b *testing.B) {

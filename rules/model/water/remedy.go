@@ -20,9 +20,9 @@ type change struct {
 	inputs []Input // more than one where both must work (two halves of a bed)
 }
 
-// waysOut makes every change that might help, plans each one again, and gives
+// remedies makes every change that might help, plans each one again, and gives
 // the best three: those that fit first, then by effort.
-func (w *work) waysOut() []WayOut {
+func (w *work) remedies() []Remedy {
 	var changes []change
 	if w.troubles&ofSupply != 0 {
 		changes = slices.Concat(changes, w.fewerBeds(), w.moreFlow(), w.otherTape(), w.moreHours(), w.storage(), w.oneLineLess(), w.oneLineMore(), w.halfBeds(), w.smallerPlanting(), w.moreRefill())
@@ -33,11 +33,11 @@ func (w *work) waysOut() []WayOut {
 	if w.troubles&ofLine != 0 {
 		changes = slices.Concat(changes, w.shorterLines(), w.otherEnd(), w.alongContour(), w.largerBore(), w.lowerPressure(), w.gentlerTape())
 	}
-	ways := make([]WayOut, 0, len(changes))
+	ways := make([]Remedy, 0, len(changes))
 	for _, c := range changes {
 		ways = append(ways, w.try(c))
 	}
-	slices.SortStableFunc(ways, func(a, b WayOut) int {
+	slices.SortStableFunc(ways, func(a, b Remedy) int {
 		if a.Fits != b.Fits {
 			if a.Fits {
 				return -1
@@ -50,8 +50,8 @@ func (w *work) waysOut() []WayOut {
 }
 
 // try plans a change again: tape, header, zones and hours, for the same need.
-func (w *work) try(c change) WayOut {
-	out := WayOut{ID: c.id, Change: c.says, Effort: round(c.effort, stepFactor), Fits: true}
+func (w *work) try(c change) Remedy {
+	out := Remedy{ID: c.id, Change: c.says, Effort: round(c.effort, stepFactor), Fits: true}
 	var stop unit.Phrase
 	for _, input := range c.inputs {
 		again := &work{light: true, peakNet: w.peakNet, peakGross: w.peakGross, longest: w.longest}
