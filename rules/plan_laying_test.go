@@ -32,6 +32,12 @@ func sheetOf(t testing.TB, c field.Case) plan.Sheet {
 	return a.Sheet(&s)
 }
 
+// flat makes a field that is laid on the flat: sand that drains by itself, a crop that
+// asks for no bed, and a tractor that forms none.
+func flat(c *field.Case) {
+	c.Crop, c.Soil.Texture, c.Soil.Drainage = "winter-squash", "sand", "quick"
+}
+
 func all(sheet.Key) bool  { return true }
 func none(sheet.Key) bool { return false }
 
@@ -81,9 +87,10 @@ func TestGoOrNoGo(t *testing.T) {
 		{"the grower's own rolls count", func(c *field.Case) { c.Shopping[field.ItemFilm] = unit.Known(4.0) }, "rolls-no", plan.No, "needed: 4", "hacen falta: 4", unit.US},
 		{"no beds", func(c *field.Case) { c.Field.Beds.Given = false }, "rolls-unknown", plan.Unasked, "number of beds", "número de camas", unit.US},
 		{"no tractor named", func(c *field.Case) { c.Practice.Tractor.Given = false }, "tractor-open", plan.Unasked, "at least", "al menos", unit.US},
-		{"a tractor too light", func(c *field.Case) { c.Practice.Tractor.Value = 12 }, "tractor-no", plan.No, "Tractor: 16 hp; this bed needs at least 20 hp.", "Tractor: 16 hp; esta cama pide al menos 20 hp.", unit.US},
-		{"a walk-behind on the flat", func(c *field.Case) { c.Practice.Tractor.Value = 8 }, "tractor-walk", plan.Yes, "Walk-behind tractor: 11 hp. Flat ground only, film up to 48 in wide", "Motocultor: 11 hp. Solo suelo plano", unit.US},
+		{"a tractor too light", func(c *field.Case) { c.Practice.Tractor.Value = 12 }, "tractor-no", plan.No, "Tractor: 16 hp; this bed needs at least 23 hp.", "Tractor: 16 hp; esta cama pide al menos 23 hp.", unit.US},
+		{"a walk-behind on the flat", func(c *field.Case) { flat(c); c.Practice.Tractor.Value = 8 }, "tractor-walk", plan.Yes, "Walk-behind tractor: 11 hp. Flat ground only, film up to 48 in wide", "Motocultor: 11 hp. Solo suelo plano", unit.US},
 		{"a walk-behind and wide film", func(c *field.Case) {
+			flat(c)
 			c.Practice.Tractor.Value, c.Practice.FilmWidth = 8, unit.Known(unit.FromInches(60))
 		}, "tractor-no", plan.No, "at least 20 hp", "al menos 20 hp", unit.US},
 	} {
@@ -142,6 +149,7 @@ func TestTheWorkFlowsFromSoilToFilm(t *testing.T) {
 		assert.Subset(t, gives, []sheet.Key{"flow-bed", "flow-taped", "flow-draped", "flow-tight", "flow-covered"})
 	}
 	low := layable(t)
+	flat(&low)
 	low.Practice.Tractor.Value = 15
 	order := sheetOf(t, low).Order
 	assert.Equal(t, "loose soil → firm bed: level the strip and firm it. No clods, no hollow.", order[0].In("en", unit.US), "a flat bed")
@@ -208,7 +216,7 @@ func TestTheSheetSaysTheAnswersNumbers(t *testing.T) {
 		}
 		assert.Contains(t, text, "never less than 5 in", id)
 		if a.Shape.Covers() {
-			assert.GreaterOrEqual(t, a.Shape.Tuck, profile.LeastTuck-0.0005, id)
+			assert.GreaterOrEqual(t, a.Shape.Tuck, profile.LeastTuck-0.002, id)
 		}
 		depth := float64(a.TapePlan.Depth) / inch
 		assert.True(t, depth >= 2 && depth <= 3, "%s: tape %g in deep", id, depth)

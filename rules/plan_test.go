@@ -45,7 +45,7 @@ func TestWorkedExamplesOfFilmAndBed(t *testing.T) {
 		return float64(plan.RowsPerRoll(unit.FromFeet(roll), unit.FromFeet(bed), unit.FromFeet(end)))
 	}
 	shape := func(top, height, roll float64) profile.Bed {
-		return profile.Across(unit.FromInches(height), unit.FromInches(top), 1.8, unit.Known(unit.FromInches(roll)))
+		return profile.Across(unit.FromInches(height), unit.FromInches(top), 1.8, profile.UsualSideSlope, unit.Known(unit.FromInches(roll)))
 	}
 	for _, c := range []struct {
 		id, what, source string
@@ -70,7 +70,7 @@ func TestWorkedExamplesOfFilmAndBed(t *testing.T) {
 		{"9.10", "ten acres, 18.15: rounded once, not 20", "recomputed", 19, rolls(72600, 4000), 0},
 		{"9.11", "2,400-ft roll, 100-ft rows, no end waste", "a farm's weblog", 24, rows(2400, 100, 0), 0},
 		{"9.11", "3 ft at each end", "recomputed", 22, rows(2400, 100, 3), 0},
-		{"9.12", "24 in top, 6 in high: the 4-ft roll is the narrowest that covers it", "Univ. of Florida/IFAS Cir 805, figure: 4-ft film over a 2-ft top", 48, float64(profile.Across(6*inch, 24*inch, 1.8, unit.Optional[unit.Metres]{}).FilmWidth) / inch, 0.01},
+		{"9.12", "24 in top, 6 in high: the 4-ft roll is the narrowest that covers it", "Univ. of Florida/IFAS Cir 805, figure: 4-ft film over a 2-ft top", 48, float64(profile.Across(6*inch, 24*inch, 1.8, profile.UsualSideSlope, unit.Optional[unit.Metres]{}).FilmWidth) / inch, 0.01},
 		{"S3", "24 × 6 in on a 48-in roll leaves 5.7 in", "recomputed, 2 in batter", 5.7, float64(shape(24, 6, 48).Tuck) / inch, 0.05},
 		{"9.14", "30 × 6 in on a 4-ft roll: 3 in with straight sides, 2.7 in with 2 in of batter", "recomputed", 2.7, float64(shape(30, 6, 48).Tuck) / inch, 0.05},
 		{"S3", "30 × 6 in needs 52.6 in with 5 in of tuck", "recomputed", 52.6, float64(shape(30, 6, 48).Needed) / inch, 0.1},
@@ -206,6 +206,10 @@ func TestTheListSaysHowItWasWorkedOut(t *testing.T) {
 	assert.Equal(t, 22, s.RowsARoll)
 	for i := range s.Lines {
 		l := &s.Lines[i]
+		switch l.Item {
+		case field.ItemFertiliser, field.ItemCover, field.ItemHoops: // lists of their own: see plan_base_test.go
+			continue
+		}
 		assert.Empty(t, l.Missing)
 		assert.NotEmpty(t, l.Name)
 		assert.True(t, l.How.Complete(), l.How.Text)
@@ -377,14 +381,15 @@ func TestHandLayingAgainstTheFarmThatCounted(t *testing.T) {
 	assert.EqualValues(t, 2, advicePointer(advise(t, c)).WorkOf().LayingClock)
 }
 
-// Power: 50–60 hp is the least for a formed bed of 6–8 in with a layer (common
-// practice, no source); lighter for flat and low beds.
+// Power: compact layers form 4 in behind 23–25 hp and take 4-ft film behind 30–35 hp
+// (Rutgers University, Farm calls: raised bed mulch layers for high tunnels); 55 hp for
+// 8 in is common practice, no source.
 func TestTheTractorForTheBedInHand(t *testing.T) {
 	hp := func(i int) float64 { return float64(judge.LeastPower[i]) / unit.KilowattsPerHP }
-	assert.InDelta(t, 50, hp(2), 1, "6 in")
+	assert.InDelta(t, 32.5, hp(2), 2.6, "6 in")
 	assert.InDelta(t, 55, hp(3), 1, "8 in")
 	assert.Less(t, hp(0), 30.0, "flat")
-	assert.Less(t, hp(1), 45.0, "4 in")
+	assert.InDelta(t, 24, hp(1), 1.1, "4 in")
 	for i := 1; i < len(judge.LeastPower); i++ {
 		assert.Greater(t, judge.LeastPower[i], judge.LeastPower[i-1])
 	}

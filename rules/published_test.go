@@ -1,8 +1,11 @@
 package rules_test
 
 import (
+	"fmt"
 	"math"
+	"os"
 	"slices"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -11,6 +14,9 @@ import (
 	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/facts"
 	"filmfurrow/rules/field"
+	"filmfurrow/rules/judge"
+	"filmfurrow/rules/model/demand"
+	"filmfurrow/rules/model/water"
 	"filmfurrow/rules/plan"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
@@ -18,18 +24,49 @@ import (
 	"filmfurrow/rules/unit"
 )
 
-// check is one fact of the world outside: what is claimed, who says so, and a
-// test that fails where we say otherwise.
+// check is one published figure or finding: what is claimed, who says so, and what a
+// grower gets from us in its place. A miss says what is wrong with ours and what would
+// make it right; it must stay one, or be taken out.
+//
+// Nothing here reads a cell of a table: each check asks for advice, facts or a plan, and
+// compares what comes out. What other tests hold stands there: film, bed and plants for
+// an acre in TestWorkedExamplesOfFilmAndBed, soil water in TestTwelveClassesSaxtonRawls
+// and TestSoilTablesAgree, warming by film and depth in TestPublishedWarming, planting
+// days in TestPublishedPlantingWindows.
 type check struct {
 	says   string
-	source string
-	holds  func(t *testing.T)
+	source *table.Source
+	ours   func(t *testing.T) (string, bool)
+	miss   string
 }
 
-// Where a check needs a place, it is a station of the NOAA 1981–2010 normals.
+// Stations of the NOAA 1981–2010 normals, near to where the sources were written.
 const (
-	midAtlantic = "USC00072730" // Dover, Delaware: the guides of section 5 are written for it
-	practice    = "common practice, no source"
+	dover        = "USC00072730" // Delaware: what the University of Delaware and its neighbours say
+	keene        = "USC00274399" // New Hampshire, for the New England guide
+	tifton       = "USC00098703" // Georgia, for trials of the coastal plain
+	phoenix      = "USC00028112" // Arizona: hot ground
+	raleigh      = "USC00317079" // North Carolina State University
+	lafayette    = "USC00129430" // Indiana: Purdue
+	santaCruz    = "USC00047916" // California
+	stateCollege = "USC00368449" // State College, Pennsylvania
+	bradenton    = "USC00080945" // Florida
+)
+
+// Sources that the product does not cite.
+var (
+	ncStateBeds = &table.Source{ID: "nc-state-beds", Publisher: "North Carolina State University Extension", Title: "Using plastic mulches and drip irrigation for vegetables", Year: "read 2026", Where: "beds that fall away from the row, so that no puddle stands",
+		Address: "https://content.ces.ncsu.edu/using-plastic-mulches-and-drip-irrigation-for-vegetables", Mark: table.Seen}
+	ncStateTape = &table.Source{ID: "ag-489", Publisher: "North Carolina State University Extension", Title: "AG-489, Plasticulture for commercial vegetables", Year: "read 2026", Where: "the sandier the soil, the closer the holes",
+		Address: "http://content.ces.ncsu.edu/plasticulture-for-commercial-vegetables", Mark: table.Seen}
+	floridaBeds = &table.Source{ID: "florida-bedding-1990", Publisher: "University of Florida", Title: "Florida vegetable crop systems report, pepper and tomato bedding systems", Year: "about 1990", Where: "depth of the tape, page 72",
+		Address: "https://ufdcimages.uflib.ufl.edu/UF/00/02/76/12/00001/00072.txt", Mark: table.Seen}
+	purdueWater = &table.Source{ID: "purdue-hotline", Publisher: "Purdue University", Title: "Vegetable Crops Hotline, water use of 25 June to 11 July", Year: "read 2026", Where: "reference 2.79 in, tomato 2.01 in",
+		NoAddress: "a number of the hotline; its address was not kept", Mark: table.Seen}
+	santaCruzManual = &table.Source{ID: "santa-cruz-manual", Publisher: "University of California Santa Cruz", Title: "Farm training manual, unit 1.5, irrigation", Year: "read 2026", Where: "exercise 3: 0.15 in a day in summer",
+		NoAddress: "a manual that is passed on as a file", Mark: table.Seen}
+	coloradoDrip = &table.Source{ID: "colorado-5-623", Publisher: "Colorado State University Extension", Title: "Fact sheet 5.623, drip irrigation", Year: "read 2026", Where: "efficiency about 90 %, 85 to 95 %",
+		Address: "fact sheet 5.623", Mark: table.Seen}
 )
 
 func at(t *testing.T, station, crop string, month, day int) field.Case {
@@ -44,6 +81,55 @@ func at(t *testing.T, station, crop string, month, day int) field.Case {
 	return c
 }
 
+// with changes one thing of a case.
+func with(c field.Case, change func(*field.Case)) field.Case {
+	change(&c)
+	return c
+}
+
+// number holds a figure of ours to a published range.
+func number(low, high float64, symbol string, ours func(t *testing.T) float64) func(*testing.T) (string, bool) {
+	return func(t *testing.T) (string, bool) {
+		x := ours(t)
+		return fmt.Sprintf("%.4g %s, published %.4g to %.4g", x, symbol, low, high), x >= low && x <= high
+	}
+}
+
+// agreed holds a finding.
+func agreed(ours func(t *testing.T) bool) func(*testing.T) (string, bool) {
+	return func(t *testing.T) (string, bool) {
+		ok := ours(t)
+		return map[bool]string{true: "so does ours", false: "not so ours"}[ok], ok
+	}
+}
+
+// leads tells the film that the advice puts first, and whether it is one of some.
+func leads(station, crop string, month, day int, change func(*field.Case), films ...table.FilmID) func(*testing.T) (string, bool) {
+	return func(t *testing.T) (string, bool) {
+		film := bestFilm(t, with(at(t, station, crop, month, day), change))
+		return film.Name(), slices.Contains(films, film)
+	}
+}
+
+// whiteBeforeBlack holds the order of the two films of the source; paper is not in it.
+func whiteBeforeBlack(crop string) func(*testing.T) (string, bool) {
+	return number(0.01, 100, "points of white ahead of black", func(t *testing.T) float64 {
+		a := advise(t, at(t, dover, crop, 7, 20))
+		return ranked(t, a.Film, question.Option(table.WhiteOnBlack)).Score - ranked(t, a.Film, question.Option(table.Black)).Score
+	})
+}
+
+// verdict tells whether film may be laid, and whether that is one of some answers.
+func verdict(c func(t *testing.T) field.Case, answers ...question.Option) func(*testing.T) (string, bool) {
+	return func(t *testing.T) (string, bool) {
+		a := advise(t, c(t))
+		o, _ := a.Verdict.Best()
+		return question.Verdict.Key(o), slices.Contains(answers, o)
+	}
+}
+
+func asIs(*field.Case) {}
+
 func bestFilm(t *testing.T, c field.Case) table.FilmID {
 	t.Helper()
 	a := advise(t, c)
@@ -52,55 +138,105 @@ func bestFilm(t *testing.T, c field.Case) table.FilmID {
 	return table.FilmID(o)
 }
 
-func score(a plan.Advice, film table.FilmID) float64 {
-	for _, r := range a.Film.Ranked {
-		if table.FilmID(r.Option) == film {
-			return r.Score
+func ranked(t *testing.T, c judge.Choice, option question.Option) judge.Ranked {
+	t.Helper()
+	i := slices.IndexFunc(c.Ranked, func(r judge.Ranked) bool { return r.Option == option })
+	require.GreaterOrEqual(t, i, 0)
+	return c.Ranked[i]
+}
+
+// points gives what one rule adds to a film, 0 where it is silent.
+func points(t *testing.T, a plan.Advice, film table.FilmID, rule string) float64 {
+	t.Helper()
+	r := ranked(t, a.Film, question.Option(film))
+	for i := range r.Factors {
+		if r.Factors[i].Rule.ID == rule {
+			return r.Factors[i].Points()
 		}
 	}
-	return math.NaN()
+	return 0
 }
 
-func inWarming(film table.FilmID, lowF, highF float64) func(*testing.T) {
-	return func(t *testing.T) {
-		w := table.Films[film].WarmingAt5
-		assert.InDelta(t, lowF, float64(w.Low)*1.8, 0.05)
-		assert.InDelta(t, highF, float64(w.High)*1.8, 0.05)
+func inches(m unit.Metres) float64 { return float64(m) / unit.MetresPerInch }
+
+// warmer is how much warmer a film keeps the ground at 2 in than bare ground, °F, mean
+// of the days of a New England spring, before any leaf covers it.
+func warmer(film table.FilmID) func(*testing.T) float64 {
+	return func(t *testing.T) float64 {
+		f := advise(t, at(t, keene, "tomato", 6, 5)).Facts
+		shallow, sum, days := f.Warmth.At(0), 0.0, 0
+		for on := unit.On(2027, 4, 15); on < unit.On(2027, 6, 1); on++ {
+			under, _, _ := shallow.Of(int(film), int(on.Minus(f.Plant)))
+			bare, _, _ := shallow.Of(facts.Bare, int(on.Minus(f.Plant)))
+			sum, days = sum+float64(under-bare)*1.8, days+1
+		}
+		return sum / float64(days)
 	}
 }
 
-func strictFloor(crop string, f float64) func(*testing.T) {
-	return func(t *testing.T) {
-		assert.InDelta(t, f, float64(table.CropByID(crop).SafeFloor.Value)*1.8+32, 0.01)
+// overAir is how much warmer the root zone under a film is than the air, K, mean from
+// planting to the first harvest.
+func overAir(film table.FilmID) func(*testing.T) float64 {
+	return func(t *testing.T) float64 {
+		f := advise(t, at(t, tifton, "tomato", 3, 25)).Facts
+		sum := 0.0
+		for day := range int(f.CropDays) {
+			under, _, _ := f.Warmth.Of(int(film), day)
+			sum += float64(under)
+		}
+		return sum/float64(f.CropDays) - float64(f.MeanSeason)
 	}
 }
 
-func class(id string, gpm, inches float64) func(*testing.T) {
-	return func(t *testing.T) {
-		i := slices.IndexFunc(table.Tapes[:], func(x table.Tape) bool { return x.ID == id })
-		require.GreaterOrEqual(t, i, 0)
-		assert.InDelta(t, gpm, float64(table.Tapes[i].Flow)*0.3048/(3.785411784*60), 0.0005)
-		assert.InDelta(t, inches, float64(table.Tapes[i].Spacing)/0.0254, 0.001)
+// mornings holds the safe day to a published floor: the first of three mornings in a row
+// that are not colder, at the depth of roots or seed, beneath the film that is chosen. A
+// year of means has no warm spells, which bring such mornings sooner: by some days, never
+// by more than a week.
+func mornings(crop string, fahrenheit float64) func(*testing.T) (string, bool) {
+	return number(-7, 0, "days from the first such mornings of a year of means", func(t *testing.T) float64 {
+		f := advise(t, at(t, dover, crop, 5, 20)).Facts
+		film, floor := f.ChosenCover(), (fahrenheit-32)/1.8-0.005
+		holds := func(day int) bool {
+			for k := range 3 {
+				if _, morning, _ := f.Warmth.Of(film, day+k); float64(morning) < floor {
+					return false
+				}
+			}
+			return true
+		}
+		safe := int(f.ReachSafe[film])
+		first := -facts.WarmthBefore
+		for first < facts.WarmthAfter-3 && !holds(first) {
+			first++
+		}
+		require.Greater(t, first, -facts.WarmthBefore, "the ground is warm before the look begins: ask on an earlier day")
+		return float64(safe - first)
+	})
+}
+
+// hotDays holds the days that count as too hot for the roots to a published ceiling.
+func hotDays(station, crop string, month, day int, celsius float64) func(*testing.T) (string, bool) {
+	return func(t *testing.T) (string, bool) {
+		f := advise(t, at(t, station, crop, month, day)).Facts
+		days := 0
+		for k := range 60 {
+			if mean, _, _ := f.Warmth.Of(int(table.Black), k); float64(mean) > celsius {
+				days++
+			}
+		}
+		require.True(t, days > 0 && days < 60, "%d of 60 days: such a check tells nothing", days)
+		return fmt.Sprintf("%d days, by the source %d", f.CeilingDays[table.Black], days), f.CeilingDays[table.Black] == days
 	}
 }
 
-func bedFeetPerAcre(centresFeet float64) float64 {
-	return unit.SquareMetresPerAcre / (centresFeet * unit.MetresPerFoot) / unit.MetresPerFoot
-}
-
-func blackSuits(crop string, month, day int) func(*testing.T) {
-	return func(t *testing.T) {
-		assert.Equal(t, table.Black, bestFilm(t, at(t, midAtlantic, crop, month, day)))
-	}
-}
-
-func soilRow(id string, sand, clay, held float64) func(*testing.T) {
-	return func(t *testing.T) {
-		s := table.SoilByID(id)
-		require.NotNil(t, s)
-		assert.Equal(t, sand, s.Sand)
-		assert.Equal(t, clay, s.Clay)
-		assert.Equal(t, held, s.WaterHeld.Value, "mm for each m at 2.5 % organic matter")
+// weeksBefore is how long before the usual last frost the crop may first stand outside.
+func weeksBefore(crop string) func(*testing.T) float64 {
+	return func(t *testing.T) float64 {
+		f := advise(t, with(at(t, dover, crop, 4, 1), func(c *field.Case) { c.Method = "transplant" })).Facts
+		free, ok := f.Season.NextFree(unit.On(2027, 1, 15))
+		require.True(t, ok)
+		tender := advise(t, at(t, dover, "tomato", 4, 1)).Facts
+		return float64(tender.SpringFrost.Minus(free)) / 7
 	}
 }
 
@@ -109,443 +245,350 @@ func soilRow(id string, sand, clay, held float64) func(*testing.T) {
 func whiteFrom(t *testing.T, crop string) unit.Date {
 	t.Helper()
 	last := unit.On(2027, 4, 15)
-	for day := unit.On(2027, 4, 15); day <= unit.On(2027, 8, 15); day++ {
-		c := at(t, midAtlantic, crop, 4, 15)
+	for day := unit.On(2027, 4, 15); day <= unit.On(2027, 8, 15); day += 2 {
+		c := at(t, dover, crop, 4, 15)
 		c.PlantOn = unit.Known(day)
 		if film := bestFilm(t, c); film != table.WhiteOnBlack && film != table.SilverOnBlack && film != table.Paper {
-			last = day + 1
+			last = day + 2
 		}
 	}
 	return last
 }
 
-const (
-	newEngland = "New England Vegetable Management Guide, plastic mulch films, table 14"
-	georgia    = "University of Georgia newswire, April 2000, soil temperatures by crop; Texas A&M east Texas 2014, same list"
-	pennDrip   = "Penn State Extension, Determining how long to run drip irrigation systems for vegetables, 2013, table"
-	saxton     = "Saxton and Rawls, Soil Sci. Soc. Am. J. 70:1569–1578, 2006, table 3 class points; values recomputed"
-	delaware   = "University of Delaware, Weekly Crop Update, p=18243 and p=22290"
-)
+// hoursForAnInch is what a tape of the list takes for 1 in on a strip of 30 in.
+func hoursForAnInch(id string) func(*testing.T) float64 {
+	return func(t *testing.T) float64 {
+		i := slices.IndexFunc(table.Tapes[:], func(x table.Tape) bool { return x.ID == id })
+		require.GreaterOrEqual(t, i, 0, id)
+		return float64(demand.HoursFor(25.4, unit.FromInches(30), table.Tapes[i].Flow))
+	}
+}
+
+func salty(crop string, month, day int, extract float64) func(*testing.T) float64 {
+	return func(t *testing.T) float64 {
+		c := at(t, dover, crop, month, day)
+		c.Water.Salt = unit.Known(unit.DecisiemensPerMetre(extract / 1.5))
+		return 100 - float64(advise(t, c).Facts.YieldLost)
+	}
+}
+
+// monthOf is one month of the water plan.
+func monthOf(t *testing.T, c field.Case, month int) water.Month {
+	t.Helper()
+	a := advise(t, c)
+	p := a.WaterPlan()
+	require.NotNil(t, p.Demand)
+	i := slices.IndexFunc(p.Demand.Months, func(m water.Month) bool { return m.Month == month })
+	require.GreaterOrEqual(t, i, 0)
+	return p.Demand.Months[i]
+}
 
 var checks = []check{
-	{"black warms by 3–5 °F", newEngland, inWarming(table.Black, 3, 5)},
-	{"clear warms by 8–14 °F", newEngland, inWarming(table.Clear, 8, 14)},
-	{"infrared-transmitting warms by 4–6 °F", newEngland, inWarming(table.InfraredTransmitting, 4, 6)},
-	{"white-on-black cools by about 2 °F", newEngland, func(t *testing.T) {
-		w := table.Films[table.WhiteOnBlack].WarmingAt5
-		assert.InDelta(t, -2, float64(w.Value)*1.8, 0.05)
-	}},
-	{"silver may be 2 °F below bare soil", newEngland, func(t *testing.T) {
-		assert.InDelta(t, -2, float64(table.Films[table.SilverOnBlack].WarmingAt5.Low)*1.8, 0.05)
-	}},
-	{"five colours warmed by 3–6 °C, silver among them", "abstract, colored plastic mulches on weed and crop yield, tomato, 2010", func(t *testing.T) {
-		assert.InDelta(t, 3, float64(table.Films[table.SilverOnBlack].WarmingAt5.High), 0.05)
-	}},
-	{"black at 4 in: up to 3 °F", "University of Massachusetts quoting Penn State, mulch colours", func(t *testing.T) {
-		assert.InDelta(t, 3, float64(table.Films[table.Black].WarmingAt10.High)*1.8, 0.05)
-	}},
-	{"warming in spring: clear > selective ≥ black > bare > white at planting depth", newEngland, func(t *testing.T) {
-		f := advise(t, at(t, midAtlantic, "bell-pepper", 5, 1)).Facts
-		assert.Greater(t, f.MeanUnder[table.Clear], f.MeanUnder[table.InfraredTransmitting])
-		assert.GreaterOrEqual(t, f.MeanUnder[table.InfraredTransmitting], f.MeanUnder[table.Black])
-		assert.Greater(t, f.MeanUnder[table.Black], f.MeanUnder[facts.Bare])
-		assert.Greater(t, f.MeanUnder[table.Black], f.MeanUnder[table.WhiteOnBlack])
-	}},
-	{"sunlight passed and reflected lie within 0.01–0.84 and 0.01–0.48, heat passed within 0.09–0.87", "J. Amer. Soc. Hort. Sci. 118(2):188–193, 1993", func(t *testing.T) {
-		for _, f := range table.Films {
-			assert.True(t, f.SunPassed.Low >= 0.01 && f.SunPassed.High <= 0.84+1e-9, f.ID)
-			assert.True(t, f.SunReflected.Low >= 0.01 && f.SunReflected.High <= 0.48+1e-9, f.ID)
-			assert.True(t, f.HeatPassed.Low >= 0.09-0.05 && f.HeatPassed.High <= 0.87+1e-9, f.ID)
-			assert.LessOrEqual(t, f.SunPassed.Value+f.SunReflected.Value, 1.0, f.ID)
-		}
-	}},
-	{"clear passes about 83–84 % of sunlight", "Int. J. Chem. Stud. 9(1):286–290, 2021", func(t *testing.T) {
-		assert.InDelta(t, 0.835, table.Films[table.Clear].SunPassed.Value, 0.006)
-	}},
-	{"cover left after two crops: black 93, white-on-black 91, selective 61–75 %", "HortScience abstract, weathering of films, tomato then cucumber", func(t *testing.T) {
-		assert.EqualValues(t, 93, table.Films[table.Black].CoverLeft.Value)
-		assert.EqualValues(t, 91, table.Films[table.WhiteOnBlack].CoverLeft.Value)
-		assert.EqualValues(t, 61, table.Films[table.InfraredTransmitting].CoverLeft.Low)
-		assert.EqualValues(t, 75, table.Films[table.InfraredTransmitting].CoverLeft.High)
-	}},
-	{"black and clear one price step, white, silver, selective two", newEngland, func(t *testing.T) {
-		assert.EqualValues(t, 1, table.Films[table.Black].PriceClass.Value)
-		assert.EqualValues(t, 1, table.Films[table.Clear].PriceClass.Value)
-		for _, f := range []table.FilmID{table.WhiteOnBlack, table.SilverOnBlack, table.InfraredTransmitting} {
-			assert.Greater(t, table.Films[f].PriceClass.Value, 1.0)
-		}
-	}},
-	{"polyethylene must leave an organic field at the end of the season", "7 CFR 205.206(c)(6)", func(t *testing.T) {
-		for f := range table.BiodegradableBlack {
-			assert.True(t, table.Films[f].OrganicUse)
-			assert.Equal(t, table.LiftAndHaul, table.Films[f].Removal)
-		}
-	}},
-	{"biodegradable film is ruled out on an organic field", "7 CFR 205.601(b) and NOP memo 15-1, 2015", func(t *testing.T) {
-		c := at(t, midAtlantic, "tomato", 5, 15)
-		c.Practice.Organic = unit.Known(true)
-		for _, r := range advise(t, c).Film.Ranked {
-			if table.FilmID(r.Option) == table.BiodegradableBlack {
-				require.NotNil(t, r.RuledOutBy)
-				assert.Equal(t, "film-organic", r.RuledOutBy.Rule.ID)
+	// Warmth.
+	{"black warms the ground by 3–5 °F in a New England spring", &table.NewEngland, number(3, 5, "°F", warmer(table.Black)), ""},
+	{"clear by 8–14 °F", &table.NewEngland, number(8, 14, "°F", warmer(table.Clear)), ""},
+	{"infrared-transmitting by 4–6 °F", &table.NewEngland, number(4, 6, "°F", warmer(table.InfraredTransmitting)), ""},
+	{"white-on-black cools it by 2 °F (printed without a range: half a degree each way)", &table.NewEngland, number(-2.5, -1.5, "°F", warmer(table.WhiteOnBlack)), "Keene is a valley whose nights are cold and days warm, which we take for dry air. Right with the rain or the humidity of the place"},
+	{"silver cools it by 2 °F (likewise)", &table.NewEngland, number(-2.5, -1.5, "°F", warmer(table.SilverOnBlack)), "sources disagree on silver: two found it warm; we show the middle and the whole range. Right with the optics of the very film"},
+	{"from warmest to coolest: clear, selective, black, bare, white", &table.NewEngland, agreed(func(t *testing.T) bool {
+		f := advise(t, at(t, dover, "bell-pepper", 5, 1)).Facts
+		return f.MeanUnder[table.Clear] > f.MeanUnder[table.InfraredTransmitting] && f.MeanUnder[table.InfraredTransmitting] >= f.MeanUnder[table.Black] &&
+			f.MeanUnder[table.Black] > f.MeanUnder[facts.Bare] && f.MeanUnder[facts.Bare] > f.MeanUnder[table.WhiteOnBlack]
+	}), ""},
+	{"the root zone under black is 1–5 °C warmer than the air, in the mean of a spring season in Georgia", &table.Georgia2002, number(1, 5, "K", overAir(table.Black)), ""},
+	{"and under white", &table.Georgia2002, number(1, 5, "K", overAir(table.WhiteOnBlack)), "leaves close over the bed in our season and cool it. Right with the canopy of that trial"},
+	{"and under silver", &table.Georgia2002, number(1, 5, "K", overAir(table.SilverOnBlack)), ""},
+	{"air of 90 °F and a clear sky: black film over 140 °F", &table.HotFilm, number(140, 212, "°F", func(t *testing.T) float64 {
+		return float64(advise(t, at(t, dover, "tomato", 7, 1)).Facts.Surface[table.Black])*1.8 + 32
+	}), ""},
+	{"at midday the most absorbing films reach 70–80 °C", &table.Films1993, number(70, 80, "°C", func(t *testing.T) float64 {
+		return float64(advise(t, at(t, dover, "tomato", 7, 1)).Facts.Surface[table.Black])
+	}), "the place of the measurements is not told; Phoenix would give more than Dover. Right with its sun and wind"},
+	{"tomato: three mornings at 60 °F", &table.GeorgiaFloors, mornings("tomato", 60), ""},
+	{"cucumber: 60 °F", &table.GeorgiaFloors, mornings("cucumber", 60), ""},
+	{"snap bean: 60 °F", &table.GeorgiaFloors, mornings("snap-bean", 60), ""},
+	{"sweet corn: 65 °F", &table.GeorgiaFloors, mornings("sweet-corn", 65), ""},
+	{"pepper: 70 °F", &table.GeorgiaFloors, mornings("bell-pepper", 70), ""},
+	{"watermelon: 70 °F", &table.GeorgiaFloors, mornings("watermelon", 70), ""},
+	{"squash: 70 °F", &table.GeorgiaFloors, mornings("summer-squash", 70), ""},
+	{"okra: 75 °F", &table.GeorgiaFloors, mornings("okra", 75), ""},
+	{"muskmelon: 75 °F", &table.GeorgiaFloors, mornings("muskmelon", 75), ""},
+	{"sweet potato: 75 °F", &table.GeorgiaFloors, mornings("sweet-potato", 75), ""},
+	{"roots of pepper suffer above 30 °C", &table.PepperHeat2011, hotDays(phoenix, "bell-pepper", 4, 10, 30), ""},
+	{"hardy crops (kale) go out 2–4 weeks before the usual last frost", &table.Colorado720, number(2, 4, "weeks", weeksBefore("kale")), "published first days of kale at nine places lie earlier than its class says, and the day is held to those (TestPublishedPlantingWindows). Right with a list of the place"},
+	{"and cabbage", &table.Colorado720, number(2, 4, "weeks", weeksBefore("cabbage")), ""},
+	{"half-hardy crops (lettuce) 0–2 weeks before it", &table.Colorado720, number(0, 2, "weeks", weeksBefore("lettuce")), "likewise: published first days of lettuce and cauliflower lie earlier than the class"},
+	{"tender crops (tomato) not before it", &table.Colorado720, number(-2, 0, "weeks", weeksBefore("tomato")), ""},
+	{"film is laid one to two weeks before planting in spring", &table.MinnesotaWait, number(7, 14, "days", func(t *testing.T) float64 {
+		return float64(advise(t, at(t, dover, "tomato", 5, 15)).WaitPlan.Days)
+	}), ""},
+	{"14–21 days from a fumigant to planting, while the label is not at hand", &table.FumigantManual, number(14, 21, "days", func(t *testing.T) float64 {
+		c := at(t, dover, "tomato", 5, 15)
+		c.Practice.FumigatedOn = unit.Known(unit.On(2027, 5, 10))
+		return float64(advise(t, c).WaitPlan.PlantOn.Minus(unit.On(2027, 5, 10)))
+	}), ""},
+
+	// Which film.
+	{"warm crops of spring in the mid-Atlantic go on black up to mid-May: tomato", &table.HotFilm, leads(dover, "tomato", 5, 10, asIs, table.Black), ""},
+	{"bell pepper", &table.HotFilm, leads(dover, "bell-pepper", 5, 10, asIs, table.Black), ""},
+	{"muskmelon", &table.HotFilm, leads(dover, "muskmelon", 5, 10, asIs, table.Black), ""},
+	{"cucumber", &table.HotFilm, leads(dover, "cucumber", 5, 10, asIs, table.Black), ""},
+	{"white rather than black for plantings of July and early August: broccoli", &table.LateSwitch, whiteBeforeBlack("broccoli"), ""},
+	{"cauliflower", &table.LateSwitch, whiteBeforeBlack("cauliflower"), ""},
+	{"lettuce", &table.LateSwitch, whiteBeforeBlack("lettuce"), ""},
+	{"the switch from black to white falls about the middle of June (a rule of thumb, so three weeks are allowed)", &table.LateSwitch, number(-21, 21, "days from 15 June", func(t *testing.T) float64 {
+		return float64(whiteFrom(t, "bell-pepper").Minus(unit.On(2027, 6, 15)))
+	}), ""},
+	{"spring romaine on black did as well or better", &table.Romaine2020, leads(dover, "lettuce", 4, 1, asIs, table.Black), ""},
+	{"silver held mosaic off yellow squash", &table.SilverSquash1993, leads(dover, "summer-squash", 7, 15, func(c *field.Case) { c.Weeds.Insects = "aphids" }, table.SilverOnBlack), ""},
+	{"and off zucchini in spring", &table.SilverZucchini1995, leads(dover, "summer-squash", 5, 15, func(c *field.Case) { c.Weeds.Insects = "aphids" }, table.SilverOnBlack), ""},
+	{"black holds yellow nutsedge back by 96 %: it leads among the plastics", &table.NutsedgeYellow2005, func(t *testing.T) (string, bool) {
+		a := advise(t, with(at(t, dover, "bell-pepper", 5, 15), func(c *field.Case) { c.Weeds.Nutsedge, c.Weeds.Pressure = "yellow", "heavy" }))
+		for _, r := range a.Film.Ranked {
+			if film := table.FilmID(r.Option); film != table.Paper {
+				return film.Name(), film == table.Black
 			}
 		}
-	}},
-	{"field film is 0.75–1.25 mil", newEngland, func(t *testing.T) {
-		u, ok := advicePointer(advise(t, at(t, midAtlantic, "bell-pepper", 5, 15))).ThicknessChosen()
-		require.True(t, ok)
-		assert.True(t, u >= 19 && u <= 32, "%v µm", u)
-	}},
-	{"film of 1 mil or thicker lifts without tearing", "University of Florida IFAS blog on a North Carolina State trial, 2019", func(t *testing.T) {
-		u, _ := advicePointer(advise(t, at(t, midAtlantic, "tomato", 5, 15))).ThicknessChosen()
-		assert.GreaterOrEqual(t, float64(u), 25.3)
-	}},
-	{"strawberry film is 1–1.5 mil", "university strawberry bulletin, as quoted", func(t *testing.T) {
-		u, _ := advicePointer(advise(t, at(t, midAtlantic, "strawberry", 9, 10))).ThicknessChosen()
-		assert.True(t, u >= 25.3 && u <= 38.2, "%v µm", u)
-	}},
-	{"strawberry bed 10 in high", "University of Delaware, Weekly Crop Update p=4752", func(t *testing.T) {
-		assert.InDelta(t, 0.254, float64(advise(t, at(t, midAtlantic, "strawberry", 9, 10)).Shape.Height), 0.001)
-	}},
-	{"fruiting vegetables: beds 4–6 in high", "Midwest Vegetable Production Guide 2022, page 146", func(t *testing.T) {
-		h := float64(advise(t, at(t, midAtlantic, "bell-pepper", 5, 15)).Shape.Height) / 0.0254
-		assert.True(t, h >= 3.9 && h <= 6.1, "%v in", h)
-	}},
-	{"cut-flower beds 4–8 in high", "North Carolina State University, Flower Growers' Bulletin 43(4), 1998", func(t *testing.T) {
-		h := float64(advise(t, at(t, midAtlantic, "zinnia", 5, 20)).Shape.Height) / 0.0254
-		assert.True(t, h >= 3.9 && h <= 8.1, "%v in", h)
-	}},
-	{"bed 24 in top, 6 in high, straight sides, 6 in tuck: film 48 in", "University of Florida IFAS Cir 805, figure: 4-ft film over a 2-ft bed top", func(t *testing.T) {
-		c := at(t, midAtlantic, "bell-pepper", 5, 15)
-		c.Field.BedTop, c.Practice.FilmWidth = unit.Known(unit.FromInches(24)), unit.Known(unit.FromInches(48))
-		a := advise(t, c)
-		assert.True(t, a.Shape.Covers())
-		assert.InDelta(t, 6, float64(a.Shape.Tuck)/0.0254, 0.4, "our sides slope out, so a little less than 6 in is left")
-	}},
-	{"bed 30 in top, 6 in high under 48 in film leaves too little to bury", "recomputed: 48 − 30 − 12 = 6 in, 3 in each side, against 4–6 in (an equipment dealer's page)", func(t *testing.T) {
-		c := at(t, midAtlantic, "bell-pepper", 5, 15)
-		c.Field.BedTop, c.Practice.FilmWidth = unit.Known(unit.FromInches(30)), unit.Known(unit.FromInches(48))
-		for _, r := range advise(t, c).Bed.Ranked {
-			if question.Bed.Key(r.Option) == "6-in" {
-				require.NotNil(t, r.RuledOutBy)
-				assert.Contains(t, r.RuledOutBy.Reason.In(unit.US), "2.7 in")
+		return "none", false
+	}, ""},
+	{"purple nutsedge grows under black film as on bare ground: do not lay film on heavy stands", &table.NutsedgePurple2005, verdict(func(t *testing.T) field.Case {
+		return with(at(t, dover, "bell-pepper", 5, 15), func(c *field.Case) { c.Weeds.Nutsedge, c.Weeds.Pressure = "purple", "heavy" })
+	}, question.DoNotLay), ""},
+	{"opaque film stops annual weeds: no film holds them better than black", &table.KansasWeeds, agreed(func(t *testing.T) bool {
+		a := advise(t, with(at(t, dover, "tomato", 5, 15), func(c *field.Case) { c.Weeds.Pressure = "heavy" }))
+		for film := range table.FilmCount {
+			if points(t, a, table.FilmID(film), "film-weeds") > points(t, a, table.Black, "film-weeds") {
+				return false
 			}
 		}
-	}},
-	{"flat bed: 3- or 4-ft film leaves 2 or 3 ft covered", "Utah Vegetable Production Guide", func(t *testing.T) {
+		return points(t, a, table.Black, "film-weeds") >= 0
+	}), ""},
+	{"under clear grew 152 weeds a square metre, under black none: heavy weeds rule clear out", &table.ClearFilm2021, agreed(func(t *testing.T) bool {
+		a := advise(t, with(at(t, dover, "sweet-corn", 4, 10), func(c *field.Case) { c.Weeds.Pressure = "heavy" }))
+		return ranked(t, a.Film, question.Option(table.Clear)).RuledOutBy != nil && ranked(t, a.Film, question.Option(table.Black)).RuledOutBy == nil
+	}), ""},
+	{"selective film lies between black and clear in warmth and in weeds", &table.NewEngland, agreed(func(t *testing.T) bool {
+		a := advise(t, at(t, dover, "bell-pepper", 5, 1))
+		f, weeds := a.Facts, func(film table.FilmID) float64 { return points(t, a, film, "film-weeds") }
+		return f.MeanUnder[table.Black] < f.MeanUnder[table.InfraredTransmitting] && f.MeanUnder[table.InfraredTransmitting] < f.MeanUnder[table.Clear] &&
+			weeds(table.Clear) < weeds(table.InfraredTransmitting) && weeds(table.InfraredTransmitting) <= weeds(table.Black)
+	}), ""},
+	{"clear for sweet corn of the north, where weeds are few", &table.NewEngland, leads(keene, "sweet-corn", 5, 1, func(c *field.Case) { c.Weeds.Pressure = "light" }, table.Clear), ""},
+	{"results of red are not consistent: it is weighed as an experiment and does not lead", &table.NewEngland, agreed(func(t *testing.T) bool {
+		a := advise(t, at(t, dover, "tomato", 5, 15))
+		return points(t, a, table.Red, "film-mixed-evidence") < 0 && bestFilm(t, at(t, dover, "tomato", 5, 15)) != table.Red
+	}), ""},
+	{"black and clear cost one step, white, silver and selective two", &table.NewEngland, agreed(func(t *testing.T) bool {
+		a := advise(t, at(t, dover, "tomato", 5, 15))
+		price := func(film table.FilmID) float64 { return points(t, a, film, "film-price") }
+		return price(table.Black) == price(table.Clear) && price(table.Black) > price(table.WhiteOnBlack) &&
+			price(table.Clear) > price(table.SilverOnBlack) && price(table.Black) > price(table.InfraredTransmitting)
+	}), ""},
+	{"after two crops black kept 93 % of its cover, white-on-black 91, selective 61–75", &table.Weathering, agreed(func(t *testing.T) bool {
+		a := advise(t, with(at(t, dover, "tomato", 5, 15), func(c *field.Case) { c.Practice.CropsOnFilm = unit.Known(2.0) }))
+		left := func(film table.FilmID) float64 { return points(t, a, film, "film-next-crops") }
+		return left(table.Black) > left(table.WhiteOnBlack) && left(table.WhiteOnBlack) > left(table.InfraredTransmitting) &&
+			ranked(t, a.Film, question.Option(table.InfraredTransmitting)).RuledOutBy == nil
+	}), ""},
+	{"on a certified organic field polyethylene must leave at the end of the season", &table.CFR205, agreed(func(t *testing.T) bool {
+		a := advise(t, with(at(t, dover, "tomato", 5, 15), func(c *field.Case) { c.Practice.Organic = unit.Known(true) }))
+		w := a.WaterPlan()
+		s := a.Shopping(&w)
+		year, _, _ := a.WaitPlan.PlantOn.Civil()
+		for _, step := range a.Season(&s) {
+			if step.ID == "lift" {
+				lifted, _, _ := step.On.Civil()
+				return lifted == year && ranked(t, a.Film, question.Option(table.Black)).RuledOutBy == nil
+			}
+		}
+		return false
+	}), ""},
+	{"and biodegradable film that is not wholly biobased may not be laid there", &table.OrganicRule, agreed(func(t *testing.T) bool {
+		a := advise(t, with(at(t, dover, "tomato", 5, 15), func(c *field.Case) { c.Practice.Organic = unit.Known(true) }))
+		by := ranked(t, a.Film, question.Option(table.BiodegradableBlack)).RuledOutBy
+		return by != nil && by.Rule.ID == "film-organic"
+	}), ""},
+	{"field film is 0.75–1.25 mil thick", &table.NewEngland, number(0.75, 1.25, "mil", thickness(dover, "bell-pepper", 5, 15)), ""},
+	{"1 mil or more lifts without tearing", &table.Retrieval2019, number(1, 2, "mil", thickness(dover, "tomato", 5, 15)), ""},
+	{"by European standard film under 25 µm soils most and is costly to lift", &table.EN13655, number(25/25.4, 4, "mil", thickness(dover, "muskmelon", 5, 15)), ""},
+
+	// Bed and rows.
+	{"strawberry beds are 10 in high", &table.StrawberryBed, number(9.9, 10.1, "in", func(t *testing.T) float64 {
+		return inches(advise(t, at(t, dover, "strawberry", 9, 5)).Shape.Height)
+	}), ""},
+	{"30 in wide at the top", &table.StrawberryBed, number(29.9, 30.1, "in", func(t *testing.T) float64 {
+		return inches(advise(t, at(t, dover, "strawberry", 9, 5)).Facts.Top)
+	}), ""},
+	{"on centres of 60 in", &table.StrawberryBed, number(59.9, 60.1, "in", func(t *testing.T) float64 {
+		return inches(advise(t, at(t, dover, "strawberry", 9, 5)).Facts.Centres)
+	}), ""},
+	{"beds of fruiting vegetables are 4–6 in high", &table.Midwest2022, number(3.9, 6.1, "in", func(t *testing.T) float64 {
+		return inches(advise(t, at(t, lafayette, "bell-pepper", 5, 15)).Shape.Height)
+	}), ""},
+	{"bell peppers stand 12–18 in apart", &table.Midwest2022, number(12, 18, "in", func(t *testing.T) float64 {
+		return inches(advise(t, at(t, lafayette, "bell-pepper", 5, 15)).Facts.InRow)
+	}), ""},
+	{"in one or two rows", &table.Midwest2022, number(1, 2, "rows", func(t *testing.T) float64 {
+		return float64(advise(t, at(t, lafayette, "bell-pepper", 5, 15)).Facts.Rows)
+	}), ""},
+	{"on beds 5–6 ft apart", &table.Midwest2022, number(59.9, 72.1, "in", func(t *testing.T) float64 {
+		return inches(advise(t, at(t, lafayette, "bell-pepper", 5, 15)).Facts.Centres)
+	}), ""},
+	{"beds of cut flowers are 4–8 in high", &table.FlowerBed1998, number(3.9, 8.1, "in", func(t *testing.T) float64 {
+		return inches(advise(t, at(t, raleigh, "zinnia", 5, 10)).Shape.Height)
+	}), ""},
+	{"beds fall away from the row, so that no puddle stands", ncStateBeds, number(0.1, 4, "in of crown", func(t *testing.T) float64 {
+		return inches(advise(t, at(t, raleigh, "tomato", 5, 1)).Shape.Crown)
+	}), ""},
+	{"4-ft film over a 2-ft top, 6 in high: 6 in are buried on each side (our sides slope out, so a little less is left)", &table.FloridaCir805, number(5.6, 6.4, "in", func(t *testing.T) float64 {
+		a := advise(t, with(at(t, dover, "bell-pepper", 5, 15), func(c *field.Case) {
+			c.Field.BedTop, c.Practice.FilmWidth = unit.Known(unit.FromInches(24)), unit.Known(unit.FromInches(48))
+		}))
+		require.True(t, a.Shape.Covers())
+		require.InDelta(t, 6, inches(a.Shape.Height), 0.1)
+		return inches(a.Shape.Tuck)
+	}), ""},
+	{"flat beds: 3- or 4-ft film leaves 2 or 3 ft covered", &table.UtahGuide, agreed(func(t *testing.T) bool {
 		for _, feet := range []float64{3, 4} {
-			c := at(t, midAtlantic, "bell-pepper", 5, 15)
-			c.Field.BedTop, c.Practice.FilmWidth = unit.Known(unit.FromFeet(feet-1)), unit.Known(unit.FromFeet(feet))
-			for _, r := range advise(t, c).Bed.Ranked {
-				if question.Bed.Key(r.Option) == "flat" {
-					assert.Nil(t, r.RuledOutBy, "6 in are buried on each side")
+			a := advise(t, with(at(t, dover, "bell-pepper", 5, 15), func(c *field.Case) {
+				c.Field.BedTop, c.Practice.FilmWidth = unit.Known(unit.FromFeet(feet-1)), unit.Known(unit.FromFeet(feet))
+			}))
+			for _, r := range a.Bed.Ranked {
+				if question.Bed.Key(r.Option) == "flat" && r.RuledOutBy != nil {
+					return false
 				}
 			}
 		}
-	}},
-	{"7,260 bed feet to the acre at 6-ft centres", "Mid-Atlantic recommendations as told in Vegetable Growers News, April 2021", func(t *testing.T) {
-		assert.InDelta(t, 7260, bedFeetPerAcre(6), 0.5)
-	}},
-	{"6,222 bed feet to the acre at 7-ft centres (printed cut, exact 6,222.86)", "same", func(t *testing.T) {
-		assert.Equal(t, 6222.0, math.Floor(bedFeetPerAcre(7)))
-	}},
-	{"8,712 bed feet to the acre at 5-ft centres", "recomputed: 43,560 ÷ 5", func(t *testing.T) { assert.InDelta(t, 8712, bedFeetPerAcre(5), 0.5) }},
-	{"10,890 bed feet to the acre at 4-ft centres", "recomputed: 43,560 ÷ 4", func(t *testing.T) { assert.InDelta(t, 10890, bedFeetPerAcre(4), 0.5) }},
-	{"Maine pepper, single row at 12 in on 6-ft centres: 7,260 plants an acre", "HortTechnology 17(2):214, 2007", func(t *testing.T) {
-		assert.InDelta(t, 7260, bedFeetPerAcre(6)*1/1, 0.5)
-	}},
-	{"Utah pepper, 2 rows, 12 and 18 in, 3 and 3.5 ft: 29,040 and 16,594 plants an acre", "Utah Vegetable Production Guide, printed as 16,000–29,000", func(t *testing.T) {
-		assert.InDelta(t, 29040, bedFeetPerAcre(3)*2/1, 0.5)
-		assert.InDelta(t, 16594, bedFeetPerAcre(3.5)*2/1.5, 0.5)
-	}},
-	{"strawberry, 5-ft centres, double row, 12 in: 17,424 plants an acre", "recomputed; common in print", func(t *testing.T) {
-		assert.InDelta(t, 17424, bedFeetPerAcre(5)*2, 0.5)
-	}},
-	{"bell peppers: 12–18 in apart, 1–2 rows, beds 5–6 ft", "Midwest Vegetable Production Guide 2022, page 146", func(t *testing.T) {
-		c := table.CropByID("bell-pepper")
-		assert.InDelta(t, 12, float64(c.InRow.Low)/0.0254, 0.01)
-		assert.InDelta(t, 18, float64(c.InRow.High)/0.0254, 0.01)
-		assert.EqualValues(t, 2, c.RowsPerBed.High)
-		assert.InDelta(t, 5, float64(c.Centres.Low)/0.3048, 0.01)
-	}},
-	{"floor for tomato 60 °F", georgia, strictFloor("tomato", 60)},
-	{"floor for cucumber 60 °F", georgia, strictFloor("cucumber", 60)},
-	{"floor for snap bean 60 °F", georgia, strictFloor("snap-bean", 60)},
-	{"floor for sweet corn 65 °F", georgia, strictFloor("sweet-corn", 65)},
-	{"floor for pepper 70 °F", georgia, strictFloor("bell-pepper", 70)},
-	{"floor for watermelon 70 °F", georgia, strictFloor("watermelon", 70)},
-	{"floor for squash 70 °F", georgia, strictFloor("summer-squash", 70)},
-	{"floor for okra 75 °F", georgia, strictFloor("okra", 75)},
-	{"floor for muskmelon 75 °F", georgia, strictFloor("muskmelon", 75)},
-	{"floor for sweet potato 75 °F", georgia, strictFloor("sweet-potato", 75)},
-	{"pepper suffers above 30 °C at the roots", "Terra Latinoamericana 29(4):421–430, 2011", func(t *testing.T) {
-		assert.EqualValues(t, 30, table.CropByID("bell-pepper").RootCeiling.Value)
-	}},
-	{"tomato roots grow best at 20–30 °C", "J. Amer. Soc. Hort. Sci. 120(5):848–853, 1995", func(t *testing.T) {
-		b := table.CropByID("tomato").RootBest
-		assert.EqualValues(t, 20, b.Low)
-		assert.EqualValues(t, 30, b.High)
-	}},
-	{"broccoli suffers above 25 °C at the roots", "Scientia Horticulturae 123:156–163, 2009, as told in the trade press", func(t *testing.T) {
-		assert.EqualValues(t, 25, table.CropByID("broccoli").RootCeiling.Value)
-	}},
-	{"hardy crops go out 2–4 weeks before the mean last frost, half-hardy 0–2", "Colorado State University, GardenNotes 720", func(t *testing.T) {
-		for _, c := range table.Crops {
-			if c.WeeksToFrost.Mark != table.Seen || c.HardinessFrom.Source != &table.Colorado720 {
-				continue
-			}
-			switch c.Hardiness {
-			case table.Hardy:
-				assert.Equal(t, -4.0, c.WeeksToFrost.Low, c.ID)
-				assert.Equal(t, -2.0, c.WeeksToFrost.High, c.ID)
-			case table.HalfHardy:
-				assert.Equal(t, -2.0, c.WeeksToFrost.Low, c.ID)
-				assert.Equal(t, 0.0, c.WeeksToFrost.High, c.ID)
-			}
-		}
-	}},
-	{"low-flow tape, 12 in: 0.22 gpm for 100 ft", pennDrip, class("12-in-low", 0.22, 12)},
-	{"low-flow tape, 8 in: 0.34", pennDrip, class("8-in-low", 0.34, 8)},
-	{"medium-flow tape, 12 in: 0.34", pennDrip, class("12-in-medium", 0.34, 12)},
-	{"medium-flow tape, 8 in: 0.51", pennDrip, class("8-in-medium", 0.51, 8)},
-	{"high-flow tape, 12 in: 0.45", pennDrip, class("12-in-high", 0.45, 12)},
-	{"high-flow tape, 8 in: 0.67", pennDrip, class("8-in-high", 0.67, 8)},
-	{"high-flow tape, 4 in: 1.34", pennDrip, class("4-in-high", 1.34, 4)},
-	{"the tape that is chosen has emitters 8–12 in apart for most vegetables", "Clemson Cooperative Extension HGIC, drip tape", func(t *testing.T) {
-		for _, crop := range []string{"tomato", "bell-pepper", "cucumber", "broccoli", "cabbage"} {
-			s := float64(advise(t, at(t, midAtlantic, crop, 5, 15)).TapePlan.Tape.Spacing) / 0.0254
-			assert.True(t, s >= 7.9 && s <= 12.1, "%s: %v in", crop, s)
-		}
-	}},
-	{"sand: class point and water held", saxton, soilRow("sand", .88, .05, 53)},
-	{"loamy sand", saxton, soilRow("loamy-sand", .80, .05, 69)},
-	{"sandy loam", saxton, soilRow("sandy-loam", .65, .10, 98)},
-	{"loam", saxton, soilRow("loam", .40, .20, 143)},
-	{"silt loam", saxton, soilRow("silt-loam", .20, .15, 195)},
-	{"silt", saxton, soilRow("silt", .10, .05, 247)},
-	{"sandy clay loam", saxton, soilRow("sandy-clay-loam", .60, .25, 101)},
-	{"clay loam", saxton, soilRow("clay-loam", .30, .35, 140)},
-	{"silty clay loam", saxton, soilRow("silty-clay-loam", .10, .35, 167)},
-	{"silty clay", saxton, soilRow("silty-clay", .10, .45, 141)},
-	{"sandy clay", saxton, soilRow("sandy-clay", .50, .40, 112)},
-	{"clay", saxton, soilRow("clay", .25, .50, 123)},
-	{"tomato at ECe 5 yields 75.3 %", "FAO Irrigation and Drainage Paper 61, two-line model; USDA 1990 list 2.5 and 9.9", func(t *testing.T) {
-		c := at(t, midAtlantic, "tomato", 5, 15)
-		c.Water.Salt = unit.Known(unit.DecisiemensPerMetre(5 / 1.5))
-		assert.InDelta(t, 24.7, float64(advise(t, c).Facts.YieldLost), 0.06)
-	}},
-	{"strawberry at ECe 2 yields 67 %", "same", func(t *testing.T) {
-		c := at(t, midAtlantic, "strawberry", 9, 10)
-		c.Water.Salt = unit.Known(unit.DecisiemensPerMetre(2 / 1.5))
-		assert.InDelta(t, 33, float64(advise(t, c).Facts.YieldLost), 0.06)
-	}},
-	{"warm crops of spring in the mid-Atlantic go on black up to mid-May", delaware, func(t *testing.T) {
-		for _, crop := range []string{"tomato", "bell-pepper", "muskmelon", "cucumber"} {
-			assert.Equal(t, table.Black, bestFilm(t, at(t, midAtlantic, crop, 5, 10)), crop)
-		}
-	}},
-	{"white for July and early August plantings of heat-sensitive crops", delaware, func(t *testing.T) {
-		for _, crop := range []string{"broccoli", "cauliflower", "lettuce"} {
-			film := bestFilm(t, at(t, midAtlantic, crop, 7, 20))
-			assert.NotEqual(t, table.Black, film, crop)
-			assert.Contains(t, []table.FilmID{table.WhiteOnBlack, table.SilverOnBlack, table.Paper}, film, crop)
-		}
-	}},
-	{"the switch from black to white falls about the middle of June", delaware + ": a rule of thumb, so four weeks are allowed", func(t *testing.T) {
-		day := whiteFrom(t, "bell-pepper")
-		t.Logf("bell pepper at Dover: pale film leads from %s", day)
-		assert.InDelta(t, float64(unit.On(2027, 6, 15)), float64(day), 28, "from %s", day)
-	}},
-	{"air of 90 °F and a clear sky: black film over 140 °F", delaware, func(t *testing.T) {
-		f := advise(t, at(t, midAtlantic, "tomato", 7, 1)).Facts
-		assert.Greater(t, float64(f.Surface[table.Black]), 60.0)
-	}},
-	{"midday surfaces of the most absorbing films stay within 70–80 °C", "J. Amer. Soc. Hort. Sci. 118(2):188–193, 1993", func(t *testing.T) {
-		f := advise(t, at(t, midAtlantic, "tomato", 7, 1)).Facts
-		assert.Less(t, float64(f.Surface[table.Black]), 80.0)
-	}},
-	{"silver held virus off squash", "HortScience 28(9):895, 1993; Plant Disease 79:1126, 1995", func(t *testing.T) {
-		c := at(t, midAtlantic, "summer-squash", 7, 15)
-		c.Weeds.Insects = "aphids"
-		assert.Equal(t, table.SilverOnBlack, bestFilm(t, c))
-	}},
-	{"yellow nutsedge: black holds it best among plastics", "Weed Science 53(6), 2005; USDA-ARS 218928", func(t *testing.T) {
-		c := at(t, midAtlantic, "bell-pepper", 5, 15)
-		c.Weeds.Nutsedge, c.Weeds.Pressure = "yellow", "heavy"
-		assert.Equal(t, table.Black, bestFilm(t, c))
-	}},
-	{"heavy purple nutsedge: do not lay plastic", "Weed Science 53(6), 2005, WS-05-045R", func(t *testing.T) {
-		c := at(t, midAtlantic, "bell-pepper", 5, 15)
-		c.Weeds.Nutsedge, c.Weeds.Pressure = "purple", "heavy"
-		o, _ := advicePointer(advise(t, c)).Verdict.Best()
-		assert.Equal(t, question.DoNotLay, o)
-	}},
-	{"spring romaine on black did as well or better: heat-sensitive alone does not force white", "HortTechnology 30(4):510, 2020", func(t *testing.T) {
-		assert.Equal(t, table.Black, bestFilm(t, at(t, midAtlantic, "lettuce", 4, 1)))
-		assert.Equal(t, table.Black, bestFilm(t, at(t, midAtlantic, "broccoli", 4, 1)))
-	}},
-	{"one to two weeks of waiting in spring", "University of Minnesota Extension, extending the growing season", func(t *testing.T) {
-		a := advise(t, at(t, midAtlantic, "tomato", 5, 15))
-		assert.True(t, a.WaitPlan.Days >= 7 && a.WaitPlan.Days <= 14, "%d days", a.WaitPlan.Days)
-	}},
-	{"more than half an acre by hand is slow and hard", "New England Vegetable Management Guide", func(t *testing.T) {
-		c := at(t, midAtlantic, "zinnia", 5, 20)
-		c.Practice.Laying, c.Field.BedLength, c.Field.Beds = "hand", unit.Known(unit.Metres(60)), unit.Known(25.0)
-		o, _ := advicePointer(advise(t, c)).Verdict.Best()
-		assert.NotEqual(t, question.Lay, o)
-	}},
+		return true
+	}), ""},
 
-	// The facts of the trade.
-	{"one-season film is 1 to 1.25 mil", practice, func(t *testing.T) {
-		u, _ := advicePointer(advise(t, at(t, midAtlantic, "muskmelon", 5, 15))).ThicknessChosen()
-		assert.True(t, u >= 25.3 && u <= 31.8, "%v µm", u)
-	}},
-	{"raised beds take embossed film, flat beds smooth", practice, func(t *testing.T) {
-		a := advise(t, at(t, midAtlantic, "tomato", 5, 15))
-		o, _ := a.Surface.Best()
-		assert.Equal(t, question.Embossed, o)
-		c := at(t, midAtlantic, "tomato", 5, 15)
-		c.Practice.FilmWidth, c.Field.BedTop = unit.Known(unit.Metres(0.95)), unit.Known(unit.Metres(0.69))
-		flat := advise(t, c)
-		require.Zero(t, flat.Shape.Height)
-		o, _ = flat.Surface.Best()
-		assert.Equal(t, question.Smooth, o)
-	}},
-	{"smooth film stretches and tears on raised beds in summer heat", practice, func(t *testing.T) {
-		hot := advise(t, at(t, midAtlantic, "tomato", 7, 1))
-		assert.True(t, spoke(hot, "surface-summer-heat"))
-	}},
-	{"black is the commonest and the best at holding weeds", practice, func(t *testing.T) {
-		for i := range table.Films {
-			assert.LessOrEqual(t, table.Films[i].Opaque.Value, table.Films[table.Black].Opaque.Value)
+	// The ground on laying day.
+	{"a bed laid dry is hardly wetted again, least of all in sand: lay with care", &table.DryBeds, verdict(func(t *testing.T) field.Case {
+		return with(at(t, dover, "bell-pepper", 5, 15), func(c *field.Case) { c.Soil.Wetness, c.Soil.Texture = "dry", "loamy-sand" })
+	}, question.LayWithCare), ""},
+	{"no sod clumps or trash near the surface", &table.TilthMichigan, verdict(func(t *testing.T) field.Case {
+		return with(at(t, dover, "tomato", 5, 15), func(c *field.Case) { c.Soil.Tilth = "trashy" })
+	}, question.LayWithCare), ""},
+	{"more than half an acre by hand is slow and hard", &table.Guide205, verdict(func(t *testing.T) field.Case { return byHand(t, 0.6) }, question.LayWithCare, question.DoNotLay), ""},
+	{"less is not", &table.Guide205, verdict(func(t *testing.T) field.Case { return byHand(t, 0.4) }, question.Lay), ""},
+
+	// Water.
+	{"no rain passes film: all water comes through the tape, whatever the rain", &table.PennDrip2013, agreed(func(t *testing.T) bool {
+		var dry, wet [12]float64
+		for m := range wet {
+			wet[m] = 200
 		}
-	}},
-	{"black suits muskmelon", practice, blackSuits("muskmelon", 5, 12)},
-	{"black suits tomato", practice, blackSuits("tomato", 5, 10)},
-	{"black suits pepper", practice, blackSuits("bell-pepper", 5, 12)},
-	{"black suits cucumber", practice, blackSuits("cucumber", 5, 12)},
-	{"black suits squash", practice, blackSuits("summer-squash", 5, 12)},
-	{"black suits eggplant", practice, blackSuits("eggplant", 5, 15)},
-	{"black suits watermelon", practice, blackSuits("watermelon", 5, 15)},
-	{"black suits okra", practice, blackSuits("okra", 5, 20)},
-	{"black can be too hot for heat-sensitive crops in summer", practice, func(t *testing.T) {
-		a := advise(t, at(t, midAtlantic, "broccoli", 7, 20))
-		assert.Greater(t, score(a, table.WhiteOnBlack), score(a, table.Black))
-	}},
-	{"white-on-black's dark underside holds weeds", practice, func(t *testing.T) {
-		assert.EqualValues(t, 1, table.Films[table.WhiteOnBlack].Opaque.Value)
-	}},
-	{"clear warms fastest, mostly for sweet corn, and must be opened after emergence", practice, func(t *testing.T) {
-		f := advise(t, at(t, midAtlantic, "sweet-corn", 4, 10)).Facts
-		for film := range table.FilmCount {
-			assert.GreaterOrEqual(t, f.Under[table.Clear], f.Under[film])
+		need := func(rain [12]float64) float64 {
+			a := advise(t, with(at(t, stateCollege, "tomato", 5, 25), func(c *field.Case) { c.Place.Rain = unit.Known(rain) }))
+			return float64(a.WaterPlan().Demand.Total)
 		}
-		assert.True(t, table.Films[table.Clear].SeedOnly)
-	}},
-	{"clear holds no weeds: heavy weeds rule it out", practice, func(t *testing.T) {
-		c := at(t, midAtlantic, "sweet-corn", 4, 10)
-		c.Weeds.Pressure = "heavy"
-		for _, r := range advise(t, c).Film.Ranked {
-			if table.FilmID(r.Option) == table.Clear {
-				assert.NotNil(t, r.RuledOutBy)
-			}
-		}
-	}},
-	{"green lies between black and clear in warmth and in weeds", practice, func(t *testing.T) {
-		f := advise(t, at(t, midAtlantic, "bell-pepper", 5, 1)).Facts
-		assert.True(t, f.MeanUnder[table.Black] <= f.MeanUnder[table.InfraredTransmitting] && f.MeanUnder[table.InfraredTransmitting] <= f.MeanUnder[table.Clear])
-		green := table.Films[table.InfraredTransmitting].Opaque.Value
-		assert.True(t, green > 0 && green < 1)
-	}},
-	{"red has shown small gains in tomato in some trials, costs more: try it small", practice, func(t *testing.T) {
-		a := advise(t, at(t, midAtlantic, "tomato", 5, 15))
-		assert.True(t, table.Films[table.Red].Experiment)
-		assert.Greater(t, table.Films[table.Red].PriceClass.Value, table.Films[table.Black].PriceClass.Value)
-		assert.True(t, spoke(a, "film-mixed-evidence"))
-		assert.NotEqual(t, table.Red, bestFilm(t, at(t, midAtlantic, "tomato", 5, 15)))
-	}},
-	{"film needs drip under it", practice, func(t *testing.T) {
-		c := at(t, midAtlantic, "tomato", 5, 15)
-		c.Water.Source = "none"
-		o, _ := advicePointer(advise(t, c)).Verdict.Best()
-		assert.Equal(t, question.DoNotLay, o)
-	}},
-	{"emitters 4–24 in apart are sold", practice, func(t *testing.T) {
-		least, most := math.Inf(1), 0.0
-		for _, x := range table.Tapes {
-			least, most = math.Min(least, float64(x.Spacing)/0.0254), math.Max(most, float64(x.Spacing)/0.0254)
-		}
-		assert.InDelta(t, 4, least, 0.01)
-		assert.InDelta(t, 24, most, 0.01)
-	}},
-	{"closer emitters on very sandy ground", practice, func(t *testing.T) {
-		sand, loam := at(t, midAtlantic, "tomato", 5, 15), at(t, midAtlantic, "tomato", 5, 15)
-		sand.Soil.Texture, loam.Soil.Texture = "sand", "loam"
-		assert.Less(t, advise(t, sand).TapePlan.Tape.Spacing, advise(t, loam).TapePlan.Tape.Spacing)
-	}},
-	{"tape of 0.4–0.5 gpm for 100 ft", practice, func(t *testing.T) {
-		c := at(t, midAtlantic, "tomato", 5, 15)
-		gpm := float64(advise(t, c).TapePlan.Tape.Flow) * 0.3048 / (3.785411784 * 60)
-		assert.True(t, gpm >= 0.39 && gpm <= 0.52, "%v", gpm)
-	}},
-	{"beds 6–8 in high with a slight crown", practice, func(t *testing.T) {
-		a := advise(t, at(t, midAtlantic, "tomato", 5, 15))
-		h := float64(a.Shape.Height) / 0.0254
-		assert.True(t, h >= 5.9 && h <= 8.1, "%v in", h)
-		assert.True(t, a.Shape.Crown > 0 && a.Shape.Crown < 0.06)
-	}},
-	{"50–60 hp at least to form a raised bed of 6–8 in and carry the layer", practice, func(t *testing.T) {
-		c := at(t, midAtlantic, "tomato", 5, 15)
-		c.Practice.Tractor = unit.Known(unit.FromHorsepower(45))
-		for _, r := range advise(t, c).Bed.Ranked {
-			switch question.Bed.Key(r.Option) {
-			case "6-in", "8-in":
-				assert.NotNil(t, r.RuledOutBy)
-			}
-		}
-	}},
-	{"tape 2–3 in deep", practice, func(t *testing.T) {
-		d := float64(advise(t, at(t, midAtlantic, "tomato", 5, 15)).TapePlan.Depth) / 0.0254
-		assert.True(t, d >= 2 && d <= 3)
-	}},
-	{"at least 5 in of edge covered on each side", practice, func(t *testing.T) {
-		for _, crop := range []string{"tomato", "bell-pepper", "strawberry", "zinnia", "broccoli"} {
-			assert.GreaterOrEqual(t, float64(advise(t, at(t, midAtlantic, crop, 5, 15)).Shape.Tuck)/0.0254, 4.99, crop)
-		}
-	}},
-	{"soil tilled and free of trash", practice, func(t *testing.T) {
-		c := at(t, midAtlantic, "tomato", 5, 15)
-		c.Soil.Tilth = "trashy"
-		o, _ := advicePointer(advise(t, c)).Verdict.Best()
-		assert.Equal(t, question.LayWithCare, o)
-	}},
-	{"wait 7–10 days to warm and settle", practice, func(t *testing.T) {
-		assert.EqualValues(t, 7, advise(t, at(t, midAtlantic, "tomato", 5, 10)).WaitPlan.Days)
-	}},
+		return need(dry) == need(wet) && need(dry) > 0
+	}), ""},
+	{"1–1.5 in a week for maturing crops, counted on the bed", &table.PennDrip2013, number(1, 1.5, "in", func(t *testing.T) float64 {
+		a := advise(t, at(t, stateCollege, "bell-pepper", 5, 25))
+		return 7 * float64(a.WaterPlan().Demand.Peak.Use) / 25.4
+	}), ""},
+	{"an inch on a strip of 30 in takes 11.8 h of low-flow tape, 12 in", &table.PennDrip2013, number(11.75, 11.85, "h", hoursForAnInch("12-in-low")), ""},
+	{"low-flow, 8 in: 7.6 h", &table.PennDrip2013, number(7.55, 7.65, "h", hoursForAnInch("8-in-low")), ""},
+	{"medium flow, 12 in: 7.6 h", &table.PennDrip2013, number(7.55, 7.65, "h", hoursForAnInch("12-in-medium")), ""},
+	{"medium flow, 8 in: 5.1 h", &table.PennDrip2013, number(5.05, 5.15, "h", hoursForAnInch("8-in-medium")), ""},
+	{"high flow, 12 in: 5.8 h", &table.PennDrip2013, number(5.75, 5.85, "h", hoursForAnInch("12-in-high")), ""},
+	{"high flow, 8 in: 3.9 h", &table.PennDrip2013, number(3.85, 3.95, "h", hoursForAnInch("8-in-high")), ""},
+	{"high flow, 4 in: 1.9 h", &table.PennDrip2013, number(1.85, 1.95, "h", hoursForAnInch("4-in-high")), ""},
+	{"reference evapotranspiration of 25 June to 11 July at Purdue: 2.79 in (one year; 15 % each way)", purdueWater, number(2.79*0.85, 2.79*1.15, "in", func(t *testing.T) float64 {
+		c := at(t, lafayette, "tomato", 5, 20)
+		return (6*float64(monthOf(t, c, 6).Reference) + 11*float64(monthOf(t, c, 7).Reference)) / 25.4
+	}), "that is one fortnight of one year, ours is the usual one from temperatures alone. Right with the sun of those weeks"},
+	{"0.15 in a day in the summer of Santa Cruz (two figures: 10 % each way)", santaCruzManual, number(0.135, 0.165, "in", func(t *testing.T) float64 {
+		return float64(monthOf(t, at(t, santaCruz, "lettuce", 6, 10), 7).Reference) / 25.4
+	}), "fog keeps the sun off that coast, and monthly minima and maxima do not tell of it. Right with the sun or the humidity of the place"},
+	{"85–95 % of the water of drip is used", coloradoDrip, number(85, 95, "%", func(t *testing.T) float64 {
+		m := monthOf(t, at(t, dover, "tomato", 5, 15), 7)
+		return 100 * float64(m.Net) / float64(m.Gross)
+	}), ""},
+	{"on sand up to three runs a day", &table.Drip1996, number(2, 3, "runs", func(t *testing.T) float64 {
+		c := with(at(t, bradenton, "tomato", 2, 20), func(c *field.Case) { c.Soil.Texture = "sand" })
+		return float64(monthOf(t, c, 5).Runs)
+	}), "a bed 30 in wide with one line of tape holds little in sand, and we never run past the roots; the paper's plants, bed and tape are not told"},
+	{"on heavy ground one every three days at the least", &table.Drip1996, number(1, 3, "days", func(t *testing.T) float64 {
+		c := with(at(t, dover, "tomato", 5, 15), func(c *field.Case) { c.Soil.Texture = "clay" })
+		return float64(monthOf(t, c, 5).Interval)
+	}), ""},
+	{"tape under peppers lies 2–3 in deep", floridaBeds, number(2, 3, "in", tapeDepth("bell-pepper")), ""},
+	{"under tomatoes 4–5 in", floridaBeds, number(4, 5, "in", tapeDepth("tomato")), "we bury it 2.5 in under every crop. Right with a depth for each crop, if a second source bears the first out"},
+	{"emitters stand 8–12 in apart: tomato", &table.ClemsonTape, number(7.9, 12.1, "in", spacing("tomato", "sandy-loam")), ""},
+	{"cucumber", &table.ClemsonTape, number(7.9, 12.1, "in", spacing("cucumber", "sandy-loam")), ""},
+	{"cabbage", &table.ClemsonTape, number(7.9, 12.1, "in", spacing("cabbage", "sandy-loam")), ""},
+	{"the sandier the soil, the closer the holes", ncStateTape, agreed(func(t *testing.T) bool {
+		return spacing("tomato", "sand")(t) < spacing("tomato", "clay-loam")(t)
+	}), ""},
+	{"tomato at 5 dS/m in the soil yields 75.3 % (2.5 and 9.9 in the list)", &table.SaltUSDA1990, number(75.2, 75.4, "%", salty("tomato", 5, 15, 5)), ""},
+	{"strawberry at 2 dS/m 67 % (1.0 and 33)", &table.SaltUSDA1990, number(66.9, 67.1, "%", salty("strawberry", 9, 10, 2)), ""},
+}
+
+func thickness(station, crop string, month, day int) func(*testing.T) float64 {
+	return func(t *testing.T) float64 {
+		u, ok := advicePointer(advise(t, at(t, station, crop, month, day))).ThicknessChosen()
+		require.True(t, ok)
+		return math.Round(float64(u)/25.4*1000) / 1000
+	}
+}
+
+func tapeDepth(crop string) func(*testing.T) float64 {
+	return func(t *testing.T) float64 {
+		return inches(advise(t, with(at(t, bradenton, crop, 9, 15), func(c *field.Case) { c.Soil.Texture = "sand" })).TapePlan.Depth)
+	}
+}
+
+func spacing(crop, texture string) func(*testing.T) float64 {
+	return func(t *testing.T) float64 {
+		a := advise(t, with(at(t, dover, crop, 5, 15), func(c *field.Case) { c.Soil.Texture = texture }))
+		require.NotNil(t, a.TapePlan.Tape)
+		return inches(a.TapePlan.Tape.Spacing)
+	}
+}
+
+// byHand is a field of flowers that is laid by hand, so many acres.
+func byHand(t *testing.T, acres float64) field.Case {
+	c := at(t, dover, "zinnia", 5, 20)
+	c.Practice.Laying, c.Practice.People = "hand", unit.Known(4.0)
+	c.Field.Centres, c.Field.BedLength = unit.Known(unit.FromFeet(6)), unit.Known(unit.FromFeet(72.6))
+	c.Field.Beds = unit.Known(math.Round(acres * 100)) // 100 beds of 72.6 ft at 6-ft centres are an acre
+	return c
 }
 
 func advicePointer(a plan.Advice) *plan.Advice { return &a }
 
-func spoke(a plan.Advice, rule string) bool {
-	for _, c := range a.Choices() {
-		for _, r := range c.Ranked {
-			for _, f := range r.Factors {
-				if f.Rule.ID == rule {
-					return true
-				}
-			}
-		}
-	}
-	return false
-}
-
+// Every check stands, or is a miss that is stated, with what would make it right.
 func TestAgainstTheWorldOutside(t *testing.T) {
-	require.GreaterOrEqual(t, len(checks), 60)
+	passed := 0
+	var missed []string
 	for _, c := range checks {
 		t.Run(c.says, func(t *testing.T) {
-			t.Log("source: " + c.source)
-			require.NotEmpty(t, c.source)
-			c.holds(t)
+			require.NotNil(t, c.source)
+			require.Contains(t, []table.Mark{table.Seen, table.Recomputed}, c.source.Mark, "what was not read in its source decides nothing")
+			for _, part := range []string{c.source.Publisher, c.source.Title, c.source.Year, c.source.Where, c.source.Found()} {
+				require.NotEmpty(t, part)
+			}
+			ours, ok := c.ours(t)
+			t.Logf("ours: %s. Source: %s, %s, %s, %s (%s)", ours, c.source.Publisher, c.source.Title, c.source.Where, c.source.Year, c.source.Found())
+			if c.miss == "" {
+				assert.True(t, ok, "ours: %s", ours)
+			} else {
+				assert.False(t, ok, "no longer a miss: take the note away")
+			}
+			if ok {
+				passed++
+			} else {
+				missed = append(missed, c.says+": "+ours+": "+c.miss)
+			}
 		})
+	}
+	t.Logf("%d checks, each with a source that was read; %d pass; stated misses:\n  %s", len(checks), passed, strings.Join(missed, "\n  "))
+	page, err := os.ReadFile("VALIDATION.md")
+	require.NoError(t, err)
+	told := strings.Join(strings.Fields(string(page)), " ")
+	for _, words := range []string{fmt.Sprintf("%d checks", len(checks)), fmt.Sprintf("%d pass, %d are stated misses", passed, len(missed))} {
+		assert.True(t, strings.Contains(told, words), "VALIDATION.md must say: %s", words)
 	}
 }

@@ -142,7 +142,8 @@ func TestFactorsAddUpAndSayWhatTheyMean(t *testing.T) {
 	for id, c := range pack(t) {
 		a := advise(t, c)
 		for _, choice := range a.Choices() {
-			for _, r := range choice.Ranked {
+			sums, least := make([]float64, len(choice.Ranked)), math.Inf(+1)
+			for i, r := range choice.Ranked {
 				sum := 0.0
 				for _, f := range r.Factors {
 					sum += f.Points()
@@ -155,7 +156,16 @@ func TestFactorsAddUpAndSayWhatTheyMean(t *testing.T) {
 						assert.Regexp(t, `[.!]$`, text, f.Rule.ID)
 					}
 				}
-				assert.InDelta(t, sum, r.Score, 0.0011, "%s %s", id, choice.Question.Key(r.Option))
+				if sums[i] = sum; r.RuledOutBy == nil {
+					least = min(least, sum)
+				}
+			}
+			for i, r := range choice.Ranked {
+				if r.RuledOutBy != nil {
+					continue
+				}
+				assert.InDelta(t, sums[i]-least, r.Score, 0.0021, "%s %s", id, choice.Question.Key(r.Option))
+				assert.GreaterOrEqual(t, r.Score, 0.0, "%s %s", id, choice.Question.Key(r.Option))
 			}
 		}
 	}

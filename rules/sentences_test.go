@@ -87,6 +87,17 @@ func sayings(a *plan.Advice, system unit.System) map[string]string {
 		note("season "+s.ID, s.What)
 		note("season why "+s.ID, s.Why)
 	}
+	for i, s := range list.Base.Says {
+		note("base "+string(rune('a'+i)), s)
+	}
+	for i, s := range a.CanBeDone() {
+		note("can be done "+string(rune('a'+i)), s)
+	}
+	for i := range list.Covers {
+		for k, s := range list.Covers[i].Says {
+			note("cover "+list.Covers[i].Cover.ID+" "+string(rune('a'+k)), s)
+		}
+	}
 	note("water", a.Water.Says)
 	return said
 }
@@ -105,7 +116,7 @@ var unsaid = []struct {
 	{regexp.MustCompile(`\bNaN\b|\bInf\b|[^\d]-0\b`), "no number"},
 }
 
-var fromTo = regexp.MustCompile(`([\d.,]+) ?([^\d ]*) to ([\d.,]+)`)
+var spanned = regexp.MustCompile(`([\d.,]+) ?([^\d ]*) to ([\d.,]+)`)
 
 func TestEverySentenceOfRandomFieldsCanBeRead(t *testing.T) {
 	farms := pack(t)
@@ -132,7 +143,7 @@ func TestEverySentenceOfRandomFieldsCanBeRead(t *testing.T) {
 						bad[u.why+": "+name] = text
 					}
 				}
-				for _, m := range fromTo.FindAllStringSubmatch(text, -1) {
+				for _, m := range spanned.FindAllStringSubmatch(text, -1) {
 					if m[1] == strings.TrimRight(m[3], ".,") {
 						bad["from a to a: "+name] = text
 					}

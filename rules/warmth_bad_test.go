@@ -30,9 +30,9 @@ func TestBadWarmthInput(t *testing.T) {
 		{"latitude −90", func(c *field.Case) { c.Place.Latitude = unit.Known(unit.Degrees(-90)) }, "place.lat", "", false},
 		{"height −500 m", func(c *field.Case) { c.Place.Elevation = unit.Known(unit.Metres(-500)) }, "place.elevation_m", "", false},
 		{"height 6,000 m", func(c *field.Case) { c.Place.Elevation = unit.Known(unit.Metres(6000)) }, "place.elevation_m", "", false},
-		{"polar night", func(c *field.Case) { *c = climate(71.5, -8, 15, 7) }, "", "Even under clear film the bed does not hold", true},
-		{"polar night, planted in it", func(c *field.Case) { *c = climate(71.5, -8, 15, 7); c.PlantOn = unit.Known(unit.On(2027, 12, 21)) }, "", "the bed is frozen", true},
-		{"frozen ground", func(c *field.Case) { c.PlantOn = unit.Known(unit.On(2027, 1, 20)) }, "", "the bed is frozen", true},
+		{"polar night", func(c *field.Case) { *c = climate(71.5, -8, 15, 7) }, "", "Under no film does the bed hold", true},
+		{"polar night, planted in it", func(c *field.Case) { *c = climate(71.5, -8, 15, 7); c.PlantOn = unit.Known(unit.On(2027, 12, 21)) }, "", "Under no film does the bed hold", true},
+		{"frozen ground", func(c *field.Case) { c.PlantOn = unit.Known(unit.On(2027, 1, 20)) }, "", "is out of season", true},
 		{"a probe 40 °C off", func(c *field.Case) { *c = withProbe(*c, 55, unit.On(2027, 5, 10)) }, "", "too far to believe", false},
 	} {
 		c := climate(42.5, 8, 14, 11)

@@ -6,6 +6,7 @@ import (
 	"math"
 	"os"
 	"slices"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -112,6 +113,16 @@ func TestPublishedPlantingWindows(t *testing.T) {
 	mean, median := sum/float64(len(off)), sizes[len(sizes)/2]
 	t.Logf("%d windows: mean %+.1f days, median size %.0f, more than 14 days out %d (%.0f %%); kept of %d: usual %d, warm %d, cool %d",
 		len(off), mean, median, far, 100*float64(far)/float64(len(off)), windowed, kept["usual"], kept["warm"], kept["cool"])
+	page, err := os.ReadFile("VALIDATION.md")
+	require.NoError(t, err)
+	for _, row := range []string{
+		fmt.Sprintf("| mean difference | within 3 days | %+.1f days |", mean),
+		fmt.Sprintf("| more than 14 days out | 12 %% | **%.0f %%**, %d of %d |", 100*float64(far)/float64(len(off)), far, len(off)),
+		fmt.Sprintf("usual spring | 98 %% | %d of %d |", kept["usual"], windowed),
+	} {
+		row = strings.ReplaceAll(row, "-", "−")
+		assert.True(t, strings.Contains(string(page), row), "VALIDATION.md must say: %s", row)
+	}
 	assert.LessOrEqual(t, math.Abs(mean), 3.0)
 	// We aim at 5 days, 12 % and 98 %. What is out lies mostly in the regional lists of
 	// cole crops, whose first days come from the hardiest growers of half a state.

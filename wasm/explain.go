@@ -23,7 +23,7 @@ func explain(args []string, _ io.Reader, out, errs io.Writer) int {
 	w := bufio.NewWriter(out)
 	defer w.Flush()
 	if len(args) != 1 {
-		fmt.Fprintln(errs, "Name one topic: rules, crops, films, soils, tapes, inputs, sources, cautions, or the id of one of them.")
+		fmt.Fprintln(errs, "Name one topic: rules, crops, films, soils, tapes, inputs, sources, judgements, cautions, or the id of one of them.")
 		return 2
 	}
 	topic := args[0]
@@ -34,7 +34,7 @@ func explain(args []string, _ io.Reader, out, errs io.Writer) int {
 	if describe(w, topic) {
 		return 0
 	}
-	fmt.Fprintf(errs, "There is no topic %q. Try rules, crops, films, soils, tapes, inputs, sources or cautions.\n", topic)
+	fmt.Fprintf(errs, "There is no topic %q. Try rules, crops, films, soils, tapes, inputs, sources, judgements or cautions.\n", topic)
 	return 2
 }
 
@@ -75,6 +75,15 @@ var lists = map[string]func(io.Writer){
 	"sources": func(w io.Writer) {
 		for _, s := range table.Sources {
 			writeSource(w, s)
+		}
+	},
+	"judgements": func(w io.Writer) {
+		for _, j := range judge.Judgements() {
+			unit := j.Unit
+			if unit == "" {
+				unit = "of a rule's weight"
+			}
+			fmt.Fprintf(w, "%-32s %6.4g %s: %s. %s.\n", j.ID, j.Value, unit, j.Means, j.Whose())
 		}
 	},
 	"cautions": func(w io.Writer) {

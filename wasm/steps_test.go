@@ -21,35 +21,105 @@ import (
 // the place where behind stands.
 type edit struct{ file, behind, anchor, text string }
 
-// The steps of DEVELOPERS.md, as somebody would follow them for a new rule, a new
-// crop, a new film and a new soil. The figures are made up: they stay within this test.
+// The recipes of DEVELOPERS.md that are followed here, as somebody would follow them.
+// The figures are made up: they stay within this test.
 var steps = map[string][]edit{
-	"To add a rule": {
-		{"rules/rule_film.go", "var filmRules", "\n}\n", `
-	{ID: "film-followed-steps", Speaks: FilmQuestion, Weight: Slight, Title: "Followed steps",
+	"A rule": {
+		{"rules/judge/film.go", "var filmRules", "\n}\n", `
+	{ID: "film-followed-steps", Speaks: question.Film, Weight: Slight, Title: "Followed steps",
 		Because: "A test follows the steps.",
 		Sources: []*table.Source{&table.StepsTried}, Fires: "pepper-cool-spring",
-		Judge: func(f *Facts, o Option) (Finding, bool) {
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if film(o) != table.Black || f.Steps == 0 || f.Case.Weeds.Pressure != "moderate" {
 				return silent()
 			}
-			return speaksFor(soft(float64(f.Steps), 6), "The floor that is worked to lies {} below the safe {}.", f.Steps, f.SafeFloor)
+			return speaksFor(saturate(float64(f.Steps), 6), "The floor that is worked to lies {} below the safe {}.", f.Steps, f.SafeFloor)
 		}},`},
-		{"rules/facts.go", "type Facts struct", "\tUnder ", "\tSteps       unit.CelsiusDegrees\n"},
-		{"rules/facts.go", "f.WorkFloor = ", "\tf.rough()\n", "\tf.Steps = f.SafeFloor.Minus(f.WorkFloor)\n"},
-		{"rules/table/sources.go", "var (", "\n)\n", "\n\tStepsTried = Source{ID: \"steps-tried\", Publisher: \"A test\", Title: \"Steps\", Year: \"2026\", Where: \"within a test\", Mark: Seen}"},
+		{"rules/facts/facts.go", "type Facts struct", "\tUnder ", "\tSteps       unit.CelsiusDegrees\n"},
+		{"rules/facts/facts.go", "f.WorkFloor = ", "\tf.rough()\n", "\tf.Steps = f.SafeFloor.Minus(f.WorkFloor)\n"},
+	},
+	"A source": {
+		{"rules/table/sources.go", "var (", "\n)\n", "\n\tStepsTried = Source{ID: \"steps-tried\", Publisher: \"A test\", Title: \"Steps\", Year: \"2026\", Where: \"within a test\", NoAddress: \"it stands within a test\", Mark: Seen}"},
 		{"rules/table/sources.go", "var Sources", "\n}\n", "\n\t&StepsTried,"},
 	},
-	"To add a crop": {
+	"A gate": {
+		{"rules/judge/gate.go", "var gates", "\n}\n", `
+	gate("followed-gate", "Followed steps", "A test follows the steps.", "pepper-cool-spring",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if (f.Case.Soil.Gravel.Value > 40 || f.Case.Water.Source == "municipal") && careful(o) {
+				return rulesOut("A test found {} of gravel.", unit.PercentOf(f.Case.Soil.Gravel.Value/100))
+			}
+			return silent()
+		}, &table.StepsTried),`},
+	},
+	"A caution": {
+		{"rules/judge/caution.go", "var cautions", "\n}\n", `
+	{"followed-caution", StepField, "Mind the step.", "your own eyes", []*table.Source{&table.StepsTried}, always},`},
+	},
+	"An input": {
+		{"rules/field/case.go", "type SoilCase struct", "\tSlope ", "\tGravel unit.Optional[float64] // percent\n"},
+		{"rules/field/inputs.go", "var Inputs", "\tchoice(\"soil.wetness_at_laying\"", "\tnumber(\"soil.gravel_percent\", \"Gravel\", \"From a sieve.\", unit.KindShare, 0, 80, 5, func(c *Case) *unit.Optional[float64] { return &c.Soil.Gravel }),\n"},
+		{"rules/casefile/share.go", "var linkFields", "\n}\n", "\n\t\"soil.gravel_percent\","},
+		{"app/rooms.go", "var groups", "\"soil.organic_percent\"}", "\"soil.gravel_percent\", "},
+	},
+	"A crop": {
 		{"rules/table/crops.go", "var Crops", "\t{\n\t\tID: \"okra\",", "okra"}, // the row is okra's, under another name
 	},
-	"To add a film": {
+	"A film": {
 		{"rules/table/film.go", "Black FilmID", "\tNoFilm\n", "\tGreen\n"},
 		{"rules/table/film.go", "var Films", "\n}\n", "red"}, // last, as its FilmID is
 	},
-	"To add a soil": {
-		{"rules/table/soil.go", "var Soils", "\n}\n", "\n\t{ID: \"marl\", Name: \"marl\", Sand: .30, Clay: .30, Wetted: wets(18, 22, 28), Spacing: inches(12, 16, &Memory, FromMemory), WaterHeld: held(143, 143, 208), Heavy: .6},"},
+	"A soil": {
+		{"rules/table/soil.go", "var Soils", "\n}\n", "\n\t{ID: \"marl\", Name: \"marl\", Sand: .30, Clay: .30, Wetted: wets(18, 22, 28), Spacing: inches(12, 16, &Memory, FromMemory), WaterHeld: held(143, 147, 208), Heavy: .6},"},
 	},
+	"A tape": {
+		{"rules/table/tape.go", "var Tapes", "\n}\n", "\n\ttape(\"6-in-medium\", \"medium-flow tape, emitters 6 in (15 cm) apart\", 6, 0.68, &StepsTried, Recomputed),"},
+	},
+	"A sentence": {
+		{"rules/sheet/english.go", "language(", "\ncare-treated", "\nfollowed-steps = Mind the step of {}."},
+		{"rules/sheet/spanish.go", "language(", "\ncare-treated", "\nfollowed-steps = Cuidado con el escalón de {}."},
+	},
+}
+
+// recipes are all that the guide must hold: those above and two that need more than a
+// row. Each names its files, and a test that catches a mistake.
+var recipes = []string{"A crop", "A film", "A soil", "A tape", "A source", "An input", "A rule", "A gate", "A caution", "A view", "A sentence", "A figure"}
+
+// recipe is one paragraph of the guide.
+func recipe(t *testing.T, guide, name string) string {
+	t.Helper()
+	_, text, found := strings.Cut(guide, "\n**"+name+".**")
+	require.True(t, found, "%s has no recipe", name)
+	text, _, _ = strings.Cut(text, "\n\n")
+	return text
+}
+
+// Each recipe names files that are there and tests that are there.
+func TestTwelveRecipes(t *testing.T) {
+	guide := readText(t, "DEVELOPERS.md")
+	var tests strings.Builder
+	for _, pattern := range []string{"../rules/*_test.go", "../rules/*/*_test.go", "../rules/model/*/*_test.go", "../app/*_test.go", "*_test.go", "site/*_test.go"} {
+		files, err := filepath.Glob(pattern)
+		require.NoError(t, err)
+		for _, file := range files {
+			tests.WriteString(readText(t, filepath.ToSlash(filepath.Join("wasm", file))))
+		}
+	}
+	for _, name := range recipes {
+		text := recipe(t, guide, name)
+		for _, e := range steps[name] {
+			assert.Contains(t, text, "`"+e.file+"`", "%s must name the file", name)
+		}
+		for _, file := range regexp.MustCompile("`((?:rules|app|static|testdata|wasm)/[^` ]+)`").FindAllStringSubmatch(text, -1) {
+			_, err := os.Stat("../" + file[1])
+			assert.NoError(t, err, name)
+		}
+		named := regexp.MustCompile("`(Test\\w+)`").FindAllStringSubmatch(text, -1)
+		assert.NotEmpty(t, named, "%s must name the test that catches a mistake", name)
+		for _, test := range named {
+			assert.Contains(t, tests.String(), "func "+test[1]+"(", name)
+		}
+	}
 }
 
 // copied is a row of a table under another name.
@@ -65,25 +135,17 @@ func copied(t *testing.T, source, from, id, name string) string {
 	return regexp.MustCompile(`Name: "[^"]*"`).ReplaceAllString(row, `Name: "`+name+`"`) + "\n\t},\n"
 }
 
-// Whoever follows the steps gets a rule that speaks, a crop that is advised on and a
-// film that is weighed, and the tests that watch over the rows pass.
+// Whoever follows the recipes gets a rule and a gate that speak, a caution that warns, an
+// input that is read, a crop, a soil and a tape that are advised on, a film that is
+// weighed, a sentence in two languages, and the tests that watch over the rows pass.
 func TestTheStepsLeadThere(t *testing.T) {
 	t.Parallel()
 	long.Test(t) // it builds the commands once more
 	root, err := filepath.Abs("..")
 	require.NoError(t, err)
-	guide := readText(t, "DEVELOPERS.md")
 	changed := map[string]string{}
-	for heading, edits := range steps {
-		_, section, found := strings.Cut(guide, "## "+heading)
-		require.True(t, found, heading)
-		section, _, _ = strings.Cut(section, "\n## ")
-		for n := range 5 {
-			assert.Contains(t, section, "\n"+string(rune('1'+n))+". ", "%s: step %d", heading, n+1)
-		}
-		assert.NotContains(t, section, "\n6. ", "%s: five steps", heading)
-		for _, e := range edits {
-			assert.Contains(t, section, "`"+e.file+"`", "%s must name the file", heading)
+	for _, heading := range recipes {
+		for _, e := range steps[heading] {
 			source, have := changed[e.file]
 			if !have {
 				source = readText(t, e.file)
@@ -112,7 +174,7 @@ func TestTheStepsLeadThere(t *testing.T) {
 	}
 	// And a case that has it all, beside the others.
 	farm := strings.Replace(readText(t, "testdata/cases/pepper-cool-spring.json"), `"bell-pepper"`, `"ladyfinger"`, 1)
-	farm = regexp.MustCompile(`"texture": *"[^"]*"`).ReplaceAllString(farm, `"texture": "marl"`)
+	farm = regexp.MustCompile(`"texture": *"[^"]*"`).ReplaceAllString(farm, `"texture": "marl", "gravel_percent": 45`)
 	require.Contains(t, farm, "marl")
 	require.Contains(t, farm, "ladyfinger")
 	overlay, err := json.Marshal(map[string]any{"Replace": replace})
@@ -130,9 +192,16 @@ func TestTheStepsLeadThere(t *testing.T) {
 		return string(out)
 	}
 	advice := run(farm, "run", "-overlay", list, "./wasm", "advise", "-")
-	for _, want := range []string{"ladyfinger", "film-followed-steps", "green"} {
+	for _, want := range []string{"ladyfinger", "film-followed-steps", "steps-tried", "followed-gate", "45", "followed-caution", "green", "gravel_percent"} {
 		assert.Contains(t, advice, want)
 	}
-	run("", "test", "-overlay", list, "./rules/table", "-run", "TestEveryFigureHasASourceAndAMark|TestFiguresKeepTheirOrder")
-	run("", "test", "-overlay", list, "./rules", "-run", "TestEveryRuleHasASourceAReasonAndACaseThatFiresIt|TestEveryRuleIsSilentSomewhere")
+	for pkg, tests := range map[string]string{
+		"./rules/table":    "TestEveryFigureHasASourceAndAMark|TestFiguresKeepTheirOrder|TestSourcesCanBeFollowed|TestEmittersBehindTheClasses",
+		"./rules":          "TestEveryRuleHasASourceAReasonAndACaseThatFiresIt|TestEveryRuleIsSilentSomewhere|TestEachInputRow|TestSoilTablesAgree|TestImportsPointOneWay",
+		"./rules/casefile": "TestEveryInputFitsIntoALink|TestAnyCaseSurvivesTheFile",
+		"./rules/sheet":    "TestEveryLanguageSaysEverythingWithTheSameQuantities",
+	} {
+		run("", "test", "-overlay", list, pkg, "-run", tests)
+	}
+	run("", "vet", "-overlay", list, "./app")
 }

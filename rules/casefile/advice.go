@@ -37,6 +37,8 @@ type adviceFile struct {
 	Turning  []turnLine      `json:"turning_points,omitempty"`
 	Left     []string        `json:"turning_points_not_searched,omitempty"` // inputs
 	Water    waterPart       `json:"water_plan"`
+	Base     *basePart       `json:"base_fertiliser"`
+	Covers   []coverLine     `json:"covers"` // none where they win no days
 	Shopping []shoppingLine  `json:"shopping"`
 	Season   []seasonLine    `json:"season"`
 	Laying   *layingPart     `json:"laying_day"` // null where film is refused
@@ -94,12 +96,13 @@ type tapePart struct {
 
 type waitPart struct {
 	answerPart
-	Days    int    `json:"days"`
-	LayOn   string `json:"lay_on"`
-	PlantOn string `json:"plant_on"`
-	EarlyOn string `json:"early_floor_on,omitempty"`
-	SafeOn  string `json:"safe_floor_on,omitempty"`
-	Costs   string `json:"waiting_longer_costs,omitempty"`
+	Days    int      `json:"days"`
+	LayOn   string   `json:"lay_on"`
+	PlantOn string   `json:"plant_on"`
+	EarlyOn string   `json:"early_floor_on,omitempty"`
+	SafeOn  string   `json:"safe_floor_on,omitempty"`
+	Costs   string   `json:"waiting_longer_costs,omitempty"`
+	Ways    []string `json:"what_can_be_done,omitempty"`
 }
 
 type rankedLine struct {
@@ -234,10 +237,16 @@ func fileOf(a *plan.Advice, points []search.TurningPoint) *adviceFile {
 		}
 		f.Disputes = append(f.Disputes, line)
 	}
-	for _, s := range a.Sources {
-		f.Sources = append(f.Sources, sourceLine{s.ID, s.Publisher, s.Title, s.Year, s.Where, s.Found(), s.Mark.String()})
-	}
+	f.Base, f.Covers = base(&list.Base), coverLines(list.Covers)
+	f.Sources = sourceLines(a.Sources)
 	return f
+}
+
+func sourceLines(sources []*table.Source) (lines []sourceLine) {
+	for _, s := range sources {
+		lines = append(lines, sourceLine{s.ID, s.Publisher, s.Title, s.Year, s.Where, s.Found(), s.Mark.String()})
+	}
+	return lines
 }
 
 func four(v float64) float64 { return math.Round(v*1e4) / 1e4 }
@@ -278,7 +287,7 @@ func factors(list []judge.Factor) []factorLine {
 
 func wait(a *plan.Advice) waitPart {
 	w := &a.WaitPlan
-	p := waitPart{answerPart: answer(&a.Wait), Days: int(w.Days), LayOn: w.LayOn.String(), PlantOn: w.PlantOn.String(), Costs: w.WaitCosts.In(unit.Metric)}
+	p := waitPart{answerPart: answer(&a.Wait), Days: int(w.Days), LayOn: w.LayOn.String(), PlantOn: w.PlantOn.String(), Costs: w.WaitCosts.In(unit.Metric), Ways: phrases(a.CanBeDone())}
 	if w.EarlyOn.Given {
 		p.EarlyOn = w.EarlyOn.Value.String()
 	}

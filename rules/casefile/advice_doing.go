@@ -72,8 +72,11 @@ func shopping(s *plan.Shopping) []shoppingLine {
 	for i := range s.Lines {
 		l := &s.Lines[i]
 		line := shoppingLine{Item: field.ItemKeys[l.Item], Name: l.Name, Quantity: four(l.Quantity), Unit: "piece", Spec: l.Spec.In(unit.Metric), How: l.How.In(unit.Metric), Missing: l.Missing}
-		if l.Kind == unit.KindLong {
+		switch l.Kind {
+		case unit.KindLong:
 			line.Unit = "m"
+		case unit.KindMass:
+			line.Unit = "kg"
 		}
 		if l.Own.Given {
 			line.Own = &l.Own.Value

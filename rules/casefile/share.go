@@ -54,6 +54,11 @@ var linkFields = [...]string{
 	"shopping.soil_bags", "shopping.plants",
 	"prices.roll_biodegradable", "prices.roll_paper", "day.ball", "day.hand", "day.wind_m_s", "day.people", "day.rolls",
 	"prices.system", "prices.laying_hours", "prices.lifting_hours",
+	"field.side_slope", "practice.reuse.height_m", "practice.reuse.thickness_um",
+	"soil.ph", "soil.test_p", "soil.test_k", "soil.lime_kg_ha",
+	"feed.season_n_kg_ha", "feed.season_p2o5_kg_ha", "feed.season_k2o_kg_ha",
+	"feed.base_n_percent", "feed.base_p2o5_percent", "feed.base_k2o_percent", "feed.base_spread",
+	"shopping.base_fertiliser_kg", "shopping.row_cover_m", "shopping.hoops",
 }
 
 // Link writes a case as share text.

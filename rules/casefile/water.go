@@ -209,7 +209,7 @@ func waterOf(a *plan.Advice, p *plan.WaterPlan) waterPart {
 	part := waterPart{Says: w.Says.In(unit.Metric), Start: float64(w.Start), Peak: float64(w.Peak), PeakLitres: float64(w.PeakLitres),
 		StartRun: float64(w.StartMinutes), PeakRun: float64(w.PeakMinutes), SingleRun: float64(w.SingleRun),
 		RunsADay: w.RunsADay, Zones: w.Zones, HoursADay: float64(w.HoursADay), Fits: w.Fits,
-		Verdict: p.Verdict.String(), Because: phrases(p.Because), Months: months(p), Assumed: []assumedLine{}, Steps: []stepLine{}, Cautions: []waterCaution{},
+		Verdict: p.Verdict.String(), Because: phrases(p.Because), Months: months(p), Assumed: []assumedLine{}, Cautions: []waterCaution{},
 		Filter:  filterLine{p.Filter.Mesh.Count, p.Filter.Mesh.Opening, p.Filter.MediaFirst, p.Filter.SandFirst},
 		Quality: quality(p), Soil: soil(p.Soil), Tape: tapeRun(p), Source: supply(p.Supply)}
 	for _, way := range p.WaysOut {
@@ -241,17 +241,24 @@ func waterOf(a *plan.Advice, p *plan.WaterPlan) waterPart {
 	for _, c := range p.Checks {
 		part.Checks = append(part.Checks, checkLine{c.ID, c.Says.In(unit.Metric), c.Agrees, c.Source})
 	}
-	for _, s := range p.Steps {
-		line := stepLine{ID: s.ID, Title: s.Title, Formula: s.Formula, Result: s.Result.Name + ": " + s.Result.Quantity.In(unit.Metric), Source: s.Source}
-		for _, in := range s.Inputs {
-			line.Inputs = append(line.Inputs, in.Name+": "+in.Quantity.In(unit.Metric))
-		}
-		part.Steps = append(part.Steps, line)
-	}
+	part.Steps = steps(p.Steps)
 	for _, c := range p.Cautions {
 		part.Cautions = append(part.Cautions, waterCaution{c.ID, c.Text, c.LastWord})
 	}
 	return part
+}
+
+// steps writes sums down, as they are followed by hand.
+func steps(list []water.Step) []stepLine {
+	lines := make([]stepLine, len(list))
+	for i := range list {
+		s := &list[i]
+		lines[i] = stepLine{ID: s.ID, Title: s.Title, Formula: s.Formula, Result: s.Result.Name + ": " + s.Result.Quantity.In(unit.Metric), Source: s.Source}
+		for _, in := range s.Inputs {
+			lines[i].Inputs = append(lines[i].Inputs, in.Name+": "+in.Quantity.In(unit.Metric))
+		}
+	}
+	return lines
 }
 
 func phrases(list []unit.Phrase) []string {

@@ -37,9 +37,10 @@ type Facts struct {
 
 	// Air.
 	AirMean, AirMin, AirMax unit.Celsius // usual on the planting day
+	AirSetting              unit.Celsius // usual when the crop goes in; where it turns cooler, of the month that follows
 	HotStart                float64      // days at 32 °C (90 °F) or more in the first 21 days
+	HotYoung                float64      // the same in the first 14, while stems are soft
 	HotSeason               float64      // days at the crop's heat limit or more until harvest begins
-	WarmNights              float64      // nights above the crop's limit until harvest begins
 	MeanSeason              unit.Celsius // mean air from planting to first harvest
 	Autumn                  bool         // planted after the warmest time of the year
 	Cooling                 bool         // the air a month after planting is cooler than on the day
@@ -70,6 +71,9 @@ type Facts struct {
 	ReachWork   [table.FilmCount + 1]unit.Days
 	Gained      [table.FilmCount]unit.Days // days won against bare soil at the working floor
 	WarmingPays bool                       // bare soil reaches the working floor late or never
+	Ahead       [table.FilmCount]unit.Days // how much earlier than on bare ground the crop comes: see [Facts.ahead]
+	Stalled     [table.FilmCount + 1]int   // days of the first 60 that the roots lose to heat
+	Burning     [table.FilmCount]int       // days of the first 14 on which the film burns stems
 	Lead        unit.Days                  // from laying to the wanted planting day
 	CeilingDays [table.FilmCount + 1]int   // days with a mean above the ceiling in the first 60
 	Surface     [table.FilmCount]unit.Celsius
@@ -78,6 +82,7 @@ type Facts struct {
 
 	// Layout.
 	Top, Centres, InRow unit.Metres
+	SideSlope           float64 // see [profile.Across]
 	Rows                int
 	Density             unit.PlantsPerSquareMetre // of bed top
 	BedMetres           unit.Metres               // 0 where unknown
@@ -98,16 +103,17 @@ type Facts struct {
 	ClogRisk      float64 // 0–1 from source and water test
 
 	// Answers that later questions read.
-	Film      table.FilmID
-	Height    unit.Metres
-	Bed       profile.Bed
-	Surfacing question.Option
-	Thickness question.Option
-	Tape      table.TapeID
+	Film         table.FilmID
+	Height       unit.Metres
+	HeightOption question.Option
+	Bed          profile.Bed
+	Surfacing    question.Option
+	Thickness    question.Option
+	Tape         table.TapeID
 }
 
-// hotDay is 90 °F: above it, with a clear sky, black film passes 60 °C.
-const hotDay = unit.Celsius((90 - 32) / 1.8)
+// HotDay is 90 °F: above it, with a clear sky, black film passes 60 °C.
+const HotDay = unit.Celsius((90 - 32) / 1.8)
 
 // StemBurn is the film temperature from which touching stems die.
 const StemBurn unit.Celsius = 60
@@ -191,7 +197,7 @@ func (f *Facts) Lending() *Facts {
 }
 
 // ForSearch is lending for a search, which asks thousands of times and reads no
-// reasons: soil warmth is written over from case to case, mean and morning alone.
+// reasons: soil warmth is written over from case to case, without its band.
 func (f *Facts) ForSearch() *Facts {
 	kept := *f
 	kept.lines = &drip.Known{}
@@ -200,7 +206,7 @@ func (f *Facts) ForSearch() *Facts {
 }
 
 // ForgetReasons lets the facts of later cases be written over one sheet of soil
-// warmth, with mean and morning alone.
+// warmth, without its band.
 func (f *Facts) ForgetReasons() { f.spare = &Warmth{bare: true} }
 
 // sameWeather tells whether air and soil warmth must be the same.
@@ -267,20 +273,19 @@ func (f *Facts) air() {
 	f.AirMin, f.AirMax = f.year.On(f.Plant)
 	f.AirMin, f.AirMax = unit.Hundredth(float64(f.AirMin)), unit.Hundredth(float64(f.AirMax))
 	f.AirMean = unit.Hundredth(float64(f.AirMin+f.AirMax) / 2)
-	f.HotStart = f.year.HotDays(hotDay, f.index, 21)
+	f.HotStart = f.year.HotDays(HotDay, f.index, 21)
+	f.HotYoung = f.year.HotDays(HotDay, f.index, softDays)
 	days := min(int(f.CropDays), 150)
 	f.HotSeason = f.year.HotDays(f.Crop.HeatDay.Value, f.index, days)
 	var sum float64
 	for k := range days {
 		low, high := f.year.On(f.Plant.Plus(unit.Days(k)))
 		sum += float64(low + high)
-		if low > f.Crop.HeatNight.Value {
-			f.WarmNights++
-		}
 	}
 	f.MeanSeason = unit.Hundredth(sum / float64(2*days))
 	low, high := f.year.On(f.Plant.Plus(30))
 	f.Cooling = low+high < f.AirMin+f.AirMax
+	f.AirSetting = min(f.AirMean, unit.Hundredth(float64(low+high+f.AirMin+f.AirMax)/4))
 	f.Autumn = after(f.year.Warmest, f.index) < after(f.year.Coldest, f.index)
 }
 
@@ -352,6 +357,7 @@ func near(to unit.Date, index int) unit.Date {
 func (f *Facts) layout() {
 	c := &f.Case.Field
 	f.Top = c.BedTop.Value
+	f.SideSlope = c.SideSlope.Value
 	f.Centres = c.Centres.Value
 	f.InRow = c.InRow.Value
 	f.Rows = int(c.RowsPerBed.Value)
@@ -400,6 +406,7 @@ func (f *Facts) Warm(g *SoilYear) {
 		f.Surface[film] = f.hottestSurface(g, film)
 	}
 	f.WarmingPays = f.ReachWork[Bare] > -springWarming && !f.Autumn
+	f.consequences()
 	f.Lead = Settling
 	if f.WarmingPays {
 		f.Lead = WarmUp

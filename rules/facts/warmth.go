@@ -32,11 +32,11 @@ type Warmth struct {
 	ground *SoilYear
 	plant  unit.Date
 	closes int  // days from planting until the leaves close
-	bare   bool // mean and morning alone were worked out, for a search
+	bare   bool // the band was not worked out, for a search
 }
 
 // MeansOnly tells that the course was worked out for a search, which reads no
-// reasons: mean and morning alone.
+// reasons: without its band.
 func (w *Warmth) MeansOnly() bool { return w.bare }
 
 // Of gives the temperatures of one day, counted from planting.
@@ -66,7 +66,9 @@ func (w *Warmth) from(g *SoilYear, plant unit.Date, depth int, closes int) {
 		w.spell[i] = unit.Celsius(g.Spell[depth][(first+i)%weather.YearDays])
 		for film := range table.FilmCount + 1 {
 			if w.bare {
-				w.Mean[film][i], w.Morning[film][i] = g.meanUnder(film, depth, (first+i)%weather.YearDays, shade)
+				index := (first + i) % weather.YearDays
+				w.Mean[film][i], w.Morning[film][i] = g.meanUnder(film, depth, index, shade)
+				w.Peak[film][i] = g.peakUnder(film, depth, index, shade)
 				continue
 			}
 			d := g.under(film, depth, (first+i)%weather.YearDays, shade)
@@ -87,15 +89,21 @@ type SoilDay struct{ Mean, Low, High, BandLow, BandHigh unit.Celsius }
 func (g *SoilYear) under(film, depth, index int, shade float64) SoilDay {
 	mean := float64(g.Mean[film][depth][index])
 	move := -0.75*shade*(mean-float64(g.Mean[Bare][depth][index])) - 1.5*shade
-	calm := 1 - 0.5*shade // leaves halve the swing
 	usual, morning := g.meanUnder(film, depth, index, shade)
 	return SoilDay{
 		Mean:     usual,
 		Low:      morning,
-		High:     unit.Hundredth(mean + move + calm*(float64(g.High[film][depth][index])-mean)),
+		High:     g.peakUnder(film, depth, index, shade),
 		BandLow:  unit.Hundredth(float64(g.BandLow[film][depth][index]) + move),
 		BandHigh: unit.Hundredth(float64(g.BandHigh[film][depth][index]) + move),
 	}
+}
+
+// peakUnder gives the highest of the day alone; leaves halve the swing.
+func (g *SoilYear) peakUnder(film, depth, index int, shade float64) unit.Celsius {
+	mean := float64(g.Mean[film][depth][index])
+	move := -0.75*shade*(mean-float64(g.Mean[Bare][depth][index])) - 1.5*shade
+	return unit.Hundredth(mean + move + (1-0.5*shade)*(float64(g.High[film][depth][index])-mean))
 }
 
 // meanUnder gives the mean and the lowest of the day alone.

@@ -76,6 +76,10 @@ type SoilCase struct {
 	MeasuredOn    unit.Optional[unit.Date]
 	MeasuredDepth unit.Optional[unit.Metres]
 	MeasuredHour  unit.Optional[float64]
+	Acidity       unit.Optional[float64]                  // pH, of a soil test
+	Phosphorus    string                                  // the test's class
+	Potassium     string                                  // the test's class
+	Lime          unit.Optional[unit.KilogramsPerHectare] // that the test asks for
 }
 
 // WeedCase is what grows and flies there unasked.
@@ -92,6 +96,7 @@ type FieldCase struct {
 	Beds       unit.Optional[float64]
 	Centres    unit.Optional[unit.Metres]
 	BedTop     unit.Optional[unit.Metres]
+	SideSlope  unit.Optional[float64] // how far a side leans out for each measure of height
 	RowsPerBed unit.Optional[float64]
 	InRow      unit.Optional[unit.Metres]
 }
@@ -110,7 +115,9 @@ type PracticeCase struct {
 	RollLength    unit.Optional[unit.Metres] // of a roll
 	ReuseFilm     string
 	ReuseLaidOn   unit.Optional[unit.Date]
-	ReuseCover    unit.Optional[float64] // percent still whole
+	ReuseCover    unit.Optional[float64]          // percent still whole
+	ReuseHeight   unit.Optional[unit.Metres]      // of the bed that stands under it
+	ReuseThick    unit.Optional[unit.Micrometres] // of that film
 }
 
 // Films is a set of films, a bit for each; zero is "any".
@@ -144,6 +151,12 @@ type FeedCase struct {
 	Injector unit.Optional[float64]                  // 100 for 1:100
 	Bleach   unit.Optional[float64]                  // percent of available chlorine
 	Chlorine unit.Optional[unit.MilligramsPerLitre]
+
+	// What the soil test's report recommends for the whole season.
+	SeasonNitrogen, SeasonPhosphate, SeasonPotash unit.Optional[unit.KilogramsPerHectare]
+	// The grade of the product at hand that goes under the film, percent.
+	BaseNitrogen, BasePhosphate, BasePotash unit.Optional[float64]
+	Spread                                  string // on the beds or over the field
 }
 
 // DayCase is what was found on laying day, before anyone starts.

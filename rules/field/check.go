@@ -266,7 +266,7 @@ func checkTogether(c *Case) (errs Errors) {
 		add("practice.roll_length_m", plain(float64(p.RollLength.Value)), "at least "+plain(math.Ceil(float64(least)*10)/10)+" m for a bed of "+plain(float64(f.BedLength.Value))+" m",
 			"One roll must cover one bed and both buried ends: splices are not planned. Get a longer roll or split the bed.")
 	}
-	if p.ReuseFilm == "" && (p.ReuseCover.Given || p.ReuseLaidOn.Given) {
+	if p.ReuseFilm == "" && (p.ReuseCover.Given || p.ReuseLaidOn.Given || p.ReuseHeight.Given || p.ReuseThick.Given) {
 		add("practice.reuse.film", "missing", "the film that is down", "Say which film lies there, or clear the rest.")
 	}
 	if p.ReuseLaidOn.Given && c.PlantOn.Given && p.ReuseLaidOn.Value > c.PlantOn.Value {
@@ -280,6 +280,12 @@ func checkTogether(c *Case) (errs Errors) {
 	}
 	if crop := table.CropByID(c.Crop); crop != nil && c.Method != "" && !crop.Both && c.Method != string(crop.Start) && crop.Sown {
 		add("method", quote(c.Method), string(crop.Start), "This crop is only sown.")
+	}
+	if sum := c.Feed.BaseNitrogen.Or(0) + c.Feed.BasePhosphate.Or(0) + c.Feed.BasePotash.Or(0); sum > 100 {
+		add("feed.base_n_percent", plain(unit.Thousandth(sum))+" with its phosphate and potash", "up to 100 together", "A product cannot hold more than itself: copy the three figures from the bag.")
+	}
+	if c.Feed.BaseNitrogen.Given && c.Feed.BaseNitrogen.Value == 0 && c.Feed.BasePhosphate.Or(0) == 0 && c.Feed.BasePotash.Or(0) == 0 {
+		add("feed.base_n_percent", "0", "above 0 for one of the three nutrients", "Copy the three figures from the bag, or leave all three out.")
 	}
 	if cur := c.Prices.Currency; cur != "" && !currencyCode(cur) {
 		add("prices.currency", quote(cur), "three capital letters (ISO 4217)", "Write the code, such as USD.")

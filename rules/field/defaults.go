@@ -77,6 +77,8 @@ func fillIn(c *Case, note func(field, says string, value any, reason string)) {
 	}
 	length("field.bed_centres_m", &c.Field.Centres, unit.TenthMillimetre(float64(max(crop.Centres.Value, topOf(c, crop)+0.3))), "usual for this crop", false)
 	length("field.bed_top_m", &c.Field.BedTop, topOf(c, crop), "the commonest bed top", true)
+	slope, reason := sideSlope(crop)
+	number("field.side_slope", &c.Field.SideSlope, slope, "{}", reason)
 	number("field.rows_per_bed", &c.Field.RowsPerBed, max(1, float64(int(crop.RowsPerBed.Value+0.5))), "{}", "usual for this crop")
 	length("field.in_row_m", &c.Field.InRow, unit.TenthMillimetre(float64(crop.InRow.Value)), "usual for this crop", true)
 	number("practice.crops_on_film", &c.Practice.CropsOnFilm, 1, "{}", "one crop a laying")
@@ -107,6 +109,14 @@ func fillIn(c *Case, note func(field, says string, value any, reason string)) {
 			note("place.elevation_m", "{}", height, reason)
 		}
 	}
+}
+
+// sideSlope is the usual lean of a bed's sides; high berry beds stand steep.
+func sideSlope(crop *table.Crop) (slope float64, reason string) {
+	if crop.Group == table.Berry {
+		return 0.1, "a published strawberry bed: 32 in at the base, 30 in at the top, 10 in high"
+	}
+	return unit.Thousandth(profile.UsualSideSlope), "2 in out on a bed 6 in high"
 }
 
 // topOf is the usual bed top: 30 in, or what the roll at hand leaves.

@@ -97,6 +97,12 @@ var Inputs = rowsOf([]*Input{
 	beside(measured, date("soil.measured_on", "Day of the reading", "", func(c *Case) *unit.Optional[unit.Date] { return &c.Soil.MeasuredOn })),
 	beside(measured, number("soil.measured_depth_m", "Depth of the reading", "5 or 10 cm is best.", unit.KindShort, 0.01, 0.5, 0.01, func(c *Case) *unit.Optional[unit.Metres] { return &c.Soil.MeasuredDepth })),
 	beside(measured, number("soil.measured_hour", "Hour of the reading", "Sun time, 0–24.", unit.KindHours, 0, 24, 0.5, func(c *Case) *unit.Optional[float64] { return &c.Soil.MeasuredHour })),
+	inert(mended(number("soil.ph", "pH of the soil", "From a soil test. Most vegetables want 6.0 to 6.8.", unit.KindNumber, 3, 10, 0.1, func(c *Case) *unit.Optional[float64] { return &c.Soil.Acidity }),
+		"The pH stands on the soil test, between 3 and 10. The buffer pH is another figure.")),
+	inert(choice("soil.test_p", "Phosphorus, by the soil test", "The class that the report prints. “Optimum” is high, “excessive” is very high.", func(c *Case) *string { return &c.Soil.Phosphorus }, testClasses...)),
+	inert(choice("soil.test_k", "Potassium, by the soil test", "The class that the report prints. “Optimum” is high, “excessive” is very high.", func(c *Case) *string { return &c.Soil.Potassium }, testClasses...)),
+	inert(mended(number("soil.lime_kg_ha", "Lime that the soil test asks for", "From the report. The laboratory works it out from the buffer pH, we do not.", unit.KindRate, 0, 25000, 50, func(c *Case) *unit.Optional[unit.KilogramsPerHectare] { return &c.Soil.Lime }),
+		"Check the unit: 1 t/ha is 1,000 kg/ha, and 1 US ton an acre is 2,240 kg/ha.")),
 
 	choice("weeds.pressure", "Weeds", "What last year's beds looked like.", func(c *Case) *string { return &c.Weeds.Pressure },
 		Choosable{"light", "light"}, Choosable{"moderate", "moderate"}, Choosable{"heavy", "heavy"}),
@@ -112,6 +118,7 @@ var Inputs = rowsOf([]*Input{
 	closely(closeBeds, whole("field.beds", "Number of beds", "", 1, 2000, func(c *Case) *unit.Optional[float64] { return &c.Field.Beds })),
 	number("field.bed_centres_m", "Bed centre to bed centre", "", unit.KindLong, 0.6, 6, 0.05, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.Centres }),
 	number("field.bed_top_m", "Bed top", "The flat top, from shoulder to shoulder.", unit.KindShort, 0.2, 1.8, 0.01, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.BedTop }),
+	number("field.side_slope", "Sides lean out", "How far a side leans out for each inch of height: a pan that makes 2 in of lean on a bed of 6 in gives 0.33.", unit.KindNumber, 0, 1.5, 0.05, func(c *Case) *unit.Optional[float64] { return &c.Field.SideSlope }),
 	whole("field.rows_per_bed", "Rows on a bed", "", 1, 12, func(c *Case) *unit.Optional[float64] { return &c.Field.RowsPerBed }),
 	number("field.in_row_m", "Plants apart in the row", "", unit.KindShort, 0.01, 3, 0.01, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.InRow }),
 
@@ -134,6 +141,8 @@ var Inputs = rowsOf([]*Input{
 	told(choice("practice.reuse.film", "Film already down", "", func(c *Case) *string { return &c.Practice.ReuseFilm }, filmOptions()...)),
 	inert(date("practice.reuse.laid_on", "Laid on", "", func(c *Case) *unit.Optional[unit.Date] { return &c.Practice.ReuseLaidOn })),
 	beside(func(c *Case) bool { return c.Practice.ReuseFilm != "" }, number("practice.reuse.cover_percent", "Cover still whole", "", unit.KindShare, 0, 100, 5, func(c *Case) *unit.Optional[float64] { return &c.Practice.ReuseCover })),
+	beside(func(c *Case) bool { return c.Practice.ReuseFilm != "" }, number("practice.reuse.height_m", "Height of that bed", "", unit.KindShort, 0, 0.4, 0.01, func(c *Case) *unit.Optional[unit.Metres] { return &c.Practice.ReuseHeight })),
+	beside(func(c *Case) bool { return c.Practice.ReuseFilm != "" }, number("practice.reuse.thickness_um", "Thickness of that film", "", unit.KindThickness, 10, 80, 1, func(c *Case) *unit.Optional[unit.Micrometres] { return &c.Practice.ReuseThick })),
 
 	choice("water.source", "Water source", "", func(c *Case) *string { return &c.Water.Source },
 		Choosable{"well", "well"}, Choosable{"pond", "pond"}, Choosable{"stream", "stream"}, Choosable{"municipal", "town water"}, Choosable{"tank", "tank"}, Choosable{"none", "none"}),
@@ -172,6 +181,14 @@ var Inputs = rowsOf([]*Input{
 		"The strength is printed on the bottle; household bleach has about 5 %.")),
 	inert(mended(number("feed.chlorine_mg_l", "Chlorine wanted in the water", "The label decides. 1 mg/L at the line ends is the published level against slime.", unit.KindConcentration, 0.1, 500, 0.5, func(c *Case) *unit.Optional[unit.MilligramsPerLitre] { return &c.Feed.Chlorine }),
 		"Published levels run from 1 mg/L in use to 500 mg/L between crops; the label decides.")),
+	reported("feed.season_n_kg_ha", "Nitrogen for the season, by your report", func(c *Case) *unit.Optional[unit.KilogramsPerHectare] { return &c.Feed.SeasonNitrogen }),
+	reported("feed.season_p2o5_kg_ha", "Phosphate (P₂O₅) for the season, by your report", func(c *Case) *unit.Optional[unit.KilogramsPerHectare] { return &c.Feed.SeasonPhosphate }),
+	reported("feed.season_k2o_kg_ha", "Potash (K₂O) for the season, by your report", func(c *Case) *unit.Optional[unit.KilogramsPerHectare] { return &c.Feed.SeasonPotash }),
+	onTheBag("feed.base_n_percent", "Nitrogen in the product for under the film (%)", "10", func(c *Case) *unit.Optional[float64] { return &c.Feed.BaseNitrogen }),
+	onTheBag("feed.base_p2o5_percent", "Phosphate (P₂O₅) in that product (%)", "20", func(c *Case) *unit.Optional[float64] { return &c.Feed.BasePhosphate }),
+	onTheBag("feed.base_k2o_percent", "Potash (K₂O) in that product (%)", "30", func(c *Case) *unit.Optional[float64] { return &c.Feed.BasePotash }),
+	inert(choice("feed.base_spread", "Where that product is spread", "On the bed strip before the bed is formed, or over the whole field. Left out, it goes on the beds.", func(c *Case) *string { return &c.Feed.Spread },
+		Choosable{"beds", "on the beds"}, Choosable{"field", "over the whole field"})),
 
 	inert(text("prices.currency", "Currency", "Three letters, such as USD or EUR.", func(c *Case) *string { return &c.Prices.Currency })),
 	price("prices.film_roll", "Price of a roll of film", unit.KindNumber, func(c *Case) *unit.Optional[float64] { return &c.Prices.FilmRoll }),
@@ -189,6 +206,7 @@ var Inputs = rowsOf([]*Input{
 
 	own(ItemFilm), own(ItemTape), own(ItemHeader), own(ItemTakeOffs), own(ItemEnds), own(ItemValves), own(ItemRegulators),
 	own(ItemFilter), own(ItemGauge), own(ItemBackflow), own(ItemInjector), own(ItemPins), own(ItemPlants),
+	own(ItemFertiliser), own(ItemCover), own(ItemHoops),
 
 	inert(choice("day.ball", "A ball of soil, squeezed and poked", "Take it from as deep as the bed will be.", func(c *Case) *string { return &c.Day.Ball },
 		Choosable{"crumbles", "crumbles to dust"}, Choosable{"breaks", "holds, then breaks"}, Choosable{"ribbons", "ribbons and shines"})),

@@ -20,19 +20,26 @@ const (
 	ItemInjector
 	ItemPins
 	ItemPlants
+	ItemFertiliser
+	ItemCover
+	ItemHoops
 	ItemCount = iota
 )
 
 // ItemKeys are the items' names in the case file and in a table.
 var ItemKeys = [ItemCount]string{"film_rolls", "tape_m", "header_m", "take_offs", "line_ends", "valves", "regulators",
-	"filter", "gauge", "backflow_device", "injector", "soil_bags", "plants"}
+	"filter", "gauge", "backflow_device", "injector", "soil_bags", "plants", "base_fertiliser_kg", "row_cover_m", "hoops"}
 
 var ItemNames = [ItemCount]string{"rolls of film", "drip tape", "header pipe", "take-offs from header to tape", "ends for the tape",
-	"zone valves", "pressure regulators", "filter", "pressure gauge", "backflow device", "injector for feeding", "soil bags or pins for the ends", "plants"}
+	"zone valves", "pressure regulators", "filter", "pressure gauge", "backflow device", "injector for feeding", "soil bags or pins for the ends", "plants",
+	"fertiliser for under the film", "row cover", "hoops"}
 
 func KindOfItem(i Item) unit.Kind {
-	if i == ItemTape || i == ItemHeader {
+	switch i {
+	case ItemTape, ItemHeader, ItemCover:
 		return unit.KindLong
+	case ItemFertiliser:
+		return unit.KindMass
 	}
 	return unit.KindCount
 }

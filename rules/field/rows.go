@@ -110,6 +110,21 @@ func own(item Item) *Input {
 	return inert(mended(in, "A quantity is 0 or more. Leave it out to take ours."))
 }
 
+// testClasses are the classes of a soil test, from the hungriest.
+var testClasses = []Choosable{{"low", "low"}, {"medium", "medium"}, {"high", "high"}, {"very-high", "very high"}}
+
+// reported is a rate that the grower's soil test recommends for the whole season.
+func reported(name, label string, at func(*Case) *unit.Optional[unit.KilogramsPerHectare]) *Input {
+	return inert(mended(number(name, label, "It stands on the report, and goes before every table of ours.", unit.KindRate, 0, 600, 1, at),
+		"Give the nutrient of the whole season, not the product: 100 lb of 10-10-10 hold 10 lb. P is P₂O₅ ÷ 2.29, K is K₂O ÷ 1.2."))
+}
+
+// onTheBag is one figure of the grade of a product; 10-20-30 stands as the example.
+func onTheBag(name, label, example string, at func(*Case) *unit.Optional[float64]) *Input {
+	return inert(mended(number(name, label, "Printed on the bag: "+example+" in 10-20-30.", unit.KindNumber, 0, 100, 1, at),
+		"The grade is printed on the bag: "+example+" in 10-20-30."))
+}
+
 func price(name, label string, kind unit.Kind, at func(*Case) *unit.Optional[float64]) *Input {
 	return inert(mended(number(name, label, "", kind, 0, 1000000, 0.01, at),
 		"A price is 0 or more. Leave it out where you have none."))

@@ -2,7 +2,6 @@ package judge
 
 import (
 	"filmfurrow/rules/facts"
-	"filmfurrow/rules/model/profile"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
 )
@@ -36,8 +35,8 @@ func Answer(f *facts.Facts, keep func(Choice)) (a question.Answers, l Leads) {
 	if o := settle(question.Film); o != question.NoOption {
 		f.Film = table.FilmID(o)
 	}
-	f.Height = question.Heights[first(settle(question.Bed))]
-	f.Bed = profile.Across(f.Height, f.Top, f.Centres, f.Case.Practice.FilmWidth)
+	bed := first(settle(question.Bed))
+	f.HeightOption, f.Height, f.Bed = bed, question.Heights[bed], across(f, bed)
 	f.Surfacing = first(settle(question.Surface))
 	f.Thickness = first(settle(question.Thickness))
 	f.Tape = table.TapeID(first(settle(question.Tape)))

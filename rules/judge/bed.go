@@ -1,6 +1,8 @@
 package judge
 
 import (
+	"math"
+
 	"filmfurrow/rules/facts"
 	"filmfurrow/rules/model/profile"
 	"filmfurrow/rules/question"
@@ -8,25 +10,79 @@ import (
 	"filmfurrow/rules/unit"
 )
 
-// LeastPower is what forms a bed of each height and carries the layer: 50–60 hp
-// for a bed of 6–8 in is common practice; the lighter rows are from memory.
-var LeastPower = [len(question.Heights)]unit.Kilowatts{15, 22, 37, 41, 45}
+// LeastPower is what forms a bed of each height and lays on it in one pass. Compact
+// layers form 4 in behind 23–25 hp and take 4-ft film behind 30–35 hp
+// ([table.CompactLayers]); 55 hp for 8 in and 60 hp for 10 in are common practice, no
+// source; 20 hp on the flat is from memory.
+var LeastPower = [len(question.Heights)]unit.Kilowatts{20 * unit.KilowattsPerHP, 23 * unit.KilowattsPerHP, 35 * unit.KilowattsPerHP, 55 * unit.KilowattsPerHP, 60 * unit.KilowattsPerHP}
 
 // LeastWalk is the power of the strongest walk-behind tractors: 15 hp (from memory).
 const LeastWalk = unit.Kilowatts(15 * unit.KilowattsPerHP)
+
+// BeyondTractor is the share of the power for a bed that the tractor at hand lacks: 0
+// where it has enough, where none was named or where hands do the work. A walk-behind
+// tractor lays narrow film on the flat, with a layer of its own.
+func BeyondTractor(f *facts.Facts, o question.Option) float64 {
+	p := f.Case.Practice.Tractor
+	if f.Case.Practice.Laying == "hand" || f.Case.Practice.ReuseFilm != "" || !p.Given || p.Value+0.5 >= LeastPower[o] || o == 0 && p.Value <= LeastWalk {
+		return 0
+	}
+	return 1 - float64(p.Value/LeastPower[o])
+}
 
 // raised is how far an option stands above flat ground, 0–1.
 func raised(o question.Option) float64 {
 	return float64(question.Heights[o]) / float64(question.Heights[len(question.Heights)-1])
 }
 
+// drains is how much of the drainage that height can give a bed gives, 0–1: what lies
+// above 8 in drains no better.
+func drains(o question.Option) float64 {
+	return min(float64(question.Heights[o]/question.Heights[3]), 1)
+}
+
+// across is the bed of an option, cut across.
+func across(f *facts.Facts, o question.Option) profile.Bed {
+	return profile.Across(question.Heights[o], f.Top, f.Centres, f.SideSlope, f.Case.Practice.FilmWidth)
+}
+
+// nearest is the place of the size in a list that lies nearest to one at hand.
+func nearest[T ~float64](list []T, to T) question.Option {
+	best := 0
+	for i := range list {
+		if math.Abs(float64(list[i]-to)) < math.Abs(float64(list[best]-to)) {
+			best = i
+		}
+	}
+	return question.Option(best)
+}
+
+// guided tells whether a guide names this height for the crop.
+func guided(f *facts.Facts, o question.Option) bool {
+	h := f.Crop.BedHeight
+	return h.Given() && question.Heights[o]+0.005 >= h.Low && question.Heights[o] <= h.High+0.005
+}
+
 var bedRules = [...]*Rule{
+	{ID: "bed-already-formed", Speaks: question.Bed, Weight: Strong, Title: "The bed that stands",
+		Because: "A bed under film is not formed anew.",
+		Sources: []*table.Source{&table.Practice}, Fires: "squash-on-worn-film",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			h := f.Case.Practice.ReuseHeight
+			if !h.Given || f.Case.Practice.ReuseFilm == "" {
+				return silent()
+			}
+			if nearest(question.Heights[:], h.Value) != o {
+				return rulesOut("The bed stands at {}.", unit.Short(h.Value))
+			}
+			return speaksFor(1, "The bed stands at {} under the film that is down.", unit.Short(h.Value))
+		}},
 	{ID: "bed-film-too-narrow", Speaks: question.Bed, Weight: Strong, Title: "The roll must cover the bed",
 		Because: "Film that is not buried blows off in the first wind.",
 		Sources: []*table.Source{&table.FloridaCir805, &table.UtahGuide, &table.BuriedEdge}, Fires: "pepper-narrow-roll",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			b := profile.Across(question.Heights[o], f.Top, f.Centres, f.Case.Practice.FilmWidth)
-			if b.Covers() {
+			b := across(f, o)
+			if b.Covers() || f.Case.Practice.ReuseFilm != "" {
 				return silent()
 			}
 			if b.FilmWidth == 0 {
@@ -36,13 +92,13 @@ var bedRules = [...]*Rule{
 		}},
 	{ID: "bed-tractor-power", Speaks: question.Bed, Weight: Strong, Title: "The tractor must form it",
 		Because: "A tractor that slips makes a crooked, loose bed.",
-		Sources: []*table.Source{&table.Practice, &table.Plasticulture}, Fires: "pepper-stony-light",
+		Sources: []*table.Source{&table.CompactLayers, &table.Plasticulture, &table.Practice}, Fires: "pepper-stony-light",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			p := f.Case.Practice.Tractor
-			if f.Case.Practice.Laying == "hand" || !p.Given || p.Value+0.5 >= LeastPower[o] || (o == 0 && p.Value <= LeastWalk) {
-				return silent() // a walk-behind tractor lays narrow film on the flat, with a layer of its own
+			lack := BeyondTractor(f, o)
+			if lack == 0 {
+				return silent()
 			}
-			return rulesOut("Forming and covering this bed takes at least {}; your tractor has {}.", LeastPower[o], p.Value)
+			return against(saturate(lack, weakHalf.Value), "To form and cover this bed in one pass takes about {}; your tractor has {}.", LeastPower[o], f.Case.Practice.Tractor.Value)
 		}},
 	{ID: "bed-drainage", Speaks: question.Bed, Weight: Strong, Title: "Drains the roots",
 		Because: "Roots that stand in water for a day die back.",
@@ -51,12 +107,12 @@ var bedRules = [...]*Rule{
 			switch f.Case.Soil.Drainage {
 			case "slow":
 				if o == 0 {
-					return against(0.9, "The ground drains slowly: on the flat the roots would stand in water.")
+					return against(slowFlat.Value, "The ground drains slowly: on the flat the roots would stand in water.")
 				}
-				return speaksFor(raised(o)*0.9, "It lifts the roots {} above ground that drains slowly.", unit.Short(question.Heights[o]))
+				return speaksFor(drains(o)*slowRaised.Value, "It lifts the roots {} above ground that drains slowly.", unit.Short(question.Heights[o]))
 			case "quick":
 				if o > 1 {
-					return against(raised(o)*0.4, "The ground drains quickly: a bed this high dries at the shoulders.")
+					return against(raised(o)*quickRaised.Value, "The ground drains quickly: a bed this high dries at the shoulders.")
 				}
 			}
 			return silent()
@@ -65,46 +121,46 @@ var bedRules = [...]*Rule{
 		Because: "Clay warms and drains slowly; height helps with both.",
 		Sources: []*table.Source{&table.WhyRaised, &table.RaisedBeds}, Fires: "cabbage-wet-clay",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Soil.Heavy < 0.4 {
+			if f.Soil.Heavy < heavyFrom.Value {
 				return silent()
 			}
 			if o == 0 {
-				return against(f.Soil.Heavy*0.6, "On {} a flat bed stays wet and cold in spring.", f.Soil.Name)
+				return against(f.Soil.Heavy*heavyFit.Value, "On {} a flat bed stays wet and cold in spring.", f.Soil.Name)
 			}
-			return speaksFor(f.Soil.Heavy*raised(o)*0.6, "On {} a bed {} high drains and warms sooner.", f.Soil.Name, unit.Short(question.Heights[o]))
+			return speaksFor(f.Soil.Heavy*drains(o)*heavyFit.Value, "On {} a bed {} high drains and warms sooner.", f.Soil.Name, unit.Short(question.Heights[o]))
 		}},
-	{ID: "bed-sandy-soil", Speaks: question.Bed, Weight: Strong, Title: "Sandy soil dries out",
-		Because: "A high sand bed is hard to keep wet from one tape, and slumps.",
-		Sources: []*table.Source{&table.RaisedBeds, &table.DryBeds, &table.NewEnglandDrip}, Fires: "melon-weak-well",
+	{ID: "bed-sandy-soil", Speaks: question.Bed, Weight: Plain, Title: "Sandy soil dries out",
+		Because: "A high sand bed is hard to keep wet from one tape, and slumps; Florida forms 6 to 8 in on sand all the same.",
+		Sources: []*table.Source{&table.RaisedBeds, &table.DryBeds, &table.NewEnglandDrip, &table.Practice}, Fires: "melon-weak-well",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Soil.Heavy > 0.2 || o < 2 {
+			if f.Soil.Heavy > 0.2 || o < 3 || guided(f, o) {
 				return silent()
 			}
-			return against(raised(o)*(1-2*f.Soil.Heavy), "On {} a bed {} high dries at the sides and slumps.", f.Soil.Name, unit.Short(question.Heights[o]))
+			return against(sandFit.Value*raised(o)*(1-2*f.Soil.Heavy), "On {} a bed {} high dries at the sides and slumps.", f.Soil.Name, unit.Short(question.Heights[o]))
 		}},
 	{ID: "bed-early-warmth", Speaks: question.Bed, Weight: Plain, Title: "Warms earlier",
 		Because: "Raised ground is drier and looser, and so warms sooner; no degrees were measured.",
 		Sources: []*table.Source{&table.RaisedBeds, &table.WhyRaised}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			short := f.SafeFloor.Minus(f.Under[table.Black])
-			if short <= 0 || o == 0 {
+			if short < tellable || o == 0 {
 				return silent()
 			}
-			return speaksFor(saturate(float64(short), 6)*raised(o), "Under black film the bed is {} short of the safe floor on planting day; raised ground warms sooner.", short)
+			return speaksFor(saturate(float64(short), earlyHalf.Value)*raised(o), "Under black film the bed is {} short of the safe floor on planting day; raised ground warms sooner.", short)
 		}},
 	{ID: "bed-trade-height", Speaks: question.Bed, Weight: Plain, Title: "What most growers form",
 		Because: "Layers and bed pans are made for it.",
 		Sources: []*table.Source{&table.Practice, &table.Midwest2022, &table.UsingFilmDrip}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			switch {
-			case o == 2 || o == 3:
-				return speaksFor(0.6, "Most vegetable beds are formed {} to {} high.", unit.Short(question.Heights[2]), unit.Short(question.Heights[3]))
-			case o == 1:
-				return speaksFor(0.3, "Published beds for fruiting vegetables run from {} to {}.", unit.Short(question.Heights[1]), unit.Short(question.Heights[2]))
+			switch o {
+			case 2:
+				return speaksFor(usualHeight.Value, "Most vegetable beds are formed {} to {} high, and pans are made for {}.", unit.Short(question.Heights[1]), unit.Short(question.Heights[3]), unit.Short(question.Heights[2]))
+			case 1, 3:
+				return speaksFor(nearUsual.Value, "Many vegetable beds are formed {} high.", unit.Short(question.Heights[o]))
 			}
 			return silent()
 		}},
-	{ID: "bed-for-this-crop", Speaks: question.Bed, Weight: Plain, Title: "Published height for this crop",
+	{ID: "bed-for-this-crop", Speaks: question.Bed, Weight: Strong, Title: "Published height for this crop",
 		Because: "A guide that names a height has seen it work.",
 		Sources: []*table.Source{&table.StrawberryBed, &table.Midwest2022, &table.FlowerBed1998}, Fires: "strawberry-autumn",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
@@ -112,14 +168,15 @@ var bedRules = [...]*Rule{
 			if !h.Given() {
 				return silent()
 			}
-			if question.Heights[o]+0.005 >= h.Low && question.Heights[o] <= h.High+0.005 {
-				return speaksFor(0.6, "A guide gives {} to {} for {}.", unit.Short(h.Low), unit.Short(h.High), f.Crop.Name)
+			says, values := "A guide gives {} to {} for {}.", []any{unit.Short(h.Low), unit.Short(h.High), f.Crop.Name}
+			if h.Low == h.High {
+				says, values = "A guide gives {} for {}.", []any{unit.Short(h.Low), f.Crop.Name}
 			}
-			off := float64(h.Low - question.Heights[o])
-			if off < 0 {
-				off = float64(question.Heights[o] - h.High)
+			if guided(f, o) {
+				return speaksFor(guideHeight.Value, says, values...)
 			}
-			return against(saturate(off, 0.15), "A guide gives {} to {} for {}.", unit.Short(h.Low), unit.Short(h.High), f.Crop.Name)
+			off := max(float64(h.Low-question.Heights[o]), float64(question.Heights[o]-h.High))
+			return against(saturate(off, guideHalf.Value), says, values...)
 		}},
 	{ID: "bed-root-depth", Speaks: question.Bed, Weight: Slight, Title: "Room for the roots",
 		Because: "Loose depth is worth more to deep roots than to shallow ones.",
@@ -128,7 +185,7 @@ var bedRules = [...]*Rule{
 			if o == 0 || f.Crop.RootDepth.Low < 0.45 {
 				return silent()
 			}
-			return speaksFor(raised(o)*0.5, "Roots of {} go {} deep and use the loose height.", f.Crop.Name, unit.Short(f.Crop.RootDepth.Low))
+			return speaksFor(raised(o)*rootsFit.Value, "Roots of {} go {} deep and use the loose height.", f.Crop.Name, unit.Short(f.Crop.RootDepth.Low))
 		}},
 	{ID: "bed-slope", Speaks: question.Bed, Weight: Plain, Title: "On a slope",
 		Because: "High beds across a slope dam water until it breaks through.",
@@ -138,7 +195,7 @@ var bedRules = [...]*Rule{
 			if slope <= 3 || o < 2 {
 				return silent()
 			}
-			return against(saturate(slope, 10)*raised(o), "On a slope of {} % a bed {} high gathers water in the alley and may breach.", slope, unit.Short(question.Heights[o]))
+			return against(saturate(slope, slopeHalf.Value)*raised(o), "On a slope of {} % a bed {} high gathers water in the alley and may breach.", slope, unit.Short(question.Heights[o]))
 		}},
 	{ID: "bed-by-hand", Speaks: question.Bed, Weight: Strong, Title: "Formed by hand",
 		Because: "Shovelled beds cost hours for each inch.",
@@ -147,7 +204,7 @@ var bedRules = [...]*Rule{
 			if f.Case.Practice.Laying != "hand" || o == 0 {
 				return silent()
 			}
-			return against(raised(o)*0.8, "By hand, a bed {} high has to be shovelled up.", unit.Short(question.Heights[o]))
+			return against(raised(o)*shovelFit.Value, "By hand, a bed {} high has to be shovelled up.", unit.Short(question.Heights[o]))
 		}},
 	{ID: "bed-wet-at-laying", Speaks: question.Bed, Weight: Slight, Title: "Wet ground in spring",
 		Because: "Ground that is wet at laying time stays wet.",
@@ -156,7 +213,7 @@ var bedRules = [...]*Rule{
 			if f.Case.Soil.Wetness != "wet" || o == 0 {
 				return silent()
 			}
-			return speaksFor(raised(o)*0.7, "The ground is wet at laying: height helps it dry.")
+			return speaksFor(drains(o)*wetFit.Value, "The ground is wet at laying: height helps it dry.")
 		}},
 	{ID: "bed-wind", Speaks: question.Bed, Weight: Slight, Title: "Wind on the shoulder",
 		Because: "A tall shoulder gives wind a hold.",
@@ -165,7 +222,7 @@ var bedRules = [...]*Rule{
 			if f.Case.Field.Exposure != "windy" || o < 2 {
 				return silent()
 			}
-			return against(raised(o)*0.6, "Your field is windy: wind works at shoulders {} high.", unit.Short(question.Heights[o]))
+			return against(raised(o)*shoulderFit.Value, "Your field is windy: wind works at shoulders {} high.", unit.Short(question.Heights[o]))
 		}},
 	{ID: "bed-scarce-water", Speaks: question.Bed, Weight: Slight, Title: "Little water",
 		Because: "A lower bed loses less water at its sides.",
@@ -175,10 +232,10 @@ var bedRules = [...]*Rule{
 				return silent()
 			}
 			hours := float64(f.PeakLitres) * float64(f.BedMetres) / 100 / float64(f.Usable)
-			if hours < 8 {
+			if hours < scarceHours.Value {
 				return silent()
 			}
-			return against(raised(o)*0.6, "Your source must run {} h a day at full leaf; a lower bed dries less.", hours)
+			return against(raised(o)*scarceFit.Value, "Your source must run {} h a day at full leaf; a lower bed dries less.", hours)
 		}},
 	{ID: "bed-flat-is-simple", Speaks: question.Bed, Weight: Slight, Title: "Flat is simple",
 		Because: "Flat ground needs no former and less power, where it drains.",
@@ -187,7 +244,7 @@ var bedRules = [...]*Rule{
 			if o != 0 || f.Case.Soil.Drainage == "slow" {
 				return silent()
 			}
-			return speaksFor(0.5, "Both flat and raised beds work where the ground drains; flat is the least work.")
+			return speaksFor(simpleFit.Value, "Both flat and raised beds work where the ground drains; flat is the least work.")
 		}},
 	{ID: "bed-film-and-power", Speaks: question.Bed, Weight: Slight, Title: "Film and power for each inch",
 		Because: "Every inch of height takes wider film and a stronger tractor.",
@@ -196,7 +253,7 @@ var bedRules = [...]*Rule{
 			if o < 2 || f.Case.Practice.Laying == "hand" {
 				return silent()
 			}
-			b := profile.Across(question.Heights[o], f.Top, f.Centres, f.Case.Practice.FilmWidth)
-			return against(raised(o)*0.5, "A bed {} high takes film {} wide and about {} to form.", unit.Short(question.Heights[o]), unit.Short(b.Needed), LeastPower[o])
+			b := across(f, o)
+			return against(raised(o)*costFit.Value, "A bed {} high takes film {} wide and about {} to form.", unit.Short(question.Heights[o]), unit.Short(b.Needed), LeastPower[o])
 		}},
 }

@@ -11,93 +11,124 @@ func film(o question.Option) table.FilmID { return table.FilmID(o) }
 
 func row(o question.Option) *table.Film { return &table.Films[o] }
 
-// weedLevel is how much the ground grows, 0–1.
-func weedLevel(f *facts.Facts) float64 {
+// bedShown is the length of bed that hours and litter are told for: 100 ft.
+const bedShown = unit.Metres(100 * unit.MetresPerFoot)
+
+// leastHours is the least saving of work worth a word.
+const leastHours = 0.1
+
+// weeding is the work of a season's weeds on 100 ft of bare bed.
+func weeding(f *facts.Facts) float64 {
 	switch f.Case.Weeds.Pressure {
 	case "light":
-		return 0.3
+		return hoursLight.Value
 	case "heavy":
-		return 1
+		return hoursHeavy.Value
 	}
-	return 0.6
+	return hoursModerate.Value
 }
 
+// The film rules weigh what comes of a film in the grower's own units: days earlier,
+// days lost to heat, hours of weeding, price, what is left to haul. All of it is
+// counted against bare ground, so that a film that gains nothing stands at nothing.
+// The soil curve is read in facts, once; two rules tell what it means.
 var filmRules = [...]*Rule{
-	{ID: "film-reaches-floor", Speaks: question.Film, Weight: Strong, Title: "Warm enough on planting day",
-		Because: "Below its floor the crop stands still or rots.",
-		Sources: []*table.Source{&table.GeorgiaFloors, &table.KansasFloors, &table.PurdueTransplants, &table.NewEngland}, Fires: "pepper-cool-spring",
-		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			short := f.SafeFloor.Minus(f.Under[o])
-			if short <= 0 {
-				return silent()
-			}
-			return against(saturate(float64(short), 6), "On the morning of planting day the bed is {} colder than the safe {}.", short, f.SafeFloor)
-		}},
-	{ID: "film-days-gained", Speaks: question.Film, Weight: Strong, Title: "Days won in spring",
+	{ID: "film-days-earlier", Speaks: question.Film, Weight: Strong, Title: "Days earlier",
 		Because: "Earliness is what most growers buy film for.",
-		Sources: []*table.Source{&table.NewEngland, &table.PennColours, &table.PuertoRico1968, &table.Georgia2002, &table.WarmthFalls2015}, Fires: "pepper-cloddy-spring",
+		Sources: []*table.Source{&table.NewEngland, &table.PennColours, &table.PuertoRico1968, &table.Georgia2002, &table.WarmthFalls2015, &table.Contact, &table.GeorgiaFloors, &table.KansasFloors, &table.PurdueTransplants}, Fires: "pepper-cloddy-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			days := f.Gained[o]
-			if days == 0 || f.ReachWork[facts.Bare] < -20 {
-				return silent()
-			}
-			if days < 0 {
-				return against(saturate(float64(-days), 10), "The soil reaches {} {} later than bare ground.", f.WorkFloor, -days)
-			}
-			return speaksFor(saturate(float64(days), 10), "The soil reaches {} {} sooner than bare ground.", f.WorkFloor, days)
-		}},
-	{ID: "film-growing-warmth", Speaks: question.Film, Weight: Plain, Title: "Root warmth in the first month",
-		Because: "Roots grow best in a band of temperature; the band is wide, so this counts less than the floor.",
-		Sources: []*table.Source{&table.TomatoRoots1995, &table.Romaine2020, &table.RAE2020, &table.Memory}, Fires: "pepper-cool-spring",
-		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			best, mean := f.Crop.RootBest, f.MeanUnder[o]
-			if cold := best.Low.Minus(mean); cold > 0 {
-				return against(saturate(float64(cold), 6), "In the first month the root zone averages {}: {} below the best.", mean, cold)
-			}
-			if hot := mean.Minus(best.High); hot > 0 {
-				return against(saturate(float64(hot), 6), "In the first month the root zone averages {}: {} above the best.", mean, hot)
+			switch days := f.Ahead[o]; {
+			case days < 0:
+				return against(-saturate(float64(days), daysHalf.Value), "It cools the bed, and the crop comes about {} later than on bare ground.", -days)
+			case days > 0 && f.Autumn:
+				return speaksFor(saturate(float64(days), daysHalf.Value), "It keeps the bed warm in autumn, for about {} more growth than on bare ground before harvest.", days)
+			case days > 0:
+				return speaksFor(saturate(float64(days), daysHalf.Value), "It warms the bed, and the crop comes about {} earlier than on bare ground.", days)
 			}
 			return silent()
 		}},
-	{ID: "film-root-ceiling", Speaks: question.Film, Weight: Strong, Title: "Too hot for the roots",
-		Because: "Above its ceiling growth and fruit set fall off fast.",
-		Sources: []*table.Source{&table.PepperHeat2011, &table.Broccoli2009, &table.TomatoRoots1995}, Fires: "broccoli-late-summer",
+	{ID: "film-heat", Speaks: question.Film, Weight: Strong, Title: "Days lost to heat",
+		Because: "A stem that touches hot film is girdled within a day; roots above their ceiling stand still.",
+		Sources: []*table.Source{&table.HotFilm, &table.Films1993, &table.PepperHeat2011, &table.Broccoli2009, &table.TomatoRoots1995, &table.Romaine2020}, Fires: "tomato-high-summer",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			days := f.CeilingDays[o]
-			if days == 0 {
+			stems, roots, bare := f.Burning[o], f.Stalled[o], f.Stalled[facts.Bare]
+			fit := -saturate(float64(stems+roots-bare), heatHalf.Value)
+			switch {
+			case stems == 0 && roots == bare:
+				return silent()
+			case stems == 0 && roots == 0:
+				return speaksFor(fit, "It spares the roots from heat, which on bare ground costs them {} in the first two months.", unit.Days(bare))
+			case stems == 0 && roots < bare:
+				return speaksFor(fit, "In the first two months heat costs the roots {}; on bare ground it costs {}.", unit.Days(roots), unit.Days(bare))
+			case stems == 0 && bare == 0:
+				return speaksFor(fit, "In the first two months heat costs the roots {}; on bare ground it costs none.", unit.Days(roots))
+			case stems == 0:
+				return speaksFor(fit, "In the first two months heat costs the roots {}; on bare ground {}.", unit.Days(roots), unit.Days(bare))
+			case roots == bare:
+				return speaksFor(fit, "It gets hot enough to kill stems that touch it: on {} of the first two weeks.", unit.Days(stems))
+			case roots == 0:
+				return speaksFor(fit, "It gets hot enough to kill stems that touch it, on {} of the first two weeks; but it spares the roots {} that heat costs on bare ground.", unit.Days(stems), unit.Days(bare))
+			case bare == 0:
+				return speaksFor(fit, "It gets hot enough to kill stems that touch it, on {} of the first two weeks; and in two months heat costs the roots {}.", unit.Days(stems), unit.Days(roots))
+			}
+			return speaksFor(fit, "It gets hot enough to kill stems that touch it, on {} of the first two weeks; and in two months heat costs the roots {}, against {} on bare ground.", unit.Days(stems), unit.Days(roots), unit.Days(bare))
+		}},
+	{ID: "film-pale-in-heat", Speaks: question.Film, Weight: Plain, Title: "White for summer plantings",
+		Because: "Guides change from black to white when plants are set into summer heat.",
+		Sources: []*table.Source{&table.LateSwitch, &table.FloridaCir805, &table.KansasWeeds, &table.MidAtlanticPepper}, Fires: "tomato-high-summer",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			from := unit.Celsius(paleFrom.Value)
+			switch best := f.Crop.MonthBest; {
+			case best.Given() && !f.Crop.Warm:
+				from = best.High
+			case best.Given(): // okra and its like want more heat than tomatoes
+				from += max(0, best.High-unit.Celsius(paleTop.Value))
+			}
+			if f.AirSetting <= from {
 				return silent()
 			}
-			return against(saturate(float64(days), 15), "The root zone is above {} on {} of the first 60 days.", f.Ceiling, days)
+			fit := saturate(float64(f.AirSetting.Minus(from)), paleHalf.Value)
+			switch film(o) {
+			case table.WhiteOnBlack:
+				if !f.Crop.Warm {
+					return speaksFor(fit, "The air of the first weeks is usually about {}, and {} do best up to {}: guides lay white to keep them cool.", f.AirSetting, f.Crop.Name, from)
+				}
+				return speaksFor(fit, "The air of the first weeks is usually about {}: guides lay white for {} set into such heat.", f.AirSetting, f.Crop.Name)
+			case table.SilverOnBlack:
+				return speaksFor(fit*silverPale.Value, "The air of the first weeks is usually about {}, and it stays cooler than dark film. Guides name white first.", f.AirSetting)
+			}
+			return silent()
 		}},
-	{ID: "film-stem-burn", Speaks: question.Film, Weight: Strong, Title: "Film that burns stems",
-		Because: "A stem that touches hot film is girdled within a day; seed in the hole cooks.",
-		Sources: []*table.Source{&table.HotFilm, &table.Films1993}, Fires: "tomato-high-summer",
+	{ID: "film-short-season", Speaks: question.Film, Weight: Strong, Title: "A short, cool season",
+		Because: "Where frost cuts the harvest short, the warmest film pays: black warms less than film that passes the sun.",
+		Sources: []*table.Source{&table.SaskatchewanFilms, &table.SaskatchewanColours, &table.AlaskaCorn1991, &table.QuebecMelon1998}, Fires: "corn-short-season",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			over := f.Surface[o].Minus(facts.StemBurn)
-			if over <= 0 || f.HotStart < 1 {
+			left, cold := max(f.FreeDays-f.CropDays, 0), f.Crop.RootBest.Low.Minus(f.MeanUnder[table.Black])
+			if !f.Crop.Warm || !f.WarmingPays || f.FreeDays == facts.Never || f.Case.Weeds.Pressure == "heavy" || row(o).SunPassed.Value < 0.2 || float64(left) >= harvestLeft.Value || cold <= 0 {
 				return silent()
 			}
-			return against(saturate(f.HotStart*float64(over)/10, 6), "On a clear hot day the film reaches about {}, and about {} of the first 21 days are that hot. Stems that touch it die.", f.Surface[o], int(f.HotStart+0.5))
+			fit := (1 - float64(left)/harvestLeft.Value) * min(float64(cold)/coldFull.Value, 1)
+			return speaksFor(fit, "A short, cool season: {} of harvest fit before frost, and under black film the bed averages {} in the first month. Film that passes the sun warms it most.", left, f.MeanUnder[table.Black])
 		}},
-	{ID: "film-cools-hot-ground", Speaks: question.Film, Weight: Plain, Title: "Cools ground that is hot already",
-		Because: "Where bare ground is above the best, each degree less helps.",
-		Sources: []*table.Source{&table.LateSwitch, &table.FloridaCir805, &table.NewEngland}, Fires: "tomato-high-summer",
-		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			cooler := f.MeanUnder[facts.Bare].Minus(f.MeanUnder[o])
-			if cooler <= 0 || f.MeanUnder[facts.Bare] <= f.Crop.RootBest.Value {
-				return silent()
-			}
-			return speaksFor(saturate(float64(cooler), 2), "It keeps the root zone {} cooler than bare ground, which averages {}.", cooler, f.MeanUnder[facts.Bare])
-		}},
-	{ID: "film-weeds", Speaks: question.Film, Weight: Strong, Title: "Holds the weeds",
+	{ID: "film-weeds", Speaks: question.Film, Weight: Strong, Title: "Hours of weeding",
 		Because: "Weeds under film cannot be hoed.",
-		Sources: []*table.Source{&table.KansasWeeds, &table.Tomato2010, &table.ClearFilm2021}, Fires: "pepper-cool-spring",
+		Sources: []*table.Source{&table.KansasWeeds, &table.Tomato2010, &table.ClearFilm2021, &table.OrganicRule}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			passes := 1 - row(o).Opaque.Value
-			if passes < 0.02 {
-				return silent()
+			hours, passes, times := weeding(f), 1-row(o).Opaque.Value, underFilm.Value
+			if f.Case.Practice.Organic.Value {
+				times = underOrganic.Value
 			}
-			return against(passes*weedLevel(f), "It lets light through: about {} of the annual weeds may grow under it, and yours are {}.", unit.PercentOf(passes), weedWord(f))
+			saved := hours * (1 - passes*times)
+			fit := saturate(saved, hoursHalf.Value)
+			switch {
+			case saved > -leastHours && saved < leastHours:
+				return silent()
+			case passes < 0.02:
+				return speaksFor(fit, "It holds the annual weeds: about {} less weeding on {} of bed.", unit.Hours(saved), bedShown)
+			case saved < 0:
+				return against(-fit, "Weeds grow under it, where no hoe reaches: about {} more weeding on {} of bed than on bare ground.", unit.Hours(-saved), bedShown)
+			}
+			return speaksFor(fit, "About {} of the annual weeds grow under it: it saves {} of weeding on {} of bed, where black saves {}.", unit.PercentOf(passes), unit.Hours(saved), bedShown, unit.Hours(hours))
 		}},
 	{ID: "film-no-weed-control", Speaks: question.Film, Weight: Strong, Title: "Needs a weed plan beneath",
 		Because: "Clear film is a greenhouse for weeds; under heavy pressure they lift it off the bed.",
@@ -108,16 +139,6 @@ var filmRules = [...]*Rule{
 			}
 			return rulesOut("It holds no weeds at all, and yours are heavy: they would lift the film.")
 		}},
-	{ID: "film-organic-weeds", Speaks: question.Film, Weight: Plain, Title: "No spray to fall back on",
-		Because: "On an organic field weeds beneath clear film can only be pulled by opening it.",
-		Sources: []*table.Source{&table.OrganicRule}, Fires: "tomato-organic",
-		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			passes := 1 - row(o).Opaque.Value
-			if !f.Case.Practice.Organic.Value || passes < 0.1 {
-				return silent()
-			}
-			return against(passes*(0.4+0.6*weedLevel(f)), "Organic rules leave no spray for the weeds under it.")
-		}},
 	{ID: "film-for-sown-crops", Speaks: question.Film, Weight: Plain, Title: "Made for sown crops",
 		Because: "Clear film is slit over the seedlings after emergence; transplants gain less and scorch in the hole.",
 		Sources: []*table.Source{&table.Practice, &table.SweetCornClear}, Fires: "corn-short-season",
@@ -126,24 +147,27 @@ var filmRules = [...]*Rule{
 				return silent()
 			}
 			if f.Seeded {
-				return speaksFor(0.5, "Seed can come up under it; it must be slit by hand when the leaves touch.")
+				return speaksFor(sownFit.Value, "Seed can come up under it; it must be slit by hand when the leaves touch.")
 			}
-			return against(0.6, "It is mostly used over seed and must be opened after emergence. {} are set out.", unit.Capital(f.Crop.Name))
+			return against(setOutFit.Value, "It is mostly used over seed and must be opened after emergence. {} are set out.", unit.Capital(f.Crop.Name))
 		}},
-	{ID: "film-yellow-nutsedge", Speaks: question.Film, Weight: Plain, Title: "Yellow nutsedge",
-		Because: "Opaque film held yellow nutsedge best; films that pass light let it open its leaves.",
-		Sources: []*table.Source{&table.NutsedgeYellow2005, &table.NutsedgeGeorgia}, Fires: "pepper-yellow-nutsedge",
+	{ID: "film-yellow-nutsedge", Speaks: question.Film, Weight: Strong, Title: "Yellow nutsedge",
+		Because: "Opaque film held yellow nutsedge best of the plastics; paper held it in the field.",
+		Sources: []*table.Source{&table.NutsedgeYellow2005, &table.NutsedgeGeorgia, &table.PaperNutsedge2018}, Fires: "pepper-yellow-nutsedge",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Weeds.Nutsedge != "yellow" {
 				return silent()
 			}
 			switch film(o) {
 			case table.Black:
-				return speaksFor(0.5, "Black film cut yellow nutsedge shoots by 96 % in pots.")
+				return speaksFor(yellowBlack.Value, "Black film cut yellow nutsedge shoots by {} in pots.", unit.Percent(96))
 			case table.Paper:
-				return speaksFor(0.8, "Nutsedge did not get through paper in a field trial.")
+				if f.Case.Weeds.Pressure == "heavy" {
+					return speaksFor(yellowHeavy.Value, "Nutsedge did not get through paper in a field trial, and your weeds are heavy.")
+				}
+				return speaksFor(yellowPaper.Value, "Nutsedge did not get through paper in a field trial.")
 			case table.WhiteOnBlack, table.SilverOnBlack:
-				return against(0.3, "In mixed stands white and silver films had up to twice the shoots of black in one of two years.")
+				return against(yellowPale.Value, "In mixed stands white and silver films had up to twice the shoots of black in one of two years.")
 			}
 			return silent()
 		}},
@@ -156,34 +180,37 @@ var filmRules = [...]*Rule{
 			}
 			switch film(o) {
 			case table.Paper:
-				return speaksFor(0.9, "Nutsedge did not get through paper in a field trial, but did through every plastic.")
+				return speaksFor(purplePaper.Value, "Nutsedge did not get through paper in a field trial, but did through every plastic.")
 			case table.Clear, table.InfraredTransmitting:
-				return speaksFor(0.3, "Film that passes light cut purple nutsedge by 70 to 88 % in the field: its leaves open under the film. Other trials differ.")
+				return speaksFor(purpleLight.Value, "Film that passes light cut purple nutsedge by {} to {} in the field: its leaves open under the film. Other trials differ.", unit.Percent(70), unit.Percent(88))
 			}
-			return against(0.5, "Purple nutsedge came through black film nearly as on bare ground.")
+			return against(purplePlastic.Value, "Purple nutsedge came through black film nearly as on bare ground.")
 		}},
-	{ID: "film-virus-insects", Speaks: question.Film, Weight: Strong, Title: "Keeps virus carriers away",
+	{ID: "film-virus-insects", Speaks: question.Film, Weight: Strong, Title: "Keeps insects away",
 		Because: "A virus caught young can take the whole crop; the effect ends when leaves cover about 60 % of the film.",
-		Sources: []*table.Source{&table.SilverSquash1993, &table.SilverZucchini1995, &table.SilverThrips, &table.SilverWhitefly2023, &table.Gladiolus1965, &table.CanopyLimit}, Fires: "squash-virus",
+		Sources: []*table.Source{&table.SilverSquash1993, &table.SilverZucchini1995, &table.SilverThrips, &table.SilverWhitefly2023, &table.Gladiolus1965, &table.CanopyLimit, &table.SilverOnion2006}, Fires: "squash-virus",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			carrier := insectOf(f.Case.Weeds.Insects)
-			if carrier == 0 || f.Crop.Virus&carrier == 0 || row(o).Repels&carrier == 0 {
+			switch {
+			case carrier == 0 || row(o).Repels&carrier == 0:
 				return silent()
+			case f.Crop.Group == table.Bulb && carrier == table.Thrips && film(o) == table.SilverOnBlack:
+				return speaksFor(insectsOnly.Value, "Fewer thrips settle on young plants over it: in onions silver gave more than black on two farms of three.")
+			case f.Crop.Virus&carrier == 0:
+				return silent()
+			case film(o) == table.SilverOnBlack:
+				return speaksFor(virusSilver.Value, "It turns {} away while the plants are small: virus came 7 to 13 days later on silver in squash trials.", f.Case.Weeds.Insects)
 			}
-			fit := 0.9
-			if film(o) != table.SilverOnBlack {
-				fit = 0.4
-			}
-			return speaksFor(fit, "It turns {} away while the plants are small: virus came 7 to 13 days later on silver in squash trials.", f.Case.Weeds.Insects)
+			return speaksFor(virusOther.Value, "It turns some {} away while the plants are small, though fewer than silver does.", f.Case.Weeds.Insects)
 		}},
-	{ID: "film-shows-off-insects", Speaks: question.Film, Weight: Slight, Title: "Carriers that may come",
+	{ID: "film-carriers-may-come", Speaks: question.Film, Weight: Slight, Title: "Carriers that may come",
 		Because: "Even without a known outbreak, late plantings of a virus-prone crop meet more carriers.",
-		Sources: []*table.Source{&table.ColourCompare, &table.SilverPumpkin}, Fires: "squash-virus",
+		Sources: []*table.Source{&table.ColourCompare, &table.SilverPumpkin}, Fires: "melon-weak-well",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Crop.Virus == 0 || film(o) != table.SilverOnBlack || f.Case.Weeds.Insects == "none" || !(f.AirMean > 18 || f.Autumn) {
+			if f.Crop.Virus == 0 || film(o) != table.SilverOnBlack || f.Case.Weeds.Insects != "" || !f.Autumn && float64(f.AirMean) <= lateAir.Value {
 				return silent()
 			}
-			return speaksFor(0.4, "{} catch virus from flying insects, more so when planted late.", unit.Capital(f.Crop.Name))
+			return speaksFor(mayCome.Value, "Flying insects bring virus to {}, more so when planted late. Look for them before you order.", f.Crop.Name)
 		}},
 	{ID: "film-draws-thrips", Speaks: question.Film, Weight: Plain, Title: "Colour that draws thrips",
 		Because: "Thrips fly to blue and carry virus to tomato and pepper.",
@@ -193,9 +220,9 @@ var filmRules = [...]*Rule{
 				return silent()
 			}
 			if f.Case.Weeds.Insects == "thrips" {
-				return against(1, "Blue draws thrips, and you have them.")
+				return against(thripsHere.Value, "Blue draws thrips, and you have them.")
 			}
-			return against(0.5, "Blue draws thrips, which carry virus to {}.", f.Crop.Name)
+			return against(thripsMayCome.Value, "Blue draws thrips, which carry virus to {}.", f.Crop.Name)
 		}},
 	{ID: "film-trial-gain", Speaks: question.Film, Weight: Slight, Title: "Trials on this crop",
 		Because: "A yield trial elsewhere is a hint, not a promise.",
@@ -205,24 +232,35 @@ var filmRules = [...]*Rule{
 				if t.Gain.Source == nil || t.Film != film(o) {
 					continue
 				}
-				if t.Agrees {
-					return speaksFor(saturate(float64(t.Gain.Low), 30), "Trials on {} gave {} to {} more yield than the film they were set against.", f.Crop.Name, t.Gain.Low, t.Gain.High)
+				switch {
+				case t.Agrees && t.Gain.Low < t.Gain.High:
+					return speaksFor(saturate(float64(t.Gain.Low), gainHalf.Value), "Trials on {} gave {} to {} more yield than the film they were set against.", f.Crop.Name, t.Gain.Low, t.Gain.High)
+				case t.Agrees:
+					return speaksFor(saturate(float64(t.Gain.Low), gainHalf.Value), "Trials on {} gave {} more yield than the film they were set against.", f.Crop.Name, t.Gain.Low)
+				case t.Gain.Low < 0:
+					return against(gainMixed.Value, "Trials on {} disagree: from {} less to {} more yield.", f.Crop.Name, -t.Gain.Low, t.Gain.High)
 				}
-				if t.Gain.Low < 0 {
-					return against(0.3, "Trials on {} disagree: from {} less to {} more yield.", f.Crop.Name, -t.Gain.Low, t.Gain.High)
-				}
-				return speaksFor(saturate(float64(t.Gain.High), 60), "Some trials on {} gave up to {} more yield, others none.", f.Crop.Name, t.Gain.High)
+				return speaksFor(saturate(float64(t.Gain.High), gainDoubtHalf.Value), "Some trials on {} gave up to {} more yield, others none.", f.Crop.Name, t.Gain.High)
 			}
 			return silent()
 		}},
 	{ID: "film-mixed-evidence", Speaks: question.Film, Weight: Plain, Title: "Evidence is mixed",
 		Because: "Red and blue film won in some trials and lost in others.",
-		Sources: []*table.Source{&table.NewEngland, &table.UtahGuide, &table.RedNematode1997}, Fires: "tomato-high-summer",
+		Sources: []*table.Source{&table.NewEngland, &table.UtahGuide, &table.RedNematode1997, &table.RAE2020}, Fires: "tomato-high-summer",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if !row(o).Experiment {
 				return silent()
 			}
-			return against(0.7, "Trials of {} disagree. Try one short strip beside the film you trust.", row(o).Name)
+			return against(mixedFit.Value, "Trials of {} disagree. Try one short strip beside the film you trust.", row(o).Name)
+		}},
+	{ID: "film-summer-harvest", Speaks: question.Film, Weight: Strong, Title: "Set in spring to fruit all summer",
+		Because: "Berries set in spring are another crop than those set in autumn: they fruit on the film from July to October.",
+		Sources: []*table.Source{&table.MinnesotaBerries}, Fires: "berries-spring-set",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Crop.Group != table.Berry || f.Autumn || film(o) != table.WhiteOnBlack {
+				return silent()
+			}
+			return speaksFor(springFit.Value, "Day-neutral {} set in spring fruit through the summer heat; guides lay white-on-black for them.", f.Crop.Name)
 		}},
 	{ID: "film-price", Speaks: question.Film, Weight: Slight, Title: "Price of the film",
 		Because: "The step in price is small beside the crop, but real.",
@@ -232,19 +270,16 @@ var filmRules = [...]*Rule{
 			if class <= 1 {
 				return silent()
 			}
-			return against(saturate(class-1, 1.5), "It costs about {} times as much as plain black.", class)
+			return against(saturate(class-1, priceHalf.Value), "It costs about {} times as much as plain black: for {} of bed, what black costs for {}.", class, bedShown, unit.Metres(class)*bedShown)
 		}},
-	{ID: "film-removal", Speaks: question.Film, Weight: Slight, Title: "Getting it out of the field",
+	{ID: "film-removal", Speaks: question.Film, Weight: Slight, Title: "What is left to haul",
 		Because: "Lifting and hauling is the hardest day of the film's life; many places refuse dirty film.",
-		Sources: []*table.Source{&table.Retrieval2019, &table.CFR205, &table.RaspberryFilm2020}, Fires: "pepper-cool-spring",
+		Sources: []*table.Source{&table.Retrieval2019, &table.CFR205, &table.RaspberryFilm2020, &table.PaperNutsedge2018}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			switch row(o).Removal {
-			case table.TillIn:
-				return speaksFor(0.6, "It rots in the soil; nothing is hauled away.")
-			case table.TillInSlowly:
-				return speaksFor(0.5, "It is tilled in, though pieces stay in the soil for a year or more.")
+			if row(o).Removal != table.LiftAndHaul {
+				return silent()
 			}
-			return silent()
+			return against(litterFit.Value, "{} of bed leave about {} of dirty film to lift and haul.", bedShown, litter)
 		}},
 	{ID: "film-next-crops", Speaks: question.Film, Weight: Strong, Title: "Lasts for the next crop",
 		Because: "Film that has gone to pieces cannot carry a second crop.",
@@ -252,13 +287,16 @@ var filmRules = [...]*Rule{
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			crops := f.Case.Practice.CropsOnFilm.Or(1)
 			left := row(o).CoverLeft.Value
-			if crops < 2 {
+			if crops < 2 || lies(f, o) {
 				return silent()
 			}
-			if left < 30 {
+			switch {
+			case left == 0:
+				return rulesOut("It does not last for {} crops: after one it is gone.", int(crops))
+			case float64(left) < coverLeast.Value:
 				return rulesOut("It does not last for {} crops: about {} of it is left after two.", int(crops), left)
 			}
-			return against(saturate(float64(95-left), 25), "About {} of its cover was left after two crops in a trial.", left)
+			return against(saturate(float64(95-left), coverHalf.Value), "About {} of its cover was left after two crops in a trial.", left)
 		}},
 	{ID: "film-lasts-the-crop", Speaks: question.Film, Weight: Strong, Title: "Lasts until harvest",
 		Because: "Film that breaks up early lets weeds in at the worst time.",
@@ -266,10 +304,10 @@ var filmRules = [...]*Rule{
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			need := float64(f.Crop.DaysToHarvest.High) + 10
 			over := need - row(o).Life.Value
-			if over <= 0 {
+			if over <= 0 || lies(f, o) {
 				return silent()
 			}
-			return against(saturate(over, 25), "The crop is on the film for about {} and this film holds for about {}.", unit.DaysOf(need), unit.DaysOf(row(o).Life.Value))
+			return against(saturate(over, lifeHalf.Value), "The crop is on the film for about {} and this film holds for about {}.", unit.DaysOf(need), unit.DaysOf(row(o).Life.Value))
 		}},
 	{ID: "film-organic", Speaks: question.Film, Weight: Strong, Title: "Organic rule",
 		Because: "A film that breaks the rule costs the certificate.",
@@ -285,23 +323,39 @@ var filmRules = [...]*Rule{
 		Sources: []*table.Source{&table.Practice}, Fires: "pumpkin-biodegradable",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			set := f.Case.Practice.FilmOptions
-			if set == 0 || set&(1<<o) != 0 {
+			if set == 0 || set&(1<<o) != 0 || f.Case.Practice.ReuseFilm != "" {
 				return silent()
 			}
 			return rulesOut("You did not name it among the films you can buy.")
 		}},
+	{ID: "film-already-down", Speaks: question.Film, Weight: Strong, Title: "Film already on the bed",
+		Because: "Film that lies there and is whole costs nothing and wastes nothing.",
+		Sources: []*table.Source{&table.Weathering, &table.FloridaDouble2018, &table.Practice}, Fires: "squash-on-worn-film",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			p := &f.Case.Practice
+			switch {
+			case p.ReuseFilm == "":
+				return silent()
+			case !lies(f, o):
+				there, _ := table.FilmByID(p.ReuseFilm)
+				return rulesOut("The bed lies under {} already.", there.Name())
+			case table.Films[o].Removal == table.LiftAndHaul && Painted(f):
+				return speaksFor(p.ReuseCover.Or(80)/100, "It is down already and {} of it is whole. Paint it white before you plant: {} of the first two weeks would burn stems on it.", unit.PercentOf(p.ReuseCover.Or(80)/100), unit.Days(f.Burning[o]))
+			}
+			return speaksFor(p.ReuseCover.Or(80)/100, "It is down already and {} of it is whole.", unit.PercentOf(p.ReuseCover.Or(80)/100))
+		}},
 	{ID: "film-second-crop-heat", Speaks: question.Film, Weight: Plain, Title: "The second crop starts in summer",
 		Because: "A second crop goes into film that lies in full summer sun.",
-		Sources: []*table.Source{&table.FloridaCir805, &table.LateSwitch}, Fires: "tomato-two-crops",
+		Sources: []*table.Source{&table.FloridaCir805, &table.LateSwitch, &table.FloridaDouble2018}, Fires: "tomato-two-crops",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Case.Practice.CropsOnFilm.Or(1) < 2 || f.HotSeason < 10 {
+			if f.Case.Practice.CropsOnFilm.Or(1) < 2 || f.HotSeason < 10 || f.Case.Practice.ReuseFilm != "" {
 				return silent()
 			}
 			switch film(o) {
 			case table.WhiteOnBlack, table.SilverOnBlack:
-				return speaksFor(0.3, "The next crop is set in summer, when pale film is the safer bed.")
+				return speaksFor(secondPale.Value, "The next crop is set in summer, when pale film is the safer bed.")
 			case table.Black, table.BiodegradableBlack, table.Red, table.Blue:
-				return against(0.2, "The next crop is set in summer heat; the film must be painted white for it.")
+				return against(secondDark.Value, "The next crop is set in summer heat; the film must be painted white for it.")
 			}
 			return silent()
 		}},
@@ -312,7 +366,16 @@ var filmRules = [...]*Rule{
 			if film(o) != table.Black {
 				return silent()
 			}
-			return speaksFor(0.5, "Black is the commonest film, easy to find, and the best at holding weeds.")
+			return speaksFor(commonFit.Value, "Black is the commonest film and easy to find.")
+		}},
+	{ID: "film-paper-tears", Speaks: question.Film, Weight: Plain, Title: "Paper tears",
+		Because: "Paper pays where it is asked for or where nutsedge decides; otherwise it costs more and tears.",
+		Sources: []*table.Source{&table.PaperSmall, &table.Practice}, Fires: "pepper-cool-spring",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if film(o) != table.Paper {
+				return silent()
+			}
+			return against(tearsFit.Value, "It tears when wet, in the setter and at the buried edge; in a trial it was gone before the season ended.")
 		}},
 	{ID: "film-wind", Speaks: question.Film, Weight: Plain, Title: "Stands the wind",
 		Because: "Paper and thin films tear at the shoulder where wind works them.",
@@ -321,18 +384,7 @@ var filmRules = [...]*Rule{
 			if f.Case.Field.Exposure != "windy" || row(o).Embossable {
 				return silent()
 			}
-			return against(0.6, "Your field is windy, and {} tears at the edges.", row(o).Name)
-		}},
-	{ID: "film-autumn-warmth", Speaks: question.Film, Weight: Plain, Title: "Warmth for the autumn",
-		Because: "A crop that grows into the cold gains from a bed that holds warmth.",
-		Sources: []*table.Source{&table.NCStrawberry, &table.NewEngland}, Fires: "strawberry-autumn",
-		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			best := f.Crop.RootBest.Low
-			warmer := f.MeanUnder[o].Minus(f.MeanUnder[facts.Bare])
-			if !f.Autumn || !f.Cooling || f.MeanSeason >= best || warmer <= 0 {
-				return silent()
-			}
-			return speaksFor(saturate(float64(warmer), 2), "The season turns cold: it averages {} until harvest, and this film keeps the bed {} warmer.", f.MeanSeason, warmer)
+			return against(windFit.Value, "Your field is windy, and {} tears at the edges.", row(o).Name)
 		}},
 	{ID: "film-fumigated", Speaks: question.Film, Weight: Plain, Title: "Must hold a fumigant",
 		Because: "Gas that escapes neither works nor may be allowed: the label names the films.",
@@ -341,48 +393,26 @@ var filmRules = [...]*Rule{
 			if !f.Case.Practice.FumigatedOn.Given || row(o).Embossable {
 				return silent()
 			}
-			return against(0.9, "The ground was treated: {} does not hold a gas. The label names the films that do.", row(o).Name)
-		}},
-	{ID: "film-already-down", Speaks: question.Film, Weight: Strong, Title: "Film already on the bed",
-		Because: "Film that lies there and is whole costs nothing and wastes nothing.",
-		Sources: []*table.Source{&table.Weathering, &table.Practice}, Fires: "squash-on-worn-film",
-		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			p := &f.Case.Practice
-			if p.ReuseFilm == "" || film(o).Key() != p.ReuseFilm {
-				return silent()
-			}
-			return speaksFor(p.ReuseCover.Or(80)/100, "It is down already and {} of it is whole.", unit.PercentOf(p.ReuseCover.Or(80)/100))
-		}},
-	{ID: "film-rough-bed", Speaks: question.Film, Weight: Slight, Title: "Works through a rough bed",
-		Because: "Opaque film warms soil only where it lies on it; film that passes the sun warms soil across a gap.",
-		Sources: []*table.Source{&table.Contact, &table.TilthMichigan}, Fires: "pepper-cloddy-spring",
-		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if !f.Rough || row(o).SunPassed.Value < 0.2 || f.MeanUnder[facts.Bare] > f.Crop.RootBest.Low {
-				return silent()
-			}
-			return speaksFor(0.4, "Clods or dry soil hold the film off the bed; film that passes sunlight still warms the soil beneath.")
-		}},
-	{ID: "film-warm-nights", Speaks: question.Film, Weight: Slight, Title: "Nights that stay warm",
-		Because: "Where nights are hot and humid the crop needs every cooler hour.",
-		Sources: []*table.Source{&table.IowaHeat, &table.NorthCarolinaHeat, &table.PurdueHeat, &table.FloridaCir805}, Fires: "tomato-high-summer",
-		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.WarmNights < 10 {
-				return silent()
-			}
-			warmer := float64(f.MeanUnder[o].Minus(f.MeanUnder[facts.Bare]))
-			if warmer > 0 {
-				return against(saturate(warmer, 3), "Nights stay above {} on {} nights until harvest; this film adds warmth to them.", f.Crop.HeatNight.Value, int(f.WarmNights))
-			}
-			return speaksFor(saturate(-warmer, 3), "Nights stay above {} on {} nights until harvest; this film takes a little heat away.", f.Crop.HeatNight.Value, int(f.WarmNights))
+			return against(gasFit.Value, "The ground was treated: {} does not hold a gas. The label names the films that do.", row(o).Name)
 		}},
 }
 
-func weedWord(f *facts.Facts) string {
-	if w := f.Case.Weeds.Pressure; w != "" {
-		return w
-	}
-	return "moderate"
+// lies tells whether this film is on the bed already.
+func lies(f *facts.Facts, o question.Option) bool { return film(o).Key() == f.Case.Practice.ReuseFilm }
+
+// Painted tells whether dark film that is down already must be painted white before
+// the crop goes in.
+func Painted(f *facts.Facts) bool {
+	there, ok := table.FilmByID(f.Case.Practice.ReuseFilm)
+	return ok && f.Burning[there] > 0
 }
+
+// litter is the film of bedShown as it is hauled: 4 ft wide and 1 mil thick, with its
+// soil.
+var litter = unit.Kilograms(float64(bedShown) * 4 * unit.MetresPerFoot * float64(unit.FromMil(1)) / 1000 * filmDensity * litterSoil.Value)
+
+// filmDensity is that of polyethylene, t/m³: the trade's 30,000 in² for a pound at 1 mil.
+const filmDensity = 0.92
 
 func insectOf(word string) table.Insect {
 	switch word {

@@ -230,6 +230,21 @@ var gates = [...]*Rule{
 			}
 			return silent()
 		}, &table.TilthMichigan, &table.Contact),
+	gate("cloddy-ground", "Clods hold the film off", "Air under the film loses most of the warming, and clods wear holes.", "pepper-cloddy-spring",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Case.Soil.Tilth == "cloddy" && careful(o) {
+				return rulesOut("The soil is cloddy. Work it fine while it is moist: air gaps under the film lose most of the warming.")
+			}
+			return silent()
+		}, &table.Contact, &table.DryBeds),
+	gate("bed-beyond-tractor", "The tractor is light for this bed", "A tractor that slips makes a crooked, loose bed.", "berries-spring-set",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			bed := f.HeightOption
+			if BeyondTractor(f, bed) == 0 || !careful(o) {
+				return silent()
+			}
+			return rulesOut("A bed {} high takes about {} to form and cover in one pass; your tractor has {}. Form it in one pass and lay in a second, draw the last inches up by hand, or borrow a tractor for the day.", unit.Short(f.Height), LeastPower[bed], f.Case.Practice.Tractor.Value)
+		}, &table.CompactLayers, &table.Plasticulture),
 	gate("dry-at-laying", "The ground is dry", "Drip hardly re-wets a bed that was covered dry, least of all in sand.", "melon-weak-well",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Soil.Wetness == "dry" && careful(o) {
@@ -266,6 +281,14 @@ var gates = [...]*Rule{
 			}
 			return silent()
 		}, &table.Guide205),
+	gate("reused-dark-film", "Dark film that lies in summer sun", "Black film that carried a spring crop burns the next one's stems in summer.", "squash-on-worn-film",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if !Painted(f) || !careful(o) {
+				return silent()
+			}
+			there, _ := table.FilmByID(f.Case.Practice.ReuseFilm)
+			return rulesOut("Paint the old film white before you plant: on {} of the first two weeks {} would kill stems that touch it.", unit.Days(f.Burning[there]), there.Name())
+		}, &table.FloridaDouble2018, &table.HotFilm),
 	gate("reused-film-holes", "The old film is worn", "Open film grows weeds and loses its warmth.", "squash-on-worn-film",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			p := &f.Case.Practice

@@ -1,6 +1,8 @@
 package judge
 
 import (
+	"math"
+
 	"filmfurrow/rules/facts"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
@@ -32,6 +34,21 @@ type Rule struct {
 	Sources []*table.Source
 	Judge   func(*facts.Facts, question.Option) (Finding, bool) // false: nothing to say
 	Fires   string                                              // a case in testdata/cases that fires it
+}
+
+// leastPoints is the least that a reason must weigh to be told: what is less shows as
+// nothing beside it.
+const leastPoints = 0.005
+
+// ask is what the rule says of an option, its fit to the thousandth; a reason without
+// weight is none.
+func (r *Rule) ask(f *facts.Facts, o question.Option) (Finding, bool) {
+	finding, speaks := r.Judge(f, o)
+	finding.Fit = math.Round(finding.Fit*1000) / 1000
+	if speaks && !finding.RulesOut && math.Abs(float64(r.Weight)*finding.Fit) < leastPoints {
+		return silent()
+	}
+	return finding, speaks
 }
 
 // Finding is what a rule says of one option.

@@ -29,7 +29,7 @@ func Settle(f *facts.Facts, c field.Case, soil *facts.SoilYear, before *facts.Fa
 // SettleDry leaves the water out, for a search that asks for the film alone.
 func SettleDry(f *facts.Facts, c field.Case, soil *facts.SoilYear, before *facts.Facts) error {
 	from := c.PlantOn.Value
-	if end, ok := labelEnds(&c.Practice); ok {
+	if end, ok := LabelEnds(&c.Practice); ok {
 		from = max(from, end)
 	}
 	if err := f.Dry(c, from, soil, before); err != nil {
@@ -87,8 +87,8 @@ func candidates(season *facts.Season, from unit.Date) (days []unit.Date) {
 // fumigant and planting. The label overrules it, and the page says so.
 const provisionalLabel = 21
 
-// labelEnds is the first day after a treatment on which the label lets a crop in.
-func labelEnds(p *field.PracticeCase) (unit.Date, bool) {
+// LabelEnds is the first day after a treatment on which the label lets a crop in.
+func LabelEnds(p *field.PracticeCase) (unit.Date, bool) {
 	if !p.FumigatedOn.Given {
 		return 0, false
 	}

@@ -7,6 +7,9 @@ import (
 	"filmfurrow/rules/unit"
 )
 
+// tellable is the least difference of soil warmth that a sentence tells.
+const tellable = unit.CelsiusDegrees(0.5)
+
 var surfaceRules = [...]*Rule{
 	{ID: "surface-not-made", Speaks: question.Surface, Weight: Strong, Title: "Sold smooth only",
 		Because: "It cannot be bought embossed.", Sources: []*table.Source{&table.Memory}, Fires: "pumpkin-biodegradable",
@@ -22,15 +25,15 @@ var surfaceRules = [...]*Rule{
 			if f.Height == 0 || o != question.Embossed {
 				return silent()
 			}
-			return speaksFor(0.8, "On a raised bed embossed film stretches over the shoulders and stays tight.")
+			return speaksFor(hugsFit.Value, "On a raised bed embossed film stretches over the shoulders and stays tight.")
 		}},
 	{ID: "surface-flat", Speaks: question.Surface, Weight: Plain, Title: "Lies well on the flat",
-		Because: "On flat ground there is no shoulder to hug.", Sources: []*table.Source{&table.Practice}, Fires: "corn-short-season",
+		Because: "On flat ground there is no shoulder to hug.", Sources: []*table.Source{&table.Practice}, Fires: "pepper-narrow-roll",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Height > 0 || o != question.Smooth {
 				return silent()
 			}
-			return speaksFor(0.8, "On a flat bed smooth film lies well.")
+			return speaksFor(flatFit.Value, "On a flat bed smooth film lies well.")
 		}},
 	{ID: "surface-summer-heat", Speaks: question.Surface, Weight: Plain, Title: "Summer heat",
 		Because: "Smooth film goes slack in heat and tears at the shoulder when it shrinks.", Sources: []*table.Source{&table.Practice, &table.Embossing}, Fires: "tomato-high-summer",
@@ -38,16 +41,16 @@ var surfaceRules = [...]*Rule{
 			if o != question.Smooth || f.Height == 0 || f.HotSeason < 1 {
 				return silent()
 			}
-			return against(saturate(f.HotSeason, 20), "About {} hot days come before harvest: smooth film stretches and tears on a raised bed in heat.", int(f.HotSeason+0.5))
+			return against(saturate(f.HotSeason, slackHalf.Value), "Hot days come before harvest, about {}: smooth film stretches and tears on a raised bed in heat.", unit.DaysOf(f.HotSeason))
 		}},
 	{ID: "surface-contact", Speaks: question.Surface, Weight: Plain, Title: "Contact with cold soil",
 		Because: "Opaque film warms only what it touches.", Sources: []*table.Source{&table.Contact, &table.Embossing}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			short := f.SafeFloor.Minus(f.Under[facts.Bare])
-			if o != question.Embossed || short <= 0 {
+			if o != question.Embossed || short < tellable {
 				return silent()
 			}
-			return speaksFor(saturate(float64(short), 8), "The bare bed is {} short of the safe floor on planting day: tight contact counts.", short)
+			return speaksFor(saturate(float64(short), contactHalf.Value), "The bare bed is {} short of the safe floor on planting day: tight contact counts.", short)
 		}},
 	{ID: "surface-price", Speaks: question.Surface, Weight: Slight, Title: "Price",
 		Because: "A small saving for each roll.", Sources: []*table.Source{&table.Practice}, Fires: "corn-short-season",
@@ -55,7 +58,7 @@ var surfaceRules = [...]*Rule{
 			if o != question.Smooth {
 				return silent()
 			}
-			return speaksFor(0.5, "Smooth film is cheaper.")
+			return speaksFor(cheapFit.Value, "Smooth film is cheaper.")
 		}},
 	{ID: "surface-by-hand", Speaks: question.Surface, Weight: Slight, Title: "Laid by hand",
 		Because: "Hands cannot pull film as tight as a layer; smooth slides more easily.", Sources: []*table.Source{&table.Memory}, Fires: "flowers-by-hand",
@@ -63,7 +66,7 @@ var surfaceRules = [...]*Rule{
 			if f.Case.Practice.Laying != "hand" || o != question.Smooth {
 				return silent()
 			}
-			return speaksFor(0.5, "Laid by hand, smooth film is easier to pull straight.")
+			return speaksFor(slidesFit.Value, "Laid by hand, smooth film is easier to pull straight.")
 		}},
 	{ID: "surface-wind", Speaks: question.Surface, Weight: Slight, Title: "Wind",
 		Because: "Film that stays tight does not flap.", Sources: []*table.Source{&table.Embossing}, Fires: "pepper-cool-spring",
@@ -71,6 +74,6 @@ var surfaceRules = [...]*Rule{
 			if f.Case.Field.Exposure != "windy" || o != question.Embossed {
 				return silent()
 			}
-			return speaksFor(0.6, "Your field is windy: embossed film stays tight and does not flap.")
+			return speaksFor(tightFit.Value, "Your field is windy: embossed film stays tight and does not flap.")
 		}},
 }

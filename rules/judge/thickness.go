@@ -24,10 +24,26 @@ func FilmRow(f *facts.Facts) *table.Film {
 }
 
 var thicknessRules = [...]*Rule{
+	{ID: "thickness-already-down", Speaks: question.Thickness, Weight: Strong, Title: "The film that lies there",
+		Because: "Film that is down is as thick as it is.",
+		Sources: []*table.Source{&table.Practice}, Fires: "squash-on-worn-film",
+		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			t := f.Case.Practice.ReuseThick
+			if !t.Given || f.Case.Practice.ReuseFilm == "" || FilmRow(f).ByWeight {
+				return silent()
+			}
+			if nearest(question.Thicknesses[:], t.Value) != o {
+				return rulesOut("The film that is down is {} thick.", t.Value)
+			}
+			return speaksFor(1, "The film that is down is {} thick.", t.Value)
+		}},
 	{ID: "thickness-not-sold", Speaks: question.Thickness, Weight: Strong, Title: "Sold in this thickness",
 		Because: "What is not made cannot be laid.", Sources: []*table.Source{&table.NewEngland, &table.Memory}, Fires: "pumpkin-biodegradable",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			r := FilmRow(f)
+			if f.Case.Practice.ReuseThick.Given && !r.ByWeight {
+				return silent() // it lies there, whatever is sold
+			}
 			if r.ByWeight != (o == question.ByWeight) {
 				if r.ByWeight {
 					return rulesOut("{} is sold by weight of the sheet.", unit.Capital(r.Name))
@@ -46,7 +62,7 @@ var thicknessRules = [...]*Rule{
 				return silent()
 			}
 			if t := thick(o); t >= 0.99 && t <= 1.26 {
-				return speaksFor(0.6, "For one season most growers lay {} to {}.", unit.FromMil(1), unit.FromMil(1.25))
+				return speaksFor(oneSeason.Value, "For one season most growers lay {} to {}.", unit.FromMil(1), unit.FromMil(1.25))
 			}
 			return silent()
 		}},
@@ -58,9 +74,9 @@ var thicknessRules = [...]*Rule{
 				return silent()
 			}
 			if short := 1.25 - thick(o); short > 0.01 {
-				return against(saturate(short, 0.2), "{} crops on one laying want {} or more.", int(crops), unit.FromMil(1.25))
+				return against(saturate(short, secondHalf.Value), "{} crops on one laying want {} or more.", int(crops), unit.FromMil(1.25))
 			}
-			return speaksFor(0.5, "Stout enough for {} crops on one laying.", int(crops))
+			return speaksFor(stoutFit.Value, "Stout enough for {} crops on one laying.", int(crops))
 		}},
 	{ID: "thickness-nutsedge", Speaks: question.Thickness, Weight: Plain, Title: "Nutsedge",
 		Because: "Spears pierce thin film first.", Sources: []*table.Source{&table.NutsedgeYellow2005}, Fires: "pepper-yellow-nutsedge",
@@ -70,9 +86,12 @@ var thicknessRules = [...]*Rule{
 				return silent()
 			}
 			if thick(o) >= 1.24 {
-				return speaksFor(0.5, "The trial that held {} nutsedge used {}.", sedge, unit.FromMil(1.25))
+				if sedge == "yellow" {
+					return speaksFor(stoutFit.Value, "The trial that held yellow nutsedge used {}.", unit.FromMil(1.25))
+				}
+				return speaksFor(stoutFit.Value, "Spears pierce thin film first.")
 			}
-			return against(saturate(1.25-thick(o), 0.3), "Nutsedge spears pierce thin film; the trial that held them used {}.", unit.FromMil(1.25))
+			return against(saturate(1.25-thick(o), thinHalf.Value), "Nutsedge spears pierce thin film.")
 		}},
 	{ID: "thickness-lifting", Speaks: question.Thickness, Weight: Strong, Title: "Comes up in one piece",
 		Because: "Torn film stays in the field for years.", Sources: []*table.Source{&table.Retrieval2019, &table.ThinFilm, &table.EN13655}, Fires: "pepper-cool-spring",
@@ -80,7 +99,7 @@ var thicknessRules = [...]*Rule{
 			if FilmRow(f).Removal != table.LiftAndHaul || o == question.ByWeight || thick(o) >= 0.99 {
 				return silent()
 			}
-			return against(saturate(1-thick(o), 0.15), "Below {} film tears when it is lifted.", unit.FromMil(1))
+			return against(saturate(1-thick(o), tearHalf.Value), "Below {} film tears when it is lifted.", unit.FromMil(1))
 		}},
 	{ID: "thickness-stones", Speaks: question.Thickness, Weight: Plain, Title: "Stones",
 		Because: "Each stone is a puncture.", Sources: []*table.Source{&table.Memory}, Fires: "pepper-stony-light",
@@ -89,9 +108,9 @@ var thicknessRules = [...]*Rule{
 				return silent()
 			}
 			if thick(o) >= 1.24 {
-				return speaksFor(0.5, "Stony ground wants {} or more.", unit.FromMil(1.25))
+				return speaksFor(stoutFit.Value, "Stony ground wants {} or more.", unit.FromMil(1.25))
 			}
-			return against(saturate(1.25-thick(o), 0.4), "Stones puncture thin film; stony ground wants {} or more.", unit.FromMil(1.25))
+			return against(saturate(1.25-thick(o), stoneHalf.Value), "Stones puncture thin film; stony ground wants {} or more.", unit.FromMil(1.25))
 		}},
 	{ID: "thickness-trash", Speaks: question.Thickness, Weight: Plain, Title: "Trash in the bed",
 		Because: "Stalks puncture film from below.", Sources: []*table.Source{&table.TilthMichigan}, Fires: "cabbage-wet-clay",
@@ -99,7 +118,7 @@ var thicknessRules = [...]*Rule{
 			if o == question.ByWeight || f.Case.Soil.Tilth != "trashy" {
 				return silent()
 			}
-			return speaksFor(saturate(thick(o)-0.6, 0.6), "Stalks puncture from below; thicker film stands more.")
+			return speaksFor(saturate(thick(o)-0.6, stalkHalf.Value), "Stalks puncture from below; thicker film stands more.")
 		}},
 	{ID: "thickness-fumigation", Speaks: question.Thickness, Weight: Plain, Title: "Holds a fumigant",
 		Because: "Barrier films are about this thick; the label decides.", Sources: []*table.Source{&table.BarrierFilm2013, &table.Memory}, Fires: "tomato-fumigated",
@@ -108,9 +127,9 @@ var thicknessRules = [...]*Rule{
 				return silent()
 			}
 			if thick(o) >= 1.24 {
-				return speaksFor(0.6, "Films that hold a fumigant are about {}. The label names them.", unit.FromMil(1.25))
+				return speaksFor(gasThick.Value, "Films that hold a fumigant are about {}. The label names them.", unit.FromMil(1.25))
 			}
-			return against(saturate(1.25-thick(o), 0.3), "Films that hold a fumigant are about {}.", unit.FromMil(1.25))
+			return against(saturate(1.25-thick(o), thinHalf.Value), "Films that hold a fumigant are about {}.", unit.FromMil(1.25))
 		}},
 	{ID: "thickness-rots-away", Speaks: question.Thickness, Weight: Plain, Title: "Made to break down",
 		Because: "Thicker film of this kind lasts longer in the soil as well.", Sources: []*table.Source{&table.EN17033, &table.RaspberryFilm2020}, Fires: "pumpkin-biodegradable",
@@ -119,9 +138,9 @@ var thicknessRules = [...]*Rule{
 				return silent()
 			}
 			if need := f.Crop.DaysToHarvest.High; need > 100 && thick(o) > 0.7 {
-				return speaksFor(0.4, "The crop stands for about {}: take the thicker of these films.", unit.DaysOf(need))
+				return speaksFor(longBio.Value, "The crop stands for about {}: take the thicker of these films.", unit.DaysOf(need))
 			}
-			return against(saturate(thick(o)-0.6, 0.5), "Thicker film of this kind is slower to break down in the soil.")
+			return against(saturate(thick(o)-0.6, handHalf.Value), "Thicker film of this kind is slower to break down in the soil.")
 		}},
 	{ID: "thickness-by-hand", Speaks: question.Thickness, Weight: Slight, Title: "Handled by people",
 		Because: "Thin film clings and tears in the hands.", Sources: []*table.Source{&table.Memory}, Fires: "flowers-by-hand",
@@ -129,7 +148,7 @@ var thicknessRules = [...]*Rule{
 			if f.Case.Practice.Laying != "hand" || o == question.ByWeight {
 				return silent()
 			}
-			return speaksFor(saturate(thick(o)-0.9, 0.5), "Laid by hand, stouter film is easier to handle.")
+			return speaksFor(saturate(thick(o)-0.9, handHalf.Value), "Laid by hand, stouter film is easier to handle.")
 		}},
 	{ID: "thickness-wind", Speaks: question.Thickness, Weight: Slight, Title: "Wind",
 		Because: "Flapping film tears where it is thin.", Sources: []*table.Source{&table.Memory}, Fires: "pepper-cool-spring",
@@ -137,7 +156,7 @@ var thicknessRules = [...]*Rule{
 			if f.Case.Field.Exposure != "windy" || o == question.ByWeight {
 				return silent()
 			}
-			return speaksFor(saturate(thick(o)-0.9, 0.5), "Your field is windy: stouter film stands it better.")
+			return speaksFor(saturate(thick(o)-0.9, handHalf.Value), "Your field is windy: stouter film stands it better.")
 		}},
 	{ID: "thickness-price", Speaks: question.Thickness, Weight: Plain, Title: "Price and weight",
 		Because: "Film is sold by weight: a quarter thicker costs and weighs a quarter more.", Sources: []*table.Source{&table.FilmYieldConstant}, Fires: "pepper-cool-spring",
@@ -145,14 +164,14 @@ var thicknessRules = [...]*Rule{
 			if o == question.ByWeight || thick(o) <= 1.01 {
 				return silent()
 			}
-			return against(saturate(thick(o)-1, 0.6), "It weighs and costs {} more than {} film.", unit.PercentOf(thick(o)-1), unit.FromMil(1))
+			return against(saturate(thick(o)-1, weightHalf.Value), "It weighs and costs {} more than {} film.", unit.PercentOf(thick(o)-1), unit.FromMil(1))
 		}},
 	{ID: "thickness-long-crop", Speaks: question.Thickness, Weight: Plain, Title: "A long season on the film",
 		Because: "Sun and wind work on the film for as long as it lies.", Sources: []*table.Source{&table.StrawberryFilm}, Fires: "strawberry-autumn",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if o == question.ByWeight || f.Crop.DaysToHarvest.High < 180 {
-				return silent()
+			if o == question.ByWeight || f.Crop.DaysToHarvest.High < 180 || !f.Autumn {
+				return silent() // a crop set in spring is off the film by autumn
 			}
-			return speaksFor(saturate(thick(o)-1, 0.3), "{} lie on the film for about {}; guides give {} to {}.", unit.Capital(f.Crop.Name), unit.DaysOf(f.Crop.DaysToHarvest.High), unit.FromMil(1), unit.FromMil(1.5))
+			return speaksFor(saturate(thick(o)-1, longHalf.Value), "{} lie on the film for about {}; guides give {} to {}.", unit.Capital(f.Crop.Name), unit.DaysOf(f.Crop.DaysToHarvest.High), unit.FromMil(1), unit.FromMil(1.5))
 		}},
 }

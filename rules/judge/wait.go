@@ -28,7 +28,7 @@ func Waits(f *facts.Facts) (days [5]unit.Days) {
 	if frost := later(f.Season.NextFree(f.Wanted)); frost > 0 {
 		days[question.WaitFrost] = frost + f.Lead
 	}
-	if end, ok := labelEnds(&f.Case.Practice); ok {
+	if end, ok := LabelEnds(&f.Case.Practice); ok {
 		days[question.WaitLabel] = max(1, end.Minus(f.Wanted)+f.Lead)
 	}
 	switch f.Case.Soil.Wetness {

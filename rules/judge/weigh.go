@@ -28,7 +28,7 @@ const TieMargin = 0.33
 // Ranked is one option with all that spoke to it.
 type Ranked struct {
 	Option     question.Option
-	Score      float64 // the sum of the factors' points
+	Score      float64 // how many points it is ahead of the least fit option
 	RuledOutBy *Factor
 	Factors    []Factor
 }
@@ -64,11 +64,10 @@ func weigh(f *facts.Facts, q question.Question) Choice {
 		start := len(factors)
 		ruled := -1
 		for _, rule := range rules {
-			finding, speaks := rule.Judge(f, question.Option(o))
+			finding, speaks := rule.ask(f, question.Option(o))
 			if !speaks {
 				continue
 			}
-			finding.Fit = math.Round(finding.Fit*1000) / 1000
 			factors = append(factors, Factor{rule, finding})
 			if finding.RulesOut && ruled < 0 {
 				ruled = len(factors) - 1
@@ -80,6 +79,7 @@ func weigh(f *facts.Facts, q question.Question) Choice {
 		}
 		r.Score = scoreOf(r.Factors)
 	}
+	fromLeast(c.Ranked)
 	slices.SortStableFunc(c.Ranked, better)
 	c.judgeConfidence()
 	return c
@@ -95,13 +95,13 @@ options:
 	for o := range question.Option(q.Options()) {
 		sum := 0.0
 		for _, rule := range Rules(q) {
-			finding, speaks := rule.Judge(f, o)
+			finding, speaks := rule.ask(f, o)
 			if finding.RulesOut {
 				out |= 1 << o
 				continue options
 			}
 			if speaks {
-				sum += float64(rule.Weight) * (math.Round(finding.Fit*1000) / 1000)
+				sum += float64(rule.Weight) * finding.Fit
 			}
 		}
 		switch score := math.Round(sum*1000) / 1000; {
@@ -112,6 +112,26 @@ options:
 		}
 	}
 	return winner, most - second, out
+}
+
+// fromLeast counts the scores from the least fit of the options that may be chosen. A
+// sum of points has no natural nought: only its distance to another option says
+// anything, and so the winner never reads as less than nothing.
+func fromLeast(ranked []Ranked) {
+	least := math.Inf(+1)
+	for i := range ranked {
+		if ranked[i].RuledOutBy == nil {
+			least = min(least, ranked[i].Score)
+		}
+	}
+	for i := range ranked {
+		switch r := &ranked[i]; {
+		case r.RuledOutBy != nil:
+			r.Score = 0
+		default:
+			r.Score = math.Round((r.Score-least)*1000) / 1000
+		}
+	}
 }
 
 func scoreOf(factors []Factor) float64 {

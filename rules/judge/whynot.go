@@ -1,9 +1,15 @@
 package judge
 
-import "filmfurrow/rules/unit"
+import (
+	"cmp"
+
+	"filmfurrow/rules/unit"
+)
 
 // WhyNot says for an option that did not win what decided against it: the rule
-// that ruled it out, or the one that cost it most against the winner.
+// that ruled it out, or the one that cost it most against the winner. Where that is
+// something that speaks for the winner, the winner is named, so that its praise is not
+// read as the other's.
 func (c *Choice) WhyNot(i int) (unit.Phrase, *Rule) {
 	r := &c.Ranked[i]
 	if r.RuledOutBy != nil {
@@ -13,42 +19,43 @@ func (c *Choice) WhyNot(i int) (unit.Phrase, *Rule) {
 	for j := range c.Ranked[0].Factors {
 		winner[c.Ranked[0].Factors[j].Rule] = &c.Ranked[0].Factors[j]
 	}
-	var worst *Factor
+	var own, worst *Factor // of this option, and of the winner
+	var rule *Rule
 	most := 0.0
-	note := func(f *Factor, loss float64) {
+	note := func(ofOwn, ofWinner *Factor, loss float64) {
 		if loss > most {
-			worst, most = f, loss
+			own, worst, most = ofOwn, ofWinner, loss
+			rule = cmp.Or(ofOwn, ofWinner).Rule
 		}
 	}
 	for j := range r.Factors {
 		f := &r.Factors[j]
+		w := winner[f.Rule]
 		loss := -f.Points()
-		if w := winner[f.Rule]; w != nil {
+		if w != nil {
 			loss += w.Points()
 			delete(winner, f.Rule)
 		}
 		if f.Points() < 0 {
-			note(f, loss)
-		} else if loss > 0 {
-			note(c.factorOfWinner(f.Rule), loss)
+			w = nil
+		}
+		note(f, w, loss)
+	}
+	for i := range c.Ranked[0].Factors {
+		if w := winner[c.Ranked[0].Factors[i].Rule]; w != nil && w.Points() > 0 {
+			note(nil, w, w.Points())
 		}
 	}
-	for _, f := range c.Ranked[0].Factors {
-		if w := winner[f.Rule]; w != nil && w.Points() > 0 {
-			note(w, w.Points())
-		}
-	}
-	if worst == nil {
+	switch {
+	case rule == nil:
 		return unit.Say("Nothing speaks against it; the first is a little ahead in all."), nil
+	case worst == nil:
+		return own.Reason, rule
 	}
-	return worst.Reason, worst.Rule
-}
-
-func (c *Choice) factorOfWinner(rule *Rule) *Factor {
-	for j := range c.Ranked[0].Factors {
-		if c.Ranked[0].Factors[j].Rule == rule {
-			return &c.Ranked[0].Factors[j]
-		}
+	first := c.Question.Says(c.Ranked[0].Option)
+	said := unit.Phrase{Text: unit.Capital(first.Text) + " does better: " + unit.Lower(worst.Reason.Text), Quantities: append(first.Quantities[:len(first.Quantities):len(first.Quantities)], worst.Reason.Quantities...)}
+	if own != nil {
+		said = unit.Phrase{Text: own.Reason.Text + " " + said.Text, Quantities: append(own.Reason.Quantities[:len(own.Reason.Quantities):len(own.Reason.Quantities)], said.Quantities...)}
 	}
-	return nil
+	return said, rule
 }

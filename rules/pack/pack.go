@@ -91,7 +91,7 @@ var Farms = [...]Farm{
 		}},
 	{ID: "gull-meadow", Title: "Gull Meadow, late squash and aphids",
 		Lesson: "Some films are laid against insects, not for warmth. Silver turns aphids away while the plants are small; without aphids it loses.",
-		Asks:   question.Film, Answer: question.Option(table.SilverOnBlack), Turn: "weeds.insect_pressure", To: word("none"), Then: question.Option(table.Paper),
+		Asks:   question.Film, Answer: question.Option(table.SilverOnBlack), Turn: "weeds.insect_pressure", To: word("none"), Then: question.Option(table.WhiteOnBlack),
 		place: &mildCoast, set: func(c *field.Case) {
 			plants(c, "summer-squash", 7, 20)
 			c.Method, c.Weeds.Insects = "seed", "aphids"

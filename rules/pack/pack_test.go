@@ -17,7 +17,7 @@ import (
 // because is the rule that each lesson rests on: what it says must differ before
 // and after the turn.
 var because = map[string]string{
-	"otter-bend": "frost-on-planting-day", "heron-flat": "film-cools-hot-ground", "lark-rise": "film-no-weed-control", "gull-meadow": "film-virus-insects",
+	"otter-bend": "frost-on-planting-day", "heron-flat": "film-pale-in-heat", "lark-rise": "film-no-weed-control", "gull-meadow": "film-virus-insects",
 	"slow-acre": "bed-drainage", "quarry-piece": "thickness-stones", "dry-corner": "flow-short", "spear-field": "yellow-nutsedge-heavy",
 }
 

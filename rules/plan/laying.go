@@ -328,6 +328,10 @@ func (a *Advice) MachineOf() Machine {
 	p := &a.Case.Practice
 	m := Machine{ByHand: p.Laying == "hand", Need: a.NeedPower(), Have: p.Tractor, Speed: layingSpeed, Work: a.WorkOf(), Passes: 1,
 		HandHours: halfHours(float64(a.Facts.BedMetres) * handHoursPerMetre)}
+	if p.ReuseFilm != "" {
+		m.say("The bed is formed and covered: no layer is needed.")
+		return m
+	}
 	can := func(least unit.Kilowatts) Reply {
 		switch {
 		case !p.Tractor.Given || m.ByHand:

@@ -52,15 +52,22 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 	list.add("soil-test", lay.Plus(weeks(16)), 7, judge.StepField, unit.Say("Test the soil."), unit.Say("Lime needs months to work."))
 	list.add("water-sample", lay.Plus(weeks(15)), 7, judge.StepField, unit.Say("Test the water for salt, iron and pH."), unit.Say("It decides the filter, and which crops the water suits."))
 	list.add("collector", lay.Plus(weeks(12)), 7, judge.StepField, unit.Say("Ask the collector or landfill whether it takes used film."), unit.Say("Some take none, some only clean."))
-	list.add("order", lay.Plus(weeks(8)), 7, judge.StepOrder, unit.Say("Order film, tape and fittings; book the layer and {} people.", a.WorkOf().People), unit.Say("Films other than black are often ordered in."))
+	if a.Case.Practice.ReuseFilm == "" {
+		list.add("order", lay.Plus(weeks(8)), 7, judge.StepOrder, unit.Say("Order film, tape and fittings; book the layer and {} people.", a.WorkOf().People), unit.Say("Films other than black are often ordered in."))
+	}
 	list.add("bucket-test", lay.Plus(weeks(6)), 1, judge.StepField, unit.Say("Do the bucket test at the field, after half an hour of running."), unit.Say("The flow sets the zones."))
 	if a.Case.Practice.ReuseFilm == "" {
 		list.add("ground", lay.Plus(weeks(3)), 14, judge.StepGround, unit.Say("Kill perennial weeds, bury trash, pick stones, work the ground fine."), unit.Say("Clods and sticks hold film off the soil and tear it."))
 		list.add("moisture", lay.Plus(-3), 2, judge.StepGround, unit.Say("Bring the ground to field capacity, and test a squeezed ball."), unit.Say("Tape hardly wets a bed that was covered dry."))
 		list.add("lay", lay, 1, judge.StepLaying, unit.Say("Lay the film."), unit.Say("{} before planting.", w.Days))
 	} else {
+		if judge.Painted(f) {
+			list.add("paint-first", lay, 2, judge.StepLaying, unit.Say("Paint the old film white before you plant."), unit.Say("Dark film in summer sun kills stems that touch it."))
+		}
 		list.add("mend", lay, 1, judge.StepLaying, unit.Say("The film is down: mend or cover its holes, bury loose edges, clear the old crop."), unit.Say("Weeds come through every hole."))
 	}
+	a.feedingSteps(&list, &s.Base)
+	a.coverSteps(&list, s)
 	list.add("water-test", min(lay.Plus(1), plant), 1, judge.StepWater, unit.Say("Flush main, header and tapes, then close the ends. Read the pressure at the far end."), unit.Say("Before planting, always."))
 	if why, _ := a.Wait.Best(); w.Days > 1 {
 		list.add("wait", lay.Plus(1), w.Days-1, judge.StepSeason, unit.Say("Wait: do not punch holes yet."), unit.Say("What decides it: {}.", question.Wait.Says(why).Text))
@@ -79,11 +86,7 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 	harvest := plant.Plus(f.CropDays)
 	if weeks := int(f.CropDays-1) / 7; weeks > 0 {
 		list.add("weekly-check", plant.Plus(7), 1, judge.StepSeason, unit.Say("Check probe, weeds in the holes, edges, pressure at the far end."), unit.Say("Ten minutes a week save the film."))
-		for i := range list {
-			if list[i].ID == "weekly-check" {
-				list[i].Weeks = weeks
-			}
-		}
+		list.weekly("weekly-check", weeks)
 	}
 	if turn, ok := a.whitening(); ok {
 		list.add("paint", turn, 3, judge.StepSeason, unit.Say("If the bed is still open to the sun, paint the film white from here on."), unit.Say("The root zone passes {} under it.", f.Ceiling))
@@ -111,6 +114,57 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 		list.add("till-in", end.Plus(7), 2, judge.StepLifting, unit.Say("Mow and till the film in; pull the tape out first."), unit.Say("Only film that is made for it."))
 	}
 	return list
+}
+
+// feedingSteps are what goes into the ground before the film, and through the tape
+// after it.
+func (a *Advice) feedingSteps(list *dates, b *BaseFertiliser) {
+	lay := a.WaitPlan.LayOn
+	if b.Lime > 0 && !b.Down {
+		list.add("lime", lay.Plus(-12*7), 7, judge.StepGround, unit.Say("Spread lime and work it in: {} for the field of these beds.", b.Lime), unit.Say("Lime needs months to work, and cannot be mixed in under film."))
+	}
+	n, p, k := &b.Nutrients[Nitrogen], &b.Nutrients[Phosphate], &b.Nutrients[Potash]
+	if n.Under+p.Under+k.Under > 0 && !b.Down {
+		what := unit.Say("Spread the base fertiliser and mix it in: nitrogen {}, phosphate {}, potash {}.", some(n.Under), some(p.Under), some(k.Under))
+		if b.Product > 0 {
+			what = unit.Say("Spread {} of {} and mix it in, {}.", weighed(b.Product), b.GradeWords(), b.Strip)
+		}
+		why := unit.Say("It cannot be mended once the bed is covered. The soil test goes before it.")
+		if b.Bare {
+			why = unit.Say("Young roots find it there. The soil test goes before it.")
+		}
+		list.add("base-fertiliser", lay.Plus(-5), 2, judge.StepGround, what, why)
+	}
+	if n.Tape > 0 && !b.Bare {
+		why := unit.Say("What lies under the film is taken off already.")
+		if b.Down {
+			why = unit.Say("Nothing can go under film that lies.")
+		}
+		list.add("feed", b.From, 1, judge.StepWater, unit.Say("Feed {} of nitrogen a week through the tape.", b.AWeek), why)
+		list.weekly("feed", b.Weeks)
+	}
+}
+
+// coverSteps take covers off in time, where they are used.
+func (a *Advice) coverSteps(list *dates, s *Shopping) {
+	c := soonest(s.Covers)
+	if c == nil {
+		return
+	}
+	what, why := unit.Say("Take the covers off within two weeks, or as soon as flowers open."), unit.Say("Bees must reach the flowers, and heat under covers drops them.")
+	if !c.Asked {
+		what = unit.Say("If you planted under covers on {}: take them off within two weeks, or as soon as flowers open.", c.First)
+	}
+	list.add("covers-off", c.OffOn, coverMost-coverLeast+1, judge.StepSeason, what, why)
+}
+
+// weekly makes a step one that comes week by week.
+func (d dates) weekly(id string, weeks int) {
+	for i := range d {
+		if d[i].ID == id {
+			d[i].Weeks = weeks
+		}
+	}
 }
 
 // whitening is the first day, after planting and before the leaves close, on

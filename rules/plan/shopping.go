@@ -39,6 +39,8 @@ type Shopping struct {
 	RowsARoll int
 	Remnant   unit.Metres // left of the last roll
 	Layout    unit.Phrase // bed and plants on an area, to set beside a guide's table
+	Base      BaseFertiliser
+	Covers    []CoverChoice
 }
 
 // Shares and allowances of the list.
@@ -86,6 +88,7 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 	}
 	s.Layout = unit.Phrase{Text: "Beds {} from centre to centre make {} and {}.", Quantities: []unit.Quantity{unit.Of(a.Shape.Centres),
 		{Kind: unit.KindBedRate, SI: BedOn(a.Shape.Centres)}, {Kind: unit.KindPlantRate, SI: PlantsPerHectare(a.Shape.Centres, f.InRow, f.Rows)}}}
+	s.Base, s.Covers = a.BaseFertiliser(w), a.Covers()
 	if a.Refused() {
 		s.Refused = true
 		for i := range field.Item(field.ItemCount) {
@@ -119,7 +122,11 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 	} else {
 		set(field.ItemInjector, 0, unit.KindCount, unit.Say("None: you name no feeding through the tape."), &table.Practice)
 	}
-	set(field.ItemPins, float64(beds*2), unit.KindCount, unit.Say("Two for each bed, to hold the ends while they are buried. Pins alone do not hold film."), &table.HandLaying)
+	pins := beds * 2
+	if c.Practice.ReuseFilm != "" {
+		pins = 0
+	}
+	set(field.ItemPins, float64(pins), unit.KindCount, unit.Say("Two for each bed, to hold the ends while they are buried. Pins alone do not hold film."), &table.HandLaying)
 	plants := float64(PlantsOn(bed, f.InRow, f.Rows) * beds)
 	name := field.ItemNames[field.ItemPlants]
 	if f.Seeded {
@@ -129,7 +136,44 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 		unit.Say("Beds: {}. Rows on a bed: {}. Whole places in {} at {} in the row, and {} spare.", beds, f.Rows, bed, unit.Short(f.InRow), unit.PercentOf(plantSpare)), f.Crop.InRow.Source)
 	s.Lines[field.ItemPlants].Name = name
 	s.Lines[field.ItemPlants].Spec = unit.Say(f.Crop.Name)
+	s.fertiliser(set, missing)
+	s.covers(a, set)
 	return s
+}
+
+// fertiliser is the product for under the film.
+func (s *Shopping) fertiliser(set setLine, missing missLine) {
+	b := &s.Base
+	switch {
+	case b.Down:
+		set(field.ItemFertiliser, 0, unit.KindMass, unit.Say("None: the film lies already."), b.Sources...)
+	case !b.Told():
+		missing(field.ItemFertiliser, unit.KindMass, "the grade of your product")
+	case b.Product == 0:
+		set(field.ItemFertiliser, 0, unit.KindMass, unit.Say("None of this one: it holds {}, and none of that is wanted here.", NutrientNames[b.Ends]), b.Sources...)
+	default:
+		set(field.ItemFertiliser, float64(b.Product), unit.KindMass, unit.Say("{} for {} of bed. It is full of {}; more would be too much.", b.Per100, b.Bed, NutrientNames[b.Ends]), b.Sources...)
+		s.Lines[field.ItemFertiliser].Spec = unit.Say("grade {}", b.GradeWords())
+	}
+}
+
+// covers are bought where planting needs them; where they only win days, the line says
+// what they would take.
+func (s *Shopping) covers(a *Advice, set setLine) {
+	c := soonest(s.Covers)
+	switch {
+	case c == nil:
+		set(field.ItemCover, 0, unit.KindLong, unit.Say("None: covers win no days here."))
+		set(field.ItemHoops, 0, unit.KindCount, unit.Say("None: covers win no days here."))
+		return
+	case !c.Asked:
+		set(field.ItemCover, 0, unit.KindLong, unit.Say("None is needed. To plant {} sooner: {}, at least {} wide.", c.Won, c.Length, unit.Short(c.Width)), c.Sources...)
+		set(field.ItemHoops, 0, unit.KindCount, unit.Say("None is needed. For that cover: {}.", unit.Count(c.Hoops, "hoop", "hoops")), c.Sources...)
+		return
+	}
+	set(field.ItemCover, float64(c.Length), unit.KindLong, unit.Say("Planting here needs covers: each bed, {} more at each end.", unit.Metres(profile.EndAllowance)), c.Sources...)
+	s.Lines[field.ItemCover].Spec = unit.Say(c.Cover.Name+", at least {} wide", unit.Short(c.Width))
+	set(field.ItemHoops, float64(c.Hoops), unit.KindCount, unit.Say("{} apart along each bed.", unit.Metres(hoopSpacing)), c.Sources...)
 }
 
 type setLine func(field.Item, float64, unit.Kind, unit.Phrase, ...*table.Source)
@@ -137,6 +181,10 @@ type missLine func(field.Item, unit.Kind, string)
 
 func (s *Shopping) film(a *Advice, set setLine, missing missLine, bed unit.Metres, beds int) {
 	width := a.Shape.FilmWidth
+	if a.Case.Practice.ReuseFilm != "" {
+		set(field.ItemFilm, 0, unit.KindCount, unit.Say("None: the film is down already."), &table.Practice)
+		return
+	}
 	if _, ok := a.Film.Best(); !ok || width == 0 {
 		missing(field.ItemFilm, unit.KindCount, "a film that fits the bed")
 		return

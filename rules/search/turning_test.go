@@ -170,6 +170,8 @@ var (
 	notAlone = map[string]string{
 		"practice.label_interval_days": "refused without the day of treatment",
 		"practice.reuse.cover_percent": "refused without the film that is down",
+		"practice.reuse.height_m":      "refused without the film that is down",
+		"practice.reuse.thickness_um":  "refused without the film that is down",
 		"practice.reuse.laid_on":       "refused without the film that is down, and beside it only told: what counts is how much of it is whole",
 		"water.tank_l":                 "counts only beside the flow that fills it",
 		"water.refill_l_h":             "counts only beside the tank that it fills",
@@ -251,7 +253,7 @@ func TestEveryInputIsSearchedOrChangesNoAnswer(t *testing.T) {
 			assert.Contains(t, notAlone[name], "refused", name)
 		}
 	}
-	assert.Equal(t, 4, refused)
+	assert.Equal(t, 6, refused)
 	for _, s := range field.Climate {
 		assert.Equal(t, s.Name != "climate.rain_mm", searched[s.Name], s.Name)
 	}

@@ -47,7 +47,7 @@ var Crops = [...]Crop{
 		SaltThreshold: salt(1.5, 1.5, &SaltUSDA1990, Seen), SaltSlope: percent(14, 14, &SaltUSDA1990, Seen),
 		Virus:     Aphids | Thrips,
 		BedHeight: metres(4*inch, 6*inch, &Midwest2022, Seen),
-		Trials:    [3]Trial{{Film: SilverOnBlack, Gain: percent(20, 20, &ColourCompare, Quoted)}},
+		Trials:    [3]Trial{{Film: SilverOnBlack, Gain: percent(20, 20, &ColourCompare, Quoted)}, {Film: WhiteOnBlack, Gain: percent(9, 9, &PepperHeat2011, Recomputed)}},
 	},
 	{
 		ID: "hot-pepper", Name: "hot peppers", Family: "Solanaceae", Group: Fruiting, Warm: true, Start: Transplant,

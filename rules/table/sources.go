@@ -134,6 +134,26 @@ var (
 		NoAddress: "an abstract, read in an index that gives no article number", Mark: Seen}
 	BioLaying = Source{ID: "bio-laying", Publisher: "University of Tennessee and Washington State University", Title: "Applying biodegradable mulches", Year: "read 2026", Where: "tension, timing",
 		NoAddress: "a leaflet without a number; its address was not kept", Mark: Seen}
+	MidAtlanticPepper = Source{ID: "mid-atlantic-pepper", Publisher: "Mid-Atlantic land-grant universities", Title: "Commercial Vegetable Production Recommendations, pepper: opaque white in summer and late spring", Year: "read 2026", Where: "as Rutgers University quotes it",
+		NoAddress: "read only as another university quotes it", Mark: Quoted}
+	SaskatchewanFilms = Source{ID: "saskatchewan-films", Publisher: "Agriculture Canada, Saskatchewan Irrigation Diversification Centre", Title: "Plastic mulches for commercial vegetable production", Year: "read 2026", Where: "text",
+		Address: "http://www.agr.gc.ca/eng/?id=1190147996765", Mark: Seen}
+	SaskatchewanColours = Source{ID: "saskatchewan-colours", Publisher: "University of Saskatchewan", Title: "Vegetable cultivar and cultural trials, evaluation of coloured mulches", Year: "2007", Where: "text",
+		Address: "http://businessdocbox.com/Agriculture/97116943-Vegetable-cultivar-and-cultural-trials.html", Mark: Seen}
+	AlaskaCorn1991 = Source{ID: "alaska-corn-1991", Publisher: "Alaska Agricultural Experiment Station", Title: "IRT-76 mulch film and growth of sweet corn in Fairbanks", Year: "1991", Where: "abstract",
+		Address: "https://scholarworks.alaska.edu/handle/11122/2093", Mark: Seen}
+	QuebecMelon1998 = Source{ID: "quebec-melon-1998", Publisher: "HortScience", Title: "33(2):215, muskmelon with mulches, covers and thermal tubes, Quebec", Year: "1998", Where: "abstract",
+		Address: "volume 33(2), page 215", Mark: Seen}
+	SilverOnion2006 = Source{ID: "silver-onion-2006", Publisher: "Cornell University, in a SARE report", Title: "ONE06-062, reflective mulch to repel thrips in onions", Year: "2006", Where: "results",
+		Address: "https://projects.sare.org/project-reports/one06-062/", Mark: Seen}
+	MinnesotaBerries = Source{ID: "minnesota-berries-2018", Publisher: "University of Minnesota", Title: "Spring planting of day-neutral strawberries in a low tunnel system", Year: "2018", Where: "text",
+		Address: "http://fruit.cfans.umn.edu/tag/drip-tape-installation/", Mark: Seen}
+	FloridaDouble2018 = Source{ID: "florida-double-2018", Publisher: "University of Florida IFAS", Title: "Panhandle Ag: double cropping options for a fall vegetable crop", Year: "2018", Where: "text",
+		Address: "http://nwdistrict.ifas.ufl.edu/phag/2018/07/27/double-cropping-options-for-a-fall-vegetable-crop/", Mark: Seen}
+	PaperSmall = Source{ID: "paper-small-scale", Publisher: "journal abstract", Title: "Weed suppression and labor costs of organic, plastic and paper mulches in small-scale vegetables", Year: "read 2026", Where: "abstract",
+		NoAddress: "an abstract, read in an index that gives no volume", Mark: Seen}
+	CompactLayers = Source{ID: "compact-layers-rutgers", Publisher: "Rutgers University", Title: "Farm calls: raised bed mulch layers for high tunnels", Year: "read 2026", Where: "23–25 hp for a bed 4 in high, 30–35 hp for 4-ft film",
+		Address: "https://sustainable-farming.rutgers.edu/farm-calls-raised-bed-mulch-layers-for-high-tunnels/", Mark: Seen}
 	Runoff = Source{ID: "runoff-usda", Publisher: "USDA Agricultural Research Service", Title: "Three-year runoff study, film and vetch", Year: "read 2026", Where: "as told in a farm newspaper",
 		NoAddress: "read only as a farm newspaper tells it", Mark: Quoted}
 	RunoffRye = Source{ID: "runoff-rye-2001", Publisher: "USDA Agricultural Research Service", Title: "Publication 124366, rye in film-bed furrows", Year: "2001", Where: "abstract",
@@ -232,8 +252,6 @@ var (
 		NoAddress: "read only as a trade paper tells it", Mark: Seen}
 	PurdueTransplants = Source{ID: "purdue-transplants", Publisher: "Purdue University", Title: "Vegetable Crops Hotline: transplants in cool weather", Year: "read 2026", Where: "cucurbits",
 		Address: "https://vegcropshotline.org", Mark: Seen}
-	PurdueHeat = Source{ID: "purdue-heat", Publisher: "Purdue University", Title: "Vegetable Crops Hotline: tomato fruit set and heat", Year: "read 2026", Where: "text",
-		Address: "https://vegcropshotline.org/article/understanding-high-temperature-effects-on-fruit-set-of-tomatoes", Mark: Seen}
 	IowaHeat = Source{ID: "iowa-heat", Publisher: "Iowa State University Extension", Title: "Weather problems of vegetables", Year: "read 2026", Where: "text",
 		NoAddress: "read as newspapers print it", Mark: Seen}
 	NorthCarolinaHeat = Source{ID: "north-carolina-heat", Publisher: "North Carolina Cooperative Extension", Title: "Column on tomato heat", Year: "2012", Where: "text",
@@ -448,10 +466,53 @@ var (
 		Address: "https://ars.usda.gov/research/publications/publication/?seqNo115=247340", Mark: Seen}
 	CornellLisianthus = Source{ID: "cornell-lisianthus", Publisher: "Cornell University", Title: "High tunnels: lisianthus", Year: "read 2026", Where: "text",
 		Address: "http://blogs.cornell.edu/hightunnels/flowers/cut-flowers/cut-flower-crops/lisianthus/", Mark: Seen}
+	PurdueNitrogen = Source{ID: "purdue-nitrogen-2017", Publisher: "Purdue University", Title: "Nutrient management for vegetables: putting together a plan", Year: "2017", Where: "nitrogen of the season by crop",
+		NoAddress: "an extension paper of 2017; its address was not kept", Mark: Seen}
+	FloridaTomato = Source{ID: "florida-tomato-cv236", Publisher: "University of Florida IFAS Extension", Title: "A Summary of N, P, and K Research with Tomato in Florida (CV236)", Year: "read 2026", Where: "target rates 200-150-225 lb/acre",
+		Address: "https://edis.ifas.ufl.edu/publication/cv236", Mark: Seen}
+	OntarioEggplant = Source{ID: "ontario-eggplant", Publisher: "Ontario vegetable specialists", Title: "Ontario fertility guide for vegetable crops: eggplant", Year: "read 2026", Where: "phosphorus and potassium on mineral soils",
+		Address: "https://onvegetables.com/ontario-fertility-guide-for-vegetable-crops/eggplant/", Mark: Seen}
+	MidwestCucurbits = Source{ID: "midwest-cucurbits-2022", Publisher: "eight US land-grant universities", Title: "Midwest Vegetable Production Guide, cucurbits", Year: "2022", Where: "page 122: 0 to 150 lb P₂O₅, 0 to 200 lb K₂O by soil test",
+		Address: "http://read.uberflip.com/i/1431041-2022-midwest-vegetable-guide/121", Mark: Seen}
+	MidwestFeeding = Source{ID: "midwest-feeding-2022", Publisher: "eight US land-grant universities", Title: "Midwest Vegetable Production Guide, soil fertility", Year: "2022", Where: "pages 16, 18, 28",
+		Address: "http://read.uberflip.com/i/1431041-2022-midwest-vegetable-guide/16", Mark: Seen}
+	DelawareColeFeed = Source{ID: "delaware-cole-fertiliser", Publisher: "University of Delaware", Title: "Weekly Crop Update: fertilizer recommendations for broccoli, cabbage and cauliflower", Year: "read 2026", Where: "by soil-test class, after the Mid-Atlantic recommendations",
+		Address: "https://sites.udel.edu/weeklycropupdate/?p=23222", Mark: Seen}
+	TexasBeans = Source{ID: "texas-pinto-beans", Publisher: "Texas A&M University", Title: "Pinto beans, fertilizer rates by soil level", Year: "read 2026", Where: "table 3",
+		Address: "https://aggie-horticulture.tamu.edu/extension/beans/pintobeans/table3.html", Mark: Seen}
+	GeorgiaStrawberry = Source{ID: "georgia-strawberry-60", Publisher: "University of Georgia, in a trade magazine", Title: "Strawberries on film in Georgia: fertiliser before the bed is formed", Year: "read 2026", Where: "60-60-60 lb/acre before bed formation",
+		Address: "https://specialtycropgrower.com/strawberries-spotlight-georgia", Mark: Trade}
+	BedFeet = Source{ID: "linear-bed-feet-2021", Publisher: "Vegetable Growers News", Title: "Linear bed foot method determines fertilizer needs for plastic mulch crops", Year: "2021", Where: "25 April 2021",
+		Address: "https://vegetablegrowersnews.com/news/linear-bed-foot-method-determines-fertilizer-needs-for-plastic-mulch-crops/", Mark: Trade}
+	TomatoSplit1997 = Source{ID: "tomato-split-1997", Publisher: "HortScience", Title: "32(2):230, tomato, nitrogen and potassium before planting and through the tape", Year: "1997", Where: "abstract",
+		Address: "volume 32(2), page 230", Mark: Seen}
+	PennFeeding = Source{ID: "penn-fertigation", Publisher: "Penn State Extension", Title: "Understanding and using fertigation with vegetable crops", Year: "read 2026", Where: "30 to 50 % of P, K, Ca and Mg before planting",
+		Address: "https://extension.psu.edu", Mark: Seen}
+	RhodeIslandFeeding = Source{ID: "rhode-island-fertigation", Publisher: "University of Rhode Island", Title: "Fertigation for fruiting vegetables", Year: "read 2026", Where: "half to three quarters up front on fine soils",
+		NoAddress: "an extension newsletter; its address was not kept", Mark: Seen}
+	RowCoversUNH = Source{ID: "row-covers-new-hampshire", Publisher: "University of New Hampshire Extension", Title: "Using row covers in the garden", Year: "read 2026", Where: "2 °F light, 6 to 10 °F heavy",
+		Address: "https://extension.unh.edu/blog/using-row-covers-garden", Mark: Seen}
+	RowCoversH251 = Source{ID: "row-covers-h251", Publisher: "New Mexico State University", Title: "Row Cover Vegetable Production Techniques, Guide H-251", Year: "read 2026", Where: "2 to 7 °F by material",
+		Address: "http://aces.nmsu.edu/pubs/_h/H251/welcome.html", Mark: Seen}
+	RowCoversDelaware = Source{ID: "row-covers-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: strawberry row covers", Year: "read 2026", Where: "1.2 oz, about 4 °F",
+		Address: "https://sites.udel.edu/weeklycropupdate/?p=3822", Mark: Seen}
+	RowCoversHeat = Source{ID: "row-covers-heat-michigan", Publisher: "Michigan State University", Title: "Managing row covers to avoid heat injury and poor pollination", Year: "read 2026", Where: "20 to 30 °F more on a calm sunny day",
+		Address: "https://www.canr.msu.edu/news/managing_row_covers_to_avoid_heat_injury_and_poor_pollination", Mark: Seen}
+	RowCoversNewEngland = Source{ID: "row-covers-new-england", Publisher: "New England land-grant universities", Title: "New England Vegetable Management Guide, slitted and floating row covers", Year: "read 2026", Where: "3 to 5 weeks; off for pollination",
+		Address: "https://nevegetable.org/cultural-practices/slitted-and-floating-row-covers", Mark: Seen}
+	RowCoversIowa = Source{ID: "row-covers-iowa-2014", Publisher: "Iowa State University", Title: "Row-cover removal timing in muskmelon, research farm report 2013", Year: "2014", Where: "off when half the plants have female flowers",
+		Address: "https://iastatedigitalpress.com/farmreports/article/id/5261", Mark: Seen}
+	RowCoversCool = Source{ID: "row-covers-cool-2020", Publisher: "a master gardener in Virginia", Title: "Frost protection for the vegetable garden", Year: "2020", Where: "off above 60 °F by day, for lettuce, broccoli, kale, peas",
+		Address: "https://wintergreenthumb.blogspot.com/2020/04/veggie-garden-101-frost-protection.html", Mark: Trade}
+	LowTunnelPages = Source{ID: "low-tunnel-pages", Publisher: "film makers' pages", Title: "Clear slit or perforated film on wire hoops", Year: "read 2026", Where: "2 to 4 °F; hoops 4 to 5 ft apart",
+		NoAddress: "makers' pages; this project names no firms", Mark: Trade}
+	LowTunnelText = Source{ID: "low-tunnel-text", Publisher: "a horticulture textbook", Title: "Season extension: low tunnels of film and of fabric", Year: "2018", Where: "fabric 5 to 10 °F cooler than film by day",
+		NoAddress: "read as one page of a scanned textbook", Mark: Seen}
 )
 
 // Sources lists every source in the order of the page's source list.
 var Sources = [...]*Source{
+	&MidAtlanticPepper, &SaskatchewanFilms, &SaskatchewanColours, &AlaskaCorn1991, &QuebecMelon1998, &SilverOnion2006, &MinnesotaBerries, &FloridaDouble2018, &PaperSmall, &CompactLayers,
 	&Practice,
 	&Memory,
 	&NewEngland,
@@ -566,7 +627,6 @@ var Sources = [...]*Source{
 	&DelawareVines,
 	&DelawareSweetPotato,
 	&PurdueTransplants,
-	&PurdueHeat,
 	&IowaHeat,
 	&NorthCarolinaHeat,
 	&IllinoisAnnuals,
@@ -674,4 +734,25 @@ var Sources = [...]*Source{
 	&TennesseeFall2011,
 	&CelosiaGomphrena2010,
 	&CornellLisianthus,
+	&PurdueNitrogen,
+	&FloridaTomato,
+	&OntarioEggplant,
+	&MidwestCucurbits,
+	&MidwestFeeding,
+	&DelawareColeFeed,
+	&TexasBeans,
+	&GeorgiaStrawberry,
+	&BedFeet,
+	&TomatoSplit1997,
+	&PennFeeding,
+	&RhodeIslandFeeding,
+	&RowCoversUNH,
+	&RowCoversH251,
+	&RowCoversDelaware,
+	&RowCoversHeat,
+	&RowCoversNewEngland,
+	&RowCoversIowa,
+	&RowCoversCool,
+	&LowTunnelPages,
+	&LowTunnelText,
 }

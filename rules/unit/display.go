@@ -70,6 +70,9 @@ var measures = [...][2]measure{
 	KindBedRate:       {{"m of bed per ha", 1, 0, 0}, {"ft of bed per acre", SquareMetresPerAcre / 10000 / MetresPerFoot, 0, 0}},
 	KindPlantRate:     {{"plants per ha", 1, 0, 0}, {"plants per acre", SquareMetresPerAcre / 10000, 0, 0}},
 	KindArea:          {{"ha", 1e-4, 0, 1}, {"acres", 1 / SquareMetresPerAcre, 0, 1}},
+	KindFabric:        {{"g/m²", 1, 0, 0}, {"oz per square yard", 1 / GramsPerSquareYardOunce, 0, 2}},
+	KindSpread:        {{"g/m²", 1000, 0, 0}, {"lb per 100 ft²", 100 * MetresPerFoot * MetresPerFoot / KilogramsPerPound, 0, 2}},
+	KindPer100Mass:    {{"kg per 100 m", 1, 0, 2}, {"lb per 100 ft", MetresPerFoot / KilogramsPerPound, 0, 2}},
 	KindPriceMass:     {{"per t", 1, 0, 2}, {"per US ton", 2 * KilogramsPerPound, 0, 2}},
 }
 
@@ -105,7 +108,7 @@ func (q Quantity) In(system System) string {
 		return plural(q.SI, "day", "days")
 	}
 	m := measures[q.Kind][system]
-	if low, high := q.Kind.Figure(q.SI, system), q.Kind.Figure(q.To, system); q.To > q.SI && low != high {
+	if low, high := q.Kind.Figure(q.SI, system), q.Kind.Figure(q.To, system); q.Range && low != high {
 		return withSymbol(low+" to "+high, m.symbol)
 	}
 	shown := math.Abs(q.SI*m.scale + m.shift)

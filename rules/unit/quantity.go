@@ -48,22 +48,35 @@ const (
 	KindBedRate                   // m of bed on 1 ha, or ft on 1 acre
 	KindPlantRate                 // plants on 1 ha, or on 1 acre
 	KindArea                      // m², shown in ha or acres
+	KindFabric                    // g/m² of cover, or oz for a square yard
+	KindSpread                    // kg on 1 m² of bed, shown in g or in lb for 100 ft²
+	KindPer100Mass                // kg for 100 m of bed, or lb for 100 ft
 )
 
 // Quantity is one figure inside a [Phrase]: a value in SI and its kind, or a
 // word.
 type Quantity struct {
-	Kind Kind
-	SI   float64
-	Word string
-	To   float64 // the upper end of a range from SI on; 0 where there is none
+	Kind  Kind
+	SI    float64
+	Word  string
+	Range bool    // from SI to To
+	To    float64 // read only where it is a range: frost lies below 0
 }
+
+// GramsPerSquareMetre is the weight of a fabric.
+type GramsPerSquareMetre float64
+
+// KilogramsPerSquareMetre is what is spread on a strip of ground.
+type KilogramsPerSquareMetre float64
+
+// KilogramsPer100Metres is a mass for 100 m of bed.
+type KilogramsPer100Metres float64
 
 // Between is a range of two values of one type, low first. Ends that print alike are
 // printed once.
 func Between[T ~float64](low, high T) Quantity {
 	q := Of(low)
-	q.To = float64(high)
+	q.Range, q.To = high > low, float64(high)
 	return q
 }
 
@@ -190,6 +203,12 @@ func Of(v any) Quantity {
 		return Quantity{Kind: KindConcentration, SI: float64(v)}
 	case MegajoulesPerSquareMetre:
 		return Quantity{Kind: KindRadiation, SI: float64(v)}
+	case GramsPerSquareMetre:
+		return Quantity{Kind: KindFabric, SI: float64(v)}
+	case KilogramsPerSquareMetre:
+		return Quantity{Kind: KindSpread, SI: float64(v)}
+	case KilogramsPer100Metres:
+		return Quantity{Kind: KindPer100Mass, SI: float64(v)}
 	case SquareMetres:
 		return Quantity{Kind: KindArea, SI: float64(v)}
 	case Degrees:

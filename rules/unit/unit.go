@@ -85,6 +85,8 @@ const (
 	KilowattsPerHP      = 0.7456998715822702
 	MetresOfWaterPerKPa = 0.10197162129779283 // at 1,000 kg/m³
 	SquareMetresPerAcre = 4046.8564224
+
+	GramsPerSquareYardOunce = 28.349523125 / 0.83612736 // 1 oz on a square yard, in g/m²
 )
 
 // FromFahrenheit converts a level.

@@ -43,6 +43,8 @@ func TestQuantitiesInBothSystems(t *testing.T) {
 		{unit.Celsius(20), "20 °C", "68 °F"},
 		{unit.Celsius(0), "0 °C", "32 °F"},
 		{unit.Celsius(-17.8), "−18 °C", "0 °F"},
+		{unit.Between(unit.Celsius(-10), unit.Celsius(0)), "−10 to 0 °C", "14 to 32 °F"},
+		{unit.Between(unit.Celsius(-10), unit.Celsius(-10)), "−10 °C", "14 °F"},
 		{unit.CelsiusDegrees(10), "10 °C", "18 °F"},
 		{unit.CelsiusDegrees(0.01), "less than 0.1 °C", "less than 1 °F"},
 		{unit.Short(0.3048), "30 cm", "12 in"},

@@ -4,8 +4,9 @@ import "filmfurrow/rules/unit"
 
 // ForBed turns a rate for an area of field into a mass for a length of bed.
 // Guides mean the field area at a stated distance of beds: on wider centres
-// the same rate gives more to a metre of bed. rate is kg/ha; 1 lb/acre is 1.121
-// kg/ha.
+// the same rate gives more to a metre of bed. With the guide's own distance it is
+// the linear-bed-foot method: each metre of bed gets the same, whatever the distance
+// in the field. rate is kg/ha; 1 lb/acre is 1.121 kg/ha.
 func ForBed(rate float64, centres, bed unit.Metres) unit.Kilograms {
 	return unit.Kilograms(rate * float64(centres) * float64(bed) / 10000)
 }
@@ -42,4 +43,20 @@ func RinseMinutes(held unit.Litres, flow unit.LitresPerHour) unit.Minutes {
 // nitrate-N is 1 kg in 1,000 m³ (FAO-29, chapter 5).
 func NitrateCredit(nitrate unit.MilligramsPerLitre, water unit.Litres) unit.Kilograms {
 	return unit.Kilograms(float64(nitrate) * float64(water) / 1e6)
+}
+
+// Fill is the most of a product that puts no nutrient beyond its need: the mass, and
+// which nutrient ends it. needs are masses, grades percent; a nutrient that the product
+// lacks does not count. It is 0 where the product holds what is not needed.
+func Fill(needs [3]unit.Kilograms, grades [3]unit.Percent) (product unit.Kilograms, ends int) {
+	ends = -1
+	for i, grade := range grades {
+		if grade <= 0 {
+			continue
+		}
+		if most := Product(needs[i], grade); ends < 0 || most < product {
+			product, ends = most, i
+		}
+	}
+	return product, ends
 }

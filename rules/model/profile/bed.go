@@ -24,19 +24,24 @@ const LeastTuck = unit.Metres(5 * unit.MetresPerInch)
 // published rows, 3 ft.
 const EndAllowance = unit.Metres(3 * unit.MetresPerFoot)
 
-// batter is how far a side slopes out for each metre of height: 2 in on a bed
-// of 6 in.
-const batter = 1.0 / 3
+// UsualSideSlope is how far the side of a bed leans out for each measure of height: 2 in
+// on a bed of 6 in (common practice, no source). Pans differ: a strawberry bed of 32 in
+// at the base, 30 in at the top and 10 in high stands at 1 in 10.
+const UsualSideSlope = 1.0 / 3
+
+// nominal is how far a roll may fall short of what the bed needs: rolls and beds are
+// true to about an eighth of an inch.
+const nominal = unit.Metres(unit.MetresPerInch / 8)
 
 // RollWidths are the widths that are sold (New England guide: 4–6 ft; 3-ft
 // rolls for flat and narrow beds).
 var RollWidths = [...]unit.Metres{unit.FromInches(36), unit.FromInches(48), unit.FromInches(60), unit.FromInches(72)}
 
-// Across gives the cross-section of a bed of one height. A roll at hand is
-// taken as it is; without one the narrowest roll that covers the bed is
-// chosen.
-func Across(height, top, centres unit.Metres, roll unit.Optional[unit.Metres]) Bed {
-	out := float64(height) * batter
+// Across gives the cross-section of a bed of one height, its sides leaning out by
+// sideSlope for each measure of height (0–1.5). A roll at hand is taken as it is;
+// without one the narrowest roll that covers the bed is chosen.
+func Across(height, top, centres unit.Metres, sideSlope float64, roll unit.Optional[unit.Metres]) Bed {
+	out := float64(height) * sideSlope
 	side := math.Hypot(float64(height), out)
 	b := Bed{Height: height, Top: top, Base: top + unit.Metres(2*out), Centres: centres,
 		Crown: crownOf(height, top), Side: unit.TenthMillimetre(side)}
@@ -46,7 +51,7 @@ func Across(height, top, centres unit.Metres, roll unit.Optional[unit.Metres]) B
 		b.FilmWidth = roll.Value
 	default:
 		for _, w := range RollWidths {
-			if w+0.0005 >= b.Needed {
+			if w+nominal >= b.Needed {
 				b.FilmWidth = w
 				break
 			}
@@ -66,4 +71,4 @@ func crownOf(height, top unit.Metres) unit.Metres {
 }
 
 // Covers tells whether the roll leaves enough to bury.
-func (b *Bed) Covers() bool { return b.FilmWidth+0.0005 >= b.Needed }
+func (b *Bed) Covers() bool { return b.FilmWidth+nominal >= b.Needed }

@@ -1,0 +1,264 @@
+package plan
+
+import (
+	"slices"
+	"strconv"
+
+	"filmfurrow/rules/model/feed"
+	"filmfurrow/rules/model/water"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// GradeWords writes a grade as a bag does: 10-20-20.
+func (b *BaseFertiliser) GradeWords() string {
+	words := ""
+	for i, g := range b.Grade {
+		if i > 0 {
+			words += "-"
+		}
+		words += strconv.FormatFloat(float64(g), 'f', -1, 64)
+	}
+	return words
+}
+
+func named(name string, v any) water.Named { return water.Named{Name: name, Quantity: unit.Of(v)} }
+
+func (b *BaseFertiliser) step(id, title, formula, source string, result water.Named, inputs ...water.Named) {
+	b.Steps = append(b.Steps, water.Step{ID: id, Title: title, Formula: formula, Inputs: inputs, Result: result, Source: source})
+}
+
+// work writes down every sum, to be followed by hand.
+func (b *BaseFertiliser) work(a *Advice, need *table.Need) {
+	before := "under the film"
+	if b.Bare {
+		before = "before planting"
+	}
+	share := table.ShareOn(a.Facts.Soil)
+	for i := range b.Nutrients {
+		n, key, name := &b.Nutrients[i], NutrientKeys[i], NutrientNames[i]
+		source := "your soil test's report"
+		if n.Basis != ByReport {
+			source = n.Sources[0].Publisher + ", " + n.Sources[0].Title
+			if n.Note != "" {
+				source += ". " + n.Note
+			}
+		}
+		why := "phosphorus hardly moves in soil: all of it before planting"
+		switch {
+		case b.Down:
+			why = "the film lies already"
+		case Nutrient(i) == Nitrogen && need.Before.Given() && n.Basis != ByReport:
+			why = need.Before.Source.Title
+		case Nutrient(i) != Phosphate:
+			why = share.Why
+		}
+		b.step("under-"+key, unit.Capital(name)+" "+before, "need of the season × share that goes "+before, source+"; "+why,
+			named(before, n.Under), named("need of the season", n.Total), named("share", unit.FineShare(n.Share)))
+		if n.Share < 100 {
+			inputs := []water.Named{named("need of the season", n.Total), named(before, n.Under)}
+			if Nutrient(i) == Nitrogen && n.Water > 0 {
+				inputs = append(inputs, named("with the water", n.Water))
+			}
+			b.step("tape-"+key, unit.Capital(name)+" left to the tape", "need of the season − what goes "+before+" − what comes with the water; never below nothing", "arithmetic; nitrate in water: FAO Irrigation and Drainage Paper 29, chapter 5",
+				named("through the tape", n.Tape), inputs...)
+		}
+		if b.Bed > 0 {
+			b.step("beds-"+key, unit.Capital(name)+" for all beds", "rate × bed centres that it is meant for × length of all beds", table.BedFeet.Publisher+", "+table.BedFeet.Title,
+				named(before, unit.FineMass(n.UnderMass)), named("rate", n.Under), named("bed centres", b.Centres), named("length of all beds", b.Bed))
+		}
+	}
+	if b.Told() && b.Bed > 0 {
+		inputs := []water.Named{}
+		for i := range b.Nutrients {
+			inputs = append(inputs, named(NutrientNames[i], unit.FineMass(b.Nutrients[i].UnderMass)), named("share of it in the bag", b.Grade[i]))
+		}
+		b.step("product", "Product of grade "+b.GradeWords(), "nutrient ÷ its share in the bag, and of the three the least, so that none is overdone", "arithmetic", named("product", unit.FineMass(b.Product)), inputs...)
+		b.step("strip", "Product on the strip", "product ÷ (width × length of all beds)", "arithmetic", named("on the strip", b.Strip),
+			named("product", unit.FineMass(b.Product)), named("width", unit.Short(b.Width)), named("length of all beds", b.Bed))
+	}
+	if n := &b.Nutrients[Nitrogen]; n.Tape > 0 {
+		b.step("week", "Nitrogen a week", "nitrogen left to the tape ÷ weeks of feeding", b.weeksFrom(a),
+			named("a week", b.AWeek), named("through the tape", n.Tape), named("weeks", b.Weeks))
+	}
+	if b.Lime > 0 {
+		b.step("lime", "Lime for the field of these beds", "rate × own bed centres × length of all beds", "your soil test's report", named("lime", unit.FineMass(b.Lime)),
+			named("rate", a.Case.Soil.Lime.Value), named("bed centres", a.Facts.Centres), named("length of all beds", b.Bed))
+	}
+}
+
+// some is a rate or mass for a sentence; nothing is "none".
+func some[T ~float64](v T) any {
+	if v == 0 {
+		return "none"
+	}
+	return v
+}
+
+// say tells it all in sentences, the numbers first.
+func (b *BaseFertiliser) say(a *Advice) {
+	say := func(text string, values ...any) { b.Says = append(b.Says, unit.Say(text, values...)) }
+	for i := range b.Nutrients {
+		n, name := &b.Nutrients[i], unit.Capital(NutrientNames[i])
+		switch {
+		case n.Total == 0:
+			say(name + ": none. The soil holds enough.")
+		case b.Down:
+			say(name+": {} for the season, all of it through the tape.", n.Total)
+		case b.Bare && n.Tape == 0:
+			say(name+": {} for the season, all of it before planting.", n.Total)
+		case b.Bare:
+			say(name+": {} for the season: {} before planting, {} later, beside the rows.", n.Total, n.Under, n.Tape)
+		case n.Water > 0:
+			say(name+": {} for the season: {} under the film, {} comes with the water, {} through the tape.", n.Total, some(n.Under), n.Water, some(n.Tape))
+		case n.Tape == 0:
+			say(name+": {} for the season, all of it under the film.", n.Total)
+		default:
+			say(name+": {} for the season: {} under the film, {} through the tape.", n.Total, some(n.Under), n.Tape)
+		}
+	}
+	b.sayBasis(a, say)
+	if b.Down {
+		say("The film lies already: nothing can go under it now. Phosphorus through the tape clogs it with hard water: test a jar first.")
+	} else {
+		b.sayPlace(a, say)
+		b.sayProduct(say)
+	}
+	n := &b.Nutrients[Nitrogen]
+	if n.Tape > 0 && !b.Bare {
+		text := "Through the tape: {} of nitrogen a week for {}, from {} on."
+		if n.Under > 0 {
+			text += " What lies under the film is taken off already."
+		}
+		say(text, b.AWeek, unit.Count(b.Weeks, "week", "weeks"), b.From)
+	}
+	if b.ByOwn > 0 && !b.Bare {
+		say("Your own feed brings {} in that time, of the nutrient that you named; {} of nitrogen is left to the tape.", b.ByOwn, some(n.Tape))
+	}
+	if n.Tape > 0 && !b.Bare && !b.Down {
+		say("If you do not feed through the tape, put all of it under the film and cut the nitrogen by a tenth or more: {} in place of {}.",
+			unit.Between(rate(n.Total*(1-noTapeHigh)), rate(n.Total*(1-noTapeLow))), n.Total)
+	}
+	if organic := a.Case.Soil.Organic.Value; organic > richSoil && b.Nutrients[Nitrogen].Basis != ByReport {
+		say("Your soil holds {} of organic matter. Above {} it may give most of the nitrogen that is left to the tape: watch the leaves, or have them tested.", unit.FineShare(organic), unit.Percent(richSoil))
+	}
+	if b.Nutrients[Nitrogen].Basis != ByReport {
+		say("Clover, manure and compost feed too: take what they bring off these figures.")
+	}
+	if a.Case.Practice.Organic.Value {
+		say("You are certified: ask the certifier which products may be used. The sums are the same.")
+	}
+	b.sayLime(a, say)
+}
+
+// richSoil is the organic matter, in percent, above which a guide may leave the later
+// nitrogen out ([table.MidwestFeeding], page 16).
+const richSoil = 3.0
+
+// weeksFrom says where the weeks of feeding come from.
+func (b *BaseFertiliser) weeksFrom(a *Advice) string {
+	if overwinters(a) {
+		return "two months before the first picking, at 3 to 5 lb an acre a week: University of Delaware, Weekly Crop Update ?p=3899"
+	}
+	return "from two weeks after planting to two weeks before the crop ends: common practice, no source; a guide names 5 to 10 lb an acre a week"
+}
+
+func (b *BaseFertiliser) sayBasis(a *Advice, say func(string, ...any)) {
+	tested, untested := [NutrientCount]bool{}, [NutrientCount]bool{}
+	for i := range b.Nutrients {
+		tested[i], untested[i] = b.Nutrients[i].Basis == ByReport, b.Nutrients[i].Basis == Untested
+	}
+	switch p, k := &b.Nutrients[Phosphate], &b.Nutrients[Potash]; {
+	case tested == [NutrientCount]bool{true, true, true}:
+		say("All three by your soil test’s report.")
+		return
+	case untested[Phosphate] && untested[Potash]:
+		say("Nobody tested this soil, so a medium one stands in. By soil test the table runs from {} to {} of phosphate and from {} to {} of potash. Test it before you buy.", some(p.Low), p.High, some(k.Low), k.High)
+	case untested[Phosphate]:
+		say("Phosphorus was not tested, so a medium soil stands in: the table runs from {} to {}.", some(p.Low), p.High)
+	case untested[Potash]:
+		say("Potassium was not tested, so a medium soil stands in: the table runs from {} to {}.", some(k.Low), k.High)
+	default:
+		say("By a public table for the classes of your soil test. Where your report names rates, type them: they go before any table.")
+	}
+	if b.For != "" {
+		say("We found no table for {}: {} stand in.", a.Facts.Crop.Name, b.For)
+	}
+}
+
+func (b *BaseFertiliser) sayPlace(a *Advice, say func(string, ...any)) {
+	if b.Bed > 0 {
+		under := [NutrientCount]any{}
+		for i := range b.Nutrients {
+			under[i] = weighed(b.Nutrients[i].UnderMass)
+		}
+		say("For {} of bed that makes: nitrogen {}, phosphate {}, potash {}.", b.Bed, under[Nitrogen], under[Phosphate], under[Potash])
+	}
+	switch {
+	case b.Bare:
+		say("Spread it over the field and work it in shallow.")
+	case b.OverField:
+		say("Spread over the whole field, about {} of it lies under the film. The rest feeds weeds in the alleys: on the bed strips it does more.", unit.PercentOf(float64(a.Shape.Base/a.Facts.Centres)))
+	default:
+		say("Spread it on the bed strips alone, {} wide, and mix it in before the beds are formed. The rates are meant for beds {} apart, and each length of bed gets the same.", unit.Short(b.Width), b.Centres)
+	}
+}
+
+func (b *BaseFertiliser) sayProduct(say func(string, ...any)) {
+	switch {
+	case !b.Told():
+		say("Type the grade of your product, and we work out how much of it.")
+	case b.Bed == 0:
+		say("Tell us the length and number of beds, and we work out how much product.")
+	case b.Product == 0:
+		say("Your {} holds {}, and none of that is wanted here: take a product without it.", b.GradeWords(), NutrientNames[b.Ends])
+	default:
+		say("Of your {}: {}, that is {}, or {}. More would be too much {}.", b.GradeWords(), weighed(b.Product), b.Per100, b.Strip, NutrientNames[b.Ends])
+		for i := range b.Nutrients {
+			if rest := b.Nutrients[i].Rest; rest >= 0.05 {
+				say("Still wanted from another bag: {} of "+NutrientNames[i]+".", weighed(rest))
+			}
+		}
+	}
+}
+
+// lowAcidity and highAcidity bound what most vegetables want ([table.MidwestCucurbits]).
+const lowAcidity, highAcidity = 6.0, 6.8
+
+func (b *BaseFertiliser) sayLime(a *Advice, say func(string, ...any)) {
+	soil := &a.Case.Soil
+	switch {
+	case b.Lime > 0:
+		say("Lime: {} for the field of these beds, worked in months before planting.", b.Lime)
+	case soil.Lime.Given && soil.Lime.Value > 0:
+		say("Lime: {}, worked in months before planting.", soil.Lime.Value)
+	case soil.Acidity.Given && soil.Acidity.Value < lowAcidity:
+		say("pH {} is low: most vegetables want {} to {}. The report’s lime figure decides how much; lime needs months to work.", soil.Acidity.Value, lowAcidity, highAcidity)
+	}
+}
+
+// baseCautions stand beside every rate of fertiliser.
+var baseCautions = [...]feed.Caution{
+	{ID: "salt-burn", Text: "Fertiliser is salt, and burns young roots. Mix it well into the bed, and keep bands a good hand off the plant line: 6 in, 15 cm.", LastWord: "the soil test's report and the product's label", Source: "University of Delaware, Weekly Crop Update ?p=122"},
+	{ID: "nutrient-law", Text: "Laws may forbid phosphorus without a soil test, and fertiliser near wells and streams.", LastWord: "the state's nutrient law", Source: "from memory"},
+	{ID: "manure", Text: "Raw manure needs 90 to 120 days before harvest, and its nutrients count too: take them off.", LastWord: "the food-safety rule and the certifier", Source: "7 CFR 205.203, from memory"},
+	{ID: "fertiliser-dust", Text: "Wear gloves and a dust mask, keep bags dry, and keep them from children and animals.", LastWord: "the product's label", Source: "from memory"},
+}
+
+// cite gathers what it rests on, each once.
+func (b *BaseFertiliser) cite(a *Advice, need *table.Need) {
+	list := []*table.Source{}
+	for i := range b.Nutrients {
+		list = append(list, b.Nutrients[i].Sources...)
+	}
+	if before := need.Before; before.Given() && b.Nutrients[Nitrogen].Basis != ByReport {
+		list = append(list, before.Source)
+	}
+	list = append(list, table.ShareOn(a.Facts.Soil).Sources...)
+	list = append(list, &table.BedFeet, &table.FAO29)
+	for _, s := range list {
+		if !slices.Contains(b.Sources, s) {
+			b.Sources = append(b.Sources, s)
+		}
+	}
+}

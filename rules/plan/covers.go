@@ -1,0 +1,204 @@
+package plan
+
+import (
+	"math"
+
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/judge"
+	"filmfurrow/rules/model/profile"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
+
+// CoverChoice is one row cover or low tunnel, with what it is worth here.
+type CoverChoice struct {
+	Cover  *table.Cover
+	Asked  bool                     // the bed never holds the working floor: without covers there is no day
+	First  unit.Date                // on which the crop may go out under it
+	Bare   unit.Optional[unit.Date] // and without; not given where there is no such day
+	Won    unit.Days                // 0 where there is no day without
+	Vent   unit.Celsius             // outside air on a sunny day, above which it is opened
+	OffOn  unit.Date                // from when it comes off, at the latest two weeks on
+	Hoops  int                      // for all beds; 0 where it lies on the crop, or beds are not known
+	Length unit.Metres              // for all beds; 0 where they are not known
+	Width  unit.Metres              // least
+	Says   []unit.Phrase            // gain, days, venting, taking off, what it takes; each one sentence or two
+
+	Sources []*table.Source
+}
+
+// Sizes of covers: common practice, no source, but for the hoops.
+const (
+	hoopSpacing = 4 * unit.MetresPerFoot // makers' pages: 4 to 5 ft
+	coverBuried = 0.15                   // of an edge, on each side
+	coverSlack  = 0.30                   // for the plants to grow into, across a floating cover
+)
+
+// Covers come off three to five weeks after planting ([table.RowCoversNewEngland]).
+const (
+	coverLeast = 21
+	coverMost  = 35
+)
+
+// winterGates are the reasons against film that a cover may mend.
+var winterGates = [...]string{"out-of-season", "always-frost", "never-warm"}
+
+// Covers lists the row covers and low tunnels that win days here, from the lightest:
+// the crop may go out sooner under them than without, or only under them. It is empty
+// where none does, and where film is refused for another reason than the cold.
+func (a *Advice) Covers() (list []CoverChoice) {
+	f := a.Facts
+	if a.Refused() && !a.onlyCold() {
+		return nil
+	}
+	asked := f.Opening == facts.OpenUnderCovers
+	from := f.Wanted
+	if end, ok := judge.LabelEnds(&a.Case.Practice); ok {
+		from = max(from, end)
+	}
+	for i := range table.Covers {
+		cover := &table.Covers[i]
+		season := f.SeasonUnder(cover.Night.Low)
+		first, ok := season.NextOpen(f.ChosenCover(), from, facts.UsualSpring)
+		if !ok {
+			continue
+		}
+		c := CoverChoice{Cover: cover, Asked: asked, First: first}
+		if f.Opening == facts.OpenWarm {
+			c.Bare, c.Won = unit.Known(f.Plant), f.Plant.Minus(first)
+			if c.Won <= 0 {
+				continue
+			}
+		} else if f.Opening == facts.NeverOpen && f.Season.Open(f.ChosenCover(), from) {
+			continue
+		}
+		if n := len(list); n > 0 && cover.Weight.Given() && first >= list[n-1].First {
+			continue // heavier cloth takes light from the leaves, and wins nothing more here
+		}
+		a.describe(&c)
+		list = append(list, c)
+	}
+	return list
+}
+
+func (a *Advice) onlyCold() bool {
+	for g := range a.Gates {
+		cold := false
+		for _, id := range winterGates {
+			cold = cold || a.Gates[g].Rule.ID == id
+		}
+		if a.Gates[g].RulesOut && !cold {
+			return false
+		}
+	}
+	return true
+}
+
+// describe works out venting, taking off and what the cover takes, and says it all.
+func (a *Advice) describe(c *CoverChoice) {
+	f, cover := a.Facts, c.Cover
+	c.Vent = VentAbove(f.Crop, cover)
+	c.OffOn = c.First.Plus(coverLeast)
+	hooped := cover.Hooped || f.Crop.Group == table.Fruiting // tips that rub against fabric break
+	c.Width = unit.Metres(math.Ceil((float64(a.Shape.Base)+2*coverBuried+coverSlack)*20) / 20)
+	if hooped { // half a circle over the bed
+		c.Width = unit.Metres(math.Ceil((float64(a.Shape.Base)*math.Pi/2+2*coverBuried)*20) / 20)
+	}
+	say := func(text string, values ...any) { c.Says = append(c.Says, unit.Say(text, values...)) }
+	gain := unit.Between(cover.Night.Low, cover.Night.High)
+	if cover.Weight.Given() {
+		say(unit.Capital(cover.Name)+", {}: {} warmer at night.", unit.Between(cover.Weight.Low, cover.Weight.High), gain)
+	} else {
+		say(unit.Capital(cover.Name)+": {} warmer at night, {} in the sun.", gain, unit.Between(cover.Day.Low, cover.Day.High))
+	}
+	switch {
+	case c.Asked:
+		say("Without covers the bed is never warm enough here. Under this one {} may go out on {}.", f.Crop.Name, c.First)
+	case c.Bare.Given:
+		say("{} sooner: {} may go out on {}, not {}. We count the least of the gain. In one year of two a frost still comes later.", c.Won, f.Crop.Name, c.First, c.Bare.Value)
+	default:
+		say("Without covers no day of the year will do. Under this one {} may go out on {}.", f.Crop.Name, c.First)
+	}
+	say("Open it on sunny days once the air outside passes {}: closed, it is {} hotter inside, and from {} on {} suffer. Close it before sunset.", c.Vent, unit.Between(cover.Day.Low, cover.Day.High), f.Crop.HeatDay.Value, f.Crop.Name)
+	a.sayOff(say)
+	a.sayTakes(c, hooped, say)
+	c.Sources = append([]*table.Source{cover.Night.Source, cover.Day.Source}, table.CoverSources[:]...)
+	if !f.Crop.Warm {
+		c.Sources = append(c.Sources, &table.RowCoversCool)
+	}
+}
+
+// coolVent is 60 °F: above it by day covers come off cool crops ([table.RowCoversCool]).
+const coolVent = unit.Celsius((60 - 32) / 1.8)
+
+// VentAbove is the outside air on a sunny day above which a cover is opened: the crop's
+// heat limit, less what the closed cover adds; of cool crops no more than 60 °F.
+func VentAbove(crop *table.Crop, cover *table.Cover) unit.Celsius {
+	vent := crop.HeatDay.Value - unit.Celsius(cover.Day.Value)
+	if !crop.Warm {
+		vent = min(vent, coolVent)
+	}
+	return unit.Celsius(math.Round(float64(vent)*10) / 10)
+}
+
+func (a *Advice) sayOff(say func(string, ...any)) {
+	crop := a.Facts.Crop
+	switch {
+	case crop.Group == table.Vine:
+		say("Take it off when half of the plants show female flowers: bees must reach them. That is {} to {} after planting.", coverLeast/7, unit.Count(coverMost/7, "week", "weeks"))
+	case crop.Group == table.Berry:
+		say("Take it off when the first flowers open: bees must reach them.")
+	case crop.Group == table.Fruiting:
+		say("Take it off {} to {} after planting, before flowers open in the heat: too hot, they drop.", coverLeast/7, unit.Count(coverMost/7, "week", "weeks"))
+	case crop.Group == table.Grain:
+		say("Take it off before the tassels show.")
+	default:
+		say("Take it off {} to {} after planting, or when leaves press against it.", coverLeast/7, unit.Count(coverMost/7, "week", "weeks"))
+	}
+}
+
+// sayTakes counts hoops and cover.
+func (a *Advice) sayTakes(c *CoverChoice, hooped bool, say func(string, ...any)) {
+	field := &a.Case.Field
+	if !field.BedLength.Given || !field.Beds.Given {
+		say("It takes cover at least {} wide. Tell us the beds, and we count it.", unit.Short(c.Width))
+		return
+	}
+	bed, beds := field.BedLength.Value, int(field.Beds.Value)
+	c.Length = unit.Metres(math.Ceil(float64(bed+2*profile.EndAllowance) * float64(beds)))
+	if !hooped {
+		say("It takes {} of cover, at least {} wide, laid loose on the crop, its edges under soil.", c.Length, unit.Short(c.Width))
+		return
+	}
+	c.Hoops = (int(math.Ceil(float64(bed)/hoopSpacing-1e-9)) + 1) * beds
+	say("It takes {} of cover, at least {} wide, and {}, {} apart; its edges under soil.", c.Length, unit.Short(c.Width), unit.Count(c.Hoops, "hoop", "hoops"), unit.Metres(hoopSpacing))
+}
+
+// CanBeDone says what a grower may do whose planting day must wait for the ground or
+// for frost: covers, a probe, a later day. It is empty where nothing waits, and where a
+// label leads the wait.
+func (a *Advice) CanBeDone() (list []unit.Phrase) {
+	f, w := a.Facts, &a.WaitPlan
+	if w.Moved <= 0 || a.Case.Practice.FumigatedOn.Given {
+		return nil
+	}
+	if c := soonest(a.Covers()); c != nil && c.Bare.Given {
+		list = append(list, unit.Say("Covers: under "+c.Cover.Name+" {} may go out on {}, {} sooner.", f.Crop.Name, c.First, c.Won))
+	}
+	list = append(list, unit.Say("A probe: it overrules our curve. At ten in the morning, {} deep, soil stands near its daily mean: three days at {} will do, if no frost is forecast.", unit.Short(f.Depth), f.WorkFloor))
+	if w.Latest.Given && w.Latest.Value > w.PlantOn {
+		list = append(list, unit.Say("A later day: by {} even a cool spring, one in ten, is warm enough.", w.Latest.Value))
+	}
+	return list
+}
+
+// soonest is the cover that lets the crop out first, the lightest of those; nil of none.
+func soonest(list []CoverChoice) *CoverChoice {
+	var best *CoverChoice
+	for i := range list {
+		if best == nil || list[i].First < best.First {
+			best = &list[i]
+		}
+	}
+	return best
+}
