@@ -74,7 +74,7 @@ func rowOf(name, text string, figures ...string) app.UI {
 func paragraph(text string) app.UI { return app.P().Text(text) }
 
 //go:noinline
-func heading(text string) app.UI { return heading3(text) }
+func heading(text string) app.UI { return app.H2().Class("part-head").Text(text) }
 
 //go:noinline
 func item(text string) app.UI { return app.Li().Text(text) }

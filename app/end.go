@@ -35,7 +35,7 @@ func (p *endPart) cautions(a *plan.Advice) app.UI {
 			c := &a.Cautions[i]
 			list = append(list, app.Li().Body(plain(c.Text+" "), app.Em().Text("Last word: "+c.Defers+".")))
 		}
-		groups = append(groups, heading3(sentence(string(step))), app.Ul().Body(list...))
+		groups = append(groups, heading(sentence(string(step))), app.Ul().Body(list...))
 	}
 	return app.Details().ID("cautions").Class("fold").Body(append([]app.UI{
 		summary("Take care, at each step"),

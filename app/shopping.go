@@ -57,7 +57,7 @@ func (p *shoppingPart) Render() app.UI {
 		s.paperHead(),
 		box("view-head", app.H1().Text(title), para("sub", "for laying on "+dayOfYear(a.WaitPlan.LayOn, system)), s.printButton("shopping-print", "Print the list")),
 		p.whose(),
-		asked("", listed("scroll list", "Shopping list", rows, "", "Item", "Quantity", "Your own")),
+		asked("", listed("scroll list", "Shopping list", rows, "No.", "Item", "Quantity", "Your own")),
 		paragraph(mass),
 		app.Details().Class("fold").ID("shopping-how").Body(summary("How each quantity was worked out"),
 			app.Raw(how.b.String()), paragraph(list.Layout.In(system)+" The film on the field weighs "+unit.Of(list.FilmMass).In(system)+".")),

@@ -119,9 +119,9 @@ func TestThePlantingDayTyped(t *testing.T) {
 	}
 	set("#strip-plant-on", "2027-06-05")
 	standsOn(p, "2027-06-05")
-	set("#strip-plant-on", "2027-09-25")
-	standsOn(p, "2027-09-25")
-	p.Wait("the strip to say so", `document.querySelector("#strip-now-label").textContent === "plant September 25"`)
+	set("#strip-plant-on", "2027-07-25")
+	standsOn(p, "2027-07-25")
+	p.Wait("the strip to say so", `document.querySelector("#strip-now-label").textContent === "plant July 25"`)
 }
 
 // The table says what the curves show: every seventh day, with each cover.
