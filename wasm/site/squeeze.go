@@ -11,12 +11,13 @@ import (
 	"slices"
 )
 
-// Four things in a Go program for the browser cost much to download and serve
+// Five things in a Go program for the browser cost much to download and serve
 // no reader. Measured on this program (bytes after brotli 11): the linker's
 // tens of thousands of data segments of two bytes each, 83 kB; the tables that
 // map instructions to source lines, 109 kB; the tables that tell inlined calls and
 // arguments apart in a stack trace, 50 kB; the names of functions and of files,
-// 50 kB. Squeezing joins the first and blanks the rest: a stack trace says "?".
+// 50 kB; what works only when Go is asked to trace or to profile (never.go), 32 kB. Squeezing
+// joins the first, blanks the tables and empties the last: a stack trace says "?".
 
 // mergeGap is the longest run of zeros, in bytes, that is written out to join
 // two data segments. Memory is zero to begin with, so the result is the same.
@@ -31,11 +32,21 @@ func squeeze(program []byte, known bool) ([]byte, error) {
 	}
 	out := bytes.NewBuffer(append([]byte(nil), program[:header]...))
 	in := reader{b: program, at: header}
+	section := func(id byte, body []byte) {
+		out.WriteByte(id)
+		out.Write(unsigned(uint64(len(body))))
+		out.Write(body)
+	}
+	var code []byte
 	for in.at < len(in.b) && in.err == nil {
 		id := in.byte()
 		body := in.bytes(int(in.unsigned()))
 		if in.err != nil {
 			break
+		}
+		if id == 10 && known { // the code, which comes before the data that names it
+			code = body
+			continue
 		}
 		if id == 11 { // the data section
 			segments, err := readSegments(body)
@@ -44,18 +55,28 @@ func squeeze(program []byte, known bool) ([]byte, error) {
 			}
 			segments = mergeSegments(segments)
 			if known {
+				names, err := functionNames(segments)
+				if err != nil {
+					return nil, fmt.Errorf("squeeze: %w", err)
+				}
+				if code, err = emptied(code, names); err != nil {
+					return nil, err
+				}
+				section(10, code)
+				code = nil
 				if err := blankLines(segments); err != nil {
 					return nil, err
 				}
 			}
 			body = writeSegments(segments)
 		}
-		out.WriteByte(id)
-		out.Write(unsigned(uint64(len(body))))
-		out.Write(body)
+		section(id, body)
 	}
 	if in.err != nil {
 		return nil, fmt.Errorf("squeeze: %w", in.err)
+	}
+	if code != nil {
+		return nil, errors.New("squeeze: code without data")
 	}
 	return out.Bytes(), nil
 }

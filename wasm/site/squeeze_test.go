@@ -90,13 +90,46 @@ func TestSqueezeChangesOnlyWhatItSays(t *testing.T) {
 	assert.Greater(t, blanked, 50_000)
 	assertStacksCanBeRead(t, before[table:], after[table:])
 	for id, list := range sections(t, raw) {
-		if id != 11 {
+		if id != 10 && id != 11 {
 			assert.Equal(t, list, sections(t, squeezed)[id], "section %d", id)
 		}
 	}
+	assertOnlyEmptied(t, raw, squeezed)
 	again, err := squeeze(squeezed, true)
 	require.NoError(t, err)
 	assert.True(t, bytes.Equal(squeezed, again), "squeezing twice is squeezing once")
+}
+
+// What never runs is empty, all else is as the linker left it, and nothing that a page
+// needs is named among the empty.
+func assertOnlyEmptied(t *testing.T, raw, squeezed []byte) {
+	t.Helper()
+	segments, err := readSegments(sections(t, raw)[11][0])
+	require.NoError(t, err)
+	names, err := functionNames(mergeSegments(segments))
+	require.NoError(t, err)
+	before, after := reader{b: sections(t, raw)[10][0]}, reader{b: sections(t, squeezed)[10][0]}
+	count := before.unsigned()
+	require.Equal(t, count, after.unsigned())
+	require.Len(t, names, int(count), "each function has a name")
+	emptied := 0
+	for i := range int(count) {
+		was, is := before.bytes(int(before.unsigned())), after.bytes(int(after.unsigned()))
+		if bytes.Equal(was, is) {
+			continue
+		}
+		require.Equal(t, nothing, is, names[i])
+		require.Regexp(t, neverNames, names[i])
+		emptied += len(was)
+	}
+	require.NoError(t, before.err)
+	require.NoError(t, after.err)
+	assert.Equal(t, len(before.b), before.at)
+	assert.Equal(t, len(after.b), after.at)
+	assert.Greater(t, emptied, 100_000, "what never runs is no longer named so in Go's runtime")
+	for _, name := range []string{"runtime.main", "runtime.traceAcquire", "runtime.saveAncestors", "runtime.mProf_Flush", "runtime.mProf_Malloc", "runtime.gopanic", "internal/bisect.init", "filmfurrow/app.Pages"} {
+		assert.NotRegexp(t, neverNames, name)
+	}
 }
 
 // The collector of garbage needs each function's frame sizes, maps of pointers
