@@ -65,7 +65,7 @@ func modfileFlags(root, work string, untrimmed bool) ([]string, error) {
 	}
 	flags := []string{"-modfile=" + client, pageTag}
 	for _, name := range cold {
-		flags = append(flags, "-gcflags="+name+"=-l")
+		flags = append(flags, "-gcflags="+name+"=-l -d=variablemakethreshold=0,freeappend=0")
 	}
 	return flags, write(filepath.Join(work, "client.sum"), sums)
 }
