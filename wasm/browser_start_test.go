@@ -401,11 +401,22 @@ func TestThePageTakesWhateverIsDone(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Tab(browsertest.Tab{Path: "/details", Before: `HTMLAnchorElement.prototype.click = () => {}; window.print = () => {}; navigator.clipboard.writeText = () => Promise.resolve();`})
-	used := browsertest.Eval[int](p, everything)
+	// On a slow machine all controls of the form take longer than one step may.
+	use := func() (used int) {
+		p.Do(`window.used = -1; ` + everything + `.then((n) => { window.used = n; })`)
+		for range 8 {
+			if used = browsertest.Eval[int](p, `new Promise((done) => { const until = Date.now() + 20000; const look = () => window.used >= 0 || Date.now() > until ? done(window.used) : setTimeout(look, 100); look(); })`); used >= 0 {
+				return used
+			}
+		}
+		require.Fail(t, "the controls are not done with")
+		return 0
+	}
+	used := use()
 	for _, path := range []string{"/fields", "/share", "/buy", "/lay", "/water", "/year", "/why/film", "/"} {
 		p.Do(`history.pushState(null, "", ` + quoted(path) + `); dispatchEvent(new PopStateEvent("popstate"))`)
 		p.Wait("the view "+path, `document.querySelector("h1, #place-open") !== null`)
-		used += browsertest.Eval[int](p, everything)
+		used += use()
 	}
 	assert.Greater(t, used, 150)
 	p.Wait("a sentence to fill", `document.querySelector("#f-crop") !== null`)
@@ -428,6 +439,6 @@ func TestFewElementsAreMadeAtFirst(t *testing.T) {
 		document.addEventListener("filmfurrow", (e) => { if (e.detail.start === "ready") window.first ??= window.made; });`})
 	first, all := browsertest.Eval[int](p, `window.first`), browsertest.Eval[int](p, `window.made`)
 	t.Logf("%d elements made when the page is ready, %d when it is whole", first, all)
-	assert.Less(t, first, 1100)
-	assert.Greater(t, all, 2*first)
+	assert.Less(t, first, 300)
+	assert.Less(t, all, 600)
 }

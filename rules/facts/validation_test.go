@@ -192,7 +192,7 @@ func TestWhatThePageClaims(t *testing.T) {
 		unseen[k].log(t, c.name+", not fitted")
 		east[k].log(t, c.name+", not fitted, east of 97° W")
 	}
-	page, err := os.ReadFile("model/heat/VALIDATION.md")
+	page, err := os.ReadFile("../model/heat/VALIDATION.md")
 	require.NoError(t, err)
 	for _, row := range []struct {
 		name string

@@ -166,6 +166,17 @@ var (
 		"feed.stock_kg_l":        "counts in the feeding plan",
 		"feed.bleach_percent":    "counts in the chlorine plan",
 		"feed.chlorine_mg_l":     "counts in the chlorine plan",
+		"soil.ph":                "decides the lime",
+		"soil.test_p":            "decides the fertiliser under the film",
+		"soil.test_k":            "decides the fertiliser under the film",
+		"soil.lime_kg_ha":        "decides the lime",
+		"feed.season_n_kg_ha":    "decides the fertiliser under the film",
+		"feed.season_p2o5_kg_ha": "decides the fertiliser under the film",
+		"feed.season_k2o_kg_ha":  "decides the fertiliser under the film",
+		"feed.base_n_percent":    "decides how much of a bag",
+		"feed.base_p2o5_percent": "decides how much of a bag",
+		"feed.base_k2o_percent":  "decides how much of a bag",
+		"feed.base_spread":       "decides how much of a bag",
 	}
 	notAlone = map[string]string{
 		"practice.label_interval_days": "refused without the day of treatment",

@@ -44,6 +44,10 @@ var cold = []string{
 	"os", "reflect", "slices", "sort", "strconv", "strings", "syscall", "syscall/js", "time",
 }
 
+// coldFlags leave functions whole, and leave out the code that tries the stack before a
+// slice of no fixed length is allocated, 3 kB.
+const coldFlags = "-l -d=variablemakethreshold=0,freeappend=0"
+
 // modfileFlags are the flags that make a go command build the trimmed client;
 // work is a folder for the module file.
 func modfileFlags(root, work string, untrimmed bool) ([]string, error) {
@@ -64,7 +68,7 @@ func modfileFlags(root, work string, untrimmed bool) ([]string, error) {
 	}
 	flags := []string{"-modfile=" + client, pageTag}
 	for _, name := range cold {
-		flags = append(flags, "-gcflags="+name+"=-l")
+		flags = append(flags, "-gcflags="+name+"="+coldFlags)
 	}
 	return flags, write(filepath.Join(work, "client.sum"), sums)
 }

@@ -8,7 +8,7 @@ import (
 )
 
 // squeezedGo is the release of Go whose tables this package knows. go.mod names the
-// exact toolchain. With any other release the site builds all the same, some 190 kB
+// exact toolchain. With any other release the site builds all the same, some 230 kB
 // larger after brotli, and the build says so.
 //
 // What is assumed of the release, and what to check before another one is named here,
@@ -20,10 +20,16 @@ import (
 //   - runtime/symtab.go (pcHeader, functab, pcvalue, step) and runtime/runtime2.go
 //     (_func): the layout that readFunctable reads, and that offset 0, or all ones
 //     for a function's own tables, means "no table".
+//     cmd/link/internal/ld/pcln.go: that records follow each other in the order of their
+//     rows, in steps of 8 bytes (counted looks after that itself).
 //   - runtime/symtab.go (moduledata): the first two words, and that gofunc is word 40
 //     (functionData). runtime/symtabinl.go: an inlined call has 16 bytes.
 //   - runtime/stkframe.go and runtime/traceback.go: the names of functions that the
 //     runtime itself looks at (named).
+//   - runtime and internal/bisect: that the functions of neverNames run only for tracing,
+//     profiles, metrics, GODEBUG settings or synctest, which a page cannot ask for; look
+//     for callers without such a guard. cmd/link/internal/wasm/asm.go: funcValueOffset, and
+//     that functions stand in the order of their numbers (goFunctions).
 //   - cmd/link/internal/wasm/asm.go: data segments that are active and begin at a
 //     constant (readSegments). Where another release writes others, nothing is squeezed.
 //
@@ -47,6 +53,6 @@ func shrink(program []byte, goVersion string, say func(string)) ([]byte, error) 
 	if err != nil {
 		squeezed = program
 	}
-	say(fmt.Sprintf("The program is about 190 kB larger to download than it need be, since this is %s and only the tables of %s are known (see wasm/site/goversion.go).", goVersion, squeezedGo))
+	say(fmt.Sprintf("The program is about 230 kB larger to download than it need be, since this is %s and only the tables of %s are known (see wasm/site/goversion.go).", goVersion, squeezedGo))
 	return squeezed, nil
 }

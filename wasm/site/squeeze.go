@@ -11,16 +11,32 @@ import (
 	"slices"
 )
 
-// Four things in a Go program for the browser cost much to download and serve
+// Six things in a Go program for the browser cost much to download and serve
 // no reader. Measured on this program (bytes after brotli 11): the linker's
 // tens of thousands of data segments of two bytes each, 83 kB; the tables that
 // map instructions to source lines, 109 kB; the tables that tell inlined calls and
 // arguments apart in a stack trace, 50 kB; the names of functions and of files,
-// 50 kB. Squeezing joins the first and blanks the rest: a stack trace says "?".
+// 50 kB; what works only when Go is asked to trace or to profile (never.go), 32 kB; what
+// can be counted when the program starts (recount.go), 9 kB. Squeezing joins the first,
+// blanks the tables, empties what never runs and leaves the last to a function that runs
+// at the start: a stack trace says "?".
 
 // mergeGap is the longest run of zeros, in bytes, that is written out to join
 // two data segments. Memory is zero to begin with, so the result is the same.
 const mergeGap = 64
+
+// section is a part of a WebAssembly program; the numbers are those of the core
+// specification 2.0, §5.5.2.
+type section struct {
+	id   byte
+	body []byte
+}
+
+const (
+	sectionTypes, sectionImports, sectionFunctions = 1, 2, 3
+	sectionStart, sectionElements                  = 8, 9
+	sectionCode, sectionData                       = 10, 11
+)
 
 // squeeze makes the program smaller to download. Where its tables are not known (see
 // goversion.go) they stay, and only segments are joined.
@@ -29,35 +45,69 @@ func squeeze(program []byte, known bool) ([]byte, error) {
 	if len(program) < header || string(program[:4]) != "\x00asm" {
 		return nil, errors.New("squeeze: not a WebAssembly program")
 	}
-	out := bytes.NewBuffer(append([]byte(nil), program[:header]...))
+	var sections []section
+	code := -1 // where the section of code is
+	var start []byte
 	in := reader{b: program, at: header}
 	for in.at < len(in.b) && in.err == nil {
-		id := in.byte()
-		body := in.bytes(int(in.unsigned()))
+		s := section{in.byte(), in.bytes(int(in.unsigned()))}
 		if in.err != nil {
 			break
 		}
-		if id == 11 { // the data section
-			segments, err := readSegments(body)
+		if s.id == sectionStart && known {
+			return nil, errors.New("squeeze: the program has a function for its start; it may be squeezed already")
+		}
+		if s.id == sectionData {
+			segments, err := readSegments(s.body)
 			if err != nil {
 				return nil, err
 			}
 			segments = mergeSegments(segments)
 			if known {
-				if err := blankLines(segments); err != nil {
-					return nil, err
+				if code < 0 {
+					return nil, errors.New("squeeze: data without code")
+				}
+				if sections[code].body, start, err = squeezeTables(segments, sections[code].body); err != nil {
+					return nil, fmt.Errorf("squeeze: %w", err)
 				}
 			}
-			body = writeSegments(segments)
+			s.body = writeSegments(segments)
 		}
-		out.WriteByte(id)
-		out.Write(unsigned(uint64(len(body))))
-		out.Write(body)
+		if s.id == sectionCode {
+			code = len(sections)
+		}
+		sections = append(sections, s)
 	}
 	if in.err != nil {
 		return nil, fmt.Errorf("squeeze: %w", in.err)
 	}
+	out := bytes.NewBuffer(append([]byte(nil), program[:header]...))
+	for _, s := range withStart(sections, start) {
+		out.WriteByte(s.id)
+		out.Write(unsigned(uint64(len(s.body))))
+		out.Write(s.body)
+	}
 	return out.Bytes(), nil
+}
+
+// squeezeTables takes out of a program's memory and code what no page needs; start is
+// what is to run before it, if anything.
+func squeezeTables(segments []segment, code []byte) (less, start []byte, err error) {
+	names, err := functionNames(segments)
+	if err != nil {
+		return nil, nil, err
+	}
+	if less, err = emptied(code, names); err != nil {
+		return nil, nil, err
+	}
+	if err := blankLines(segments, func(entry int) bool { return neverNames.MatchString(names[entry-goFunctions]) }); err != nil {
+		return nil, nil, err
+	}
+	t, err := readFunctable(segments)
+	if err != nil {
+		return nil, nil, err
+	}
+	return less, t.uncount(), nil
 }
 
 // segment is a run of bytes that is in memory when the program starts.
@@ -125,11 +175,11 @@ func writeSegments(list []segment) []byte {
 // blankLines takes the line and file tables out of the program's table of
 // functions. Offset 0 is the runtime's own mark for "no table". The
 // freed bytes become zeros, which pack to nothing, so nothing moves. Bytes that
-// a table still in use shares stay.
-func blankLines(segments []segment) error {
+// a table still in use shares stay. A function that never runs keeps no table.
+func blankLines(segments []segment, never func(entry int) bool) error {
 	t, err := readFunctable(segments)
 	if err != nil {
-		return fmt.Errorf("squeeze: %w", err)
+		return err
 	}
 	blankNames(t.bytes[t.names:t.files])
 	clear(t.bytes[t.files:t.pctab]) // the names of source files, and which unit has which
@@ -143,7 +193,7 @@ func blankLines(segments []segment) error {
 	mark := func(offset uint32) error {
 		from, to, err := t.instructions(offset)
 		if err != nil {
-			return fmt.Errorf("squeeze: a table runs over its end: %w", err)
+			return fmt.Errorf("a table runs over its end: %w", err)
 		}
 		for i := from; i < to; i++ {
 			inUse[i-t.pctab] = true
@@ -154,6 +204,13 @@ func blankLines(segments []segment) error {
 	for i := range t.count {
 		at := t.record(i)
 		f, data, own := t.bytes[at:], t.pcdata(at), t.funcdata(at)
+		if never(t.entry(i)) {
+			t.setWord(at+recordPCSP, 0)
+			clear(f[recordSize:][:4*data])
+			for d := range own {
+				t.setWord(at+recordSize+4*(data+d), ^uint32(0))
+			}
+		}
 		if err := mark(t.word(at + recordPCSP)); err != nil {
 			return err
 		}
@@ -170,7 +227,7 @@ func blankLines(segments []segment) error {
 		}
 		// The runtime takes offset 0 for a function without a name, too.
 		if name := t.names + int(t.word(at+recordName)); name >= t.files {
-			return errors.New("squeeze: a function's name is not as expected")
+			return errors.New("a function's name is not as expected")
 		} else if t.bytes[name] == 0 {
 			t.setWord(at+recordName, 0)
 		}
@@ -235,7 +292,7 @@ func functionData(segments []segment, table, names int64) ([]byte, error) {
 			}
 		}
 	}
-	return nil, errors.New("squeeze: the module's description is not as expected")
+	return nil, errors.New("the module's description is not as expected")
 }
 
 // tree is the table of one function's inlined calls.

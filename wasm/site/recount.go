@@ -1,0 +1,104 @@
+//go:build !js
+
+package site
+
+import "slices"
+
+// A fifth of the table of functions follows from the rest: where each function begins,
+// which is one after the other, and where its record lies, which follows from the sizes
+// of those before. It is left out, 9 kB, and a function that runs when the program is in
+// memory, and before anything of Go's does, writes it.
+
+const recordAlign = 8
+
+// entry is where a function begins, counted from the first address that a function has.
+func (t *functable) entry(i int) int { return int(t.word(t.rows + 8*i)) }
+
+// counted reports whether the rows, and the word of each record that repeats its row,
+// follow from the first row and the records' sizes.
+func (t *functable) counted() bool {
+	at := t.record(0)
+	for i := range t.count {
+		if t.record(i) != at || t.entry(i) != t.entry(0)+i || int(t.word(at)) != t.entry(i) {
+			return false
+		}
+		at = t.rows + (at-t.rows+t.size(at)+recordAlign-1)&^(recordAlign-1)
+	}
+	return true
+}
+
+// uncount takes out of the table what can be counted, and gives the body of the function
+// that counts it. A table that cannot be counted stays whole.
+func (t *functable) uncount() []byte {
+	if !t.counted() {
+		return nil
+	}
+	body := t.recount()
+	for i := range t.count {
+		t.setWord(t.record(i), 0)
+	}
+	clear(t.bytes[t.rows : t.rows+8*t.count])
+	return body
+}
+
+// recount is the body of a WebAssembly function that writes what counted reports of
+// (core specification 2.0, §5.4).
+func (t *functable) recount() []byte {
+	rows, record := t.at+int64(t.rows), int64(t.record(0)-t.rows)
+	const row, offset, entry = 0, 1, 2 // locals: address of the row, offset of the record, where the function begins
+	const (
+		get, set, tee              = 0x20, 0x21, 0x22
+		load, loadByte, store      = 0x28, 0x2d, 0x36
+		constant, add, shl, and    = 0x41, 0x6a, 0x74, 0x71
+		notEqual, loop, branchIf   = 0x47, 0x03, 0x0d
+		nothingGiven, end, aligned = 0x40, 0x0b, 2
+	)
+	body := []byte{1, 3, 0x7f} // three locals of 32 bits
+	put := func(parts ...[]byte) { body = slices.Concat(append([][]byte{body}, parts...)...) }
+	do := func(op ...byte) []byte { return op }
+	number := func(n int64) []byte { return append([]byte{constant}, signed(n)...) }
+	at := func(op, align byte, n int64) []byte { return append([]byte{op, align}, unsigned(uint64(n))...) }
+
+	put(number(rows), do(set, row), number(record), do(set, offset), number(int64(t.entry(0))), do(set, entry))
+	put(do(loop, nothingGiven))
+	put(do(get, row, get, entry), at(store, aligned, 0))
+	put(do(get, row, get, offset), at(store, aligned, 4))
+	put(do(get, offset, get, entry), at(store, aligned, rows))
+	put(do(get, offset, get, offset), at(load, aligned, rows+recordPCData), do(get, offset), at(loadByte, 0, rows+recordFuncData))
+	put(do(add), number(2), do(shl, add), number(recordSize+recordAlign-1), do(add), number(-recordAlign), do(and, set, offset))
+	put(do(get, entry), number(1), do(add, set, entry))
+	put(do(get, row), number(8), do(add, tee, row), number(rows+8*int64(t.count)), do(notEqual, branchIf, 0))
+	put(do(end, end))
+	return body
+}
+
+// withStart adds a function that runs when a program is in memory. It comes after all
+// others and is of a kind of its own: it takes nothing and gives nothing.
+func withStart(sections []section, body []byte) []section {
+	if body == nil {
+		return sections
+	}
+	more := func(list, with []byte) (uint64, []byte) {
+		in := reader{b: list}
+		n := in.unsigned()
+		return n, slices.Concat(unsigned(n+1), list[in.at:], with)
+	}
+	var kind, imports, own uint64
+	out := make([]section, 0, len(sections)+1)
+	for _, s := range sections {
+		switch s.id {
+		case sectionTypes:
+			kind, s.body = more(s.body, []byte{0x60, 0, 0})
+		case sectionImports: // functions alone, as Go writes them
+			imports = (&reader{b: s.body}).unsigned()
+		case sectionFunctions:
+			own, s.body = more(s.body, unsigned(kind))
+		case sectionElements: // the start comes before them
+			out = append(out, section{sectionStart, unsigned(imports + own)})
+		case sectionCode:
+			_, s.body = more(s.body, append(unsigned(uint64(len(body))), body...))
+		}
+		out = append(out, s)
+	}
+	return out
+}
