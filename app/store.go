@@ -50,7 +50,6 @@ type store struct {
 	watched map[app.Composer]watch
 	follows int
 	keep    func(saved) bool
-	hearing []func() // each ends one of the page's listeners
 	lane    lane
 	before  map[string]string // parts as they were prerendered, shown until there is advice
 	whole   bool              // every part of the page has been drawn

@@ -67,7 +67,7 @@ func (p *whyRoom) Render() app.UI {
 			title = "which film"
 		}
 	case question.Verdict:
-		title, lead, more = "lay film", verdictLine(a), ""
+		title, more = "lay film", ""
 		if a.Refused() {
 			title = "not lay film"
 		}

@@ -3,9 +3,6 @@ package search_test
 import (
 	"testing"
 
-	"github.com/stretchr/testify/require"
-
-	"filmfurrow/rules/facts"
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/internal/farms"
 	"filmfurrow/rules/plan"
@@ -16,5 +13,3 @@ func pack(t testing.TB) map[string]field.Case { return farms.All(t) }
 
 // advise is the advice of a case, on soil that is worked out once for all tests.
 func advise(t testing.TB, c field.Case) plan.Advice { return farms.Advise(t, c) }
-
-func dug(t require.TestingT, c field.Case) *facts.SoilYear { return farms.Soil(t, c) }
