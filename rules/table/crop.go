@@ -144,40 +144,20 @@ func celsius(low, high unit.Celsius, s *Source, m Mark) Figure[unit.Celsius] {
 	return Figure[unit.Celsius]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m}
 }
 
-func celsiusNoted(low, high unit.Celsius, s *Source, m Mark, note string) Figure[unit.Celsius] {
-	return Figure[unit.Celsius]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m, Note: note}
-}
-
 func metres(low, high unit.Metres, s *Source, m Mark) Figure[unit.Metres] {
 	return Figure[unit.Metres]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m}
-}
-
-func metresNoted(low, high unit.Metres, s *Source, m Mark, note string) Figure[unit.Metres] {
-	return Figure[unit.Metres]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m, Note: note}
 }
 
 func number(low, high float64, s *Source, m Mark) Figure[float64] {
 	return Figure[float64]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m}
 }
 
-func numberNoted(low, high float64, s *Source, m Mark, note string) Figure[float64] {
-	return Figure[float64]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m, Note: note}
-}
-
 func percent(low, high unit.Percent, s *Source, m Mark) Figure[unit.Percent] {
 	return Figure[unit.Percent]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m}
 }
 
-func percentNoted(low, high unit.Percent, s *Source, m Mark, note string) Figure[unit.Percent] {
-	return Figure[unit.Percent]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m, Note: note}
-}
-
 func salt(low, high unit.DecisiemensPerMetre, s *Source, m Mark) Figure[unit.DecisiemensPerMetre] {
 	return Figure[unit.DecisiemensPerMetre]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m}
-}
-
-func saltNoted(low, high unit.DecisiemensPerMetre, s *Source, m Mark, note string) Figure[unit.DecisiemensPerMetre] {
-	return Figure[unit.DecisiemensPerMetre]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m, Note: note}
 }
 
 func inches(low, high unit.Metres, s *Source, m Mark) Figure[unit.Metres] {
@@ -185,7 +165,3 @@ func inches(low, high unit.Metres, s *Source, m Mark) Figure[unit.Metres] {
 }
 
 func class(s *Source, m Mark) Figure[unit.Percent] { return Figure[unit.Percent]{Source: s, Mark: m} }
-
-func classNoted(s *Source, m Mark, note string) Figure[unit.Percent] {
-	return Figure[unit.Percent]{Source: s, Mark: m, Note: note}
-}

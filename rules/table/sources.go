@@ -11,13 +11,13 @@ var (
 	NewEngland = Source{ID: "new-england-guide", Publisher: "New England land-grant universities", Title: "New England Vegetable Management Guide, plastic mulch films", Year: "read 2026", Where: "table 14",
 		Address: "https://nevegetable.org/book/export/html/45", Mark: Seen}
 	PennColours = Source{ID: "penn-colours", Publisher: "University of Massachusetts, quoting Pennsylvania State University", Title: "Text on mulch colours", Year: "read 2026", Where: "as quoted in an almanac answer page",
-		NoAddress: "an almanac answer page that quotes the text; the text itself was not found", Mark: Quoted}
+		NoAddress: "read only as another page gives it", Mark: Quoted}
 	PuertoRico1968 = Source{ID: "puerto-rico-1968", Publisher: "Journal of Agriculture of the University of Puerto Rico", Title: "52(1):53–63", Year: "1968", Where: "abstract",
 		Address: "https://doi.org/10.46429/jaupr.v52i1.11723", Mark: Seen}
 	Virginia1998 = Source{ID: "virginia-1998", Publisher: "Journal of Sustainable Agriculture", Title: "13(1):55–81, tomato on five Virginia farms", Year: "1998", Where: "abstract",
 		Address: "https://doi.org/10.1300/J064v13n01_06", Mark: Seen}
 	Tomato2010 = Source{ID: "tomato-2010", Publisher: "conference abstract", Title: "Colored plastic mulches on weeds and crop yield, tomato", Year: "2010", Where: "abstract",
-		NoAddress: "a conference abstract, read in an index that gives no page", Mark: Seen}
+		NoAddress: "an abstract, read in an index that gives no address", Mark: Seen}
 	Georgia2002 = Source{ID: "georgia-2002", Publisher: "Journal of the American Society for Horticultural Science", Title: "127(1):127, tomato root zone, Georgia", Year: "2002", Where: "abstract",
 		Address: "https://doi.org/10.21273/JASHS.127.1.127", Mark: Seen}
 	TomatoRoots1995 = Source{ID: "tomato-roots-1995", Publisher: "Journal of the American Society for Horticultural Science", Title: "120(5):848–853, black film and vetch under tomato", Year: "1995", Where: "root growth best at 20–30 °C",
@@ -43,11 +43,11 @@ var (
 	ColourCompare = Source{ID: "colour-compare-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: mulch color comparisons", Year: "read 2026", Where: "text",
 		Address: "https://sites.udel.edu/weeklycropupdate/?p=802", Mark: Seen}
 	Weathering = Source{ID: "weathering-double-crop", Publisher: "HortScience", Title: "Film weathering in double cropping, tomato then cucumber", Year: "read 2026", Where: "abstract",
-		NoAddress: "an abstract, read in an index that gives no volume", Mark: Seen}
+		NoAddress: "an abstract, read in an index that gives no address", Mark: Seen}
 	Retrieval2019 = Source{ID: "retrieval-2019", Publisher: "University of Florida IFAS Extension", Title: "Film retrieval for recycling, on a North Carolina State trial", Year: "2019", Where: "extension blog",
-		NoAddress: "an extension blog of January 2019; its address was not kept", Mark: Seen}
+		NoAddress: "its address was not kept", Mark: Seen}
 	ThinFilm = Source{ID: "thin-film-trade", Publisher: "trade magazine", Title: "Article on mulch film thickness", Year: "read 2026", Where: "0.7 mil or less is hard to lift",
-		NoAddress: "a trade magazine; this project names no firms", Mark: Trade}
+		NoAddress: "a trade page; this project names no firms", Mark: Trade}
 	EN13655 = Source{ID: "en-13655-2018", Publisher: "CEN", Title: "EN 13655:2018 thermoplastic mulch films", Year: "2018", Where: "scope",
 		Address: "standard EN 13655:2018, clause 1", Mark: Seen}
 	EN17033 = Source{ID: "en-17033-2018", Publisher: "CEN", Title: "EN 17033:2018 biodegradable mulch films", Year: "2018", Where: "scope",
@@ -57,19 +57,19 @@ var (
 	OrganicMemo2015 = Source{ID: "organic-memo-2015", Publisher: "US Department of Agriculture, National Organic Program", Title: "Memo 15-1 on biodegradable biobased mulch film", Year: "2015", Where: "as quoted",
 		Address: "Policy Memo 15-1", Mark: Quoted}
 	OrganicMemo2023 = Source{ID: "organic-memo-2023", Publisher: "US Department of Agriculture, National Organic Program", Title: "Memo to the standards board on biodegradable biobased mulch film", Year: "2023", Where: "as told in Organic Grower, 27 September 2023",
-		NoAddress: "read only as a magazine of 27 September 2023 tells it", Mark: Quoted}
+		NoAddress: "read only as another page gives it", Mark: Quoted}
 	StrawberryFilm = Source{ID: "strawberry-film", Publisher: "university strawberry bulletin", Title: "Film for strawberry beds", Year: "read 2026", Where: "1–1.5 mil, 48–60 in",
-		NoAddress: "quoted by another page without its number", Mark: Quoted}
+		NoAddress: "read only as another page gives it", Mark: Quoted}
 	FloridaCir805 = Source{ID: "florida-cir805", Publisher: "University of Florida IFAS", Title: "Circular 805 (CV213), polyethylene mulches for vegetables", Year: "read 2026", Where: "figure and text",
 		Address: "Circular 805 (CV213), figure and text", Mark: Seen}
 	UtahGuide = Source{ID: "utah-guide", Publisher: "Utah State University", Title: "Utah Vegetable Production Guide", Year: "read 2026", Where: "plasticulture pages",
 		Address: "http://vegetableguide.usu.edu", Mark: Seen}
 	BuriedEdge = Source{ID: "buried-edge", Publisher: "equipment dealer's page", Title: "Buried film edge of walk-behind layers", Year: "read 2026", Where: "4–6 in each side",
-		NoAddress: "a dealer's page; this project names no firms", Mark: Trade}
+		NoAddress: "a trade page; this project names no firms", Mark: Trade}
 	FilmYieldConstant = Source{ID: "film-yield-constant", Publisher: "film maker's user manual", Title: "Area of polyethylene for a pound at 1 mil", Year: "read 2026", Where: "30,000 in²",
-		NoAddress: "a maker's manual; this project names no firms", Mark: Trade}
+		NoAddress: "a trade page; this project names no firms", Mark: Trade}
 	Embossing = Source{ID: "embossing", Publisher: "extension wording, repeated", Title: "Embossed film and heat", Year: "read 2026", Where: "general text",
-		NoAddress: "a sentence that many extension pages repeat; its origin was not found", Mark: Quoted}
+		NoAddress: "read only as another page gives it", Mark: Quoted}
 	KansasWeeds = Source{ID: "kansas-weeds", Publisher: "Kansas State University", Title: "MF-1091, plastic mulches", Year: "read 2026", Where: "weeds",
 		Address: "publication MF-1091", Mark: Seen}
 	NutsedgeYellow2005 = Source{ID: "nutsedge-yellow-2005", Publisher: "Weed Science", Title: "53(6), yellow nutsedge under film, pots, 16 weeks", Year: "2005", Where: "WS-05-029R",
@@ -77,7 +77,7 @@ var (
 	NutsedgePurple2005 = Source{ID: "nutsedge-purple-2005", Publisher: "Weed Science", Title: "53(6), purple nutsedge patches, field", Year: "2005", Where: "WS-05-045R",
 		Address: "https://doi.org/10.1614/WS-05-045R.1", Mark: Seen}
 	NutsedgeTranslucent = Source{ID: "nutsedge-translucent", Publisher: "Weed Technology", Title: "Suppression of purple nutsedge with polyethylene film mulch", Year: "read 2026", Where: "abstract",
-		NoAddress: "an abstract, read in an index that gives no volume", Mark: Seen}
+		NoAddress: "an abstract, read in an index that gives no address", Mark: Seen}
 	NutsedgeGeorgia = Source{ID: "nutsedge-georgia", Publisher: "USDA Agricultural Research Service", Title: "Publication 218928, mixed nutsedge under films, Georgia 2006–07", Year: "2008", Where: "abstract",
 		Address: "USDA ARS publication 218928", Mark: Seen}
 	PaperNutsedge2018 = Source{ID: "paper-nutsedge-2018", Publisher: "HortScience", Title: "53(3):288–294, paper and plastic mulches, pumpkin", Year: "2018", Where: "abstract",
@@ -87,15 +87,15 @@ var (
 	SilverZucchini1995 = Source{ID: "silver-zucchini-1995", Publisher: "Plant Disease", Title: "79:1126, zucchini, California", Year: "1995", Where: "abstract",
 		Address: "https://doi.org/10.1094/PD-79-1126", Mark: Seen}
 	SilverPumpkin = Source{ID: "silver-pumpkin", Publisher: "conference abstract", Title: "Reflective and black mulch in pumpkins, four years, US Midwest", Year: "read 2026", Where: "abstract",
-		NoAddress: "a conference abstract, read in an index that gives no page", Mark: Seen}
+		NoAddress: "an abstract, read in an index that gives no address", Mark: Seen}
 	SilverThrips = Source{ID: "silver-thrips-florida", Publisher: "University of Florida IFAS", Title: "IPM-200, thrips virus of tomato and pepper", Year: "read 2026", Where: "figure 4",
 		Address: "publication IPM-200, figure 4", Mark: Seen}
 	SilverWhitefly2023 = Source{ID: "silver-whitefly-2023", Publisher: "Insects", Title: "14(11):863", Year: "2023", Where: "abstract",
 		Address: "https://doi.org/10.3390/insects14110863", Mark: Seen}
 	CanopyLimit = Source{ID: "canopy-limit-california", Publisher: "University of California IPM", Title: "Reflective mulches, floriculture guidelines", Year: "read 2026", Where: "60 % cover",
-		NoAddress: "a page of the pest management guidelines; its address was not kept", Mark: Seen}
+		NoAddress: "its address was not kept", Mark: Seen}
 	Gladiolus1965 = Source{ID: "gladiolus-1965", Publisher: "journal abstract", Title: "Reflective surfaces used to repel dispersing aphids, gladiolus", Year: "1965", Where: "abstract",
-		NoAddress: "an abstract, read in an index that gives no journal", Mark: Seen}
+		NoAddress: "an abstract, read in an index that gives no address", Mark: Seen}
 	Guide205 = Source{ID: "new-england-laying", Publisher: "New England land-grant universities", Title: "New England Vegetable Management Guide, laying film", Year: "read 2026", Where: "field capacity; hand laying",
 		Address: "https://nevegetable.org/book/export/html/45", Mark: Seen}
 	StrawberryBed = Source{ID: "strawberry-bed-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: strawberry beds", Year: "read 2026", Where: "text",
@@ -103,17 +103,17 @@ var (
 	FlowerBed1998 = Source{ID: "flower-bed-1998", Publisher: "North Carolina State University", Title: "Flower Growers' Bulletin 43(4)", Year: "1998", Where: "bed height",
 		Address: "volume 43(4)", Mark: Seen}
 	GeorgiaBeds2019 = Source{ID: "georgia-beds-2019", Publisher: "University of Georgia Extension", Title: "Crops per laying and vegetable beds", Year: "2019", Where: "economics blog",
-		NoAddress: "an extension blog; its address was not kept", Mark: Seen}
+		NoAddress: "its address was not kept", Mark: Seen}
 	RaisedBeds = Source{ID: "raised-beds-new-england", Publisher: "New England land-grant universities", Title: "New England Vegetable Management Guide, raised beds", Year: "read 2026", Where: "4 in limit without irrigation",
 		Address: "https://nevegetable.org/book/export/html/45", Mark: Seen}
 	WhyRaised = Source{ID: "why-raised-nc", Publisher: "North Carolina State University", Title: "AG-489, plasticulture for commercial vegetables", Year: "read 2026", Where: "raised beds",
 		Address: "publication AG-489", Mark: Seen}
 	UsingFilmDrip = Source{ID: "using-film-drip-nc", Publisher: "North Carolina State University", Title: "Using plastic mulches and drip irrigation for vegetables", Year: "read 2026", Where: "bed firm, no puddles",
-		NoAddress: "a leaflet without a number; its address was not kept", Mark: Seen}
+		NoAddress: "its address was not kept", Mark: Seen}
 	Plasticulture = Source{ID: "plasticulture-michigan", Publisher: "Michigan State University Extension", Title: "Is plasticulture worth it for vegetable production?", Year: "read 2026", Where: "tractor, poor fits",
 		Address: "https://www.canr.msu.edu/news/is_plasticulture_worth_it_for_vegetable_production", Mark: Seen}
 	TilthMichigan = Source{ID: "tilth-michigan", Publisher: "Michigan State University Extension", Title: "Film contact and tilth", Year: "2016", Where: "in trade press",
-		NoAddress: "read only as a trade paper tells it", Mark: Seen}
+		NoAddress: "read only as another page gives it", Mark: Seen}
 	GeorgiaFloors = Source{ID: "georgia-floors-2000", Publisher: "University of Georgia", Title: "Minimum soil temperatures by crop, three mornings", Year: "2000", Where: "newswire",
 		Address: "https://newswire.caes.uga.edu/story/822/garden-patience.html", Mark: Seen}
 	KansasFloors = Source{ID: "kansas-floors", Publisher: "Kansas State University, in a newspaper", Title: "Soil temperature before planting", Year: "read 2026", Where: "2.5 in deep, 4–5 days",
@@ -131,11 +131,11 @@ var (
 	HerbicideRutgers = Source{ID: "herbicide-rutgers", Publisher: "Rutgers University", Title: "Plant & Pest Advisory on glyphosate and film", Year: "read 2026", Where: "advisory",
 		Address: "https://plant-pest-advisory.rutgers.edu", Mark: Seen}
 	RaspberryFilm2020 = Source{ID: "raspberry-film-2020", Publisher: "Horticulturae", Title: "Buried biodegradable film after 18 months", Year: "2020", Where: "Washington",
-		NoAddress: "an abstract, read in an index that gives no article number", Mark: Seen}
+		NoAddress: "an abstract, read in an index that gives no address", Mark: Seen}
 	BioLaying = Source{ID: "bio-laying", Publisher: "University of Tennessee and Washington State University", Title: "Applying biodegradable mulches", Year: "read 2026", Where: "tension, timing",
-		NoAddress: "a leaflet without a number; its address was not kept", Mark: Seen}
+		NoAddress: "its address was not kept", Mark: Seen}
 	MidAtlanticPepper = Source{ID: "mid-atlantic-pepper", Publisher: "Mid-Atlantic land-grant universities", Title: "Commercial Vegetable Production Recommendations, pepper: opaque white in summer and late spring", Year: "read 2026", Where: "as Rutgers University quotes it",
-		NoAddress: "read only as another university quotes it", Mark: Quoted}
+		NoAddress: "read only as another page gives it", Mark: Quoted}
 	SaskatchewanFilms = Source{ID: "saskatchewan-films", Publisher: "Agriculture Canada, Saskatchewan Irrigation Diversification Centre", Title: "Plastic mulches for commercial vegetable production", Year: "read 2026", Where: "text",
 		Address: "http://www.agr.gc.ca/eng/?id=1190147996765", Mark: Seen}
 	SaskatchewanColours = Source{ID: "saskatchewan-colours", Publisher: "University of Saskatchewan", Title: "Vegetable cultivar and cultural trials, evaluation of coloured mulches", Year: "2007", Where: "text",
@@ -151,15 +151,15 @@ var (
 	FloridaDouble2018 = Source{ID: "florida-double-2018", Publisher: "University of Florida IFAS", Title: "Panhandle Ag: double cropping options for a fall vegetable crop", Year: "2018", Where: "text",
 		Address: "http://nwdistrict.ifas.ufl.edu/phag/2018/07/27/double-cropping-options-for-a-fall-vegetable-crop/", Mark: Seen}
 	PaperSmall = Source{ID: "paper-small-scale", Publisher: "journal abstract", Title: "Weed suppression and labor costs of organic, plastic and paper mulches in small-scale vegetables", Year: "read 2026", Where: "abstract",
-		NoAddress: "an abstract, read in an index that gives no volume", Mark: Seen}
+		NoAddress: "an abstract, read in an index that gives no address", Mark: Seen}
 	CompactLayers = Source{ID: "compact-layers-rutgers", Publisher: "Rutgers University", Title: "Farm calls: raised bed mulch layers for high tunnels", Year: "read 2026", Where: "23–25 hp for a bed 4 in high, 30–35 hp for 4-ft film",
 		Address: "https://sustainable-farming.rutgers.edu/farm-calls-raised-bed-mulch-layers-for-high-tunnels/", Mark: Seen}
 	Runoff = Source{ID: "runoff-usda", Publisher: "USDA Agricultural Research Service", Title: "Three-year runoff study, film and vetch", Year: "read 2026", Where: "as told in a farm newspaper",
-		NoAddress: "read only as a farm newspaper tells it", Mark: Quoted}
+		NoAddress: "read only as another page gives it", Mark: Quoted}
 	RunoffRye = Source{ID: "runoff-rye-2001", Publisher: "USDA Agricultural Research Service", Title: "Publication 124366, rye in film-bed furrows", Year: "2001", Where: "abstract",
 		Address: "USDA ARS publication 124366", Mark: Seen}
 	SweetCornClear = Source{ID: "sweet-corn-clear-iowa", Publisher: "Iowa State University", Title: "Clear mulch and row covers in sweet corn, 1996–97", Year: "1997", Where: "abstract and thesis record",
-		NoAddress: "an abstract and the record of a thesis; neither gives an address", Mark: Seen}
+		NoAddress: "an abstract, read in an index that gives no address", Mark: Seen}
 	Broccoli2009 = Source{ID: "broccoli-2009", Publisher: "Scientia Horticulturae", Title: "123:156–163, broccoli root zone", Year: "2009", Where: "trade summary",
 		Address: "volume 123, pages 156–163", Mark: Quoted}
 	Romaine2020 = Source{ID: "romaine-2020", Publisher: "HortTechnology", Title: "30(4):510, spring romaine on black film", Year: "2020", Where: "abstract",
@@ -183,7 +183,7 @@ var (
 	WetterNEH = Source{ID: "neh-wetted", Publisher: "USDA NRCS", Title: "National Engineering Handbook 623 chapter 7", Year: "read 2026", Where: "wetted diameter",
 		Address: "part 623, chapter 7", Mark: FromMemory}
 	ClogFlorida = Source{ID: "clog-florida", Publisher: "University of Florida FAWN", Title: "Micro-irrigation maintenance", Year: "read 2026", Where: "table 1",
-		NoAddress: "a page of the weather network; its address was not kept", Mark: Seen}
+		NoAddress: "its address was not kept", Mark: Seen}
 	FAO29 = Source{ID: "fao-29", Publisher: "FAO", Title: "Irrigation and Drainage Paper 29 rev. 1, water quality for agriculture", Year: "1985", Where: "as tabled in PMC9128324",
 		Address: "https://www.ncbi.nlm.nih.gov/pmc/articles/PMC9128324/", Mark: Quoted}
 	FAO56 = Source{ID: "fao-56", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, crop evapotranspiration", Year: "1998", Where: "equations",
@@ -191,19 +191,19 @@ var (
 	FAO61 = Source{ID: "fao-61", Publisher: "FAO", Title: "Irrigation and Drainage Paper 61, annex 1", Year: "2002", Where: "two-line salt model",
 		Address: "Irrigation and Drainage Paper 61, annex 1", Mark: Seen}
 	Covers2020 = Source{ID: "covers-2020", Publisher: "Idaho newspaper column", Title: "Row covers give 2–4 °F", Year: "2020", Where: "12 February",
-		NoAddress: "a newspaper column of 12 February 2020; its address was not kept", Mark: Trade}
+		NoAddress: "its address was not kept", Mark: Trade}
 	Normals = Source{ID: "us-normals", Publisher: "US NOAA National Centers for Environmental Information", Title: "1981–2010 US Climate Normals", Year: "2011", Where: "monthly minima and maxima",
 		Address: "https://www.ncei.noaa.gov/products/land-based-station/us-climate-normals", Mark: Seen}
 	CFR205 = Source{ID: "cfr-205", Publisher: "US Department of Agriculture", Title: "7 CFR 205.206(c)(6)", Year: "checked 2026", Where: "removal of plastic mulch",
 		Address: "https://www.ecfr.gov/current/title-7/section-205.206", Mark: Seen}
 	Nutrition = Source{ID: "nutsedge-kinds-georgia", Publisher: "University of Georgia", Title: "Purple nutsedge spread under film", Year: "read 2026", Where: "trade press",
-		NoAddress: "read only as a trade paper tells it", Mark: Seen}
+		NoAddress: "read only as another page gives it", Mark: Seen}
 	LiftingOSHA = Source{ID: "lifting-osha", Publisher: "OSHA", Title: "NIOSH lifting recommendations", Year: "read 2026", Where: "poultry processing pages: 51 lb at the best",
-		NoAddress: "pages for poultry processing; their address was not kept", Mark: Seen}
+		NoAddress: "its address was not kept", Mark: Seen}
 	HandLaying = Source{ID: "hand-laying-farm", Publisher: "farm weblog", Title: "Nine rows of 150 ft laid by hand", Year: "2011", Where: "person-hours",
-		NoAddress: "a farm's weblog; this project names no firms", Mark: Trade}
+		NoAddress: "a trade page; this project names no firms", Mark: Trade}
 	TapeOffset = Source{ID: "tape-offset", Publisher: "horticulture magazine", Title: "Tape laid off the plant line", Year: "read 2026", Where: "reader question",
-		NoAddress: "a reader's question in a magazine; its address was not kept", Mark: Trade}
+		NoAddress: "its address was not kept", Mark: Trade}
 	F56T12 = Source{ID: "fao-56-table-12", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, table 12 crop coefficients", Year: "1998", Where: "three open copies compared",
 		Address: "http://www.fao.org/3/x0490e/x0490e00.htm", Mark: Seen}
 	ColdColumn = Source{ID: "cold-tolerance-column", Publisher: "garden column, Georgia", Title: "Cold tolerance of vegetables", Year: "read 2026", Where: "text: some stand short spells below 20 °F, others 26 °F without being killed",
@@ -221,11 +221,11 @@ var (
 	GermOregon = Source{ID: "germination-oregon", Publisher: "Oregon State University Extension", Title: "Soil temperature conditions for vegetable seed germination", Year: "2013", Where: "reviewed 2024",
 		Address: "https://extension.oregonstate.edu/gardening/soil-compost/soil-temperature-conditions-vegetable-seed-germination", Mark: Seen}
 	GermPercent = Source{ID: "germination-percent", Publisher: "hobby site", Title: "Percent of normal seedlings by temperature", Year: "read 2026", Where: "table copy",
-		NoAddress: "a hobby site that copies a table", Mark: Trade}
+		NoAddress: "read only as another page gives it", Mark: Trade}
 	GermFloridaCopy = Source{ID: "germination-florida", Publisher: "garden site, after University of Florida IFAS", Title: "Minimum, optimum and maximum germination temperatures", Year: "read 2026", Where: "copy",
-		NoAddress: "a garden site that copies the list", Mark: Quoted}
+		NoAddress: "read only as another page gives it", Mark: Quoted}
 	ColoradoCopy = Source{ID: "colorado-copy", Publisher: "garden site, after Colorado State University", Title: "Vegetable planting table", Year: "read 2026", Where: "copy",
-		NoAddress: "a garden site that copies the table", Mark: Quoted}
+		NoAddress: "read only as another page gives it", Mark: Quoted}
 	SeedTexas = Source{ID: "seeding-texas", Publisher: "Texas A&M University", Title: "Earth-Kind gardening, soil temperature", Year: "read 2026", Where: "realistic seeding temperatures",
 		Address: "http://aggie-horticulture.tamu.edu/archives/parsons/earthkind/ekgarden15.html", Mark: Seen}
 	Knott1997 = Source{ID: "handbook-1997", Publisher: "Handbook for Vegetable Growers, reprinted by University of California Santa Cruz", Title: "Monthly temperatures for best growth and quality", Year: "1997", Where: "unit 1.3 appendix 5",
@@ -245,41 +245,41 @@ var (
 	DelawareMelon = Source{ID: "watermelon-delaware-5188", Publisher: "University of Delaware", Title: "Weekly Crop Update: seedless watermelon spacing", Year: "read 2026", Where: "text",
 		Address: "https://sites.udel.edu/weeklycropupdate/?p=5188", Mark: Seen}
 	DelawareCole = Source{ID: "cole-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: cole crops and heat", Year: "read 2026", Where: "abstract",
-		NoAddress: "an abstract; its address was not kept", Mark: Seen}
+		NoAddress: "an abstract, read in an index that gives no address", Mark: Seen}
 	DelawareVines = Source{ID: "vines-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update 25(16): vine crops and heat", Year: "2017", Where: "text",
 		Address: "https://vdocument.in/volume-25-issue-16-july-14-2017-vegetable-crops-volume-25-issue-16-july-14-2017.html", Mark: Seen}
 	DelawareSweetPotato = Source{ID: "sweet-potato-delaware", Publisher: "University of Delaware, in trade press", Title: "Sweet potato spacing", Year: "read 2026", Where: "text",
-		NoAddress: "read only as a trade paper tells it", Mark: Seen}
+		NoAddress: "read only as another page gives it", Mark: Seen}
 	PurdueTransplants = Source{ID: "purdue-transplants", Publisher: "Purdue University", Title: "Vegetable Crops Hotline: transplants in cool weather", Year: "read 2026", Where: "cucurbits",
 		Address: "https://vegcropshotline.org", Mark: Seen}
 	IowaHeat = Source{ID: "iowa-heat", Publisher: "Iowa State University Extension", Title: "Weather problems of vegetables", Year: "read 2026", Where: "text",
-		NoAddress: "read as newspapers print it", Mark: Seen}
+		NoAddress: "read only as another page gives it", Mark: Seen}
 	NorthCarolinaHeat = Source{ID: "north-carolina-heat", Publisher: "North Carolina Cooperative Extension", Title: "Column on tomato heat", Year: "2012", Where: "text",
-		NoAddress: "a newspaper column; its address was not kept", Mark: Seen}
+		NoAddress: "its address was not kept", Mark: Seen}
 	IllinoisAnnuals = Source{ID: "illinois-annuals", Publisher: "University of Illinois Extension", Title: "Annual flowers, hardiness", Year: "read 2026", Where: "list",
-		NoAddress: "a list that newspapers print; its own address was not found", Mark: Seen}
+		NoAddress: "read only as another page gives it", Mark: Seen}
 	MinnesotaAnnuals = Source{ID: "minnesota-annuals", Publisher: "University of Minnesota Extension", Title: "Half-hardy annuals", Year: "read 2026", Where: "list",
 		Address: "http://www.extension.umn.edu/Garden/landscaping/maint/half_hardy_annuals.html", Mark: Seen}
 	CarolinaGarden = Source{ID: "carolina-garden", Publisher: "Carolina garden site", Title: "Annual flowers", Year: "read 2026", Where: "list",
-		NoAddress: "a garden site; this project names no firms", Mark: Trade}
+		NoAddress: "a trade page; this project names no firms", Mark: Trade}
 	KansasZinnia = Source{ID: "kansas-zinnia", Publisher: "Kansas State University", Title: "MF-1079, zinnia", Year: "read 2026", Where: "text",
 		Address: "publication MF-1079", Mark: Seen}
 	FloridaSunflower = Source{ID: "florida-sunflower", Publisher: "University of Florida IFAS", Title: "ENHFL04-015, sunflower", Year: "read 2026", Where: "text",
 		Address: "publication ENHFL04-015", Mark: Seen}
 	UtahDahlia = Source{ID: "utah-dahlia", Publisher: "Utah State University", Title: "Dahlia abstract", Year: "2022", Where: "abstract",
-		NoAddress: "an abstract, read in an index that gives no page", Mark: Seen}
+		NoAddress: "an abstract, read in an index that gives no address", Mark: Seen}
 	NCStrawberry = Source{ID: "nc-strawberry", Publisher: "HortTechnology", Title: "Strawberry plasticulture in North Carolina II", Year: "1993", Where: "text",
 		Address: "https://journals.ashs.org/horttech/view/journals/horttech/3/4/article-p383.xml", Mark: Seen}
 	TradeSeedList = Source{ID: "trade-seed-list", Publisher: "seed house newsletter and trade lists", Title: "Weeks in the tray, days to harvest", Year: "read 2026", Where: "lists",
-		NoAddress: "a seed house's letter and sellers' lists; this project names no firms", Mark: Trade}
+		NoAddress: "a trade page; this project names no firms", Mark: Trade}
 	OnionSARE = Source{ID: "sare-onion", Publisher: "SARE", Title: "ONE09-102, onions on film", Year: "2009", Where: "farm report",
 		Address: "project ONE09-102", Mark: Seen}
 	GingerTrade = Source{ID: "trade-lists", Publisher: "trade and hobby lists", Title: "Ginger, dahlia and flower lists", Year: "read 2026", Where: "lists",
-		NoAddress: "sellers' and hobby lists; this project names no firms", Mark: Trade}
+		NoAddress: "a trade page; this project names no firms", Mark: Trade}
 	Zimbabwe2014 = Source{ID: "zimbabwe-2014", Publisher: "Journal of Global Innovations in Agricultural and Social Sciences", Title: "2(4):178–184, cucumber", Year: "2014", Where: "table",
 		Address: "volume 2(4), pages 178–184", Mark: Seen}
 	KansasRed = Source{ID: "kansas-red", Publisher: "Kansas State University, in trade press", Title: "Red film on tomato", Year: "read 2026", Where: "text",
-		NoAddress: "read only as a trade paper tells it", Mark: Seen}
+		NoAddress: "read only as another page gives it", Mark: Seen}
 	RAE2020 = Source{ID: "rae-2020", Publisher: "Research in Agricultural Engineering", Title: "Broccoli root zone by film", Year: "2020", Where: "abstract",
 		Address: "https://doi.org/10.17221/84/2019-rae", Mark: Seen}
 	F56T23 = Source{ID: "fao-56-table-23", Publisher: "FAO", Title: "Irrigation and Drainage Paper 56, table 23 salt tolerance", Year: "1998", Where: "page 178",
@@ -293,7 +293,7 @@ var (
 	CucumberRoots = Source{ID: "cucumber-roots", Publisher: "Plant and Soil", Title: "Influence of root-zone temperature on growth, development and yield of cucumber", Year: "read 2026", Where: "summary",
 		Address: "https://doi.org/10.1007/BF02220188", Mark: Seen}
 	MaizeRoots = Source{ID: "maize-roots", Publisher: "teaching notes", Title: "Effect of soil temperature on plant growth", Year: "read 2026", Where: "table",
-		NoAddress: "teaching notes copied on a question site", Mark: Trade}
+		NoAddress: "read only as another page gives it", Mark: Trade}
 	SweetPotatoRoots = Source{ID: "sweet-potato-roots", Publisher: "journal article", Title: "Sweet potato at soil temperatures of 23, 27 and 32 °C", Year: "read 2026", Where: "abstract",
 		Address: "https://discovery.researcher.life/topic/sweetpotato-tuberous-roots/18735322?page=6", Mark: Seen}
 	SpinachRoots2025 = Source{ID: "spinach-roots-2025", Publisher: "Sustainability", Title: "17(9):3925, root-zone cooling of spinach", Year: "2025", Where: "abstract",
@@ -319,19 +319,19 @@ var (
 	ClimateHorticulture = Source{ID: "climate-horticulture", Publisher: "book excerpt", Title: "Climate dynamics in horticultural science, section 10.4", Year: "read 2026", Where: "text",
 		Address: "http://what-when-how.com/Tutorial/topic-326eiacka/Climate-Dynamics-in-Horticultural-Science-196.html", Mark: Quoted}
 	CoolHeat = Source{ID: "cool-heat", Publisher: "garden web magazine", Title: "Soil and air temperatures for growing vegetables", Year: "read 2026", Where: "highest air for cool-weather crops",
-		NoAddress: "a web magazine; this project names no firms", Mark: Trade}
+		NoAddress: "a trade page; this project names no firms", Mark: Trade}
 	DelawareCorn = Source{ID: "corn-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: corn reproduction and high temperatures", Year: "read 2026", Where: "grain fill",
 		Address: "https://sites.udel.edu/weeklycropupdate/?p=12200", Mark: Seen}
 	DelawareSeedless = Source{ID: "seedless-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: seedless watermelon transplants", Year: "read 2026", Where: "germination",
 		Address: "https://sites.udel.edu/weeklycropupdate/?p=1714", Mark: Seen}
 	SeedlessIllinois = Source{ID: "seedless-illinois", Publisher: "garden site, after University of Illinois Extension", Title: "Seedless watermelon", Year: "read 2026", Where: "text",
-		NoAddress: "a garden site that quotes the university", Mark: Quoted}
+		NoAddress: "read only as another page gives it", Mark: Quoted}
 	MissouriCole2018 = Source{ID: "missouri-cole-2018", Publisher: "University of Missouri", Title: "Cole crops harmed by hot weather", Year: "2018", Where: "text",
 		Address: "https://ipm.missouri.edu/MEG/2018/8/coleCrops/", Mark: Seen}
 	ColePractices = Source{ID: "cole-practices", Publisher: "growers' paper", Title: "Best practices for cole crops in heat", Year: "read 2026", Where: "text",
-		NoAddress: "a trade paper; this project names no firms", Mark: Trade}
+		NoAddress: "a trade page; this project names no firms", Mark: Trade}
 	StrawberryHeat = Source{ID: "strawberry-heat", Publisher: "farm weblog, after Horticultura Brasileira 31:93", Title: "High temperatures and strawberries", Year: "read 2026", Where: "flower induction",
-		NoAddress: "a weblog that quotes the journal; the article itself was not read", Mark: Quoted}
+		NoAddress: "read only as another page gives it", Mark: Quoted}
 	Luset2006 = Source{ID: "luset-2006", Publisher: "International Rice Research Institute", Title: "Land use suitability evaluation tool, crop requirements", Year: "2006", Where: "end of the best classes",
 		Address: "https://github.com/alstat/ALUES", Mark: Seen}
 	EcoCrop = Source{ID: "ecocrop", Publisher: "FAO", Title: "EcoCrop, best range of mean temperature", Year: "2024", Where: "row of the species",
@@ -353,23 +353,23 @@ var (
 	FlowerGermIowa = Source{ID: "flower-germination-iowa", Publisher: "garden site, after Iowa State University", Title: "Flower seed germination", Year: "read 2026", Where: "note below the table",
 		Address: "https://sundownfarms.com/gardening/germination/flower-seed-germination/", Mark: Quoted}
 	GermAverages = Source{ID: "germination-averages", Publisher: "hobby page", Title: "Soil temperature for germination, mean of several charts", Year: "read 2026", Where: "groups by temperature",
-		NoAddress: "a hobby page that averages other charts", Mark: Trade}
+		NoAddress: "read only as another page gives it", Mark: Trade}
 	GardenCalendar = Source{ID: "garden-calendar", Publisher: "gardening calendar site", Title: "Soil temperatures for sowing and planting", Year: "read 2026", Where: "lower end of the range",
-		NoAddress: "a hobby site, read in public copies of its data", Mark: Trade}
+		NoAddress: "read only as another page gives it", Mark: Trade}
 	GreenhouseMagazine = Source{ID: "greenhouse-magazine", Publisher: "growers' magazine", Title: "Temperature of nutrient solutions", Year: "read 2026", Where: "lettuce and strawberry, 60–75 °F",
-		NoAddress: "a trade magazine; this project names no firms", Mark: Trade}
+		NoAddress: "a trade page; this project names no firms", Mark: Trade}
 	GarlicPlanting = Source{ID: "garlic-planting", Publisher: "garden web magazine", Title: "Soil temperature for planting garlic", Year: "read 2026", Where: "2 in deep",
-		NoAddress: "a web magazine; this project names no firms", Mark: Trade}
+		NoAddress: "a trade page; this project names no firms", Mark: Trade}
 	CaliforniaCelery = Source{ID: "california-celery", Publisher: "University of California Master Gardeners", Title: "Celery", Year: "read 2026", Where: "text",
 		Address: "https://mgsantaclara.ucanr.edu/garden-help/vegetables/celery/", Mark: Seen}
 	PotatoSoil = Source{ID: "potato-soil", Publisher: "garden centre, after University of Maine", Title: "Seed potatoes and soil temperature", Year: "read 2026", Where: "text",
-		NoAddress: "a seller that quotes the university; this project names no firms", Mark: Trade}
+		NoAddress: "a trade page; this project names no firms", Mark: Trade}
 	PotatoWestAustralia = Source{ID: "potato-west-australia", Publisher: "Department of Agriculture, Western Australia", Title: "Managing temperature of potatoes", Year: "read 2026", Where: "soil temperatures",
 		Address: "https://www.agric.wa.gov.au/potatoes/managing-temperature-potatoes-improve-quality?page=0%2C0", Mark: Seen}
 	GingerVirginia = Source{ID: "ginger-virginia", Publisher: "growers' paper, after Virginia State University", Title: "Ginger on the East Coast", Year: "read 2026", Where: "sprouting",
-		NoAddress: "a trade paper that quotes the university", Mark: Quoted}
+		NoAddress: "read only as another page gives it", Mark: Quoted}
 	SellerPages = Source{ID: "seller-pages", Publisher: "seed and plug sellers", Title: "Growing pages and packet texts", Year: "read 2026", Where: "pages of the crop",
-		NoAddress: "sellers' pages; this project names no firms", Mark: Trade}
+		NoAddress: "a trade page; this project names no firms", Mark: Trade}
 	FloridaTomatillo = Source{ID: "florida-tomatillo", Publisher: "University of Florida IFAS", Title: "Gardening solutions: tomatillos", Year: "read 2026", Where: "page",
 		Address: "http://gardeningsolutions.ifas.ufl.edu/plants/edibles/vegetables/tomatillos.html", Mark: Seen}
 	MelonSalt = Source{ID: "melon-salt", Publisher: "journal article, Cambridge University Press", Title: "Salt tolerance of five muskmelon cultivars", Year: "read 2026", Where: "abstract; the copy prints the threshold without its point",
@@ -427,17 +427,17 @@ var (
 	IllinoisKale2021 = Source{ID: "illinois-kale-2021", Publisher: "University of Illinois Extension, in a newspaper", Title: "Greens for cool weather", Year: "2021", Where: "text",
 		NoAddress: "a newspaper column; its address is a number only", Mark: Quoted}
 	IllinoisSprouts = Source{ID: "illinois-sprouts", Publisher: "web page, after University of Illinois Extension", Title: "Brussels sprouts in Illinois", Year: "read 2026", Where: "text",
-		NoAddress: "a page that quotes the university", Mark: Quoted}
+		NoAddress: "read only as another page gives it", Mark: Quoted}
 	PurdueWhen2021 = Source{ID: "purdue-when-2021", Publisher: "Purdue Extension", Title: "Cool-season and warm-season vegetables: when to plant", Year: "2021", Where: "list",
 		Address: "https://extension.purdue.edu/county/marion/anr/index.html", Mark: Seen}
 	CarolinaBasil = Source{ID: "carolina-basil", Publisher: "web page, copying North Carolina State Extension", Title: "Basil", Year: "read 2026", Where: "text",
-		NoAddress: "a page that copies the leaflet", Mark: Quoted}
+		NoAddress: "read only as another page gives it", Mark: Quoted}
 	OkraIllinois = Source{ID: "okra-illinois", Publisher: "web page, after University of Illinois Extension", Title: "Okra", Year: "read 2026", Where: "text",
-		NoAddress: "a page that quotes the university", Mark: Quoted}
+		NoAddress: "read only as another page gives it", Mark: Quoted}
 	MaineSpacing = Source{ID: "maine-spacing", Publisher: "University of Maine Cooperative Extension", Title: "Planting chart for the home vegetable garden", Year: "read 2026", Where: "chart",
 		Address: "https://extension.umaine.edu/gardening/manual/planting-chart-home-vegetable-garden", Mark: Seen}
 	GeorgiaChart = Source{ID: "georgia-chart", Publisher: "University of Georgia, copied", Title: "Vegetable planting chart", Year: "read 2026", Where: "chart",
-		NoAddress: "a document site that copies the chart", Mark: Seen}
+		NoAddress: "read only as another page gives it", Mark: Seen}
 	CornellBroccoli2017 = Source{ID: "cornell-broccoli-2017", Publisher: "Cornell University", Title: "Broccoli trial in South Carolina on film beds", Year: "2017", Where: "text",
 		Address: "https://blogs.cornell.edu/easternbroccoliproject/2017/10/23/broccoli-crowns-forming-in-sc-yield-trial", Mark: Seen}
 	PlantingSheet = Source{ID: "planting-sheet", Publisher: "vegetable production course", Title: "Planting table", Year: "read 2026", Where: "table",
@@ -453,7 +453,7 @@ var (
 	CarolinaStrawberry = Source{ID: "carolina-strawberry", Publisher: "North Carolina State Extension", Title: "Strawberries: plasticulture", Year: "read 2026", Where: "text",
 		Address: "https://strawberries.ces.ncsu.edu/strawberries-plasticulture-considerations-adaptation/", Mark: Seen}
 	SquashColours = Source{ID: "squash-colours", Publisher: "American Society for Horticultural Science", Title: "Mulch colour, aphids and virus on yellow squash, Alabama", Year: "read 2026", Where: "abstract",
-		NoAddress: "an abstract in a search listing that gives no volume", Mark: Seen}
+		NoAddress: "an abstract, read in an index that gives no address", Mark: Seen}
 	MuskmelonStand1997 = Source{ID: "muskmelon-stand-1997", Publisher: "journal article", Title: "Plant population of muskmelon on black film", Year: "1997", Where: "abstract",
 		Address: "https://discovery.researcher.life/article/effect-of-plant-population-on-muskmelon-yield-and-quality/71d7e29d2a733a08be45883c3787ac95", Mark: Seen}
 	ConnecticutCorn2002 = Source{ID: "connecticut-corn-2002", Publisher: "University of Connecticut IPM", Title: "Transplanting sweet corn on black film", Year: "2002", Where: "text",
@@ -467,7 +467,7 @@ var (
 	CornellLisianthus = Source{ID: "cornell-lisianthus", Publisher: "Cornell University", Title: "High tunnels: lisianthus", Year: "read 2026", Where: "text",
 		Address: "http://blogs.cornell.edu/hightunnels/flowers/cut-flowers/cut-flower-crops/lisianthus/", Mark: Seen}
 	PurdueNitrogen = Source{ID: "purdue-nitrogen-2017", Publisher: "Purdue University", Title: "Nutrient management for vegetables: putting together a plan", Year: "2017", Where: "nitrogen of the season by crop",
-		NoAddress: "an extension paper of 2017; its address was not kept", Mark: Seen}
+		NoAddress: "its address was not kept", Mark: Seen}
 	FloridaTomato = Source{ID: "florida-tomato-cv236", Publisher: "University of Florida IFAS Extension", Title: "A Summary of N, P, and K Research with Tomato in Florida (CV236)", Year: "read 2026", Where: "target rates 200-150-225 lb/acre",
 		Address: "https://edis.ifas.ufl.edu/publication/cv236", Mark: Seen}
 	OntarioEggplant = Source{ID: "ontario-eggplant", Publisher: "Ontario vegetable specialists", Title: "Ontario fertility guide for vegetable crops: eggplant", Year: "read 2026", Where: "phosphorus and potassium on mineral soils",
@@ -489,7 +489,7 @@ var (
 	PennFeeding = Source{ID: "penn-fertigation", Publisher: "Penn State Extension", Title: "Understanding and using fertigation with vegetable crops", Year: "read 2026", Where: "30 to 50 % of P, K, Ca and Mg before planting",
 		Address: "https://extension.psu.edu", Mark: Seen}
 	RhodeIslandFeeding = Source{ID: "rhode-island-fertigation", Publisher: "University of Rhode Island", Title: "Fertigation for fruiting vegetables", Year: "read 2026", Where: "half to three quarters up front on fine soils",
-		NoAddress: "an extension newsletter; its address was not kept", Mark: Seen}
+		NoAddress: "its address was not kept", Mark: Seen}
 	RowCoversUNH = Source{ID: "row-covers-new-hampshire", Publisher: "University of New Hampshire Extension", Title: "Using row covers in the garden", Year: "read 2026", Where: "2 °F light, 6 to 10 °F heavy",
 		Address: "https://extension.unh.edu/blog/using-row-covers-garden", Mark: Seen}
 	RowCoversH251 = Source{ID: "row-covers-h251", Publisher: "New Mexico State University", Title: "Row Cover Vegetable Production Techniques, Guide H-251", Year: "read 2026", Where: "2 to 7 °F by material",
@@ -505,9 +505,9 @@ var (
 	RowCoversCool = Source{ID: "row-covers-cool-2020", Publisher: "a master gardener in Virginia", Title: "Frost protection for the vegetable garden", Year: "2020", Where: "off above 60 °F by day, for lettuce, broccoli, kale, peas",
 		Address: "https://wintergreenthumb.blogspot.com/2020/04/veggie-garden-101-frost-protection.html", Mark: Trade}
 	LowTunnelPages = Source{ID: "low-tunnel-pages", Publisher: "film makers' pages", Title: "Clear slit or perforated film on wire hoops", Year: "read 2026", Where: "2 to 4 °F; hoops 4 to 5 ft apart",
-		NoAddress: "makers' pages; this project names no firms", Mark: Trade}
+		NoAddress: "a trade page; this project names no firms", Mark: Trade}
 	LowTunnelText = Source{ID: "low-tunnel-text", Publisher: "a horticulture textbook", Title: "Season extension: low tunnels of film and of fabric", Year: "2018", Where: "fabric 5 to 10 °F cooler than film by day",
-		NoAddress: "read as one page of a scanned textbook", Mark: Seen}
+		NoAddress: "read only as another page gives it", Mark: Seen}
 )
 
 // Sources lists every source in the order of the page's source list.
