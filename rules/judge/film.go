@@ -108,6 +108,9 @@ var filmRules = [...]*Rule{
 				return silent()
 			}
 			fit := (1 - float64(left)/harvestLeft.Value) * min(float64(cold)/coldFull.Value, 1)
+			if left == 0 {
+				return speaksFor(fit, "A short, cool season: frost comes before the harvest is over, and under black film the bed averages {} in the first month. Film that passes the sun warms it most.", f.MeanUnder[table.Black])
+			}
 			return speaksFor(fit, "A short, cool season: {} of harvest fit before frost, and under black film the bed averages {} in the first month. Film that passes the sun warms it most.", left, f.MeanUnder[table.Black])
 		}},
 	{ID: "film-weeds", Speaks: question.Film, Weight: Strong, Title: "Hours of weeding",
