@@ -14,7 +14,7 @@ func TestThePageFitsThreeWidths(t *testing.T) {
 	b := browsertest.Open(t)
 	for _, width := range []int{390, 820, 1920} {
 		p := b.Whole(width, "/")
-		p.WaitText("#verdict", "lay film")
+		p.WaitText("#verdict", "film")
 		if sideways := browsertest.Eval[int](p, "document.documentElement.scrollWidth - document.documentElement.clientWidth"); sideways > 0 {
 			t.Errorf("at %d px the page scrolls sideways by %d px", width, sideways)
 		}

@@ -26,7 +26,7 @@ func TestThePlaceIsFoundByTheDevicesPosition(t *testing.T) {
 	p.WaitText("#place-open", "Ithaca")
 	p.Wait("the advice for that place", `!document.querySelector("#verdict .waiting")`)
 	assert.Empty(t, b.Requests(), "the position is sent nowhere")
-	assert.Contains(t, p.Text(".example"), "yours?")
+	p.WaitText(".example", "yours?")
 
 	// The page takes a position up to ten minutes old: a new one needs a new page.
 	p.Position(true, -45, -130)
