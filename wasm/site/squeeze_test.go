@@ -84,18 +84,8 @@ func TestSqueezeChangesOnlyWhatItSays(t *testing.T) {
 	table := bytes.Index(before, []byte{0xf1, 0xff, 0xff, 0xff, 0, 0, 1, 8})
 	require.Positive(t, table)
 	end := table + int(binary.LittleEndian.Uint64(before[table+64:])) + 8*int(binary.LittleEndian.Uint64(before[table+8:]))
-	blanked, types := 0, 0
-	for i := range before[:table] {
-		if before[i] != after[i] {
-			require.Equal(t, byte('?'), after[i], "before the table only names are changed")
-			types++
-			if after[i-1] == before[i-1] {
-				require.Equal(t, byte('*'), after[i-1], "they follow a star")
-			}
-		}
-	}
-	assert.Greater(t, types, 20_000)
-	for i := table; i < len(before); i++ {
+	blanked := 0
+	for i := range before {
 		if before[i] != after[i] {
 			require.True(t, after[i] == 0 || after[i] == 0xff && i > end, "a byte is blanked or left, never altered")
 			require.GreaterOrEqual(t, i, table)
