@@ -202,10 +202,13 @@ func (f *Facts) demand(date unit.Date, warmer, drier unit.CelsiusDegrees) unit.M
 	return waterDepth(f.demandOn(date, warmer, drier).PenmanMonteith)
 }
 
-// waterDepth rounds, and keeps to what the water model takes: no climate on
-// record evaporates more than 15 mm a day.
+// mostDemand is what no climate on record evaporates in a day, mm: the water model
+// takes no more.
+const mostDemand = 15
+
+// waterDepth rounds, and keeps to what the water model takes.
 func waterDepth(v unit.Millimetres) unit.Millimetres {
-	return unit.Millimetres(math.Min(15, math.Round(float64(v)*100)/100))
+	return unit.Millimetres(math.Min(mostDemand, math.Round(float64(v)*100)/100))
 }
 
 func (f *Facts) demandOn(date unit.Date, warmer, drier unit.CelsiusDegrees) sky.Demand {
@@ -226,6 +229,13 @@ func (f *Facts) demandOn(date unit.Date, warmer, drier unit.CelsiusDegrees) sky.
 	return sky.DemandOf(w)
 }
 
+// rowsPerLine are the rows that one line of tape may serve; mostLines, the lines that a
+// bed takes.
+const (
+	rowsPerLine = 3
+	mostLines   = 4
+)
+
 // lateralsFor counts the tapes on a bed: enough that the wetted strips meet under
 // the rows, one more row pair where rows stand wide.
 func lateralsFor(top unit.Metres, soil *table.Soil, rows int) int {
@@ -233,7 +243,7 @@ func lateralsFor(top unit.Metres, soil *table.Soil, rows int) int {
 		return 1
 	}
 	lines := int(math.Ceil(float64(top) / (2 * float64(soil.Wetted.Value))))
-	return min(max(lines, (rows+2)/3), 4)
+	return min(max(lines, (rows+rowsPerLine-1)/rowsPerLine), mostLines)
 }
 
 // filmCut is the share of the crop's water use that film saves; none on bare ground.
@@ -251,30 +261,40 @@ func SaltLoss(crop *table.Crop, w unit.DecisiemensPerMetre) unit.Percent {
 	return unit.Percent(unit.Thousandth(100 - float64(tolerance.YieldWith(w))))
 }
 
-// salt finds the yield lost. Soil paste holds 1.5 times the salt of the water where
-// 15–20 % of it drains through (FAO Paper 29).
+// salt finds the yield lost. Soil paste holds more salt than the water, though 15–20 % of
+// it drains through: [waterquality.SoilFromWater].
 func (f *Facts) salt() {
 	f.SoilSalt, f.YieldLost = 0, 0
 	w := f.Case.Water.Salt
 	if !w.Given {
 		return
 	}
-	f.SoilSalt = unit.DecisiemensPerMetre(unit.Thousandth(1.5 * float64(w.Value)))
+	f.SoilSalt = unit.DecisiemensPerMetre(unit.Thousandth(waterquality.SoilFromWater * float64(w.Value)))
 	f.YieldLost = SaltLoss(f.Crop, w.Value)
 }
+
+// What narrows small outlets, as shares of the risk: open water; iron, from a trace on
+// by so much for each mg/L, to a most; lime.
+const (
+	openWaterClogs = 0.5
+	ironFrom       = 0.1 // mg/L
+	ironWhole      = 3.0 // mg/L
+	ironMost       = 0.5
+	limeClogs      = 0.3
+)
 
 // clogging gathers what narrows small outlets: open water, iron, lime.
 func (f *Facts) clogging() {
 	w := &f.Case.Water
 	risk := 0.0
 	if w.Source == "pond" || w.Source == "stream" {
-		risk += 0.5
+		risk += openWaterClogs
 	}
-	if w.Iron.Value > 0.1 {
-		risk += math.Min(0.5, float64(w.Iron.Value)/3)
+	if w.Iron.Value > ironFrom {
+		risk += math.Min(ironMost, float64(w.Iron.Value)/ironWhole)
 	}
-	if w.PH.Value > 7.5 && w.Hardness.Value > 120 {
-		risk += 0.3
+	if waterquality.LimeLikely(w.Hardness.Value, w.PH.Value) {
+		risk += limeClogs
 	}
 	f.ClogRisk = unit.Thousandth(math.Min(1, risk))
 }

@@ -39,7 +39,7 @@ func (w *work) quality() {
 	}
 	if in.Hardness.Given {
 		q.HardnessWord = waterquality.HardnessWord(float64(in.Hardness.Value))
-		if in.Hardness.Value > 120 && in.PH.Given && in.PH.Value > 7.5 {
+		if in.PH.Given && waterquality.LimeLikely(in.Hardness.Value, in.PH.Value) {
 			w.warn("lime", Care, "UC ANR, micro-irrigation maintenance: bicarbonate above 2 meq/L and pH above 7.5",
 				unit.Say("Hard water of pH {} may leave lime in the outlets: have bicarbonate tested.", in.PH.Value))
 		}
