@@ -75,7 +75,7 @@ func (w *work) salt() {
 		w.warn("salt-yield", Care, "FAO Irrigation and Drainage Paper 61, annex 1; soil paste 1.5 × the water",
 			unit.Say("With this water expect about {} of the yield: the crop stands {} without loss.", yield, q.MostSalt.Value))
 	}
-	if yield < 75 {
+	if yield < muchYieldLeft {
 		w.cares = append(w.cares, unit.Say("Salt in the water costs about {} of the yield.", 100-yield))
 	}
 	w.step("salt", "What salt costs",
@@ -148,7 +148,7 @@ func (w *work) chlorine() {
 	c := &Chlorine{Wanted: in.Chlorine.Value, ForIron: round(feed.ForIron(in.Iron.Value), stepShare)}
 	c.Inject = round(feed.Bleach{Strength: in.Bleach.Value}.InjectFor(flow, in.Chlorine.Value), stepOutlet)
 	p.Chlorine = c
-	if in.PH.Given && in.PH.Value > 7.5 {
+	if in.PH.Given && in.PH.Value > weakChlorinePH {
 		w.warn("chlorine-weak", Note, "UC ANR, micro-irrigation maintenance: at pH 8 about a quarter of the chlorine works, at pH 7 three quarters",
 			unit.Say("At pH {} most of the chlorine does not work. Never add acid at the same point or from the same tank.", in.PH.Value))
 	}

@@ -31,7 +31,7 @@ func (w *work) soil() {
 		w.warn("outlets-apart", Care, "spacing at most 0.8 of the wetted width (from memory, NRCS handbook 623 chapter 7)",
 			unit.Say("Outlets {} apart may leave dry gaps: one line wets about {} here. Take {} or closer.", unit.Short(in.Spacing), unit.Short(oneLine), unit.Short(s.Strip.WidestStep)))
 	}
-	if s.Strip.Share < 60 {
+	if s.Strip.Share < narrowStrip {
 		w.warn("narrow-wet-strip", Note, "common practice, no source",
 			unit.Say("The tape wets about {} of the bed top. Plant near the tape, or lay one more line.", s.Strip.Share))
 	}
@@ -39,7 +39,7 @@ func (w *work) soil() {
 		return
 	}
 	s.Depth = soilwater.DepthInBed(in.RootDepth.Value)
-	use := unit.Millimetres(5) // the use that table 22 holds for
+	use := soilwater.TableUse
 	if w.plan.Demand != nil {
 		use = w.plan.Demand.Peak.Use
 	}

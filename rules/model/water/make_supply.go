@@ -104,11 +104,11 @@ func (w *work) bore(s *Supply, sizes []int) {
 	allowed := usualHeaderLoss
 	if push, ok := in.push(); ok {
 		spare := push - in.filterLoss - in.injectorLoss
-		allowed = max(spare-in.pressure, spare/5, 0.5)
+		allowed = max(spare-in.pressure, spare*headerShare, leastHeaderLoss)
 	}
 	limits := drip.HeaderLimits{
 		Velocity: drip.MaxVelocity,
-		Spread:   max(in.spread-w.plan.Tape.Spread, in.spread/4),
+		Spread:   max(in.spread-w.plan.Tape.Spread, in.spread*headerSpread),
 		Loss:     allowed,
 	}
 	header := drip.Header{
@@ -200,11 +200,11 @@ func (w *work) supplySteps() {
 		w.warn("header-too-small", Care, "limits: 1.5 m/s (5 ft/s), flow spread, pressure at hand",
 			unit.Say("Even a header of {} loses {}. Run smaller zones or bring the source nearer.", unit.Bore(s.Bore.Inside), s.HeaderLoss))
 	}
-	if in.Lift.Value > 7 && in.Supply != waterquality.Well {
+	if in.Lift.Value > mostSuction && in.Supply != waterquality.Well {
 		w.warn("suction", Care, "from memory: pumps draw up to about 7 m at sea level",
 			unit.Say("A pump on the bank cannot draw {} up: set it in or near the water.", in.Lift.Value))
 	}
-	if in.Flow.Value > 5e5 {
+	if in.Flow.Value > riverFlow {
 		w.warn("river", Care, "range check", unit.Say("A flow of {} is that of a river: check the unit.", in.Flow.Value))
 	}
 	if s.SourceGives.Given && !w.plan.Tape.Lowered && s.SourceGives.Value > in.pressure {

@@ -142,7 +142,7 @@ func (w *work) tapeSteps() {
 		w.warn("bursts", Stop, "from memory: 8-mil tape stands 10–15 psi; read its label",
 			unit.Say("At its lowest ground the tape holds {}. Lower the inlet pressure or split the bed.", p.Highest))
 	}
-	if t.Pressure > 12*unit.KilopascalsPerPSI {
+	if t.Pressure > thinWallPressure {
 		w.warn("thin-wall", Note, "from memory: 8-mil tape stands 10–15 psi; read its label",
 			unit.Say("Thin tape may burst at {}: read the label.", t.Pressure))
 	}

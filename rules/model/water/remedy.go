@@ -168,8 +168,7 @@ func (w *work) moreFlow() []change {
 		if _, fits := b.needs(); b.usable <= now || !fits && beds < b.beds {
 			continue
 		}
-		// A little more than the beds take, so that rounding cannot miss it.
-		tested := round(b.usable/unit.LitresPerHour(w.in.usable/100)*1.001, stepFlow)
+		tested := round(b.usable/unit.LitresPerHour(w.in.usable/100)*aLittleMore, stepFlow)
 		input := w.in.Input
 		input.Flow = Known(tested)
 		return []change{{"more-flow", float64(b.usable/now) - 1, unit.Say("Find a source that tests at {} instead of {}.", tested, w.in.Flow.Value), []Input{input}}}
@@ -182,7 +181,7 @@ func (w *work) otherTape() []change {
 	in := &w.in
 	best, bestHours, bestFits := -1, unit.Hours(0), false
 	for i, tape := range drip.TapeClasses {
-		if math.Abs(float64(tape.Flow/in.TapeFlow)-1) < 0.02 && math.Abs(float64(tape.Spacing/in.Spacing)-1) < 0.02 || !w.joins(tape.Spacing) {
+		if math.Abs(float64(tape.Flow/in.TapeFlow)-1) < sameTape && math.Abs(float64(tape.Spacing/in.Spacing)-1) < sameTape || !w.joins(tape.Spacing) {
 			continue
 		}
 		flow, even := w.bedFlowWith(tape)
@@ -216,6 +215,24 @@ const (
 	boosterEffort    = 0.4
 	halfBedsEffort   = 0.5
 	storageEffort    = 0.6
+	eachCutEffort    = 0.2 // a header for each
+	otherEndEffort   = 0.3
+	contourEffort    = 0.25
+	oneBedEffort     = 0.35
+)
+
+// How remedies are sized.
+const (
+	aLittleMore                  = 1.001   // than the beds take, so that rounding cannot miss it
+	sameTape                     = 0.02    // a tape whose flow and spacing differ by no more is the same
+	keptBack                     = 0.97    // of the flow, where beds are cut to what it can push
+	mostPieces                   = 8       // that a bed is cut into
+	fewOutlets                   = 4       // that a line of tape must have
+	mostBeds                     = 1000    // after cutting
+	gentleFall                   = 2       // percent, along which beds still count as level: common practice
+	headerMore                   = 4.0 / 3 // of missing pressure: at full pressure the header loses more
+	headerSpare unit.Kilopascals = 5
+	oneBedMore                   = 1.5 // of a bed's flow, so that one bed runs and not two
 )
 
 // joins tells whether outlets so far apart wet a strip, where the soil is known.
@@ -254,7 +271,7 @@ func (w *work) storage() []change {
 		}
 		tank := round(unit.Litres(float64(b.usable-source)*float64(hours)), stepVolume)
 		input := w.in.Input
-		input.Flow = Known(b.usable / unit.LitresPerHour(w.in.usable/100) * 1.001)
+		input.Flow = Known(b.usable / unit.LitresPerHour(w.in.usable/100) * aLittleMore)
 		input.Pressure, input.Supply = Optional[unit.Kilopascals]{}, ""
 		return []change{{"tank", storageEffort, unit.Say("Fill a tank of {} around the clock, and pump {} from it.", tank, round(b.usable, stepFlow)), []Input{input}}}
 	}
@@ -287,10 +304,10 @@ func (w *work) oneLineMore() []change {
 func (w *work) smallerPlanting() []change {
 	b := w.balance()
 	perMetre := float64(b.bedFlow) / float64(w.in.BedLength.Value)
-	length := math.Floor(2*0.97*float64(b.usable)/perMetre) / 2
+	length := math.Floor(2*keptBack*float64(b.usable)/perMetre) / 2
 	length = min(length, float64(w.in.BedLength.Value))
 	zones := math.Floor(float64(b.hours) / (b.perBed / float64(b.bedFlow)))
-	if length < float64(4*w.in.Spacing) || zones < 1 {
+	if length < float64(fewOutlets*w.in.Spacing) || zones < 1 {
 		return nil
 	}
 	beds := min(b.beds, int(zones)*max(1, atOnce(b.usable, unit.LitresPerHour(perMetre*length))))
@@ -307,7 +324,7 @@ func (w *work) smallerPlanting() []change {
 // climbs and one falls, and both must work.
 func (w *work) halfBeds() []change {
 	input := w.in.Input
-	if input.BedLength.Value < 4*input.Spacing || 2*input.Beds.Value > 1000 {
+	if input.BedLength.Value < fewOutlets*input.Spacing || 2*input.Beds.Value > mostBeds {
 		return nil
 	}
 	input.BedLength.Value /= 2
@@ -332,15 +349,15 @@ func (w *work) largerBore() []change {
 // shorterLines cuts the beds into pieces, each with its own header, until the
 // pieces work: on a slope both ways along it, since a header may feed both.
 func (w *work) shorterLines() []change {
-	for pieces := 2; pieces <= 8; pieces++ {
+	for pieces := 2; pieces <= mostPieces; pieces++ {
 		input := w.in.Input
 		input.BedLength.Value /= unit.Metres(pieces)
 		input.Beds.Value *= pieces
-		if input.BedLength.Value < 4*input.Spacing || input.Beds.Value > 1000 {
+		if input.BedLength.Value < fewOutlets*input.Spacing || input.Beds.Value > mostBeds {
 			return nil
 		}
-		c := change{"shorter-lines", 0.2 * float64(pieces-1), unit.Say("Cut each bed into {} lines, each fed by its own header.", pieces), []Input{input}}
-		if w.try(c).Fits || pieces == 8 {
+		c := change{"shorter-lines", eachCutEffort * float64(pieces-1), unit.Say("Cut each bed into {} lines, each fed by its own header.", pieces), []Input{input}}
+		if w.try(c).Fits || pieces == mostPieces {
 			return []change{c}
 		}
 	}
@@ -351,7 +368,7 @@ func (w *work) shorterLines() []change {
 // joins: less friction along the line.
 func (w *work) gentlerTape() []change {
 	for _, tape := range drip.TapeClasses { // from least to most flow
-		if tape.Flow >= w.in.TapeFlow*0.98 {
+		if tape.Flow >= w.in.TapeFlow*(1-sameTape) {
 			return nil
 		}
 		if w.joins(tape.Spacing) {
@@ -370,18 +387,17 @@ func (w *work) otherEnd() []change {
 	}
 	input := w.in.Input
 	input.Slope = -input.Slope
-	return []change{{"other-end", 0.3, unit.Say("Feed the beds from their other end."), []Input{input}}}
+	return []change{{"other-end", otherEndEffort, unit.Say("Feed the beds from their other end."), []Input{input}}}
 }
 
-// alongContour lays the beds nearly level: a gentle fall of up to 2 % still
-// drains them (common practice, no source).
+// alongContour lays the beds nearly level: a gentle fall still drains them.
 func (w *work) alongContour() []change {
-	if math.Abs(float64(w.in.Slope)) <= 2 {
+	if math.Abs(float64(w.in.Slope)) <= gentleFall {
 		return nil
 	}
 	input := w.in.Input
 	input.Slope = -1
-	return []change{{"along-contour", 0.25, unit.Say("Lay the beds across the slope, with a fall of about {}.", unit.Percent(1)), []Input{input}}}
+	return []change{{"along-contour", contourEffort, unit.Say("Lay the beds across the slope, with a fall of about {}.", unit.Percent(1)), []Input{input}}}
 }
 
 // lack is the pressure that the source misses at the tape.
@@ -393,9 +409,8 @@ func (w *work) lack() unit.Kilopascals {
 	return max(0, w.in.TapePressure.or(usualTapePressure)-s.SourceGives.Value)
 }
 
-// extra is the pressure to add. At full pressure the header loses more than at
-// the low one: a third more makes up for it, and a regulator takes the rest.
-func (w *work) extra() unit.Kilopascals { return round(w.lack()*4/3+5, stepPressure) }
+// extra is the pressure to add; a regulator takes what is too much.
+func (w *work) extra() unit.Kilopascals { return round(w.lack()*headerMore+headerSpare, stepPressure) }
 
 // booster names the pump that makes up missing pressure.
 func (w *work) booster() []change {
@@ -430,8 +445,8 @@ func (w *work) oneBedAtOnce() []change {
 		return nil
 	}
 	input := w.in.Input
-	input.Flow = Known(w.plan.Tape.BedFlow * 1.5 / unit.LitresPerHour(w.in.usable/100))
-	return []change{{"one-bed-at-once", 0.35, unit.Say("Run one bed at a time, so that the header loses less pressure."), []Input{input}}}
+	input.Flow = Known(w.plan.Tape.BedFlow * oneBedMore / unit.LitresPerHour(w.in.usable/100))
+	return []change{{"one-bed-at-once", oneBedEffort, unit.Say("Run one bed at a time, so that the header loses less pressure."), []Input{input}}}
 }
 
 func (w *work) higherTank() []change {
@@ -439,7 +454,7 @@ func (w *work) higherTank() []change {
 	if lack == 0 || !w.gravityOnly() {
 		return nil
 	}
-	raise := round(unit.Metres(math.Ceil(float64(drip.HeadOf(lack*4/3))*10)/10), stepLength)
+	raise := round(unit.Metres(math.Ceil(float64(drip.HeadOf(lack*headerMore))*10)/10), stepLength)
 	input := w.in.Input
 	input.Rise.Value -= raise
 	return []change{{"higher-tank", float64(raise / -w.in.Rise.Value), unit.Say("Set the tank {} higher.", raise), []Input{input}}}

@@ -26,6 +26,22 @@ const (
 	tankFilterShare                      = 0.1
 	leastTankFilterLoss unit.Kilopascals = 2
 	longestSought       unit.Metres      = 1000
+	// A header may lose what the tape leaves of the source's pressure and evenness, and
+	// at least these shares of them (our judgement).
+	headerShare                      = 0.2
+	headerSpread                     = 0.25
+	leastHeaderLoss unit.Kilopascals = 0.5
+)
+
+// From where a warning is due.
+const (
+	thinWallPressure unit.Kilopascals   = 12 * unit.KilopascalsPerPSI // from memory: 8-mil tape stands 10–15 psi
+	mostSuction      unit.Metres        = 7                           // from memory: pumps draw up to about 7 m at sea level
+	riverFlow        unit.LitresPerHour = 5e5                         // check the unit
+	fillsPerRun                         = 3                           // a run is short below so many fillings of the line: common practice
+	narrowStrip      unit.Percent       = 60                          // of the bed top wetted: common practice
+	muchYieldLeft    unit.Percent       = 75                          // below it salt is a care of the plan
+	weakChlorinePH                      = 7.5                         // UC ANR: at pH 8 a quarter of the chlorine works
 )
 
 // Assumption is a usual value that stood in for one not given.

@@ -86,13 +86,13 @@ func HardnessWord(milligrams float64) string {
 // (micro-irrigation maintenance) names bicarbonate of 2 meq/L, about 120 mg/L of
 // hardness, and a pH of 7.5.
 const (
-	limeHardness unit.MilligramsPerLitre = 120
-	limePH                               = 7.5
+	LimeHardness unit.MilligramsPerLitre = 120
+	LimePH                               = 7.5
 )
 
 // LimeLikely tells whether lime may come out in the outlets.
 func LimeLikely(hardness unit.MilligramsPerLitre, ph float64) bool {
-	return hardness > limeHardness && ph > limePH
+	return hardness > LimeHardness && ph > LimePH
 }
 
 // DissolvedSolids gives mg/L from conductivity in dS/m: about 640 × EC (from
