@@ -94,8 +94,8 @@ type Facts struct {
 	Laterals       int // lines of tape on a bed, side by side
 	Stretches      int // lines of tape that one bed is cut into, end to end: 1 is fed from its end, 2 from the middle
 	askedStretches int
-	years          [3]water.Optional[water.Year] // usual, cool, dry; the same for every case of one place and risk
-	lines          *drip.Known                   // tape lines solved for cases before; nil keeps none
+	years          [3]unit.Optional[water.Year] // usual, cool, dry; the same for every case of one place and risk
+	lines          *drip.Known                  // tape lines solved for cases before; nil keeps none
 	asked          water.Input
 	Sketch         [len(table.Tapes)]water.Sketch // what each tape would make of the water plan
 	YieldLost      unit.Percent                   // to salt in the water
@@ -139,7 +139,7 @@ func (f *Facts) Dry(c field.Case, plant unit.Date, g *SoilYear, before *Facts) e
 		f.salt()
 		if c.Place != before.Case.Place {
 			if !sameAir(&before.Case, &c) {
-				f.years = [3]water.Optional[water.Year]{}
+				f.years = [3]unit.Optional[water.Year]{}
 			}
 			f.frost()
 			f.Season = f.season(g)

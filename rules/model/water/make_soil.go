@@ -13,7 +13,7 @@ func (w *work) soil() {
 	}
 	class := &in.Soil.Value
 	s := &Soil{GuideLow: class.GuideLow, GuideHigh: class.GuideHigh}
-	water := class.Of(in.OrganicMatter.or(soilwater.UsualOrganicMatter))
+	water := class.Of(in.OrganicMatter.Or(soilwater.UsualOrganicMatter))
 	s.Water = soilwater.Water{
 		WiltingPoint:  round(water.WiltingPoint, stepFactor),
 		FieldCapacity: round(water.FieldCapacity, stepFactor),
@@ -25,9 +25,9 @@ func (w *work) soil() {
 	if !in.BedTop.Given {
 		return
 	}
-	oneLine := in.WettedWidth.or(class.Wet)
+	oneLine := in.WettedWidth.Or(class.Wet)
 	s.Strip = soilwater.Wet(oneLine, in.BedTop.Value, in.Spacing, in.Laterals)
-	if in.Spacing > soilwater.OverlapShare*in.WettedWidth.or(class.WetHigh) && !w.light { // even the widest wetting on record leaves gaps
+	if in.Spacing > soilwater.OverlapShare*in.WettedWidth.Or(class.WetHigh) && !w.light { // even the widest wetting on record leaves gaps
 		w.warn("outlets-apart", Care, "spacing at most 0.8 of the wetted width (from memory, NRCS handbook 623 chapter 7)",
 			unit.Say("Outlets {} apart may leave dry gaps: one line wets about {} here. Take {} or closer.", unit.Short(in.Spacing), unit.Short(oneLine), unit.Short(s.Strip.WidestStep)))
 	}

@@ -45,7 +45,7 @@ func (w *work) supply() {
 	if !in.Flow.Given && w.gravityOnly() {
 		// Height alone decides: no flow was tested, and none is needed to know
 		// what one bed gets.
-		s := &Supply{SourceGives: Known(round(drip.PressureOf(-in.Rise.Value)-in.filterLoss-in.injectorLoss, stepPressure))}
+		s := &Supply{SourceGives: unit.Known(round(drip.PressureOf(-in.Rise.Value)-in.filterLoss-in.injectorLoss, stepPressure))}
 		w.gravity(s, in.filterLoss)
 		w.plan.Supply = s
 		return
@@ -68,7 +68,7 @@ func (w *work) supply() {
 	}
 	filter := in.filterLoss
 	if pushKnown {
-		s.SourceGives = Known(round(push-filter-in.injectorLoss-s.HeaderLoss, stepPressure))
+		s.SourceGives = unit.Known(round(push-filter-in.injectorLoss-s.HeaderLoss, stepPressure))
 	}
 	s.Needs = round(max(0, in.pressure+s.HeaderLoss+filter+in.injectorLoss+drip.PressureOf(in.Rise.Value)), stepPressure)
 	s.Head = drip.Head{

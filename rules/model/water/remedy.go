@@ -110,11 +110,11 @@ func (w *work) fewerBeds() []change {
 	most := w.mostBeds(b)
 	if most > 0 {
 		input := w.in.Input
-		input.Beds = Known(most)
+		input.Beds = unit.Known(most)
 		return []change{{"fewer-beds", float64(had-most) / float64(had), unit.Say("Plant fewer beds: {} instead of {}.", most, had), []Input{input}}}
 	}
 	best := -1
-	for i, tape := range drip.TapeClasses {
+	for i, tape := range w.in.Sold.Tapes {
 		flow, even := w.bedFlowWith(tape)
 		if !even || !w.joins(tape.Spacing) {
 			continue
@@ -127,11 +127,11 @@ func (w *work) fewerBeds() []change {
 	if best < 0 {
 		return nil
 	}
-	tape := drip.TapeClasses[best]
+	tape := w.in.Sold.Tapes[best]
 	input := w.in.Input
-	input.Beds, input.TapeFlow, input.Spacing = Known(most), tape.Flow, tape.Spacing
+	input.Beds, input.TapeFlow, input.Spacing = unit.Known(most), tape.Flow, tape.Spacing
 	return []change{{"fewer-beds-other-tape", float64(had-most)/float64(had) + otherTapeEffort,
-		unit.Say("Plant fewer beds, {} instead of {}, on {} tape: outlets {} apart, {}.", most, had, string(tape.Class)+"-flow", unit.Short(tape.Spacing), tape.Flow), []Input{input}}}
+		unit.Say("Plant fewer beds, {} instead of {}, on {} tape: outlets {} apart, {}.", most, had, tape.Class, unit.Short(tape.Spacing), tape.Flow), []Input{input}}}
 }
 
 // mostBeds is the largest number of beds, below those in hand, that fits.
@@ -150,7 +150,7 @@ func (w *work) mostBeds(b balance) int {
 
 // bedFlowWith gives a bed's flow with another tape, and whether it waters
 // evenly, or at least not worse than the tape in hand.
-func (w *work) bedFlowWith(tape drip.TapeClass) (unit.LitresPerHour, bool) {
+func (w *work) bedFlowWith(tape Candidate) (unit.LitresPerHour, bool) {
 	other := work{in: w.in}
 	other.in.TapeFlow, other.in.Spacing = tape.Flow, tape.Spacing
 	p, err := other.line(w.in.tapeBore, w.in.BedLength.Value).Solve(w.in.pressure)
@@ -170,7 +170,7 @@ func (w *work) moreFlow() []change {
 		}
 		tested := round(b.usable/unit.LitresPerHour(w.in.usable/100)*aLittleMore, stepFlow)
 		input := w.in.Input
-		input.Flow = Known(tested)
+		input.Flow = unit.Known(tested)
 		return []change{{"more-flow", float64(b.usable/now) - 1, unit.Say("Find a source that tests at {} instead of {}.", tested, w.in.Flow.Value), []Input{input}}}
 	}
 	return nil
@@ -180,7 +180,7 @@ func (w *work) moreFlow() []change {
 func (w *work) otherTape() []change {
 	in := &w.in
 	best, bestHours, bestFits := -1, unit.Hours(0), false
-	for i, tape := range drip.TapeClasses {
+	for i, tape := range w.in.Sold.Tapes {
 		if math.Abs(float64(tape.Flow/in.TapeFlow)-1) < sameTape && math.Abs(float64(tape.Spacing/in.Spacing)-1) < sameTape || !w.joins(tape.Spacing) {
 			continue
 		}
@@ -201,10 +201,10 @@ func (w *work) otherTape() []change {
 	if best < 0 {
 		return nil
 	}
-	tape := drip.TapeClasses[best]
+	tape := w.in.Sold.Tapes[best]
 	input := in.Input
 	input.TapeFlow, input.Spacing = tape.Flow, tape.Spacing
-	return []change{{"other-tape", otherTapeEffort, unit.Say("Buy {} tape: outlets {} apart, {}, instead of {}.", string(tape.Class)+"-flow", unit.Short(tape.Spacing), tape.Flow, in.TapeFlow), []Input{input}}}
+	return []change{{"other-tape", otherTapeEffort, unit.Say("Buy {} tape: outlets {} apart, {}, instead of {}.", tape.Class, unit.Short(tape.Spacing), tape.Flow, in.TapeFlow), []Input{input}}}
 }
 
 // Efforts of changes that are not a share of something.
@@ -240,7 +240,7 @@ func (w *work) joins(spacing unit.Metres) bool {
 	if !w.in.Soil.Given {
 		return true
 	}
-	widest := soilwater.OverlapShare * w.in.WettedWidth.or(w.in.Soil.Value.Wet)
+	widest := soilwater.OverlapShare * w.in.WettedWidth.Or(w.in.Soil.Value.Wet)
 	return spacing <= max(widest, w.in.Spacing)
 }
 
@@ -252,7 +252,7 @@ func (w *work) moreHours() []change {
 	}
 	hours = unit.Hours(math.Ceil(float64(hours)*10) / 10)
 	input := w.in.Input
-	input.Hours = Known(min(hours, 24))
+	input.Hours = unit.Known(min(hours, 24))
 	return []change{{"more-hours", float64(hours/b.hours) - 1, unit.Say("Run water {} a day instead of {}.", hours, b.hours), []Input{input}}}
 }
 
@@ -271,8 +271,8 @@ func (w *work) storage() []change {
 		}
 		tank := round(unit.Litres(float64(b.usable-source)*float64(hours)), stepVolume)
 		input := w.in.Input
-		input.Flow = Known(b.usable / unit.LitresPerHour(w.in.usable/100) * aLittleMore)
-		input.Pressure, input.Supply = Optional[unit.Kilopascals]{}, ""
+		input.Flow = unit.Known(b.usable / unit.LitresPerHour(w.in.usable/100) * aLittleMore)
+		input.Pressure, input.Supply = unit.Optional[unit.Kilopascals]{}, ""
 		return []change{{"tank", storageEffort, unit.Say("Fill a tank of {} around the clock, and pump {} from it.", tank, round(b.usable, stepFlow)), []Input{input}}}
 	}
 	return nil
@@ -316,7 +316,7 @@ func (w *work) smallerPlanting() []change {
 		return nil
 	}
 	input := w.in.Input
-	input.Beds, input.BedLength = Known(beds), Known(unit.Metres(length))
+	input.Beds, input.BedLength = unit.Known(beds), unit.Known(unit.Metres(length))
 	return []change{{"smaller-planting", 1 - area, unit.Say("Plant {} beds of {} instead of {} beds of {}.", beds, unit.Metres(length), b.beds, w.in.BedLength.Value), []Input{input}}}
 }
 
@@ -338,12 +338,12 @@ func (w *work) halfBeds() []change {
 }
 
 func (w *work) largerBore() []change {
-	if w.in.tapeBore >= drip.LargeTapeBore || w.plan.Tape.Profile != nil && w.plan.Tape.Spread <= w.in.spread {
+	if w.in.tapeBore >= w.in.Sold.LargeBore || w.plan.Tape.Profile != nil && w.plan.Tape.Spread <= w.in.spread {
 		return nil
 	}
 	input := w.in.Input
-	input.TapeBore = Known(drip.LargeTapeBore)
-	return []change{{"larger-bore", largerBoreEffort, unit.Say("Buy tape of a larger bore: {} instead of {}.", unit.Bore(drip.LargeTapeBore), unit.Bore(w.in.tapeBore)), []Input{input}}}
+	input.TapeBore = unit.Known(w.in.Sold.LargeBore)
+	return []change{{"larger-bore", largerBoreEffort, unit.Say("Buy tape of a larger bore: {} instead of {}.", unit.Bore(w.in.Sold.LargeBore), unit.Bore(w.in.tapeBore)), []Input{input}}}
 }
 
 // shorterLines cuts the beds into pieces, each with its own header, until the
@@ -367,14 +367,14 @@ func (w *work) shorterLines() []change {
 // gentlerTape takes the row of the tape table with the least flow that still
 // joins: less friction along the line.
 func (w *work) gentlerTape() []change {
-	for _, tape := range drip.TapeClasses { // from least to most flow
+	for _, tape := range w.in.Sold.Tapes { // from least to most flow
 		if tape.Flow >= w.in.TapeFlow*(1-sameTape) {
 			return nil
 		}
 		if w.joins(tape.Spacing) {
 			input := w.in.Input
 			input.TapeFlow, input.Spacing = tape.Flow, tape.Spacing
-			return []change{{"gentler-tape", otherTapeEffort, unit.Say("Buy {} tape: outlets {} apart, {}, instead of {}.", string(tape.Class)+"-flow", unit.Short(tape.Spacing), tape.Flow, w.in.TapeFlow), []Input{input}}}
+			return []change{{"gentler-tape", otherTapeEffort, unit.Say("Buy {} tape: outlets {} apart, {}, instead of {}.", tape.Class, unit.Short(tape.Spacing), tape.Flow, w.in.TapeFlow), []Input{input}}}
 		}
 	}
 	return nil
@@ -406,7 +406,7 @@ func (w *work) lack() unit.Kilopascals {
 	if s == nil || !s.SourceGives.Given {
 		return 0
 	}
-	return max(0, w.in.TapePressure.or(usualTapePressure)-s.SourceGives.Value)
+	return max(0, w.in.TapePressure.Or(usualTapePressure)-s.SourceGives.Value)
 }
 
 // extra is the pressure to add; a regulator takes what is too much.
@@ -434,7 +434,7 @@ func (w *work) morePressure() []change {
 func (w *work) pushed(extra unit.Kilopascals) Input {
 	push, _ := w.in.push()
 	input := w.in.Input
-	input.Pressure, input.Rise = Known(push+extra), Optional[unit.Metres]{}
+	input.Pressure, input.Rise = unit.Known(push+extra), unit.Optional[unit.Metres]{}
 	return input
 }
 
@@ -445,7 +445,7 @@ func (w *work) oneBedAtOnce() []change {
 		return nil
 	}
 	input := w.in.Input
-	input.Flow = Known(w.plan.Tape.BedFlow * oneBedMore / unit.LitresPerHour(w.in.usable/100))
+	input.Flow = unit.Known(w.plan.Tape.BedFlow * oneBedMore / unit.LitresPerHour(w.in.usable/100))
 	return []change{{"one-bed-at-once", oneBedEffort, unit.Say("Run one bed at a time, so that the header loses less pressure."), []Input{input}}}
 }
 
@@ -472,7 +472,7 @@ func (w *work) lowerPressure() []change {
 		return nil
 	}
 	input := w.in.Input
-	input.TapePressure = Known(lower)
+	input.TapePressure = unit.Known(lower)
 	return []change{{"lower-pressure", pressureEffort, unit.Say("Turn the regulator down to {}.", lower), []Input{input}}}
 }
 
@@ -483,6 +483,6 @@ func (w *work) moreRefill() []change {
 	}
 	refill := round(unit.LitresPerHour(math.Ceil(float64(w.plan.Schedule.LitresADay.Value)/24)), stepFlow)
 	input := in.Input
-	input.TankRefill = Known(refill)
+	input.TankRefill = unit.Known(refill)
 	return []change{{"more-refill", float64(refill/in.TankRefill.Value) - 1, unit.Say("Refill the tank with {} instead of {}.", refill, in.TankRefill.Value), []Input{input}}}
 }

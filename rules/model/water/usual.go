@@ -69,26 +69,26 @@ type filled struct {
 func fill(in Input) filled {
 	f := filled{
 		Input:        in,
-		tapeBore:     in.TapeBore.or(drip.CommonTapeBore),
-		exponent:     in.Exponent.or(usualExponent),
-		makersCV:     in.MakersCV.or(usualMakersCV),
-		pressure:     in.TapePressure.or(usualTapePressure),
-		filterLoss:   in.FilterLoss.or(usualFilterLoss),
-		injectorLoss: in.InjectorLoss.or(0),
-		spread:       in.FlowSpread.or(usualSpread),
-		usable:       in.UsableShare.or(usualUsableShare),
-		efficiency:   in.Efficiency.or(demand.UsualEfficiency),
-		hours:        in.Hours.or(usualHours),
-		filmCut:      in.FilmCut.or(Range{demand.UsualFilmCut.Low, demand.UsualFilmCut.High}),
+		tapeBore:     in.TapeBore.Or(in.Sold.CommonBore),
+		exponent:     in.Exponent.Or(usualExponent),
+		makersCV:     in.MakersCV.Or(usualMakersCV),
+		pressure:     in.TapePressure.Or(usualTapePressure),
+		filterLoss:   in.FilterLoss.Or(usualFilterLoss),
+		injectorLoss: in.InjectorLoss.Or(0),
+		spread:       in.FlowSpread.Or(usualSpread),
+		usable:       in.UsableShare.Or(usualUsableShare),
+		efficiency:   in.Efficiency.Or(demand.UsualEfficiency),
+		hours:        in.Hours.Or(usualHours),
+		filmCut:      in.FilmCut.Or(Range{demand.UsualFilmCut.Low, demand.UsualFilmCut.High}),
 		bedFlow:      in.TapeFlow * unit.LitresPerHourPer100Metres(in.Laterals),
 	}
 	if f.drivesInjector() {
-		f.injectorLoss = in.InjectorLoss.or(usualInjectorLoss)
+		f.injectorLoss = in.InjectorLoss.Or(usualInjectorLoss)
 	}
 	if loss, own := f.tankFilter(); own {
-		f.filterLoss = in.FilterLoss.or(loss)
+		f.filterLoss = in.FilterLoss.Or(loss)
 	}
-	full := in.Canopy.or(in.BedCentres.Value)
+	full := in.Canopy.Or(in.BedCentres.Value)
 	f.ground = demand.Ground{BedTop: in.BedTop.Value, Full: max(full, in.BedTop.Value)}
 	return f
 }
