@@ -164,7 +164,7 @@ func (a *Advice) goOrNoGo(s *Shopping) []Condition {
 	if p.Tractor.Given && power <= judge.LeastWalk && a.Shape.Height == 0 && a.Shape.FilmWidth <= walkFilm {
 		return append(list, Condition{line("tractor-walk", power, unit.Short(walkFilm)), Yes})
 	}
-	return append(list, measured("tractor-", p.Tractor.Given, power+0.5 >= need, power, need))
+	return append(list, measured("tractor-", p.Tractor.Given, power+judge.PowerSlack >= need, power, need))
 }
 
 //go:noinline
@@ -278,8 +278,9 @@ func (a *Advice) Sheet(s *Shopping) Sheet {
 // Lifting: one person may lift 51 lb (23 kg) at the very best, close to the
 // body, seldom and without a twist (OSHA on the NIOSH recommendation).
 const (
-	oneLifts    = unit.Kilograms(51 * unit.KilogramsPerPound)
-	mostLifters = 3
+	oneLifts     = unit.Kilograms(51 * unit.KilogramsPerPound)
+	leastLifters = 2
+	mostLifters  = 3
 )
 
 // Lifters is how many people a roll takes: two at least, since it is long and
@@ -288,7 +289,7 @@ func Lifters(roll unit.Kilograms) int {
 	if roll <= 0 {
 		return 0
 	}
-	return max(2, int(math.Ceil(float64(roll/oneLifts)-1e-9)))
+	return max(leastLifters, int(math.Ceil(float64(roll/oneLifts)-1e-9)))
 }
 
 // Machine is what the bed in hand asks of tractor and people.
@@ -336,7 +337,7 @@ func (a *Advice) MachineOf() Machine {
 		switch {
 		case !p.Tractor.Given || m.ByHand:
 			return Unasked
-		case p.Tractor.Value+0.5 >= least, p.Tractor.Value <= judge.LeastWalk && least == judge.LeastPower[0] && a.Shape.FilmWidth <= walkFilm:
+		case p.Tractor.Value+judge.PowerSlack >= least, p.Tractor.Value <= judge.LeastWalk && least == judge.LeastPower[0] && a.Shape.FilmWidth <= walkFilm:
 			return Yes
 		}
 		return No
