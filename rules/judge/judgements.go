@@ -15,7 +15,7 @@ type Judgement struct {
 // Whose tells where the figure comes from.
 func (j *Judgement) Whose() string {
 	if j.Source == nil {
-		return "our judgement"
+		return "our judgment"
 	}
 	return j.Source.Publisher + ": " + j.Source.Title
 }
@@ -87,7 +87,7 @@ var (
 	guideHalf   = Judgement{ID: "bed-guide-half", Means: "how far from a guide's height counts half", Value: 0.15, Unit: "m"}
 	rootsFit    = Judgement{ID: "bed-roots-fit", Means: "the highest bed under deep roots", Value: 0.5}
 	slopeHalf   = Judgement{ID: "bed-slope-half", Means: "slope at which height counts half against", Value: 10, Unit: "%"}
-	shovelFit   = Judgement{ID: "bed-shovel-fit", Means: "the highest bed where it must be shovelled, against", Value: 0.8}
+	shovelFit   = Judgement{ID: "bed-shovel-fit", Means: "the highest bed where it must be shoveled, against", Value: 0.8}
 	wetFit      = Judgement{ID: "bed-wet-fit", Means: "8 in and more where the ground is wet at laying", Value: 0.7}
 	shoulderFit = Judgement{ID: "bed-wind-fit", Means: "the highest bed on a windy field, against", Value: 0.6}
 	scarceFit   = Judgement{ID: "bed-scarce-fit", Means: "the highest bed where water is scarce, against", Value: 0.6}

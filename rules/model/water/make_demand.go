@@ -96,7 +96,7 @@ func (w *work) demand() {
 	day := int(peak.Date.Minus(in.PlantOn))
 	coefficient, cover := season.Crop.At(day)
 	_, month, _ := peak.Date.Civil()
-	w.step("crop-use", "What the crop uses on its hungriest day",
+	w.step("crop-use", "What the crop uses on its day of peak use",
 		"reference evapotranspiration × crop coefficient × (1 − what film saves)",
 		fao56+", chapters 6 and 10",
 		named("crop use a day", unit.FineDepth(d.Peak.Use)),
@@ -104,9 +104,9 @@ func (w *work) demand() {
 		named("reference evapotranspiration a day", unit.FineDepth(round(in.Usual.Value[month-1], stepDepth))),
 		named("crop coefficient", round(coefficient, stepFactor)),
 		named("film saves", unit.FineShare(round(season.Cut.At(cover), stepShare))))
-	w.step("net", "Litres for the bed",
+	w.step("net", "Liters for the bed",
 		"crop use × width of ground that the crop draws on × length of bed (100 m or 100 ft)",
-		"1 mm on 1 m² is 1 L, 1 in on 1 ft² is 0.623 gal; the width grows from the bed top to the bed centres as leaves close (our reasoning, no source)",
+		"1 mm on 1 m² is 1 L, 1 in on 1 ft² is 0.623 gal; the width grows from the bed top to the bed centers as leaves close (our reasoning, no source)",
 		named("net need a day", d.Peak.Net),
 		named("crop use a day", unit.FineDepth(d.Peak.Use)),
 		named("width", unit.Short(round(peak.Ground, stepLength))))

@@ -128,10 +128,10 @@ func (w *work) feeding() {
 			unit.Say("Injecting takes {} and rinsing {}: longer than the run of {}. Make the stock stronger or feed less often.", f.ZoneInject, f.Rinse, p.Schedule.EachRun))
 	}
 	w.step("feed", "Feed for one day",
-		"rate × bed centres × length of all beds = nutrient; ÷ grade = product; ÷ strength = stock; the largest zone's share of it × injector ratio ÷ flow of the zone = minutes",
-		"Mid-Atlantic recommendations (2021) count an acre as 7,260 bed feet on 6-ft centres; arithmetic",
+		"rate × bed centers × length of all beds = nutrient; ÷ grade = product; ÷ strength = stock; the largest zone's share of it × injector ratio ÷ flow of the zone = minutes",
+		"Mid-Atlantic recommendations (2021) count an acre as 7,260 bed feet on 6-ft centers; arithmetic",
 		named("inject, largest zone", f.ZoneInject),
-		named("rate a day", unit.KilogramsPerHectare(in.FeedRate.Value)), named("bed centres", in.BedCentres.Value), named("length of all beds", bed),
+		named("rate a day", unit.KilogramsPerHectare(in.FeedRate.Value)), named("bed centers", in.BedCentres.Value), named("length of all beds", bed),
 		named("nutrient", unit.FineMass(f.Nutrient)), named("grade", in.FeedGrade.Value), named("product", unit.FineMass(f.Product)),
 		named("strength of the stock", unit.KilogramsPerLitre(in.Stock.Value)), named("stock", unit.FineVolume(f.Stock)),
 		named("stock, largest zone", unit.FineVolume(f.ZoneStock)), named("injector, 1 to", in.Injector.Value), named("flow of the largest zone", zone.Flow),
@@ -172,7 +172,7 @@ func (w *work) checks() {
 	hours := round(unit.Hours(float64(d.Peak.Gross)/float64(thumb)), stepHours)
 	w.plan.Checks = append(w.plan.Checks, Check{
 		ID:   "rule-of-thumb",
-		Says: unit.Say("Rule of thumb for the mid-Atlantic summer: tape of {} runs 2 to 3 h a day for maturing vegetables. On your hungriest day such tape would run {}.", thumb, hours),
+		Says: unit.Say("Rule of thumb for the mid-Atlantic summer: tape of {} runs 2 to 3 h a day for maturing vegetables. On your day of peak use such tape would run {}.", thumb, hours),
 		Ours: unit.Of(hours), Low: unit.Of(unit.Hours(2)), High: unit.Of(unit.Hours(3)),
 		Agrees: hours >= 2 && hours <= 3,
 		Source: "common practice, no source",
@@ -180,7 +180,7 @@ func (w *work) checks() {
 	week := round(7*d.Peak.Use, stepDepth)
 	w.plan.Checks = append(w.plan.Checks, Check{
 		ID:   "weekly-inch",
-		Says: unit.Say("Penn State: {} to {} a week, counted on the bed top. Your hungriest week, counted the same way: {}.", unit.Millimetres(25.4), unit.Millimetres(38.1), week),
+		Says: unit.Say("Penn State: {} to {} a week, counted on the bed top. Your peak week, counted the same way: {}.", unit.Millimetres(25.4), unit.Millimetres(38.1), week),
 		Ours: unit.Of(week), Low: unit.Of(unit.Millimetres(25.4)), High: unit.Of(unit.Millimetres(38.1)),
 		Agrees: week >= 25.4 && week <= 38.1,
 		Source: "Penn State Extension (2013)",
