@@ -57,7 +57,7 @@ func Limits(f *facts.Facts) []Limit {
 
 // floorLimit says which floor the planting day works to, and what lists say.
 func floorLimit(f *facts.Facts) unit.Phrase {
-	list := unit.Between(min(f.EarlyFloor, f.SafeFloor), max(f.EarlyFloor, f.SafeFloor))
+	list := unit.Between(min(f.MinSoilTemperature, f.SafeSoilTemperature), max(f.MinSoilTemperature, f.SafeSoilTemperature))
 	if f.Crop.Warm {
 		return unit.Say("The planting day waits for a daily mean of {} under the film. Published lists for {} name {}, read early in the morning or at ten.", f.WorkFloor, f.Crop.Name, list)
 	}
