@@ -83,7 +83,7 @@ func (v waterView) byMonth() app.UI {
 	}
 	return block("water-months", "Month by month",
 		rows("Means of a day, month by month", head, body),
-		helpText("The thirstiest day is "+d.Peak.On.Words()+": the crop uses "+v.show(d.Peak.Use)+", and "+v.show(d.Peak.Gross)+" must be pumped. It sizes everything below. Rain is not counted: film sheds it. Cool and dry years come about once in ten; air of a dry year is drier, too."),
+		helpText("The thirstiest day is "+d.Peak.On.In(v.system)+": the crop uses "+v.show(d.Peak.Use)+", and "+v.show(d.Peak.Gross)+" must be pumped. It sizes everything below. Rain is not counted: film sheds it. Cool and dry years come about once in ten; air of a dry year is drier, too."),
 		helpText(v.seasonWords(d)),
 	)
 }

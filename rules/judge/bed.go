@@ -143,7 +143,7 @@ var bedRules = [...]*Rule{
 		Sources: []*table.Source{&table.RaisedBeds, &table.WhyRaised}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			short := bareShort(f)
-			if short < tellable || o == 0 {
+			if short < tellable || o == 0 || BeyondTractor(f, o) > 0 {
 				return silent()
 			}
 			return speaksFor(saturate(float64(short), earlyHalf.Value)*raised(o), "On planting day bare ground is {} cooler than the {} that planting waits for: a raised bed warms sooner.", short, f.WorkFloor)

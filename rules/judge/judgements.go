@@ -80,7 +80,7 @@ var (
 	heavyFrom   = Judgement{ID: "bed-heavy-from", Means: "how heavy a soil must be for height to help: silt loam and heavier, not loam", Value: 0.5, Unit: "of clay"}
 	heavyFit    = Judgement{ID: "bed-heavy-fit", Means: "8 in and more on clay", Value: 0.6}
 	sandFit     = Judgement{ID: "bed-sand-fit", Means: "the highest bed on sand, against", Value: 0.4}
-	earlyHalf   = Judgement{ID: "bed-early-half", Means: "degrees short of the safe floor at which height counts half", Value: 6, Unit: "°C"}
+	earlyHalf   = Judgement{ID: "bed-early-half", Means: "degrees that bare ground lacks at which height counts half", Value: 6, Unit: "°C"}
 	usualHeight = Judgement{ID: "bed-usual-fit", Means: "the height that most growers form", Value: 0.6}
 	nearUsual   = Judgement{ID: "bed-near-usual-fit", Means: "heights beside it", Value: 0.3}
 	guideHeight = Judgement{ID: "bed-guide-fit", Means: "a height that a guide names for the crop", Value: 0.6}

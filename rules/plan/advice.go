@@ -53,8 +53,8 @@ type WaitPlan struct {
 	Days      unit.Days // from laying to planting
 	LayOn     unit.Date
 	PlantOn   unit.Date
-	EarlyOn   unit.Optional[unit.Date] // the bed holds the risky floor
-	SafeOn    unit.Optional[unit.Date] // the bed holds the safe floor
+	CoversOn  unit.Optional[unit.Date] // the bed holds the floor for planting under covers: see [facts.SoilMarks]
+	WarmOn    unit.Optional[unit.Date] // the bed holds the floor that planting waits for
 	Moved     unit.Days                // planting later than wanted
 	Soonest   unit.Optional[unit.Date] // planting in a warm spring, where it is later than wanted
 	Latest    unit.Optional[unit.Date] // and in a cool one
@@ -167,11 +167,11 @@ func waitPlan(f *facts.Facts, c *judge.Choice) WaitPlan {
 		w.Latest = unit.Known(day)
 	}
 	film := f.ChosenCover()
-	if r := f.ReachEarly[film]; r != facts.Never {
-		w.EarlyOn = unit.Known(f.Plant.Plus(r))
+	if r := f.ReachCovers(film); r != facts.Never {
+		w.CoversOn = unit.Known(f.Plant.Plus(r))
 	}
-	if r := f.ReachSafe[film]; r != facts.Never {
-		w.SafeOn = unit.Known(f.Plant.Plus(r))
+	if r := f.ReachWork[film]; r != facts.Never {
+		w.WarmOn = unit.Known(f.Plant.Plus(r))
 	}
 	if f.Film != table.NoFilm && table.Films[f.Film].Removal != table.LiftAndHaul {
 		w.WaitCosts = unit.Say("Each day that {} lies before planting is taken from its field life of about {}. Lay it late.", f.Film.Name(), unit.DaysOf(table.Films[f.Film].Life.Value))

@@ -72,16 +72,12 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 	if why, _ := a.Wait.Best(); w.Days > 1 {
 		list.add("wait", lay.Plus(1), w.Days-1, judge.StepSeason, unit.Say("Wait: do not punch holes yet."), unit.Say("The reason: {}.", question.Wait.Says(why).Text))
 	}
-	list.add("probe", max(lay, plant.Plus(-3)), max(1, min(3, w.Days)), judge.StepSeason, unit.Say("Read the probe on three mornings at {}: {} is risky, {} is safe.", unit.Short(f.Depth), f.MinSoilTemperature, f.SafeSoilTemperature), unit.Say("The computed curve is for a usual year; your probe knows this one."))
-	until := plant.Plus(14)
-	if w.SafeOn.Given && w.SafeOn.Value > until {
-		until = w.SafeOn.Value
-	}
+	list.add("probe", max(lay, plant.Plus(-3)), max(1, min(3, w.Days)), judge.StepSeason, a.probeSays(), unit.Say("The computed curve is for a usual year; your probe knows this one."))
 	verb := "Set out"
 	if f.Seeded {
 		verb = "Sow"
 	}
-	list.add("plant", plant, until.Minus(plant)+1, judge.StepPlant, unit.Say(verb+" {}. The window closes about {}.", f.Crop.Name, until), unit.Say("Plant in the evening if it is hot; keep stems off the film."))
+	list.add("plant", plant, plantingDays, judge.StepPlant, unit.Say(verb+" {}, on this day or within two weeks.", f.Crop.Name), unit.Say("Plant in the evening if it is hot; keep stems off the film."))
 	list.add("first-water", plant, 1, judge.StepWater, unit.Say("Water in, then {} a day and zone.", a.Water.StartMinutes), unit.Say("Rain does not pass the film."))
 	harvest := plant.Plus(f.CropDays)
 	if weeks := int(f.CropDays-1) / 7; weeks > 0 {
@@ -114,6 +110,19 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 		list.add("till-in", end.Plus(7), 2, judge.StepLifting, unit.Say("Mow and till the film in; pull the tape out first."), unit.Say("Only for film that is made to be tilled in."))
 	}
 	return list
+}
+
+// plantingDays is how long planting stands open: film that waits longer weathers for
+// nothing, and the dates that follow move on.
+const plantingDays = 15
+
+// probeSays is the floor that the planting day waits for, as a probe shows it.
+func (a *Advice) probeSays() unit.Phrase {
+	f := a.Facts
+	if cover := f.CoverFloor(); cover < f.WorkFloor {
+		return unit.Say("Read the probe at ten in the morning, {} deep. Plant once it shows {} on three days; from {} on, under covers.", unit.Short(f.Depth), f.WorkFloor, cover)
+	}
+	return unit.Say("Read the probe at ten in the morning, {} deep. Plant once it shows {} on three days.", unit.Short(f.Depth), f.WorkFloor)
 }
 
 // feedingSteps are what goes into the ground before the film, and through the tape

@@ -222,11 +222,8 @@ var monthNames = [...]string{"January", "February", "March", "April", "May", "Ju
 // MonthName gives the English name of month 1–12.
 func MonthName(month int) string { return monthNames[month-1] }
 
-// Words writes a date with its month spelled out, since 03/04 reads
-// differently from country to country.
-func (d Date) Words() string { return d.In(Metric) }
-
-// In writes a date as the readers of a system do: 10 June 2027, or June 10, 2027.
+// In writes a date with its month spelled out, since 03/04 reads differently from
+// country to country, and as the readers of a system do: 10 June 2027, or June 10, 2027.
 func (d Date) In(system System) string {
 	year, _, _ := d.Civil()
 	if system == US {
