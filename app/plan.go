@@ -282,13 +282,13 @@ func (s *store) waterTile() string {
 	w := s.workOut()
 	lead := waterLead(s.advice, s.system)
 	if d := w.plan.Demand; d != nil && w.plan.Chosen && d.Peak.Run > 0 {
-		lead = unit.KindMinutes.Figure(float64(d.First.Run), s.system) + " → " + unit.Of(d.Peak.Run).In(s.system) + " a day"
+		lead = plan.RunWords(d.First.Every, d.First.Together).In(s.system) + " → " + unit.Of(d.Peak.Run).In(s.system) + " a day"
 	}
 	if w.plan.Verdict == water.DoesNotFit {
 		lead = "It does not fit"
 	} else if today, ok := s.today(); ok {
 		if week, ok := s.advice.WaterWeekOf(&w.plan, &w.list, today); ok {
-			lead = unit.Of(week.Run).In(s.system) + " a day this week"
+			lead = plan.RunWords(week.Every, week.Together).In(s.system) + " this week"
 		}
 	}
 	return `<p class="number">` + escape(lead) + `</p>` + monthsSVG(&w.plan, s.system)

@@ -65,7 +65,9 @@ type WaitPlan struct {
 type WaterAnswer struct {
 	Start, Peak  unit.Millimetres // a day
 	PeakLitres   unit.Litres      // for 100 m of bed a day
-	StartMinutes unit.Minutes     // a day and zone
+	StartMinutes unit.Minutes     // a day and zone: what the plants need
+	StartEvery   unit.Days        // the same in runs that water a line evenly: every so many days
+	StartRun     unit.Minutes
 	PeakMinutes  unit.Minutes
 	SingleRun    unit.Minutes // longest run before water passes the roots
 	RunsADay     int          // at full leaf
@@ -187,19 +189,28 @@ func waterAnswer(f *facts.Facts, ok bool) WaterAnswer {
 		return w
 	}
 	w.StartMinutes, w.PeakMinutes, w.SingleRun = s.FirstRun, s.PeakRun, s.Longest
+	w.StartEvery, w.StartRun = s.FirstEvery, s.FirstTogether
 	w.RunsADay, w.Zones, w.HoursADay = s.Runs, s.Zones, s.HoursADay.Value
 	w.Fits = len(s.Stops) == 0
 	switch {
 	case !w.Fits:
 		w.Says = unit.Phrase{Text: "It does not fit. " + s.Stops[0].Text, Quantities: s.Stops[0].Quantities}
 	case w.Zones > 1:
-		w.Says = unit.Say("{} a day at planting, {} a day at full leaf, for each of {} zones.", w.StartMinutes, w.PeakMinutes, w.Zones)
+		w.Says = unit.Say("{} at planting, {} a day at full leaf, for each of {} zones.", RunWords(w.StartEvery, w.StartRun), w.PeakMinutes, w.Zones)
 	case w.Zones == 1:
-		w.Says = unit.Say("{} a day at planting, {} a day at full leaf, for all beds together.", w.StartMinutes, w.PeakMinutes)
+		w.Says = unit.Say("{} at planting, {} a day at full leaf, for all beds together.", RunWords(w.StartEvery, w.StartRun), w.PeakMinutes)
 	default:
-		w.Says = unit.Say("{} a day at planting, {} a day at full leaf, for each zone.", w.StartMinutes, w.PeakMinutes)
+		w.Says = unit.Say("{} at planting, {} a day at full leaf, for each zone.", RunWords(w.StartEvery, w.StartRun), w.PeakMinutes)
 	}
 	return w
+}
+
+// RunWords says how long to run and how often: 24 min every 3 days.
+func RunWords(every unit.Days, run unit.Minutes) unit.Quantity {
+	if every > 1 {
+		return unit.Of(unit.Of(run).In(unit.Metric) + " every " + unit.Of(every).In(unit.Metric))
+	}
+	return unit.Of(unit.Of(run).In(unit.Metric) + " a day")
 }
 
 // sourcesOf gathers the sources of every factor, caution and figure that the

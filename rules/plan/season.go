@@ -78,7 +78,7 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 		verb = "Sow"
 	}
 	list.add("plant", plant, plantingDays, judge.StepPlant, unit.Say(verb+" {}, on this day or within two weeks.", f.Crop.Name), unit.Say("Plant in the evening if it is hot; keep stems off the film."))
-	list.add("first-water", plant, 1, judge.StepWater, unit.Say("Water in, then {} a day and zone.", a.Water.StartMinutes), unit.Say("Rain does not pass the film."))
+	list.add("first-water", plant, 1, judge.StepWater, a.firstWater(), unit.Say("Rain does not go through film, and a dry root ball does not take water from the bed."))
 	harvest := plant.Plus(f.CropDays)
 	if weeks := int(f.CropDays-1) / 7; weeks > 0 {
 		list.add("weekly-check", plant.Plus(7), 1, judge.StepSeason, unit.Say("Check the probe, the planting holes for weeds, the edges, and the pressure at the far end."), unit.Say("Ten minutes a week saves the film."))
@@ -110,6 +110,14 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 		list.add("till-in", end.Plus(7), 2, judge.StepLifting, unit.Say("Mow and till the film in; pull the tape out first."), unit.Say("Only for film that is made to be tilled in."))
 	}
 	return list
+}
+
+// firstWater is how to water the young plants.
+func (a *Advice) firstWater() unit.Phrase {
+	if a.Water.StartRun == 0 {
+		return unit.Say("Water each plant in.")
+	}
+	return unit.Say("Water each plant in. Then run the tape {}, zone by zone.", RunWords(a.Water.StartEvery, a.Water.StartRun))
 }
 
 // plantingDays is how long planting stands open: film that waits longer weathers for

@@ -60,7 +60,7 @@ func (w *work) schedule() {
 		}
 	}
 	w.tank()
-	if t.FillMinutes > 0 && sch.EachRun < 3*t.FillMinutes {
+	if t.FillMinutes > 0 && sch.EachRun < leastFills*t.FillMinutes {
 		w.warn("short-runs", Note, "common practice, no source",
 			unit.Say("A run of {} is short beside the {} that a line takes to fill: the near end gets more. Run less often, for longer.", sch.EachRun, t.FillMinutes))
 	}
