@@ -358,15 +358,15 @@ func (a *Advice) MachineOf() Machine {
 func (m *Machine) says() {
 	w := &m.Work
 	if m.ByHand {
-		m.say("By hand no tractor is needed.")
+		m.say("Laid by hand, no tractor is needed.")
 		if w.Laying > 0 {
-			m.say("The job takes about {} of one person: {} by the clock with {} people. One farm counted 4 hours of one person for {}, with tape and trench.", w.Laying, w.LayingClock, w.People, unit.Metres(150*unit.MetresPerFoot))
+			m.say("The job takes about {} of work: {} by the clock with {} people. One farm counted 4 hours of work for {}, with tape and trench.", w.Laying, w.LayingClock, w.People, unit.Metres(150*unit.MetresPerFoot))
 		}
 		return
 	}
 	switch {
 	case m.WalkBehind && m.Enough == Yes:
-		m.say("Yours has {}: a walk-behind tractor's power. It lays narrow film on flat ground.", m.Have.Value)
+		m.say("Yours has {}, a walk-behind tractor. It lays narrow film on flat ground.", m.Have.Value)
 	case m.Enough == Yes:
 		m.say("This bed needs at least {} and weight on the front; yours has {}. Four-wheel drive slips less.", m.Need, m.Have.Value)
 	case m.Enough == No:
@@ -375,8 +375,8 @@ func (m *Machine) says() {
 		m.say("This bed needs at least {} and weight on the front. Four-wheel drive slips less.", m.Need)
 	}
 	if w.Laying > 0 {
-		m.say("At about {} and {} to turn, cut and bury each bed, the job takes {} by the clock: {} of one person with {} people.", m.Speed, unit.Minutes(turnMinutes), w.LayingClock, w.Laying, w.People)
-		m.say("By hand it would take about {} of one person: for small plots only.", m.HandHours)
+		m.say("At about {} and {} to turn, cut and bury each bed, the job takes {} by the clock: {} of work in all, with {} people.", m.Speed, unit.Minutes(turnMinutes), w.LayingClock, w.Laying, w.People)
+		m.say("By hand it would take about {} of work: for small plots only.", m.HandHours)
 	}
 	if m.WalkBehind {
 		m.say("A walk-behind tractor can pull a narrow layer over flat ground, or over a low bed that is formed already. It cannot form a bed and bury both edges in one pass: the time counts two passes.")
