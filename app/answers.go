@@ -75,8 +75,8 @@ func answerWords(a *plan.Advice, q question.Question, system unit.System) (lead,
 	case question.Tape:
 		t := a.TapePlan.Tape
 		lines := "One line"
-		if a.TapePlan.Lines > 1 {
-			lines = strconv.Itoa(a.TapePlan.Lines) + " lines"
+		if a.TapePlan.Laterals > 1 {
+			lines = strconv.Itoa(a.TapePlan.Laterals) + " lines"
 		}
 		return "Emitters " + short(t.Spacing) + " apart", unit.Of(t.Flow).In(system) + ". " + lines + " a bed, " + short(a.TapePlan.Depth) + " deep, emitters up, off the plant line."
 	case question.Wait:

@@ -128,7 +128,7 @@ func (p *comparePart) work() {
 		}
 		ground := s.ground
 		if c := cases[len(list)]; dig != nil {
-			ground, dig = dig.Ground(), nil
+			ground, dig = dig.Year(), nil
 		} else if facts.KeyOf(c) != s.ground.Key {
 			dig, _ = facts.NewSoilYearWork(c)
 			return dig == nil

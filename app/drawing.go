@@ -219,7 +219,7 @@ func filmWords(a *plan.Advice, system unit.System) string {
 // tapePlaces sets the lines evenly under the bed, a single one beside the
 // plant row.
 func tapePlaces(a *plan.Advice, middle, scale float64) []float64 {
-	n := a.TapePlan.Lines
+	n := a.TapePlan.Laterals
 	if a.TapePlan.Tape == nil {
 		return nil
 	}
@@ -287,10 +287,10 @@ func bedWords(a *plan.Advice, system unit.System) string {
 		w.WriteString("A roll " + short(b.FilmWidth) + " wide leaves " + short(b.Tuck) + " to bury on each side. ")
 	}
 	if t := a.TapePlan.Tape; t != nil {
-		if a.TapePlan.Lines == 1 {
+		if a.TapePlan.Laterals == 1 {
 			w.WriteString("One line of tape, ")
 		} else {
-			w.WriteString(strconv.Itoa(a.TapePlan.Lines) + " lines of tape, ")
+			w.WriteString(strconv.Itoa(a.TapePlan.Laterals) + " lines of tape, ")
 		}
 		w.WriteString(short(a.TapePlan.Depth) + " deep with the emitters up and " + short(t.Spacing) + " apart. ")
 	}

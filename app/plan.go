@@ -241,7 +241,7 @@ func bedHTML(s *store) string {
 	t.raw(`</div><figure class="bed" id="bed-drawing">`, bedSVG(a, system, true), `</figure><div class="labels">`)
 	label("label-left", "bed", short(b.Tuck)+" buried", `<span>each side; roll `+escape(short(b.FilmWidth))+` wide</span>`)
 	if tape := a.TapePlan.Tape; tape != nil {
-		label("label-right", "tape", "Tape, holes every "+short(tape.Spacing), `<span>`+escape(short(a.TapePlan.Depth))+` deep, `+escape(lines(a.TapePlan.Lines))+`</span>`)
+		label("label-right", "tape", "Tape, holes every "+short(tape.Spacing), `<span>`+escape(short(a.TapePlan.Depth))+` deep, `+escape(lines(a.TapePlan.Laterals))+`</span>`)
 	} else {
 		label("label-right", "tape", "No tape fits", "")
 	}
@@ -271,7 +271,7 @@ func (p *tilesPart) Render() app.UI {
 	t.raw(`<div class="tiles">`)
 	if !s.advice.Refused() {
 		t.raw(`<section class="tile" id="wait"><h2><a href="`, escape(s.way("/why/wait")), `">Wait</a></h2><p class="number">`, escape(unit.Of(s.advice.WaitPlan.Days).In(s.system)), `</p>`,
-			waitSVG(s.advice, s.system), `<p class="help">`, escape(unit.Say("Probe three mornings: {} is risky, {} is safe.", s.advice.Facts.EarlyFloor, s.advice.Facts.SafeFloor).In(s.system)), `</p></section><section class="tile" id="water"><h2><a href="`, escape(s.way("/water")), `">Water</a></h2>`, s.waterTile(), `</section>`)
+			waitSVG(s.advice, s.system), `<p class="help">`, escape(unit.Say("Probe three mornings: {} is risky, {} is safe.", s.advice.Facts.MinSoilTemperature, s.advice.Facts.SafeSoilTemperature).In(s.system)), `</p></section><section class="tile" id="water"><h2><a href="`, escape(s.way("/water")), `">Water</a></h2>`, s.waterTile(), `</section>`)
 	}
 	t.raw(s.nextHTML(), `</div>`)
 	return app.Raw(t.b.String())

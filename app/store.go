@@ -175,7 +175,7 @@ func (s *store) digFor(key facts.SoilKey) {
 		if s.wanted != key {
 			return // somebody typed on; a newer work is under way
 		}
-		s.ground, s.digging = work.Ground(), false
+		s.ground, s.digging = work.Year(), false
 		s.work()
 		if s.speak != nil {
 			s.speak()

@@ -54,7 +54,7 @@ func (g *strips) steps(system unit.System) (list []unit.Celsius) {
 }
 
 func gridOf(f *facts.Facts, s *facts.SoilSeason) *strips {
-	g := &strips{from: s.From, days: len(s.Days[facts.Bare]), low: f.EarlyFloor - 2, high: f.Ceiling + 2}
+	g := &strips{from: s.From, days: len(s.Days[facts.Bare]), low: f.MinSoilTemperature - 2, high: f.Ceiling + 2}
 	for cover := range s.Days {
 		for i := range s.Days[cover] {
 			d := &s.Days[cover][i]
@@ -164,7 +164,7 @@ func (g *strips) drawWants(w *svg, f *facts.Facts, system unit.System) {
 		name string
 		at   unit.Celsius
 		down float64
-	}{{"too hot from", f.Ceiling, -7}, {"safe<tspan class=\"s-word\"> from</tspan>", f.SafeFloor, -7}, {"risky<tspan class=\"s-word\"> from</tspan>", f.EarlyFloor, 19}} {
+	}{{"too hot from", f.Ceiling, -7}, {"safe<tspan class=\"s-word\"> from</tspan>", f.SafeSoilTemperature, -7}, {"risky<tspan class=\"s-word\"> from</tspan>", f.MinSoilTemperature, 19}} {
 		y := num(g.y(want.at))
 		w.raw(`<line class="s-want" x1="0" x2="100%" y1="`, y, `" y2="`, y, `"/>`)
 		w.raw(`<text class="s-label" x="0" dx="6" y="`, y, `" dy="`, num(want.down), `">`, want.name, " ", temperature(want.at, system), `</text>`)

@@ -60,7 +60,7 @@ func stripTable(a *plan.Advice, s *facts.SoilSeason, system unit.System) string 
 	f := a.Facts
 	t := &svg{}
 	t.raw(`<div class="table-scroll" tabindex="0" role="region" aria-label="What each film brings"><table class="strip-table" id="strip-table"><caption>Soil `, escape(unit.Of(unit.Short(s.Depth)).In(system)), ` deep</caption><thead><tr>`)
-	for _, head := range []string{"Cover", "Mean on " + dayOfYear(f.Plant, system), "Risky, " + temperature(f.EarlyFloor, system) + " from", "Safe, " + temperature(f.SafeFloor, system) + " from",
+	for _, head := range []string{"Cover", "Mean on " + dayOfYear(f.Plant, system), "Risky, " + temperature(f.MinSoilTemperature, system) + " from", "Safe, " + temperature(f.SafeSoilTemperature, system) + " from",
 		"Above " + temperature(f.Ceiling, system) + " in 60 days", "Surface, hot day"} {
 		t.raw(`<th scope="col">`, escape(head), `</th>`)
 	}

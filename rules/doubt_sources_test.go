@@ -116,9 +116,9 @@ func TestBothListsOfFloorsAreShown(t *testing.T) {
 			if len(field.Check(&c)) > 0 {
 				continue
 			}
-			early, safe := crop.EarlyFloor, crop.SafeFloor
+			early, safe := crop.MinSoilTemperature, crop.SafeSoilTemperature
 			if method == table.Seed {
-				early, safe = crop.SeedEarlyFloor, crop.SeedSafeFloor
+				early, safe = crop.SeedMinSoilTemperature, crop.SeedSafeSoilTemperature
 			}
 			var sides []judge.Side
 			a, err := rules.AdviseOn(dug(t, c), c)

@@ -30,12 +30,12 @@ func TestBedsOfAnyLengthAreWatered(t *testing.T) {
 		assert.Positive(t, float64(a.Water.PeakMinutes), "%v", metres)
 		water := a.WaterPlan()
 		list := a.Shopping(&water)
-		assert.InDelta(t, float64(4*f.Lines*f.Laterals), list.Lines[field.ItemEnds].Quantity, 0.1, "%v", metres)
+		assert.InDelta(t, float64(4*f.Laterals*f.Stretches), list.Lines[field.ItemEnds].Quantity, 0.1, "%v", metres)
 		best, _ := a.Verdict.Best()
-		if f.Laterals > 1 {
+		if f.Stretches > 1 {
 			assert.NotEqual(t, question.Lay, best, "%v fed from the middle is laid with care", metres)
 		}
-		t.Logf("%v m: %s, lines %d end to end, spread %.1f %%", metres, question.Tape.Key(question.Option(f.Tape)), f.Laterals, float64(f.Sketch[f.Tape].Spread))
+		t.Logf("%v m: %s, lines %d end to end, spread %.1f %%", metres, question.Tape.Key(question.Option(f.Tape)), f.Stretches, float64(f.Sketch[f.Tape].Spread))
 	}
 }
 

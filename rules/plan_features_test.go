@@ -32,8 +32,8 @@ func TestFeaturesByTheirOwnCheck(t *testing.T) {
 		assert.InDelta(t, 60, float64(a.Shape.FilmWidth)/inch, 0.01)
 	})
 	row("F9 list with waste: count the rows on paper", func(t *testing.T) {
-		assert.InDelta(t, 25*float64(a.Facts.Lines)*103*foot*1.03, s.Lines[field.ItemTape].Quantity, 1)
-		assert.EqualValues(t, 25*a.Facts.Lines, s.Lines[field.ItemTakeOffs].Quantity)
+		assert.InDelta(t, 25*float64(a.Facts.Laterals)*103*foot*1.03, s.Lines[field.ItemTape].Quantity, 1)
+		assert.EqualValues(t, 25*a.Facts.Laterals, s.Lines[field.ItemTakeOffs].Quantity)
 	})
 	row("F12 unknown is a legal answer", func(t *testing.T) {
 		open, nothing := list(t, pack(t)["least-known"])

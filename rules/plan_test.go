@@ -188,7 +188,7 @@ func TestTheListSaysHowItWasWorkedOut(t *testing.T) {
 	c.Water.Header, c.Water.Flow, c.Water.Pressure = unit.Known(unit.FromFeet(50)), unit.Known(unit.LitresPerHour(2000)), unit.Known(unit.Kilopascals(150))
 	c.Feed.Injector = unit.Known(100.0)
 	a, s := list(t, c)
-	lines := float64(25 * a.Facts.Lines)
+	lines := float64(25 * a.Facts.Laterals)
 	for item, want := range map[field.Item]float64{
 		field.ItemFilm:     2, // 22 whole beds of 106 ft on a roll of 2,400 ft
 		field.ItemTape:     math.Ceil(lines * 103 * 1.03 * foot),

@@ -33,10 +33,10 @@ var steps = map[string][]edit{
 			if film(o) != table.Black || f.Steps == 0 || f.Case.Weeds.Pressure != "moderate" {
 				return silent()
 			}
-			return speaksFor(saturate(float64(f.Steps), 6), "The floor that is worked to lies {} below the safe {}.", f.Steps, f.SafeFloor)
+			return speaksFor(saturate(float64(f.Steps), 6), "The floor that is worked to lies {} below the safe {}.", f.Steps, f.SafeSoilTemperature)
 		}},`},
 		{"rules/facts/facts.go", "type Facts struct", "\tUnder ", "\tSteps       unit.CelsiusDegrees\n"},
-		{"rules/facts/facts.go", "f.WorkFloor = ", "\tf.rough()\n", "\tf.Steps = f.SafeFloor.Minus(f.WorkFloor)\n"},
+		{"rules/facts/facts.go", "f.WorkFloor = ", "\tf.rough()\n", "\tf.Steps = f.SafeSoilTemperature.Minus(f.WorkFloor)\n"},
 	},
 	"A source": {
 		{"rules/table/sources.go", "var (", "\n)\n", "\n\tStepsTried = Source{ID: \"steps-tried\", Publisher: \"A test\", Title: \"Steps\", Year: \"2026\", Where: \"within a test\", NoAddress: \"it stands within a test\", Mark: Seen}"},

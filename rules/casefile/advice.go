@@ -197,7 +197,7 @@ func fileOf(a *plan.Advice, points []search.TurningPoint) *adviceFile {
 		Thick: thickPart{answerPart: answer(&a.Thickness)},
 		Bed: bedPart{answerPart: answer(&a.Bed), Height: float64(a.Shape.Height), Top: float64(a.Shape.Top), Base: four(float64(a.Shape.Base)),
 			Crown: float64(a.Shape.Crown), Centres: four(float64(a.Shape.Centres)), Needed: float64(a.Shape.Needed), FilmWidth: four(float64(a.Shape.FilmWidth)), Tuck: float64(a.Shape.Tuck)},
-		Tape:    tapePart{answerPart: answer(&a.Tape), Lines: a.TapePlan.Lines, Depth: four(float64(a.TapePlan.Depth)), Offset: four(float64(a.TapePlan.Offset))},
+		Tape:    tapePart{answerPart: answer(&a.Tape), Lines: a.TapePlan.Laterals, Depth: four(float64(a.TapePlan.Depth)), Offset: four(float64(a.TapePlan.Offset))},
 		Wait:    wait(a),
 		Warmth:  warmth(a),
 		Turning: turning(points), Water: waterOf(a, &plan),

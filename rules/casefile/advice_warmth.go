@@ -15,14 +15,14 @@ import (
 // Days are counted from that planting day; null is a day that does not come
 // within the 140 days that follow it.
 type warmthPart struct {
-	Depth      float64      `json:"depth_m"` // of roots or seed: what floors and ceiling are held against
-	EarlyFloor float64      `json:"early_floor_c"`
-	SafeFloor  float64      `json:"safe_floor_c"`
-	Ceiling    float64      `json:"ceiling_c"`
-	StemBurn   float64      `json:"stem_burn_c"`
-	Probe      *probePart   `json:"probe,omitempty"`
-	From       string       `json:"from"`
-	Films      []filmWarmth `json:"films"`
+	Depth               float64      `json:"depth_m"` // of roots or seed: what floors and ceiling are held against
+	MinSoilTemperature  float64      `json:"early_floor_c"`
+	SafeSoilTemperature float64      `json:"safe_floor_c"`
+	Ceiling             float64      `json:"ceiling_c"`
+	StemBurn            float64      `json:"stem_burn_c"`
+	Probe               *probePart   `json:"probe,omitempty"`
+	From                string       `json:"from"`
+	Films               []filmWarmth `json:"films"`
 }
 
 type probePart struct {
@@ -58,7 +58,7 @@ const warmthBefore = 30
 func warmth(a *plan.Advice) warmthPart {
 	f := a.Facts
 	from := f.Plant.Plus(-warmthBefore)
-	w := warmthPart{Depth: float64(f.Depth), EarlyFloor: float64(f.EarlyFloor), SafeFloor: float64(f.SafeFloor), Ceiling: float64(f.Ceiling),
+	w := warmthPart{Depth: float64(f.Depth), MinSoilTemperature: float64(f.MinSoilTemperature), SafeSoilTemperature: float64(f.SafeSoilTemperature), Ceiling: float64(f.Ceiling),
 		StemBurn: float64(facts.StemBurn), From: from.String()}
 	if f.Probe.Given {
 		w.Probe = &probePart{float64(f.Probe.Expected), float64(f.Probe.Shift), f.Probe.Doubtful}

@@ -54,8 +54,8 @@ func (f *Facts) ahead(film int) unit.Days {
 
 // growth is the share of a full day's growth that roots of this warmth allow, 0–1.
 func (f *Facts) growth(t unit.Celsius) float64 {
-	span := max(float64(f.Crop.RootBest.Low.Minus(f.EarlyFloor)), leastSpan)
-	return min(max(float64(t.Minus(f.EarlyFloor))/span, 0), 1)
+	span := max(float64(f.Crop.RootBest.Low.Minus(f.MinSoilTemperature)), leastSpan)
+	return min(max(float64(t.Minus(f.MinSoilTemperature))/span, 0), 1)
 }
 
 // stalled counts the days of the first 60 on which the roots stand above the ceiling:

@@ -7,9 +7,9 @@ import (
 	"filmfurrow/rules/unit"
 )
 
-// SodGround is the year of open ground alone, with turf on it as on weather
+// SodYear is the year of open ground alone, with turf on it as on weather
 // stations: the page's own path from monthly normals, without films.
-func SodGround(n weather.Normals) *SoilYear {
+func SodYear(n weather.Normals) *SoilYear {
 	in := heat.Usual(n, HeatSoil(table.SoilByID(usualLoam)), 0, 1)
 	in.Sod = true
 	w, err := newSoilYearWork(SoilKey{in}, nil)
@@ -18,7 +18,7 @@ func SodGround(n weather.Normals) *SoilYear {
 	}
 	for !w.Step(1000) {
 	}
-	return w.Ground()
+	return w.Year()
 }
 
 // FirstWarm is the day of the year of the first of three days in a row at a floor,

@@ -57,28 +57,28 @@ type Facts struct {
 	HasFrostDate bool
 
 	// Soil warmth at the depth of roots or seed.
-	Warmth      *Warmth
-	spare       *Warmth // of a search, written over from case to case
-	Depth       unit.Metres
-	EarlyFloor  unit.Celsius
-	SafeFloor   unit.Celsius
-	WorkFloor   unit.Celsius // what the planting day works to: see Season
-	Ceiling     unit.Celsius
-	Under       [table.FilmCount + 1]unit.Celsius // morning of the planting day
-	MeanUnder   [table.FilmCount + 1]unit.Celsius // daily mean of the first 30 days
-	ReachEarly  [table.FilmCount + 1]unit.Days    // first of three mornings above the early floor, from planting
-	ReachSafe   [table.FilmCount + 1]unit.Days
-	ReachWork   [table.FilmCount + 1]unit.Days
-	Gained      [table.FilmCount]unit.Days // days won against bare soil at the working floor
-	WarmingPays bool                       // bare soil reaches the working floor late or never
-	Ahead       [table.FilmCount]unit.Days // how much earlier than on bare ground the crop comes: see [Facts.ahead]
-	Stalled     [table.FilmCount + 1]int   // days of the first 60 that the roots lose to heat
-	Burning     [table.FilmCount]int       // days of the first 14 on which the film burns stems
-	Lead        unit.Days                  // from laying to the wanted planting day
-	CeilingDays [table.FilmCount + 1]int   // days with a mean above the ceiling in the first 60
-	Surface     [table.FilmCount]unit.Celsius
-	Rough       bool // clods, trash or dry soil hold the film off the bed
-	Probe       heat.ProbeFinding
+	Warmth              *Warmth
+	spare               *Warmth // of a search, written over from case to case
+	Depth               unit.Metres
+	MinSoilTemperature  unit.Celsius // of the soil, below which planting fails: risky from here on
+	SafeSoilTemperature unit.Celsius // of the soil, from which the crop thrives
+	WorkFloor           unit.Celsius // what the planting day works to: see Season
+	Ceiling             unit.Celsius
+	Under               [table.FilmCount + 1]unit.Celsius // morning of the planting day
+	MeanUnder           [table.FilmCount + 1]unit.Celsius // daily mean of the first 30 days
+	ReachEarly          [table.FilmCount + 1]unit.Days    // first of three mornings above the early floor, from planting
+	ReachSafe           [table.FilmCount + 1]unit.Days
+	ReachWork           [table.FilmCount + 1]unit.Days
+	Gained              [table.FilmCount]unit.Days // days won against bare soil at the working floor
+	WarmingPays         bool                       // bare soil reaches the working floor late or never
+	Ahead               [table.FilmCount]unit.Days // how much earlier than on bare ground the crop comes: see [Facts.ahead]
+	Stalled             [table.FilmCount + 1]int   // days of the first 60 that the roots lose to heat
+	Burning             [table.FilmCount]int       // days of the first 14 on which the film burns stems
+	Lead                unit.Days                  // from laying to the wanted planting day
+	CeilingDays         [table.FilmCount + 1]int   // days with a mean above the ceiling in the first 60
+	Surface             [table.FilmCount]unit.Celsius
+	Rough               bool // clods, trash or dry soil hold the film off the bed
+	Probe               heat.ProbeFinding
 
 	// Layout.
 	Top, Centres, InRow unit.Metres
@@ -88,19 +88,19 @@ type Facts struct {
 	BedMetres           unit.Metres               // 0 where unknown
 
 	// Water.
-	Peak, Start   unit.Millimetres // crop water use a day, at full leaf and at planting
-	PeakLitres    unit.Litres      // for 100 m of bed a day, gross
-	Usable        unit.LitresPerHour
-	Lines         int
-	Laterals      int // lines of tape that one bed is cut into, end to end: 1 is fed from its end, 2 from the middle
-	askedLaterals int
-	years         [3]water.Optional[water.Year] // usual, cool, dry; the same for every case of one place and risk
-	lines         *drip.Known                   // tape lines solved for cases before; nil keeps none
-	asked         water.Input
-	Sketch        [len(table.Tapes)]water.Sketch // what each tape would make of the water plan
-	YieldLost     unit.Percent                   // to salt in the water
-	SoilSalt      unit.DecisiemensPerMetre
-	ClogRisk      float64 // 0–1 from source and water test
+	Peak, Start    unit.Millimetres // crop water use a day, at full leaf and at planting
+	PeakLitres     unit.Litres      // for 100 m of bed a day, gross
+	Usable         unit.LitresPerHour
+	Laterals       int // lines of tape on a bed, side by side
+	Stretches      int // lines of tape that one bed is cut into, end to end: 1 is fed from its end, 2 from the middle
+	askedStretches int
+	years          [3]water.Optional[water.Year] // usual, cool, dry; the same for every case of one place and risk
+	lines          *drip.Known                   // tape lines solved for cases before; nil keeps none
+	asked          water.Input
+	Sketch         [len(table.Tapes)]water.Sketch // what each tape would make of the water plan
+	YieldLost      unit.Percent                   // to salt in the water
+	SoilSalt       unit.DecisiemensPerMetre
+	ClogRisk       float64 // 0–1 from source and water test
 
 	// Answers that later questions read.
 	Film         table.FilmID
@@ -367,13 +367,13 @@ func (f *Facts) layout() {
 
 func (f *Facts) Warm(g *SoilYear) {
 	f.Depth = 0.10
-	f.EarlyFloor, f.SafeFloor = f.Crop.EarlyFloor.Value, f.Crop.SafeFloor.Value
+	f.MinSoilTemperature, f.SafeSoilTemperature = f.Crop.MinSoilTemperature.Value, f.Crop.SafeSoilTemperature.Value
 	if f.Seeded {
 		f.Depth = 0.05
-		f.EarlyFloor, f.SafeFloor = f.Crop.SeedEarlyFloor.Value, f.Crop.SeedSafeFloor.Value
+		f.MinSoilTemperature, f.SafeSoilTemperature = f.Crop.SeedMinSoilTemperature.Value, f.Crop.SeedSafeSoilTemperature.Value
 	}
-	f.EarlyFloor, f.SafeFloor = unit.Hundredth(float64(f.EarlyFloor)), unit.Hundredth(float64(f.SafeFloor))
-	f.WorkFloor = workFloor(f.Crop.Warm, f.EarlyFloor, f.SafeFloor)
+	f.MinSoilTemperature, f.SafeSoilTemperature = unit.Hundredth(float64(f.MinSoilTemperature)), unit.Hundredth(float64(f.SafeSoilTemperature))
+	f.WorkFloor = workFloor(f.Crop.Warm, f.MinSoilTemperature, f.SafeSoilTemperature)
 	f.Season = f.season(g)
 	f.Ceiling = unit.Hundredth(float64(f.Crop.RootCeiling.Value))
 	f.rough()
@@ -392,9 +392,9 @@ func (f *Facts) Warm(g *SoilYear) {
 			sum += float64(mean)
 		}
 		f.MeanUnder[film] = unit.Hundredth(sum / 30)
-		f.ReachEarly[film] = f.Warmth.Reach(film, f.EarlyFloor, atMean, 0)
+		f.ReachEarly[film] = f.Warmth.Reach(film, f.MinSoilTemperature, atMean, 0)
 		f.ReachWork[film] = f.reachWork(film)
-		f.ReachSafe[film] = f.Warmth.Reach(film, f.SafeFloor, atMorning, 0)
+		f.ReachSafe[film] = f.Warmth.Reach(film, f.SafeSoilTemperature, atMorning, 0)
 		for day := range 60 {
 			if mean, _, _ := f.Warmth.Of(film, day); mean > f.Ceiling {
 				f.CeilingDays[film]++

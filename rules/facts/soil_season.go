@@ -74,10 +74,10 @@ func (w *Warmth) marks(f *Facts, film int) SoilMarks {
 		}
 		return unit.Known(w.plant.Plus(d))
 	}
-	m.Early = date(w.Reach(film, f.EarlyFloor, atMean, 0))
-	m.Safe = date(w.Reach(film, f.SafeFloor, atMorning, 0))
-	m.SafeSoonest = date(w.Reach(film, f.SafeFloor, atMorning, +1))
-	m.SafeLatest = date(w.Reach(film, f.SafeFloor, atMorning, -1))
+	m.Early = date(w.Reach(film, f.MinSoilTemperature, atMean, 0))
+	m.Safe = date(w.Reach(film, f.SafeSoilTemperature, atMorning, 0))
+	m.SafeSoonest = date(w.Reach(film, f.SafeSoilTemperature, atMorning, +1))
+	m.SafeLatest = date(w.Reach(film, f.SafeSoilTemperature, atMorning, -1))
 	hours := 0.0
 	for day := range ceilingDays {
 		mean, low, high := w.Of(film, day)

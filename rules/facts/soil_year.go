@@ -228,8 +228,8 @@ func (w *SoilYearWork) Progress() float64 {
 	return before + (1-before)*(float64(w.at-1)+w.runners[w.at-1].Progress())/float64(len(w.runners))
 }
 
-// SoilYear is the result; nil until Step says done.
-func (w *SoilYearWork) Ground() *SoilYear {
+// Year is the result; nil until Step says done.
+func (w *SoilYearWork) Year() *SoilYear {
 	if w.at <= len(w.runners) {
 		return nil
 	}
@@ -348,5 +348,5 @@ func NewSoilYear(c field.Case) (*SoilYear, error) {
 	}
 	for !w.Step(1000) {
 	}
-	return w.Ground(), nil
+	return w.Year(), nil
 }

@@ -73,7 +73,7 @@ func yes(b bool) float64 {
 // take adds a station: what was measured there against the year that the page
 // would draw from the normals.
 func (y *tally) take(s *soil.Station, n *weather.Normals) {
-	g := facts.SodGround(*n)
+	g := facts.SodYear(*n)
 	y.stations++
 	for depth := range heat.Depths {
 		var ours, theirs, low, high [12]miss
@@ -244,7 +244,7 @@ func TestTheSpreadOfSoilDays(t *testing.T) {
 		if !soil.Fitted(i) {
 			continue
 		}
-		g := facts.SodGround(s.Of2020)
+		g := facts.SodYear(s.Of2020)
 		year, err := weather.NewYear(s.Of2020)
 		require.NoError(t, err)
 		for depth := range heat.Depths {

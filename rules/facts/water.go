@@ -14,12 +14,12 @@ import (
 // Irrigate asks the water model what each tape would make of a plan. The tape
 // rules, the answer card, the gate and the plan itself all read these figures.
 func (f *Facts) Irrigate() {
-	f.Lines = linesFor(f.Top, f.Soil, f.Rows)
+	f.Laterals = lateralsFor(f.Top, f.Soil, f.Rows)
 	f.clogging()
-	f.Laterals = 1
+	f.Stretches = 1
 	in := water.Compared(f.WaterInput())
 	if in == f.asked { // the facts of another case that the water model cannot tell apart
-		f.Laterals = f.askedLaterals
+		f.Stretches = f.askedStretches
 		return
 	}
 	f.asked = in
@@ -28,21 +28,21 @@ func (f *Facts) Irrigate() {
 		candidates[i] = water.Candidate{Spacing: table.Tapes[i].Spacing, Flow: table.Tapes[i].Flow, Bore: table.Tapes[i].Bore}
 	}
 	var need water.Need
-	for _, f.Laterals = range laterals {
+	for _, f.Stretches = range bedStretches {
 		need, _ = f.sketch(candidates)
 		if f.reaches() {
 			break
 		}
 	}
-	f.askedLaterals = f.Laterals
+	f.askedStretches = f.Stretches
 	f.Start, f.Peak = need.FirstUse, need.PeakUse
 	f.PeakLitres = unit.Litres(need.PeakDay)
 	f.Usable = need.Usable
 }
 
-// laterals are the ways to cut a bed that no tape waters evenly from one end: fed from
+// bedStretches are the ways to cut a bed that no tape waters evenly from one end: fed from
 // the middle, then split into two, three or four such stretches.
-var laterals = [...]int{1, 2, 4, 6, 8}
+var bedStretches = [...]int{1, 2, 4, 6, 8}
 
 // sketch asks the water model what each tape makes of the bed as it is cut.
 func (f *Facts) sketch(candidates []water.Candidate) (water.Need, []water.Sketch) {
@@ -69,7 +69,7 @@ func (f *Facts) reaches() bool {
 // from the middle or split.
 func (f *Facts) lateral() water.Optional[unit.Metres] {
 	length := optional(f.Case.Field.BedLength)
-	length.Value /= unit.Metres(max(f.Laterals, 1))
+	length.Value /= unit.Metres(max(f.Stretches, 1))
 	return length
 }
 
@@ -98,8 +98,8 @@ func (f *Facts) WaterInput() water.Input {
 		FilmCut:   water.Known(f.filmCut()),
 		Soil:      water.Known(WaterClass(f.Soil)),
 		BedLength: f.lateral(), BedCentres: water.Known(f.Centres), BedTop: water.Known(f.Top),
-		Slope: unit.Percent(math.Min(c.Soil.Slope.Value, steepest)),
-		Lines: f.Lines,
+		Slope:    unit.Percent(math.Min(c.Soil.Slope.Value, steepest)),
+		Laterals: f.Laterals,
 
 		Supply: waterquality.Supply(c.Water.Source),
 		Flow:   optional(c.Water.Flow), Pressure: optional(c.Water.Pressure),
@@ -129,7 +129,7 @@ func (f *Facts) WaterInput() water.Input {
 		in.OrganicMatter = water.Known(unit.Percent(math.Min(o.Value, mostOrganic)))
 	}
 	if o := c.Field.Beds; o.Given {
-		in.Beds = water.Known(int(o.Value) * f.Laterals)
+		in.Beds = water.Known(int(o.Value) * f.Stretches)
 	}
 	if o := c.Water.Hours; o.Given {
 		in.Hours = water.Known(unit.Hours(o.Value))
@@ -226,9 +226,9 @@ func (f *Facts) demandOn(date unit.Date, warmer, drier unit.CelsiusDegrees) sky.
 	return sky.DemandOf(w)
 }
 
-// linesFor counts the tapes on a bed: enough that the wetted strips meet under
+// lateralsFor counts the tapes on a bed: enough that the wetted strips meet under
 // the rows, one more row pair where rows stand wide.
-func linesFor(top unit.Metres, soil *table.Soil, rows int) int {
+func lateralsFor(top unit.Metres, soil *table.Soil, rows int) int {
 	if rows <= 1 {
 		return 1
 	}

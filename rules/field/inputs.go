@@ -39,6 +39,7 @@ type Input struct {
 	Inert  bool                                     // plans, costs and sheets read it, but no answer does
 	Told   bool                                     // leaving it out says something: that there is no such thing, or that an estimate stands
 	Reach  int                                      // steps to either side of the case's own that are looked at; 0 is the whole range
+	Times  float64                                  // how many times less or more than a given one is looked at; 0 is the whole range
 	Beside func(*Case) bool                         // it counts only where this holds
 	Close  func(*Case) (low, high float64, ok bool) // a range to ask step by step, since pipes come in sizes
 	Before func(*Case)                              // what else changes when a search sets it
@@ -113,9 +114,9 @@ var Inputs = rowsOf([]*Input{
 
 	choice("field.exposure", "Wind", "", func(c *Case) *string { return &c.Field.Exposure },
 		Choosable{"sheltered", "sheltered"}, Choosable{"open", "open"}, Choosable{"windy", "windy"}),
-	mended(number("field.bed_length_m", "Bed length", "", unit.KindLong, 1, 1000, 1, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.BedLength }),
-		"One bed runs from 1 to 1,000 m; give the length of one bed, not of all."),
-	closely(closeBeds, whole("field.beds", "Number of beds", "", 1, 2000, func(c *Case) *unit.Optional[float64] { return &c.Field.Beds })),
+	sameFarm(mended(number("field.bed_length_m", "Bed length", "", unit.KindLong, 1, 1000, 1, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.BedLength }),
+		"One bed runs from 1 to 1,000 m; give the length of one bed, not of all.")),
+	sameFarm(closely(closeBeds, whole("field.beds", "Number of beds", "", 1, 2000, func(c *Case) *unit.Optional[float64] { return &c.Field.Beds }))),
 	number("field.bed_centres_m", "Bed centre to bed centre", "", unit.KindLong, 0.6, 6, 0.05, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.Centres }),
 	number("field.bed_top_m", "Bed top", "The flat top, from shoulder to shoulder.", unit.KindShort, 0.2, 1.8, 0.01, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.BedTop }),
 	number("field.side_slope", "Sides lean out", "How far a side leans out for each inch of height: a pan that makes 2 in of lean on a bed of 6 in gives 0.33.", unit.KindNumber, 0, 1.5, 0.05, func(c *Case) *unit.Optional[float64] { return &c.Field.SideSlope }),
@@ -146,8 +147,8 @@ var Inputs = rowsOf([]*Input{
 
 	choice("water.source", "Water source", "", func(c *Case) *string { return &c.Water.Source },
 		Choosable{"well", "well"}, Choosable{"pond", "pond"}, Choosable{"stream", "stream"}, Choosable{"municipal", "town water"}, Choosable{"tank", "tank"}, Choosable{"none", "none"}),
-	mended(number("water.flow_l_h", "Flow at the field", "Bucket test: litres ÷ seconds × 3,600, after half an hour of running.", unit.KindFlow, 1, 2000000, 10, func(c *Case) *unit.Optional[unit.LitresPerHour] { return &c.Water.Flow }),
-		"Without water there is no plan: choose “none” as the source, or do the bucket test."),
+	sameFarm(mended(number("water.flow_l_h", "Flow at the field", "Bucket test: litres ÷ seconds × 3,600, after half an hour of running.", unit.KindFlow, 1, 2000000, 10, func(c *Case) *unit.Optional[unit.LitresPerHour] { return &c.Water.Flow }),
+		"Without water there is no plan: choose “none” as the source, or do the bucket test.")),
 	closely(closePressure, mended(number("water.pressure_kpa", "Pressure at the field", "By a gauge, with water running.", unit.KindPressure, 0, 1400, 1, func(c *Case) *unit.Optional[unit.Kilopascals] { return &c.Water.Pressure }),
 		"Check the unit: 1 psi is 6.9 kPa, 1 bar is 100 kPa.")),
 	inert(number("water.lift_m", "Lift", "From the water's surface, drawn down by pumping, up to the pump's outlet.", unit.KindHead, 0, 300, 0.1, func(c *Case) *unit.Optional[unit.Metres] { return &c.Water.Lift })),

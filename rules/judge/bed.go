@@ -142,7 +142,7 @@ var bedRules = [...]*Rule{
 		Because: "Raised ground is drier and looser, and so warms sooner; no degrees were measured.",
 		Sources: []*table.Source{&table.RaisedBeds, &table.WhyRaised}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			short := f.SafeFloor.Minus(f.Under[table.Black])
+			short := f.SafeSoilTemperature.Minus(f.Under[table.Black])
 			if short < tellable || o == 0 {
 				return silent()
 			}

@@ -80,13 +80,13 @@ func Disputes(f *facts.Facts) (list []Dispute) {
 	if h := f.Crop.BedHeight; h.Given() {
 		own = append(own, sideRow{bedDispute, h.Source, "{} to {}, for this crop.", unit.KindShort, []float64{float64(h.Low), float64(h.High)}})
 	}
-	early, safe := f.Crop.EarlyFloor.Source, f.Crop.SafeFloor.Source
+	early, safe := f.Crop.MinSoilTemperature.Source, f.Crop.SafeSoilTemperature.Source
 	if f.Seeded {
-		early, safe = f.Crop.SeedEarlyFloor.Source, f.Crop.SeedSafeFloor.Source
+		early, safe = f.Crop.SeedMinSoilTemperature.Source, f.Crop.SeedSafeSoilTemperature.Source
 	}
-	if f.EarlyFloor != f.SafeFloor && early != safe { // one list may give a range, which is no dispute
-		own = append(own, sideRow{floorDispute, early, "At least {}.", unit.KindTemperature, []float64{float64(f.EarlyFloor)}},
-			sideRow{floorDispute, safe, "At least {}, on three mornings.", unit.KindTemperature, []float64{float64(f.SafeFloor)}})
+	if f.MinSoilTemperature != f.SafeSoilTemperature && early != safe { // one list may give a range, which is no dispute
+		own = append(own, sideRow{floorDispute, early, "At least {}.", unit.KindTemperature, []float64{float64(f.MinSoilTemperature)}},
+			sideRow{floorDispute, safe, "At least {}, on three mornings.", unit.KindTemperature, []float64{float64(f.SafeSoilTemperature)}})
 	}
 	for i := range own {
 		r, nutsedge := &own[i], f.Case.Weeds.Nutsedge

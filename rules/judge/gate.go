@@ -87,14 +87,14 @@ var gates = [...]*Rule{
 		}, &table.FAO56),
 	gate("beds-too-long", "Longer than tape waters evenly", "The far end of a bed that is too long is short of water all season.", "melon-quarter-mile",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Laterals < 2 || !careful(o) {
+			if f.Stretches < 2 || !careful(o) {
 				return silent()
 			}
 			long := f.Case.Field.BedLength.Value
-			if f.Laterals == 2 {
+			if f.Stretches == 2 {
 				return rulesOut("No tape waters {} evenly from one end. Feed each bed from its middle: a header across the beds there, and two lines of {}.", long, long/2)
 			}
-			return rulesOut("No tape waters {} evenly. Split each bed into stretches of {}, and feed each from its middle by a header across the beds.", long, 2*long/unit.Metres(f.Laterals))
+			return rulesOut("No tape waters {} evenly. Split each bed into stretches of {}, and feed each from its middle by a header across the beds.", long, 2*long/unit.Metres(f.Stretches))
 		}, &table.KansasTape, &table.PennDrip2013),
 	gate("steep-slope", "Too steep", "Film sheds most of the rain into the alleys, which cut into gullies on a slope; tractors overturn.", "melon-hillside",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {

@@ -57,7 +57,7 @@ func Limits(f *facts.Facts) []Limit {
 
 // floorLimit says which floor the planting day works to, and what lists say.
 func floorLimit(f *facts.Facts) unit.Phrase {
-	list := unit.Between(min(f.EarlyFloor, f.SafeFloor), max(f.EarlyFloor, f.SafeFloor))
+	list := unit.Between(min(f.MinSoilTemperature, f.SafeSoilTemperature), max(f.MinSoilTemperature, f.SafeSoilTemperature))
 	if f.Crop.Warm {
 		return unit.Say("The planting day works to {} under the film, as a daily mean. Published lists for {} name {}, read in the morning or at ten.", f.WorkFloor, f.Crop.Name, list)
 	}

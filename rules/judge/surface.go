@@ -46,7 +46,7 @@ var surfaceRules = [...]*Rule{
 	{ID: "surface-contact", Speaks: question.Surface, Weight: Plain, Title: "Contact with cold soil",
 		Because: "Opaque film warms only what it touches.", Sources: []*table.Source{&table.Contact, &table.Embossing}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			short := f.SafeFloor.Minus(f.Under[facts.Bare])
+			short := f.SafeSoilTemperature.Minus(f.Under[facts.Bare])
 			if o != question.Embossed || short < tellable {
 				return silent()
 			}

@@ -92,7 +92,7 @@ var tapeRules = [...]*Rule{
 			if !f.Case.Field.BedLength.Given || spread <= facts.DesignSpread {
 				return silent() // what lies within the limit does not count
 			}
-			long := f.Case.Field.BedLength.Value / unit.Metres(f.Laterals)
+			long := f.Case.Field.BedLength.Value / unit.Metres(f.Stretches)
 			if spread > facts.WorstSpread {
 				return rulesOut("Along {} of tape the driest plants would get {} less than the wettest. A fifth is the most that goes unseen in the crop.", long, spread)
 			}

@@ -42,10 +42,10 @@ type Advice struct {
 
 // TapePlan is how the chosen tape lies in the bed.
 type TapePlan struct {
-	Tape   *table.Tape // nil where none fits
-	Lines  int
-	Depth  unit.Metres // below the film, emitters up
-	Offset unit.Metres // from the plant line; 0 for tape midway between rows
+	Tape     *table.Tape // nil where none fits
+	Laterals int
+	Depth    unit.Metres // below the film, emitters up
+	Offset   unit.Metres // from the plant line; 0 for tape midway between rows
 }
 
 // WaitPlan is the wait in dates.
@@ -140,11 +140,11 @@ func decided(v *judge.Choice) []judge.Factor {
 }
 
 func tapePlan(f *facts.Facts, ok bool) TapePlan {
-	p := TapePlan{Lines: f.Lines, Depth: unit.FromInches(2.5)}
+	p := TapePlan{Laterals: f.Laterals, Depth: unit.FromInches(2.5)}
 	if ok {
 		p.Tape = &table.Tapes[f.Tape]
 	}
-	if f.Rows == 1 || f.Lines == f.Rows { // no hole is punched over the tape
+	if f.Rows == 1 || f.Laterals == f.Rows { // no hole is punched over the tape
 		p.Offset = unit.FromInches(3)
 	}
 	return p

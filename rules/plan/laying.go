@@ -215,7 +215,7 @@ func (a *Advice) Sheet(s *Shopping) Sheet {
 	}
 	to(&out.Settings, "set-tuck", unit.Short(b.Tuck), unit.Short(profile.LeastTuck))
 	if t := a.TapePlan.Tape; t != nil {
-		to(&out.Settings, "set-tape", a.TapePlan.Lines, unit.Short(a.TapePlan.Depth), unit.Short(t.Spacing))
+		to(&out.Settings, "set-tape", a.TapePlan.Laterals, unit.Short(a.TapePlan.Depth), unit.Short(t.Spacing))
 	}
 	if a.TapePlan.Offset > 0 {
 		to(&out.Settings, "set-offset", unit.Short(a.TapePlan.Offset))

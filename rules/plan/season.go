@@ -72,7 +72,7 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 	if why, _ := a.Wait.Best(); w.Days > 1 {
 		list.add("wait", lay.Plus(1), w.Days-1, judge.StepSeason, unit.Say("Wait: do not punch holes yet."), unit.Say("What decides it: {}.", question.Wait.Says(why).Text))
 	}
-	list.add("probe", max(lay, plant.Plus(-3)), max(1, min(3, w.Days)), judge.StepSeason, unit.Say("Read the probe on three mornings at {}: {} is risky, {} is safe.", unit.Short(f.Depth), f.EarlyFloor, f.SafeFloor), unit.Say("The computed curve is for a usual year."))
+	list.add("probe", max(lay, plant.Plus(-3)), max(1, min(3, w.Days)), judge.StepSeason, unit.Say("Read the probe on three mornings at {}: {} is risky, {} is safe.", unit.Short(f.Depth), f.MinSoilTemperature, f.SafeSoilTemperature), unit.Say("The computed curve is for a usual year."))
 	until := plant.Plus(14)
 	if w.SafeOn.Given && w.SafeOn.Value > until {
 		until = w.SafeOn.Value

@@ -105,11 +105,11 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 	bed, beds := c.Field.BedLength.Value, int(c.Field.Beds.Value)
 	s.film(a, set, missing, bed, beds)
 	run := bed + profile.EndAllowance
-	set(field.ItemTape, math.Ceil(float64(beds*f.Lines)*float64(run)*(1+tapeWaste)), unit.KindLong,
-		unit.Say("Beds: {}. Lines of tape on a bed: {}. Each {} and {} to join and end, and {} for mends.", beds, f.Lines, bed, unit.Metres(profile.EndAllowance), unit.PercentOf(tapeWaste)), &table.Practice)
+	set(field.ItemTape, math.Ceil(float64(beds*f.Laterals)*float64(run)*(1+tapeWaste)), unit.KindLong,
+		unit.Say("Beds: {}. Lines of tape on a bed: {}. Each {} and {} to join and end, and {} for mends.", beds, f.Laterals, bed, unit.Metres(profile.EndAllowance), unit.PercentOf(tapeWaste)), &table.Practice)
 	s.Lines[field.ItemTape].Spec = a.tapeSpec()
-	set(field.ItemTakeOffs, float64(beds*f.Lines*f.Laterals), unit.KindCount, unit.Say("One for each line of tape."), &table.Practice)
-	set(field.ItemEnds, float64(beds*f.Lines*f.Laterals), unit.KindCount, unit.Say("One for each line of tape."), &table.Practice)
+	set(field.ItemTakeOffs, float64(beds*f.Laterals*f.Stretches), unit.KindCount, unit.Say("One for each line of tape."), &table.Practice)
+	set(field.ItemEnds, float64(beds*f.Laterals*f.Stretches), unit.KindCount, unit.Say("One for each line of tape."), &table.Practice)
 	set(field.ItemFilter, 1, unit.KindCount, unit.Say("One, ahead of the regulator; the mesh follows from the source."), &table.ClogFlorida)
 	s.pipes(a, w, set, missing, beds)
 	s.Lines[field.ItemTakeOffs].Spec = unit.Say("for tape of {}", unit.Bore(table.Tapes[f.Tape].Bore))
@@ -258,7 +258,7 @@ func (s *Shopping) pipes(a *Advice, w *WaterPlan, set setLine, missing missLine,
 	}
 	header := span + a.Case.Water.Header.Or(0)
 	how := unit.Say("Along the bed heads, {} from bed to bed.", a.Shape.Centres)
-	if n := a.Facts.Laterals; n > 1 { // a header across the beds at the middle of each stretch, joined along the field
+	if n := a.Facts.Stretches; n > 1 { // a header across the beds at the middle of each stretch, joined along the field
 		length := a.Case.Field.BedLength.Value
 		header = unit.Metres(n/2)*span + a.Case.Water.Header.Or(0) + length - length/unit.Metres(n)
 		how = unit.Say("Headers across the beds: {}, each at the middle of a stretch of {}, joined along the field.", n/2, 2*length/unit.Metres(n))

@@ -16,7 +16,7 @@ type WaterPlan struct {
 	Problems []water.Problem // where there are any there is no plan; a case that passes Check has none
 	Row      *table.Tape
 	Chosen   bool // false where no tape fits: the plan then shows why, for the smallest
-	Lines    int
+	Laterals int
 	Climbs   unit.Percent // slope along the beds that is counted, away from the header
 	// OtherEnd is the spread along a bed that is fed from its upper end.
 	OtherEnd   water.Optional[unit.Percent]
@@ -45,7 +45,7 @@ func (a *Advice) WaterPlan() WaterPlan {
 	tape := &table.Tapes[f.Tape]
 	in := f.WaterInput()
 	in.Spacing, in.TapeFlow, in.TapeBore = tape.Spacing, tape.Flow, water.Known(tape.Bore)
-	p := WaterPlan{Row: tape, Chosen: chosen, Lines: f.Lines, Climbs: in.Slope}
+	p := WaterPlan{Row: tape, Chosen: chosen, Laterals: f.Laterals, Climbs: in.Slope}
 	p.Plan, p.Problems = water.Make(in)
 	if in.Slope > 0 && in.BedLength.Given && len(p.Problems) == 0 {
 		in.Slope = -in.Slope

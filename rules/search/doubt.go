@@ -102,7 +102,7 @@ func (w *DoubtWork) Step() bool {
 			if !w.dig.Step(1) {
 				return false
 			}
-			c.Risk, g, w.dig = try.risk, w.dig.Ground(), nil
+			c.Risk, g, w.dig = try.risk, w.dig.Year(), nil
 		case try.risk != "":
 			c.Risk = try.risk
 			if facts.KeyOf(c) == g.Key {

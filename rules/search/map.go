@@ -165,7 +165,7 @@ func (w *MapWork) ready(c field.Case) bool {
 		if !w.dig.Step(digDays) {
 			return false
 		}
-		w.ground, w.dig = w.dig.Ground(), nil
+		w.ground, w.dig = w.dig.Year(), nil
 	}
 	return true
 }

@@ -148,7 +148,7 @@ func (t *TurningSearch) Step(times int) bool {
 	for ; times > 0; times-- {
 		if t.work != nil {
 			if t.work.Step(digDays) {
-				t.other, t.work = t.work.Ground(), nil
+				t.other, t.work = t.work.Year(), nil
 			}
 			continue
 		}

@@ -85,10 +85,10 @@ type Crop struct {
 	Stands        Figure[unit.Celsius] // air, the coldest that hardened plants stand; not given where it is their class's
 	WeeksToFrost  Figure[float64]      // set out, weeks from the mean last spring frost; minus is before
 
-	EarlyFloor, SafeFloor         Figure[unit.Celsius] // soil, for transplants: risky and safe
-	SeedEarlyFloor, SeedSafeFloor Figure[unit.Celsius] // soil, for seed
-	RootBest                      Figure[unit.Celsius] // soil, best growth
-	RootCeiling                   Figure[unit.Celsius] // soil, daily mean that hurts
+	MinSoilTemperature, SafeSoilTemperature         Figure[unit.Celsius] // soil, for transplants: risky and safe
+	SeedMinSoilTemperature, SeedSafeSoilTemperature Figure[unit.Celsius] // soil, for seed
+	RootBest                                        Figure[unit.Celsius] // soil, best growth
+	RootCeiling                                     Figure[unit.Celsius] // soil, daily mean that hurts
 
 	HeatDay, HeatNight Figure[unit.Celsius] // air, where harm begins
 	MonthBest          Figure[unit.Celsius] // monthly mean air, range for growth and quality

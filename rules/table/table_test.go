@@ -105,7 +105,7 @@ func TestEveryFigureHasASourceAndAMark(t *testing.T) {
 // it was printed. Nothing mends the table when the program starts.
 func TestFiguresLieInSIAndComeBackAsPrinted(t *testing.T) {
 	tomato := CropByID("tomato")
-	assert.InDelta(t, 15.5556, float64(tomato.SafeFloor.Value), 1e-4)
+	assert.InDelta(t, 15.5556, float64(tomato.SafeSoilTemperature.Value), 1e-4)
 	assert.InDelta(t, 1.524, float64(tomato.Centres.Low), 1e-9)
 	assert.InDelta(t, 0.4572, float64(tomato.InRow.Low), 1e-9)
 	degrees, err := os.ReadFile("fahrenheit.go")
@@ -121,7 +121,7 @@ func TestFiguresLieInSIAndComeBackAsPrinted(t *testing.T) {
 	assert.Equal(t, "60 °F", unit.Of(celsius(f60, f60, &Practice, Seen).Value).In(unit.US))
 	assert.Equal(t, "77 °F", unit.Of(celsius(f75, f79, &Practice, Seen).Value).In(unit.US))
 	for i := range Crops {
-		for _, x := range []Figure[unit.Celsius]{Crops[i].EarlyFloor, Crops[i].SafeFloor, Crops[i].SeedEarlyFloor, Crops[i].SeedSafeFloor, Crops[i].RootCeiling, Crops[i].HeatDay, Crops[i].HeatNight} {
+		for _, x := range []Figure[unit.Celsius]{Crops[i].MinSoilTemperature, Crops[i].SafeSoilTemperature, Crops[i].SeedMinSoilTemperature, Crops[i].SeedSafeSoilTemperature, Crops[i].RootCeiling, Crops[i].HeatDay, Crops[i].HeatNight} {
 			assert.True(t, x.Low > 0 && x.High < 41, "%s holds %v to %v °C", Crops[i].ID, x.Low, x.High)
 		}
 		assert.True(t, Crops[i].InRow.Low > 0.005 && Crops[i].InRow.High < 2, "%s: metres in the row", Crops[i].ID)
@@ -140,9 +140,9 @@ func TestFiguresLieInSIAndComeBackAsPrinted(t *testing.T) {
 func TestFiguresKeepTheirOrder(t *testing.T) {
 	for i := range Crops {
 		c := &Crops[i]
-		assert.LessOrEqual(t, c.EarlyFloor.Value, c.SafeFloor.Value, c.ID)
-		assert.LessOrEqual(t, c.SeedEarlyFloor.Value, c.SeedSafeFloor.Value, c.ID)
-		assert.Less(t, c.SafeFloor.Value, c.RootCeiling.Value, c.ID)
+		assert.LessOrEqual(t, c.MinSoilTemperature.Value, c.SafeSoilTemperature.Value, c.ID)
+		assert.LessOrEqual(t, c.SeedMinSoilTemperature.Value, c.SeedSafeSoilTemperature.Value, c.ID)
+		assert.Less(t, c.SafeSoilTemperature.Value, c.RootCeiling.Value, c.ID)
 		assert.Less(t, c.RootBest.Low, c.RootBest.High, c.ID)
 		assert.LessOrEqual(t, c.RootBest.Low, c.RootCeiling.High, c.ID)
 		assert.LessOrEqual(t, c.KcIni.Value, c.KcMid.Value+0.001, c.ID)

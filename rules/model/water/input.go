@@ -56,7 +56,7 @@ type Input struct {
 	Slope      unit.Percent          // along the beds; positive climbs away from the header
 
 	// Tape.
-	Lines        int // for a bed
+	Laterals     int // for a bed
 	Spacing      unit.Metres
 	TapeFlow     unit.LitresPerHourPer100Metres // at 8 psi, one line
 	TapeBore     Optional[unit.Metres]          // unknown takes 16 mm

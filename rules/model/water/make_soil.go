@@ -26,7 +26,7 @@ func (w *work) soil() {
 		return
 	}
 	oneLine := in.WettedWidth.or(class.Wet)
-	s.Strip = soilwater.Wet(oneLine, in.BedTop.Value, in.Spacing, in.Lines)
+	s.Strip = soilwater.Wet(oneLine, in.BedTop.Value, in.Spacing, in.Laterals)
 	if in.Spacing > soilwater.OverlapShare*in.WettedWidth.or(class.WetHigh) && !w.light { // even the widest wetting on record leaves gaps
 		w.warn("outlets-apart", Care, "spacing at most 0.8 of the wetted width (from memory, NRCS handbook 623 chapter 7)",
 			unit.Say("Outlets {} apart may leave dry gaps: one line wets about {} here. Take {} or closer.", unit.Short(in.Spacing), unit.Short(oneLine), unit.Short(s.Strip.WidestStep)))
@@ -59,7 +59,7 @@ func (w *work) soil() {
 			}
 			other := section
 			other.Available = available
-			other.Width = soilwater.Wet(wet, in.BedTop.Value, in.Spacing, in.Lines).Width
+			other.Width = soilwater.Wet(wet, in.BedTop.Value, in.Spacing, in.Laterals).Width
 			run := round(w.run(other), stepMinutes)
 			s.LongestLow, s.LongestHigh = min(s.LongestLow, run), max(s.LongestHigh, run)
 		}

@@ -84,9 +84,9 @@ func (w *work) tapeAt(pressure unit.Kilopascals) Tape {
 	t.Profile = &p
 	t.Spread = round(p.Spread, stepShare)
 	t.Uniformity = round(drip.EmissionUniformity(p, in.makersCV, 1), stepShare)
-	t.BedFlow = round(p.Flow*unit.LitresPerHour(in.Lines), stepFlow)
+	t.BedFlow = round(p.Flow*unit.LitresPerHour(in.Laterals), stepFlow)
 	t.Flow = round(unit.LitresPerHourPer100Metres(100*float64(t.BedFlow)/float64(length)), stepFlow)
-	t.Fill = round(drip.FillVolume(in.tapeBore, length)*unit.Litres(in.Lines), stepVolume)
+	t.Fill = round(drip.FillVolume(in.tapeBore, length)*unit.Litres(in.Laterals), stepVolume)
 	t.FillMinutes = round(unit.Minutes(60*float64(t.Fill)/float64(max(t.BedFlow, 1))), stepMinutes)
 	if w.light {
 		return t
@@ -202,7 +202,7 @@ func (w *work) tapeSteps() {
 		"stepwise solution",
 		named("bed flow", t.BedFlow),
 		named("one line", round(p.Flow, stepFlow)),
-		named("lines", in.Lines))
+		named("lines", in.Laterals))
 }
 
 // rounded brings a solved line to the declared steps.

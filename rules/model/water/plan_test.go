@@ -32,7 +32,7 @@ func tomatoField() Input {
 		BedLength:     Known(unit.FromFeet(300)),
 		BedCentres:    Known(unit.FromFeet(6)),
 		BedTop:        Known(unit.FromInches(30)),
-		Lines:         1,
+		Laterals:      1,
 		Spacing:       unit.FromInches(12),
 		TapeFlow:      unit.FromGallonsPerMinutePer100Feet(0.45),
 		Supply:        waterquality.Well,
@@ -159,7 +159,7 @@ func TestBucket(t *testing.T) {
 
 // Every part that lacks an input stays empty and says what would settle it.
 func TestMissingIsNeverInvented(t *testing.T) {
-	nothing := Input{PlantOn: unit.On(2027, 5, 1), Lines: 1, Spacing: 0.3, TapeFlow: 335}
+	nothing := Input{PlantOn: unit.On(2027, 5, 1), Laterals: 1, Spacing: 0.3, TapeFlow: 335}
 	p := plan(t, nothing)
 	assert.Equal(t, Undecided, p.Verdict)
 	assert.Nil(t, p.Demand)
@@ -203,7 +203,7 @@ func TestWaysOutHold(t *testing.T) {
 		"too few hours":  func(in *Input) { in.Hours = Known(unit.Hours(4)) },
 		"weak well":      func(in *Input) { in.Flow = Known(unit.FromGallonsPerMinute(1)) },
 		"very weak well": func(in *Input) { in.Flow = Known(unit.FromGallonsPerMinute(0.3)) },
-		"two lines":      func(in *Input) { in.Lines, in.Flow = 2, Known(unit.FromGallonsPerMinute(3)) },
+		"two lines":      func(in *Input) { in.Laterals, in.Flow = 2, Known(unit.FromGallonsPerMinute(3)) },
 		"uphill":         func(in *Input) { in.Slope = 12 },
 		"downhill":       func(in *Input) { in.Slope = -12 },
 		"hard downhill":  func(in *Input) { in.Slope, in.TapePressure = -3, Known(unit.FromPSI(14)) },

@@ -41,7 +41,7 @@ var (
 	boundBedTop     = bound{"bed_top_m", 0.15, 2.5, "m", "Measure the flat top of the bed; 30 in is 0.76 m."}
 	boundCanopy     = bound{"canopy_m", 0.15, 6, "m", "Measure the width of ground that full-grown plants cover."}
 	boundSlope      = bound{"slope_percent", -20, 20, "%", "Slope is rise ÷ run × 100. Did you mean a tenth of it?"}
-	boundLines      = bound{"lines", 1, 6, "lines", "Count the lines of tape in one bed."}
+	boundLaterals   = bound{"lines", 1, 6, "lines", "Count the lines of tape in one bed."}
 	boundSpacing    = bound{"emitter_spacing_m", 0.05, 0.92, "m", "Tape is made with outlets 2 to 36 in apart: check the unit."}
 	boundTapeFlow   = bound{"tape_flow_l_h_per_100m", 50, 1500, "L/h per 100 m", "Tape gives 0.1 to 1.5 gpm for 100 ft at 8 psi: is this one outlet, or another unit?"}
 	boundOutlet     = bound{"outlet_flow_l_h", 0.1, 4, "L/h", "One outlet of tape gives about 0.1 to 1 gal/h: is this flow for 100 ft?"}
@@ -202,7 +202,7 @@ func (c *checker) field(in Input) {
 }
 
 func (c *checker) tape(in Input) {
-	c.within(boundLines, float64(in.Lines))
+	c.within(boundLaterals, float64(in.Laterals))
 	spacing := c.within(boundSpacing, float64(in.Spacing))
 	if flow := c.within(boundTapeFlow, float64(in.TapeFlow)); spacing && flow {
 		c.within(boundOutlet, float64(in.TapeFlow)*float64(in.Spacing)/100)

@@ -52,7 +52,7 @@ func TestBadInputs(t *testing.T) {
 		{"bed top 30 in as metres", func(in *Input) { in.BedTop = Known(unit.Metres(30)) }, "bed_top_m", "30 m", "0.15 to 2.5 m", "Measure the flat top of the bed; 30 in is 0.76 m."},
 		{"bed wider than its centres", func(in *Input) { in.BedTop, in.BedCentres = Known(unit.Metres(1.5)), Known(unit.Metres(1.2)) }, "bed_top_m", "1.5 m", "not wider than bed_centres_m, 1.2 m", "Beds on these centres would overlap: check both."},
 		{"slope 140 %", func(in *Input) { in.Slope = 140 }, "slope_percent", "140 %", "-20 to 20 %", "Slope is rise ÷ run × 100. Did you mean a tenth of it?"},
-		{"no lines", func(in *Input) { in.Lines = 0 }, "lines", "0 lines", "1 to 6 lines", "Count the lines of tape in one bed."},
+		{"no lines", func(in *Input) { in.Laterals = 0 }, "lines", "0 lines", "1 to 6 lines", "Count the lines of tape in one bed."},
 		{"outlets 0 apart", func(in *Input) { in.Spacing = 0 }, "emitter_spacing_m", "0 m", "0.05 to 0.92 m", "Tape is made with outlets 2 to 36 in apart: check the unit."},
 		{"outlets 120 in apart", func(in *Input) { in.Spacing = unit.FromInches(120) }, "emitter_spacing_m", "3.048 m", "0.05 to 0.92 m", "Tape is made with outlets 2 to 36 in apart: check the unit."},
 		{"outlet of 25 gal/h", func(in *Input) {
@@ -122,7 +122,7 @@ func TestAllProblemsAtOnce(t *testing.T) {
 	in.Season = Known(unit.Days(3))
 	in.Soil.Value.Clay = 2
 	in.Beds = Known(0)
-	in.Lines = 9
+	in.Laterals = 9
 	in.Hours = Known(unit.Hours(31))
 	in.Salt = Known(unit.DecisiemensPerMetre(45))
 	_, problems := Make(in)
@@ -140,7 +140,7 @@ func TestOddButAllowed(t *testing.T) {
 		"2000 beds":          func(in *Input) { in.Beds = Known(2000) },
 		"2 m bed":            func(in *Input) { in.BedLength = Known(unit.Metres(2)) },
 		"1000 m bed":         func(in *Input) { in.BedLength = Known(unit.Metres(1000)) },
-		"six lines":          func(in *Input) { in.Lines = 6 },
+		"six lines":          func(in *Input) { in.Laterals = 6 },
 		"compensating":       func(in *Input) { in.Exponent = Known(0.0) },
 		"laminar":            func(in *Input) { in.Exponent = Known(1.0) },
 		"steep up":           func(in *Input) { in.Slope = 20 },

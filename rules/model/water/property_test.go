@@ -40,7 +40,7 @@ func anyInput(t *rapid.T) Input {
 		in.Beds = Known(rapid.IntRange(1, 120).Draw(t, "beds"))
 	}
 	in.Slope = unit.Percent(number("slope", -8, 8))
-	in.Lines = rapid.IntRange(1, 4).Draw(t, "lines")
+	in.Laterals = rapid.IntRange(1, 4).Draw(t, "lines")
 	in.Spacing = unit.Metres(number("spacing", 0.1, 0.9))
 	in.TapeFlow = unit.LitresPerHourPer100Metres(100 * number("outlet", 0.2, 3.9) / float64(in.Spacing))
 	in.TapeFlow = min(max(in.TapeFlow, 50), 1500)
@@ -202,7 +202,7 @@ func FuzzMake(f *testing.F) {
 	f.Fuzz(func(t *testing.T, beds int, length, centres, top, slope float64, lines int, spacing, tapeFlow, tapePressure, flow, pressure, lift, rise, header, hours, salt, reference, exponent float64, texture, supply uint8) {
 		in := tomatoField()
 		in.Beds, in.BedLength, in.BedCentres, in.BedTop = Known(beds), Known(unit.Metres(length)), Known(unit.Metres(centres)), Known(unit.Metres(top))
-		in.Slope, in.Lines, in.Spacing, in.TapeFlow = unit.Percent(slope), lines, unit.Metres(spacing), unit.LitresPerHourPer100Metres(tapeFlow)
+		in.Slope, in.Laterals, in.Spacing, in.TapeFlow = unit.Percent(slope), lines, unit.Metres(spacing), unit.LitresPerHourPer100Metres(tapeFlow)
 		in.TapePressure, in.Flow, in.Pressure = Known(unit.Kilopascals(tapePressure)), Known(unit.LitresPerHour(flow)), Known(unit.Kilopascals(pressure))
 		in.Lift, in.Rise, in.Header, in.Hours = Known(unit.Metres(lift)), Known(unit.Metres(rise)), Known(unit.Metres(header)), Known(unit.Hours(hours))
 		in.Salt, in.Exponent = Known(unit.DecisiemensPerMetre(salt)), Known(exponent)

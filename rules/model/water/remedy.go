@@ -157,7 +157,7 @@ func (w *work) bedFlowWith(tape drip.TapeClass) (unit.LitresPerHour, bool) {
 	if err != nil {
 		return 0, false
 	}
-	return p.Flow * unit.LitresPerHour(w.in.Lines), p.Spread <= max(w.in.spread, w.plan.Tape.Spread)
+	return p.Flow * unit.LitresPerHour(w.in.Laterals), p.Spread <= max(w.in.spread, w.plan.Tape.Spread)
 }
 
 func (w *work) moreFlow() []change {
@@ -262,24 +262,24 @@ func (w *work) storage() []change {
 }
 
 func (w *work) oneLineLess() []change {
-	lines := w.in.Lines
+	lines := w.in.Laterals
 	if lines < 2 {
 		return nil
 	}
 	input := w.in.Input
-	input.Lines--
+	input.Laterals--
 	return []change{{"one-line-less", 1 / float64(lines), unit.Say("Lay {} lines in a bed instead of {}; less of the bed gets wet.", lines-1, lines), []Input{input}}}
 }
 
 // oneLineMore helps where one run alone is longer than the day.
 func (w *work) oneLineMore() []change {
 	b := w.balance()
-	if b.perBed/float64(b.bedFlow) <= float64(b.hours) || w.in.Lines+1 > int(boundLines.high) {
+	if b.perBed/float64(b.bedFlow) <= float64(b.hours) || w.in.Laterals+1 > int(boundLaterals.high) {
 		return nil
 	}
 	input := w.in.Input
-	input.Lines++
-	return []change{{"one-line-more", 1 / float64(input.Lines), unit.Say("Lay {} lines in a bed instead of {}, to water faster.", input.Lines, w.in.Lines), []Input{input}}}
+	input.Laterals++
+	return []change{{"one-line-more", 1 / float64(input.Laterals), unit.Say("Lay {} lines in a bed instead of {}, to water faster.", input.Laterals, w.in.Laterals), []Input{input}}}
 }
 
 // smallerPlanting shortens beds to what the flow can push and keeps as many as

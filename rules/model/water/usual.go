@@ -64,7 +64,7 @@ func fill(in Input) filled {
 		efficiency:   in.Efficiency.or(demand.UsualEfficiency),
 		hours:        in.Hours.or(usualHours),
 		filmCut:      in.FilmCut.or(Range{demand.UsualFilmCut.Low, demand.UsualFilmCut.High}),
-		bedFlow:      in.TapeFlow * unit.LitresPerHourPer100Metres(in.Lines),
+		bedFlow:      in.TapeFlow * unit.LitresPerHourPer100Metres(in.Laterals),
 	}
 	if f.drivesInjector() {
 		f.injectorLoss = in.InjectorLoss.or(usualInjectorLoss)
