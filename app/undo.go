@@ -121,6 +121,9 @@ func (s *store) movedWords() (head string, moves [][3]string) {
 			head = "Changed: " + s.moved + ". No answer moved."
 		}
 	}
+	if s.at == "/lay" && len(moves) == 0 { // what was found on the day says so itself
+		head = ""
+	}
 	return head, moves
 }
 
