@@ -66,16 +66,14 @@ type Facts struct {
 	Ceiling             unit.Celsius
 	Under               [table.FilmCount + 1]unit.Celsius // morning of the planting day
 	MeanUnder           [table.FilmCount + 1]unit.Celsius // daily mean of the first 30 days
-	ReachEarly          [table.FilmCount + 1]unit.Days    // first of three mornings above the early floor, from planting
-	ReachSafe           [table.FilmCount + 1]unit.Days
-	ReachWork           [table.FilmCount + 1]unit.Days
-	Gained              [table.FilmCount]unit.Days // days won against bare soil at the working floor
-	WarmingPays         bool                       // bare soil reaches the working floor late or never
-	Ahead               [table.FilmCount]unit.Days // how much earlier than on bare ground the crop comes: see [Facts.ahead]
-	Stalled             [table.FilmCount + 1]int   // days of the first 60 that the roots lose to heat
-	Burning             [table.FilmCount]int       // days of the first 14 on which the film burns stems
-	Lead                unit.Days                  // from laying to the wanted planting day
-	CeilingDays         [table.FilmCount + 1]int   // days with a mean above the ceiling in the first 60
+	ReachWork           [table.FilmCount + 1]unit.Days    // first of three days whose mean holds the working floor, from planting
+	Gained              [table.FilmCount]unit.Days        // days won against bare soil at the working floor
+	WarmingPays         bool                              // bare soil reaches the working floor late or never
+	Ahead               [table.FilmCount]unit.Days        // how much earlier than on bare ground the crop comes: see [Facts.ahead]
+	Stalled             [table.FilmCount + 1]int          // days of the first 60 that the roots lose to heat
+	Burning             [table.FilmCount]int              // days of the first 14 on which the film burns stems
+	Lead                unit.Days                         // from laying to the wanted planting day
+	CeilingDays         [table.FilmCount + 1]int          // days with a mean above the ceiling in the first 60
 	Surface             [table.FilmCount]unit.Celsius
 	Rough               bool // clods, trash or dry soil hold the film off the bed
 	Probe               heat.ProbeFinding
@@ -392,9 +390,7 @@ func (f *Facts) Warm(g *SoilYear) {
 			sum += float64(mean)
 		}
 		f.MeanUnder[film] = unit.Hundredth(sum / firstMonth)
-		f.ReachEarly[film] = f.Warmth.Reach(film, f.MinSoilTemperature, atMean, 0)
-		f.ReachWork[film] = f.reachWork(film)
-		f.ReachSafe[film] = f.Warmth.Reach(film, f.SafeSoilTemperature, atMorning, 0)
+		f.ReachWork[film] = f.reach(depthOf(f.Seeded), film, f.WorkFloor, UsualSpring)
 		for day := range ceilingDays {
 			if mean, _, _ := f.Warmth.Of(film, day); mean > f.Ceiling {
 				f.CeilingDays[film]++
@@ -412,26 +408,6 @@ func (f *Facts) Warm(g *SoilYear) {
 		f.Lead = WarmUp
 	}
 }
-
-// reachWork finds the first day that holds the working floor, counted from planting
-// and looked for from 60 days before it on. No leaves shade the bed before planting.
-func (f *Facts) reachWork(cover int) unit.Days {
-	for day := -WarmthBefore; day < WarmthAfter; day++ {
-		if f.Season.SoilHolds(cover, (f.index+day+weather.YearDays)%weather.YearDays, UsualSpring) {
-			return unit.Days(day)
-		}
-	}
-	return Never
-}
-
-// The published lists were read at different hours. The early one was read at
-// ten or eleven in the morning, when soil stands near its daily mean; the safe
-// one on three mornings, near the day's lowest. Each floor is held against its
-// own hour, so the early date never comes after the safe one.
-const (
-	atMean    = 0.0
-	atMorning = 1.0
-)
 
 // The two waits of the trade, in days from laying: 7–10 days to warm and
 // settle in spring (common practice, no source; a university says one to two

@@ -20,10 +20,7 @@ type SoilYear struct {
 	Mean, Low, High   [table.FilmCount + 1][heat.Depths][weather.YearDays]float32
 	BandLow, BandHigh [table.FilmCount + 1][heat.Depths][weather.YearDays]float32 // of the mean
 	Surface           [table.FilmCount + 1][weather.YearDays]float32
-	// Spell is by how much the mean may lie below a floor when the first three days
-	// in a row above it are to be expected: see [heat.Spell].
-	Spell [heat.Depths][weather.YearDays]float32
-	Probe heat.ProbeFinding
+	Probe             heat.ProbeFinding
 }
 
 // Bare is the place of bare ground behind the films.
@@ -260,9 +257,6 @@ func (w *SoilYearWork) take(s *heat.Season, shown stretch) {
 	}
 	for day := shown.settling; day < s.Days; day++ {
 		i := (shown.from + day + weather.YearDays) % weather.YearDays
-		for depth := range heat.Depths {
-			g.Spell[depth][i] = heat.Spell * float32(s.Spread[depth][day])
-		}
 		for film := range table.FilmCount + 1 {
 			if cover(film) >= len(s.Soil) {
 				continue // a run of open ground alone

@@ -28,7 +28,6 @@ type Warmth struct {
 	Mean, Morning, Peak [table.FilmCount + 1][warmthDays]unit.Celsius
 	Low, High           [table.FilmCount + 1][warmthDays]unit.Celsius // band of the mean
 
-	spell  [warmthDays]unit.Celsius // see [SoilYear]
 	ground *SoilYear
 	plant  unit.Date
 	closes int  // days from planting until the leaves close
@@ -63,7 +62,6 @@ func (w *Warmth) from(g *SoilYear, plant unit.Date, depth int, closes int) {
 	first := weather.Index(plant) - WarmthBefore + weather.YearDays
 	for i := range warmthDays {
 		shade := canopy(i-WarmthBefore, closes)
-		w.spell[i] = unit.Celsius(g.Spell[depth][(first+i)%weather.YearDays])
 		for film := range table.FilmCount + 1 {
 			if w.bare {
 				index := (first + i) % weather.YearDays

@@ -39,6 +39,7 @@ type Input struct {
 	Inert  bool                                     // plans, costs and sheets read it, but no answer does
 	Told   bool                                     // leaving it out says something: that there is no such thing, or that an estimate stands
 	Reach  int                                      // steps to either side of the case's own that are looked at; 0 is the whole range
+	Times  float64                                  // how many times less or more than a given one is looked at; 0 is the whole range
 	Beside func(*Case) bool                         // it counts only where this holds
 	Close  func(*Case) (low, high float64, ok bool) // a range to ask step by step, since pipes come in sizes
 	Before func(*Case)                              // what else changes when a search sets it
@@ -77,8 +78,8 @@ var Inputs = rowsOf([]*Input{
 	first(ownClimate, within(100, number("place.lat", "Latitude", "Degrees north; south is minus.", unit.KindAngle, -66, 72, 0.1, func(c *Case) *unit.Optional[unit.Degrees] { return &c.Place.Latitude }))),
 	inert(number("place.lon", "Longitude", "Degrees east; west is minus.", unit.KindAngle, -180, 180, 0.1, func(c *Case) *unit.Optional[unit.Degrees] { return &c.Place.Longitude })),
 	within(150, told(number("place.elevation_m", "Height of the field", "Above the sea. Higher ground is cooler.", unit.KindHead, -430, 5000, 10, func(c *Case) *unit.Optional[unit.Metres] { return &c.Place.Elevation }))),
-	monthDay("climate.last_frost", "Usual last spring frost", "From a neighbour or a local table.", func(c *Case) *unit.Optional[MonthDay] { return &c.Place.LastFrost }),
-	monthDay("climate.first_frost", "Usual first autumn frost", "From a neighbour or a local table.", func(c *Case) *unit.Optional[MonthDay] { return &c.Place.FirstFrost }),
+	monthDay("climate.last_frost", "Usual last spring frost", "From a neighbor or a local table.", func(c *Case) *unit.Optional[MonthDay] { return &c.Place.LastFrost }),
+	monthDay("climate.first_frost", "Usual first autumn frost", "From a neighbor or a local table.", func(c *Case) *unit.Optional[MonthDay] { return &c.Place.FirstFrost }),
 
 	choice("soil.texture", "Soil texture", "Rub a wet pinch: gritty is sand, floury is silt, sticky is clay.", func(c *Case) *string { return &c.Soil.Texture }, soilOptions()...),
 	choice("soil.drainage", "Drainage", "How fast a filled spade hole empties: within an hour, a day, or longer.", func(c *Case) *string { return &c.Soil.Drainage },
@@ -113,10 +114,10 @@ var Inputs = rowsOf([]*Input{
 
 	choice("field.exposure", "Wind", "", func(c *Case) *string { return &c.Field.Exposure },
 		Choosable{"sheltered", "sheltered"}, Choosable{"open", "open"}, Choosable{"windy", "windy"}),
-	mended(number("field.bed_length_m", "Bed length", "", unit.KindLong, 1, 1000, 1, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.BedLength }),
-		"One bed runs from 1 to 1,000 m; give the length of one bed, not of all."),
-	closely(closeBeds, whole("field.beds", "Number of beds", "", 1, 2000, func(c *Case) *unit.Optional[float64] { return &c.Field.Beds })),
-	number("field.bed_centres_m", "Bed centre to bed centre", "", unit.KindLong, 0.6, 6, 0.05, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.Centres }),
+	sameFarm(mended(number("field.bed_length_m", "Bed length", "", unit.KindLong, 1, 1000, 1, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.BedLength }),
+		"One bed runs from 1 to 1,000 m; give the length of one bed, not of all.")),
+	sameFarm(closely(closeBeds, whole("field.beds", "Number of beds", "", 1, 2000, func(c *Case) *unit.Optional[float64] { return &c.Field.Beds }))),
+	number("field.bed_centres_m", "Bed center to bed center", "", unit.KindLong, 0.6, 6, 0.05, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.Centres }),
 	number("field.bed_top_m", "Bed top", "The flat top, from shoulder to shoulder.", unit.KindShort, 0.2, 1.8, 0.01, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.BedTop }),
 	number("field.side_slope", "Sides lean out", "How far a side leans out for each inch of height: a pan that makes 2 in of lean on a bed of 6 in gives 0.33.", unit.KindNumber, 0, 1.5, 0.05, func(c *Case) *unit.Optional[float64] { return &c.Field.SideSlope }),
 	whole("field.rows_per_bed", "Rows on a bed", "", 1, 12, func(c *Case) *unit.Optional[float64] { return &c.Field.RowsPerBed }),
@@ -146,8 +147,8 @@ var Inputs = rowsOf([]*Input{
 
 	choice("water.source", "Water source", "", func(c *Case) *string { return &c.Water.Source },
 		Choosable{"well", "well"}, Choosable{"pond", "pond"}, Choosable{"stream", "stream"}, Choosable{"municipal", "town water"}, Choosable{"tank", "tank"}, Choosable{"none", "none"}),
-	mended(number("water.flow_l_h", "Flow at the field", "Bucket test: litres ÷ seconds × 3,600, after half an hour of running.", unit.KindFlow, 1, 2000000, 10, func(c *Case) *unit.Optional[unit.LitresPerHour] { return &c.Water.Flow }),
-		"Without water there is no plan: choose “none” as the source, or do the bucket test."),
+	sameFarm(mended(number("water.flow_l_h", "Flow at the field", "Bucket test: liters ÷ seconds × 3,600, after half an hour of running.", unit.KindFlow, 1, 2000000, 10, func(c *Case) *unit.Optional[unit.LitresPerHour] { return &c.Water.Flow }),
+		"Without water there is no plan: choose “none” as the source, or do the bucket test.")),
 	closely(closePressure, mended(number("water.pressure_kpa", "Pressure at the field", "By a gauge, with water running.", unit.KindPressure, 0, 1400, 1, func(c *Case) *unit.Optional[unit.Kilopascals] { return &c.Water.Pressure }),
 		"Check the unit: 1 psi is 6.9 kPa, 1 bar is 100 kPa.")),
 	inert(number("water.lift_m", "Lift", "From the water's surface, drawn down by pumping, up to the pump's outlet.", unit.KindHead, 0, 300, 0.1, func(c *Case) *unit.Optional[unit.Metres] { return &c.Water.Lift })),
@@ -174,7 +175,7 @@ var Inputs = rowsOf([]*Input{
 	inert(mended(number("feed.grade_percent", "Share of it in the product (%)", "Printed on the bag: 20 for nitrogen in 20-20-20.", unit.KindNumber, 1, 100, 1, func(c *Case) *unit.Optional[float64] { return &c.Feed.Grade }),
 		"The grade is printed on the bag: 20 for nitrogen in 20-20-20.")),
 	inert(mended(number("feed.stock_kg_l", "Product in the stock tank", "How much dissolves stands on the label.", unit.KindStrength, 0.005, 2, 0.01, func(c *Case) *unit.Optional[unit.KilogramsPerLitre] { return &c.Feed.Stock }),
-		"The label says how much dissolves: 1 lb in a gallon is 0.12 kg in a litre.")),
+		"The label says how much dissolves: 1 lb in a gallon is 0.12 kg in a liter.")),
 	told(mended(number("feed.injector_ratio", "Injector, 1 to", "Give 100 for an injector of 1:100.", unit.KindNumber, 10, 1000, 1, func(c *Case) *unit.Optional[float64] { return &c.Feed.Injector }),
 		"Give 100 for an injector of 1:100.")),
 	inert(mended(number("feed.bleach_percent", "Chlorine in the bleach (%)", "Printed on the bottle, where its label allows use in drip lines.", unit.KindNumber, 0.5, 20, 0.25, func(c *Case) *unit.Optional[float64] { return &c.Feed.Bleach }),

@@ -151,6 +151,10 @@ func period(in *Input) *Input { in.Period = true; return in }
 // the same weather may be thought of.
 func within(steps int, in *Input) *Input { in.Reach = steps; return in }
 
+// sameFarm bounds the search to a tenth and ten times of what was given: beyond that
+// it is another farm, and no answer to its grower.
+func sameFarm(in *Input) *Input { in.Times = 10; return in }
+
 // beside marks a row that counts only where something else holds.
 func beside(when func(*Case) bool, in *Input) *Input { in.Beside = when; return in }
 
@@ -197,4 +201,4 @@ func closeRise(c *Case) (low, high float64) {
 
 func closePipe(*Case) (low, high float64) { return 0, mostPipe }
 
-func closeBeds(*Case) (low, high float64) { return 1, mostBeds }
+func closeBeds(c *Case) (low, high float64) { return 1, min(mostBeds, 10*c.Field.Beds.Value) }

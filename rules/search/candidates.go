@@ -58,7 +58,7 @@ func sweepsOf(base, filled *field.Case, in *field.Input) []sweep {
 	} else if given {
 		steps = append(steps, closeSteps(in, base)...)
 		slices.Sort(steps)
-		steps = slices.Compact(steps)
+		steps = plausible(in, now, slices.Compact(steps))
 	}
 	if !given {
 		one.kind, one.tries = through, make([]try, 0, len(steps))
@@ -106,6 +106,19 @@ func closeSteps(in *field.Input, c *field.Case) (steps []int) {
 		steps = append(steps, int(k))
 	}
 	return steps
+}
+
+// plausible ends the steps where another farm would begin.
+func plausible(in *field.Input, now field.Value, steps []int) []int {
+	if in.Times == 0 {
+		return steps
+	}
+	place := func(v float64) int {
+		return int(math.Round(in.Place(field.Value{Number: min(max(v, in.Low), in.High)})))
+	}
+	low, high := place(now.Number/in.Times), place(now.Number*in.Times)
+	inside := slices.DeleteFunc(steps, func(k int) bool { return k <= low || k >= high })
+	return slices.Concat([]int{low}, inside, []int{high})
 }
 
 // around lists the steps within reach of a value.

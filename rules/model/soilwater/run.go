@@ -50,6 +50,22 @@ func Interval(day, longest unit.Minutes) unit.Days {
 	return unit.Days(min(max(math.Floor(float64(longest/day)+1e-9), 1), MostDays))
 }
 
+// Spaced puts runs that are too short to water a line evenly together: on every how
+// many days to run, 1 to 3, and for how long. A run is never longer than the longest
+// that stays with the roots, 0 where that is not known.
+func Spaced(day, least, longest unit.Minutes) (every unit.Days, run unit.Minutes) {
+	if day <= 0 || day >= least {
+		return 1, day
+	}
+	every = unit.Days(min(math.Ceil(float64(least/day)-1e-9), MostDays))
+	run = max(day*unit.Minutes(every), least)
+	if longest > 0 && run > longest {
+		run = max(longest, day)
+		every = unit.Days(min(max(math.Floor(float64(run/day)+1e-9), 1), MostDays))
+	}
+	return every, run
+}
+
 // BedRootDepth is the depth of soil that roots use in a film bed under tape,
 // whatever the crop's roots could do in deep soil: about 0.3 m (common
 // practice, no source; one extension schedule for drip assumes 12 in).

@@ -25,19 +25,21 @@ type Need struct {
 // Sketch is what one tape would make of a plan: the figures that [Make] gives
 // for that tape, without the parts that a choice between tapes does not need.
 type Sketch struct {
-	Pressure  unit.Kilopascals // at the tape's inlet
-	BedFlow   unit.LitresPerHour
-	Spread    unit.Percent // along a bed; 0 where its length is unknown
-	FirstRun  unit.Minutes // a day and zone; 0 where the need is unknown
-	PeakRun   unit.Minutes
-	Longest   unit.Minutes // single run; 0 where soil or roots are unknown
-	Runs      int          // on the hungriest day
-	Zones     int          // 0 where beds or flow are unknown or no bed can run
-	NoBed     bool         // flow and bed are known, and not even one bed can run
-	NoPush    bool         // the source leaves too little pressure: no spread, runs or zones are told
-	HoursADay unit.Optional[unit.Hours]
-	Hours     unit.Hours    // that water may run a day
-	Stops     []unit.Phrase // why it does not fit; none where it fits or too little is known
+	Pressure      unit.Kilopascals // at the tape's inlet
+	BedFlow       unit.LitresPerHour
+	Spread        unit.Percent // along a bed; 0 where its length is unknown
+	FirstRun      unit.Minutes // a day and zone; 0 where the need is unknown
+	FirstEvery    unit.Days    // the same in runs long enough to water a line evenly: see [First]
+	FirstTogether unit.Minutes
+	PeakRun       unit.Minutes
+	Longest       unit.Minutes // single run; 0 where soil or roots are unknown
+	Runs          int          // on the hungriest day
+	Zones         int          // 0 where beds or flow are unknown or no bed can run
+	NoBed         bool         // flow and bed are known, and not even one bed can run
+	NoPush        bool         // the source leaves too little pressure: no spread, runs or zones are told
+	HoursADay     unit.Optional[unit.Hours]
+	Hours         unit.Hours    // that water may run a day
+	Stops         []unit.Phrase // why it does not fit; none where it fits or too little is known
 }
 
 // Compare sketches a plan for each of some tapes. The crop's need is worked out
@@ -101,6 +103,7 @@ func (w *work) sketch() Sketch {
 	s := Sketch{Pressure: t.Pressure, BedFlow: t.BedFlow, Spread: t.Spread, Longest: round(w.longest, stepMinutes), Runs: 1, Hours: w.in.hours, Stops: w.stops}
 	if w.bedFlow > 0 && w.peakGross > 0 {
 		s.FirstRun = round(unit.Minutes(60*w.firstGross/w.bedFlow), stepMinutes)
+		s.FirstEvery, s.FirstTogether = w.spaced(60*w.firstGross/w.bedFlow, w.plan.Demand.First.Use)
 		s.PeakRun = round(w.peakRun(), stepMinutes)
 		s.Runs = soilwater.RunsADay(w.peakRun(), w.longest)
 	}

@@ -117,7 +117,11 @@ type Month struct {
 type First struct {
 	Use        unit.Millimetres
 	Net, Gross LitresPer100Metres
-	Run        unit.Minutes // of a zone
+	Run        unit.Minutes // of a zone, a day
+	// Every and Together are the same water in runs that are long enough to water a
+	// line evenly: one run for so many days.
+	Every    unit.Days
+	Together unit.Minutes
 }
 
 // Peak is the hungriest day, which sizes the system.

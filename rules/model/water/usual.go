@@ -38,7 +38,6 @@ const (
 	thinWallPressure unit.Kilopascals   = 12 * unit.KilopascalsPerPSI // from memory: 8-mil tape stands 10–15 psi
 	mostSuction      unit.Metres        = 7                           // from memory: pumps draw up to about 7 m at sea level
 	riverFlow        unit.LitresPerHour = 5e5                         // check the unit
-	fillsPerRun                         = 3                           // a run is short below so many fillings of the line: common practice
 	narrowStrip      unit.Percent       = 60                          // of the bed top wetted: common practice
 	muchYieldLeft    unit.Percent       = 75                          // below it salt is a care of the plan
 	weakChlorinePH                      = 7.5                         // UC ANR: at pH 8 a quarter of the chlorine works
