@@ -140,6 +140,7 @@ func TestEveryJudgementIsRead(t *testing.T) {
 	}))
 	type name struct{ folder, word string }
 	rows, reads := map[name]bool{}, map[name]int{}
+	made, listed := map[name]bool{}, map[name]bool{} // figures of the rules
 	for _, folder := range folders {
 		_, files := room(t, folder)
 		for _, file := range files {
@@ -190,11 +191,11 @@ func TestEveryJudgementIsRead(t *testing.T) {
 					}
 					for i, value := range v.Values {
 						if v.Names[i].Name == "judgements" {
-							words(value, func(w name) { rows[w] = true })
+							words(value, func(w name) { rows[w], listed[w] = true, true })
 							continue
 						}
 						if call, ok := value.(*ast.CallExpr); ok && called(call) == "judged" {
-							rows[name{folder, v.Names[i].Name}] = true
+							made[name{folder, v.Names[i].Name}] = true
 						}
 						read(value)
 					}
@@ -207,6 +208,9 @@ func TestEveryJudgementIsRead(t *testing.T) {
 		for _, folder := range folders {
 			delete(rows, name{folder, local})
 		}
+	}
+	for w := range made {
+		assert.True(t, listed[w], "%s of rules/%s stands in no list", w.word, w.folder)
 	}
 	assert.Greater(t, len(rows), 250)
 	for w := range rows {
