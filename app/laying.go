@@ -206,7 +206,7 @@ func worse(a, b plan.Reply, first bool) plan.Reply {
 }
 
 // tap is a large button that is pressed or not; a second tap takes it back.
-func (p *layingPart) tap(id, text, picture string, on bool, do func(), scope ...any) app.UI {
+func tap(id, text, picture string, on bool, do func(), scope ...any) app.UI {
 	var inside []app.UI
 	if picture != "" {
 		inside = append(inside, app.Raw(picture))
@@ -219,7 +219,7 @@ func (p *layingPart) tap(id, text, picture string, on bool, do func(), scope ...
 func (p *layingPart) yesNo(l sheet.Language, yes, no sheet.Key, reply plan.Reply, figure string) app.UI {
 	one := func(key, other sheet.Key, says plan.Reply) app.UI {
 		on := reply == says
-		return p.tap(string(key), p.say(l, says.Key()), "", on, func() {
+		return tap(string(key), p.say(l, says.Key()), "", on, func() {
 			delete(p.S.ticks, string(other))
 			if figure != "" && p.S.shown(field.InputByName(figure)) != "" { // the word takes its place
 				p.S.set(field.InputByName(figure), "")
@@ -247,7 +247,7 @@ func (p *layingPart) choices(l sheet.Language, name string) app.UI {
 	taps := make([]app.UI, len(in.Options))
 	for i := range in.Options {
 		id := in.Options[i].ID
-		taps[i] = p.tap(fieldID(name)[2:]+"-"+id, p.say(l, sheet.Key("pick-"+id)), ball[id], now == id, func() {
+		taps[i] = tap(fieldID(name)[2:]+"-"+id, p.say(l, sheet.Key("pick-"+id)), ball[id], now == id, func() {
 			text := id
 			if now == id {
 				text = ""
