@@ -9,23 +9,14 @@ import (
 	"filmfurrow/rules/unit"
 )
 
-// readingPart asks what the soil beside the tape says, squeezed or by a probe, and
-// answers with what to do.
-type readingPart struct {
-	app.Compo
-	S *store
-}
-
-func (p *readingPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits|onExample, p.Update) }
-func (p *readingPart) OnDismount()         { p.S.leave(p) }
-
 const probeBox = "water-probe"
 
 // feelPictures are the handful in its classes, driest first.
 var feelPictures = [plan.Feels]string{"crumbles", "crumbles", "breaks", "breaks", "ribbons"}
 
-func (p *readingPart) Render() app.UI {
-	s := p.S
+// reading asks what the soil beside the tape says, squeezed or by a probe, and answers
+// with what to do.
+func (s *store) reading() app.UI {
 	water := &s.workOut().plan
 	says, wrong := "", false
 	if text := s.typed[probeBox]; text != "" {
@@ -43,7 +34,7 @@ func (p *readingPart) Render() app.UI {
 		if r, ok := s.advice.ReadFeel(water, i); ok && on && says == "" {
 			says = r.Says.In(s.system)
 		}
-		taps[i] = tap(key, words, ball[feelPictures[i]], on, func() {
+		taps[i] = tap(key, words, ball(feelPictures[i]), on, func() {
 			for k := range plan.Feels {
 				delete(s.ticks, "feel-"+strconv.Itoa(k))
 			}

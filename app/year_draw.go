@@ -32,45 +32,40 @@ func filmKey(film table.FilmID) string {
 	return film.Key()
 }
 
-// yearPart shows what to lay for planting when, all else of the field as it is.
-type yearPart struct {
-	app.Compo
-	S    *store
+const yearTitle = "What to lay for planting when"
+
+// yearFilms is what to lay for planting when, all else of the field as it is.
+type yearFilms struct {
 	of   *plan.Advice
 	work *search.YearWork
 	done bool
 }
 
-func (p *yearPart) OnMount(ctx app.Context) {
-	p.S.follow(p, onAdvice|onUnits, func() { p.begin(); p.Update() })
-	ctx.Defer(func(app.Context) { p.begin(); p.Update() })
+func (s *store) yearPart() app.UI {
+	return &laterPart{S: s, ID: "year-films", Title: yearTitle, To: onAdvice | onUnits | onStudy, Part: s.year}
 }
-func (p *yearPart) OnDismount() { p.S.leave(p) }
 
-func (p *yearPart) begin() {
-	s := p.S
-	if s.slices == nil || s.advice == nil || s.stale || s.digging || p.of == s.advice {
-		return
+// year draws the year, and begins to work it out where the advice is another one.
+func (s *store) year() app.UI {
+	y := &s.films
+	if s.slices != nil && s.advice != nil && !s.stale && !s.digging && y.of != s.advice {
+		work := search.NewYear(s.ground, s.c)
+		*y = yearFilms{of: s.advice, work: work}
+		s.slices(y, func() bool { return y.work != work || slice(func() bool { return work.Step(1) }) }, func() {
+			if y.work == work {
+				y.done = true
+				s.tell(onStudy)
+			}
+		})
 	}
-	work := search.NewYear(s.ground, s.c)
-	p.of, p.work, p.done = s.advice, work, false
-	s.slices(p, func() bool { return p.work != work || slice(func() bool { return work.Step(1) }) }, func() {
-		if p.work == work {
-			p.done = true
-			p.Update()
-		}
-	})
-}
-
-func (p *yearPart) Render() app.UI {
-	body := app.Section().ID("year-films").Class("tile year-films")
-	if !p.done {
-		return body.Body(heading2("What to lay for planting when"), para("waiting", "Trying each week of the year …"))
+	text := `<p class="waiting">Trying each week of the year …</p>`
+	if y.done {
+		text = s.yearPicture()
 	}
-	return body.Body(heading2("What to lay for planting when"), app.Raw(p.picture()))
+	return app.Raw(`<section id="year-films" class="tile year-films"><h2>` + yearTitle + `</h2>` + text + `</section>`)
 }
 
-// words says what holds in a run of weeks.
+// spanWords says what holds in a run of weeks.
 func spanWords(s search.YearSpan) string {
 	switch {
 	case s.Later:
@@ -88,35 +83,30 @@ func spanKey(s search.YearSpan) string {
 	return filmKey(s.Film)
 }
 
-func (p *yearPart) picture() string {
-	spans := p.work.Spans()
-	t := &svg{}
-	t.raw(`<div>`)
-	if s, ok := p.work.Fills(); ok {
-		t.raw(`<p>`, swatch(spanKey(s)), ` <b>`, escape(sentence(spanWords(s))), `</b> in `, strconv.Itoa(s.Weeks), ` of 52 weeks: the day hardly changes it.</p>`, filmDefs(), `</div>`)
-		return t.b.String()
+func (s *store) yearPicture() string {
+	spans := s.films.work.Spans()
+	if a, ok := s.films.work.Fills(); ok {
+		return `<p>` + swatch(spanKey(a)) + ` <b>` + escape(sentence(spanWords(a))) + `</b> in ` + strconv.Itoa(a.Weeks) + ` of 52 weeks: the day hardly changes it.</p><svg width="0" height="0" aria-hidden="true">` + filmPatterns + `</svg>`
 	}
-	first, last := spans[0].From, spans[len(spans)-1].To
-	at := func(d unit.Date) float64 { return 100 * float64(d.Minus(first)) / float64(last.Plus(1).Minus(first)) }
+	first := spans[0].From
+	t, legend := &svg{}, &svg{}
+	at := func(d unit.Date) string { return percent(float64(d.Minus(first)) / 365) }
+	line := func(class, d string) { t.raw(`<path class="`, class, `" d="`, d, `"/>`) }
 	t.raw(`<svg class="year-svg" height="72" aria-hidden="true">`, filmPatterns)
-	for _, s := range spans {
-		t.raw(`<rect class="m-film m-`, spanKey(s), `" x="`, num(at(s.From)), `%" y="0" width="`, num(at(s.To.Plus(1))-at(s.From)), `%" height="44"/>`)
+	for _, a := range spans {
+		// What is drawn later lies over the rest of what was drawn before.
+		t.raw(`<rect class="m-film m-`, spanKey(a), `" x="`, at(a.From), `" width="100%" height="44"/>`)
+		legend.raw(`<li>`, swatch(spanKey(a)), ` <span><b>`, escape(dayOfYear(a.From, s.system)+" to "+dayOfYear(a.To, s.system)), `:</b> `, escape(spanWords(a)), `</span></li>`)
 	}
 	year, _, _ := first.Civil()
 	for m := 1; m <= 12; m++ {
-		x := at(unit.On(year, m, 1))
-		t.raw(`<line class="m-tick" x1="`, num(x), `%" x2="`, num(x), `%" y1="44" y2="52"/><text class="m-month" x="`, num(x+0.6), `%" y="68">`, unit.MonthName(m)[:1], `</text>`)
+		t.raw(`<svg class="m-at" x="`, at(unit.On(year, m, 1)), `">`)
+		line("m-tick", "M0 44v8")
+		t.raw(`<text class="m-month" x="4" y="68">`, unit.MonthName(m)[:1], `</text></svg>`)
 	}
-	own := num(at(p.S.advice.Facts.Plant))
-	t.raw(`<line class="m-own-halo" x1="`, own, `%" x2="`, own, `%" y2="52"/><line class="m-own" x1="`, own, `%" x2="`, own, `%" y2="52"/></svg><ul class="legend">`)
-	for _, s := range spans {
-		t.raw(`<li>`, swatch(spanKey(s)), ` <span><b>`, escape(dayOfYear(s.From, p.S.system)), ` to `, escape(dayOfYear(s.To, p.S.system)), `:</b> `, escape(spanWords(s)), `</span></li>`)
-	}
-	t.raw(`</ul><p class="help">All else as it is. The line marks your planting day.</p></div>`)
+	t.raw(`<svg class="m-at" x="`, at(s.advice.Facts.Plant), `">`)
+	line("m-halo", "M0 0v52")
+	line("m-own", "M0 0v52")
+	t.raw(`</svg></svg><ul class="legend">`, legend.b.String(), `</ul><p class="help">All else as it is. The line marks your planting day.</p>`)
 	return t.b.String()
-}
-
-// filmDefs holds the patterns where no drawing does.
-func filmDefs() string {
-	return `<svg width="0" height="0" aria-hidden="true">` + filmPatterns + `</svg>`
 }
