@@ -81,15 +81,15 @@ func answerWords(a *plan.Advice, q question.Question, system unit.System) (lead,
 		return "Emitters " + short(t.Spacing) + " apart", unit.Of(t.Flow).In(system) + ". " + lines + " a bed, " + short(a.TapePlan.Depth) + " deep, emitters up, off the plant line."
 	case question.Wait:
 		w := &a.WaitPlan
-		more = "Lay on " + w.LayOn.Words() + ", plant on " + w.PlantOn.Words() + "."
+		more = "Lay on " + w.LayOn.In(system) + ", plant on " + w.PlantOn.In(system) + "."
 		if w.Moved > 0 {
 			more += " That is " + unit.Of(w.Moved).In(system) + " later than you wanted."
 		}
-		if w.EarlyOn.Given {
-			more += " Risky from " + w.EarlyOn.Value.Words() + "."
+		if w.CoversOn.Given && w.CoversOn != w.WarmOn {
+			more += " Warm enough under covers from " + w.CoversOn.Value.In(system) + "."
 		}
-		if w.SafeOn.Given {
-			more += " Safe for cold soil from " + w.SafeOn.Value.Words() + "."
+		if w.WarmOn.Given {
+			more += " Warm enough without from " + w.WarmOn.Value.In(system) + "."
 		}
 		if w.WaitCosts.Text != "" {
 			more += " " + w.WaitCosts.In(system)

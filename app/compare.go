@@ -92,7 +92,7 @@ func (p *comparePart) sides() (heads []string, cases []field.Case) {
 			if day, err := unit.ParseDate(p.days[i]); err == nil {
 				at := c
 				at.PlantOn = unit.Known(day)
-				add(day.Words(), at)
+				add(day.In(p.S.system), at)
 			}
 		case p.kind == ofFields && p.farms[i] >= 0 && p.farms[i] < len(p.other):
 			add(p.other[p.farms[i]].Name, p.other[p.farms[i]].Case)

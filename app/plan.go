@@ -175,8 +175,8 @@ func datesHTML(a *plan.Advice, system unit.System) string {
 	switch {
 	case w.Soonest.Given && w.Latest.Given && w.Soonest.Value != w.Latest.Value:
 		t.raw(` In a warm spring from `, day(w.Soonest.Value), `, in a cool one from `, day(w.Latest.Value), `.`)
-	case w.SafeOn.Given && w.SafeOn.Value > w.PlantOn:
-		t.raw(` The bed is safely warm from `, day(w.SafeOn.Value), `.`)
+	case w.WarmOn.Given && w.WarmOn.Value > w.PlantOn:
+		t.raw(` The bed is warm enough without covers from `, day(w.WarmOn.Value), `.`)
 	}
 	return t.b.String()
 }
@@ -271,7 +271,7 @@ func (p *tilesPart) Render() app.UI {
 	t.raw(`<div class="tiles">`)
 	if !s.advice.Refused() {
 		t.raw(`<section class="tile" id="wait"><h2><a href="`, escape(s.way("/why/wait")), `">Wait</a></h2><p class="number">`, escape(unit.Of(s.advice.WaitPlan.Days).In(s.system)), `</p>`,
-			waitSVG(s.advice, s.system), `<p class="help">`, escape(unit.Say("Probe three mornings: {} is risky, {} is safe.", s.advice.Facts.MinSoilTemperature, s.advice.Facts.SafeSoilTemperature).In(s.system)), `</p></section><section class="tile" id="water"><h2><a href="`, escape(s.way("/water")), `">Water</a></h2>`, s.waterTile(), `</section>`)
+			waitSVG(s.advice, s.system), `<p class="help">`, escape(unit.Say("Read a probe at ten: plant from {} on.", s.advice.Facts.WorkFloor).In(s.system)), `</p></section><section class="tile" id="water"><h2><a href="`, escape(s.way("/water")), `">Water</a></h2>`, s.waterTile(), `</section>`)
 	}
 	t.raw(s.nextHTML(), `</div>`)
 	return app.Raw(t.b.String())
@@ -282,13 +282,13 @@ func (s *store) waterTile() string {
 	w := s.workOut()
 	lead := waterLead(s.advice, s.system)
 	if d := w.plan.Demand; d != nil && w.plan.Chosen && d.Peak.Run > 0 {
-		lead = unit.KindMinutes.Figure(float64(d.First.Run), s.system) + " → " + unit.Of(d.Peak.Run).In(s.system) + " a day"
+		lead = plan.RunWords(d.First.Every, d.First.Together).In(s.system) + " → " + unit.Of(d.Peak.Run).In(s.system) + " a day"
 	}
 	if w.plan.Verdict == water.DoesNotFit {
 		lead = "It does not fit"
 	} else if today, ok := s.today(); ok {
 		if week, ok := s.advice.WaterWeekOf(&w.plan, &w.list, today); ok {
-			lead = unit.Of(week.Run).In(s.system) + " a day this week"
+			lead = plan.RunWords(week.Every, week.Together).In(s.system) + " this week"
 		}
 	}
 	return `<p class="number">` + escape(lead) + `</p>` + monthsSVG(&w.plan, s.system)

@@ -249,7 +249,11 @@ func (p *waterRoom) week() string {
 		return t.b.String()
 	}
 	show := func(v any) string { return escape(unit.Of(v).In(s.system)) }
-	t.raw(clockSVG(week.Run, 200), `<div><p class="week-head">`, lead, `</p><h1>`, minutesWords(week.Run), ` a day</h1><p class="lead">in `, runs(week.Runs))
+	often := ` a day`
+	if week.Every > 1 {
+		often = ` every ` + show(week.Every)
+	}
+	t.raw(clockSVG(week.Together, 200), `<div><p class="week-head">`, lead, `</p><h1>`, minutesWords(week.Together), often, `</h1><p class="lead">in `, runs(week.Runs))
 	if week.Runs > 1 {
 		t.raw(` of `, show(week.EachRun))
 	}
@@ -273,7 +277,10 @@ func (p *waterRoom) week() string {
 		on := from.Plus(unit.Days(7 * n))
 		t.raw(`<li>`)
 		if week, ok := s.advice.WaterWeekOf(&w.plan, &w.list, on); ok {
-			t.raw(clockSVG(week.Run, 72), `<b>`, minutesWords(week.Run), `</b>`)
+			t.raw(clockSVG(week.Together, 72), `<b>`, minutesWords(week.Together), `</b>`)
+			if week.Every > 1 {
+				t.raw(`<span>every `, show(week.Every), `</span>`)
+			}
 		} else {
 			t.raw(`<b>no water</b>`)
 		}

@@ -164,9 +164,9 @@ func (p *stripPart) valueText(day unit.Date) string {
 	s := facts.SoilSeasonOf(a.Facts, p.depth, day, 1)
 	chosen := a.Facts.ChosenCover()
 	if i < 0 || len(s.Days[chosen]) == 0 {
-		return day.Words()
+		return day.In(p.S.system)
 	}
-	text := day.Words() + ". Soil under " + coverName(chosen) + " " + temperature(s.Days[chosen][0].Mean, p.S.system)
+	text := day.In(p.S.system) + ". Soil under " + coverName(chosen) + " " + temperature(s.Days[chosen][0].Mean, p.S.system)
 	if chosen != facts.Bare {
 		text += ", bare " + temperature(s.Days[facts.Bare][0].Mean, p.S.system)
 	}

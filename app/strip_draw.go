@@ -54,7 +54,7 @@ func (g *strips) steps(system unit.System) (list []unit.Celsius) {
 }
 
 func gridOf(f *facts.Facts, s *facts.SoilSeason) *strips {
-	g := &strips{from: s.From, days: len(s.Days[facts.Bare]), low: f.MinSoilTemperature - 2, high: f.Ceiling + 2}
+	g := &strips{from: s.From, days: len(s.Days[facts.Bare]), low: f.CoverFloor() - 2, high: f.Ceiling + 2}
 	for cover := range s.Days {
 		for i := range s.Days[cover] {
 			d := &s.Days[cover][i]
@@ -157,14 +157,17 @@ func coverKey(cover int) string {
 	return table.Films[cover].ID
 }
 
-// drawWants draws what the crop wants. The early floor has its name below its
+// drawWants draws what the crop wants. The floor under covers has its name below its
 // line and the others above, so that they cannot meet.
 func (g *strips) drawWants(w *svg, f *facts.Facts, system unit.System) {
 	for _, want := range []struct {
 		name string
 		at   unit.Celsius
 		down float64
-	}{{"too hot from", f.Ceiling, -7}, {"safe<tspan class=\"s-word\"> from</tspan>", f.SafeSoilTemperature, -7}, {"risky<tspan class=\"s-word\"> from</tspan>", f.MinSoilTemperature, 19}} {
+	}{{"too hot from", f.Ceiling, -7}, {"plant<tspan class=\"s-word\"> from</tspan>", f.WorkFloor, -7}, {"with covers<tspan class=\"s-word\"> from</tspan>", f.CoverFloor(), 19}} {
+		if want.down > 0 && want.at == f.WorkFloor { // covers help only crops that want warm ground
+			continue
+		}
 		y := num(g.y(want.at))
 		w.raw(`<line class="s-want" x1="0" x2="100%" y1="`, y, `" y2="`, y, `"/>`)
 		w.raw(`<text class="s-label" x="0" dx="6" y="`, y, `" dy="`, num(want.down), `">`, want.name, " ", temperature(want.at, system), `</text>`)
@@ -250,7 +253,7 @@ func (g *strips) drawDays(w *svg, a *plan.Advice, s *facts.SoilSeason, system un
 	for _, mark := range []struct {
 		on   unit.Optional[unit.Date]
 		name string
-	}{{s.Marks[chosen].Early, "risky"}, {s.Marks[chosen].Safe, "safe"}} {
+	}{{s.Marks[chosen].Covers, "enough with covers"}, {s.Marks[chosen].Warm, "warm enough"}} {
 		i := int(mark.on.Value.Minus(g.from))
 		if !mark.on.Given || i < 0 || i >= g.days {
 			continue

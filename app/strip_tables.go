@@ -60,7 +60,7 @@ func stripTable(a *plan.Advice, s *facts.SoilSeason, system unit.System) string 
 	f := a.Facts
 	t := &svg{}
 	t.raw(`<div class="table-scroll" tabindex="0" role="region" aria-label="What each film brings"><table class="strip-table" id="strip-table"><caption>Soil `, escape(unit.Of(unit.Short(s.Depth)).In(system)), ` deep</caption><thead><tr>`)
-	for _, head := range []string{"Cover", "Mean on " + dayOfYear(f.Plant, system), "Risky, " + temperature(f.MinSoilTemperature, system) + " from", "Safe, " + temperature(f.SafeSoilTemperature, system) + " from",
+	for _, head := range []string{"Cover", "Mean on " + dayOfYear(f.Plant, system), "Under covers, " + temperature(f.CoverFloor(), system) + " from", "Warm enough, " + temperature(f.WorkFloor, system) + " from",
 		"Above " + temperature(f.Ceiling, system) + " in 60 days", "Surface, hot day"} {
 		t.raw(`<th scope="col">`, escape(head), `</th>`)
 	}
@@ -72,13 +72,13 @@ func stripTable(a *plan.Advice, s *facts.SoilSeason, system unit.System) string 
 			row, mark = ` class="chosen"`, " (chosen)"
 		}
 		t.raw(`<tr`, row, `><th scope="row">`, escape(sentence(coverName(cover))+mark), `</th>`)
-		safe := dateOr(m.Safe, "not this season", system)
-		if m.Safe.Given && m.SafeSoonest.Given {
+		safe := dateOr(m.Warm, "not this season", system)
+		if m.Warm.Given && m.WarmSoonest.Given {
 			latest := "later"
-			if m.SafeLatest.Given {
-				latest = dayOfYear(m.SafeLatest.Value, system)
+			if m.WarmLatest.Given {
+				latest = dayOfYear(m.WarmLatest.Value, system)
 			}
-			safe += " (" + dayOfYear(m.SafeSoonest.Value, system) + " to " + latest + ")"
+			safe += " (" + dayOfYear(m.WarmSoonest.Value, system) + " to " + latest + ")"
 		}
 		burns := ""
 		if m.BurnsStems {
@@ -86,7 +86,7 @@ func stripTable(a *plan.Advice, s *facts.SoilSeason, system unit.System) string 
 		}
 		for _, cell := range []string{
 			temperature(m.Planting.Mean, system) + " (" + unit.KindTemperature.Figure(float64(m.Planting.BandLow), system) + " to " + unit.KindTemperature.Figure(float64(m.Planting.BandHigh), system) + ")",
-			dateOr(m.Early, "not this season", system), safe,
+			dateOr(m.Covers, "not this season", system), safe,
 			overWords(m, "0 days") + ", " + strconv.Itoa(int(m.OverHours)) + " h",
 			temperature(m.Surface, system) + burns,
 		} {

@@ -66,18 +66,20 @@ func stripWords(a *plan.Advice, s *facts.SoilSeason, system unit.System) []strin
 	}
 	lines := []string{now, show(m.Planting.Low) + " to " + show(m.Planting.High) + " is the swing of that day."}
 
-	if m.Early.Given {
-		lines = append(lines, sentence(dayOfYear(m.Early.Value, system))+": the bed holds "+show(f.MinSoilTemperature)+" from then on. Planting is still risky.")
-	} else {
-		lines = append(lines, "The bed does not hold "+show(f.MinSoilTemperature)+" in the months around that day.")
+	if cover := f.CoverFloor(); cover < f.WorkFloor {
+		if m.Covers.Given {
+			lines = append(lines, sentence(dayOfYear(m.Covers.Value, system))+": the bed holds "+show(cover)+" from then on, enough to plant under covers.")
+		} else {
+			lines = append(lines, "The bed does not hold "+show(cover)+", the least for planting under covers, in the months around that day.")
+		}
 	}
 	switch {
-	case m.Safe.Given:
-		lines = append(lines, dayOfYear(m.Safe.Value, system)+": the bed holds the safe "+show(f.SafeSoilTemperature)+", on three mornings; by "+dayOfYear(m.SafeSoonest.Value, system)+" in a warm spring, "+coolDay(m.SafeLatest, system)+" in a cool one.")
-	case m.SafeSoonest.Given:
-		lines = append(lines, "In a usual year the mornings do not hold the safe "+show(f.SafeSoilTemperature)+"; in a warm one they do by "+dayOfYear(m.SafeSoonest.Value, system)+".")
+	case m.Warm.Given:
+		lines = append(lines, sentence(dayOfYear(m.Warm.Value, system))+": the bed holds the "+show(f.WorkFloor)+" that planting waits for, as a daily mean; by "+dayOfYear(m.WarmSoonest.Value, system)+" in a warm spring, "+coolDay(m.WarmLatest, system)+" in a cool one.")
+	case m.WarmSoonest.Given:
+		lines = append(lines, "In a usual year the bed does not hold the "+show(f.WorkFloor)+" that planting waits for; in a warm one it does by "+dayOfYear(m.WarmSoonest.Value, system)+".")
 	default:
-		lines = append(lines, "The mornings do not hold the safe "+show(f.SafeSoilTemperature)+", not even in a warm year.")
+		lines = append(lines, "The bed does not hold the "+show(f.WorkFloor)+" that planting waits for, not even in a warm year.")
 	}
 	lines = append(lines, overWords(m, "no day")+" of the first 60 has a mean above "+show(f.Ceiling)+", which is too hot; "+strconv.Itoa(int(m.OverHours))+" hours lie above it.")
 	if m.OverDays > 1 {

@@ -7,6 +7,7 @@ import (
 
 	"filmfurrow/rules/model/water"
 	"filmfurrow/rules/model/waterquality"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/unit"
 )
 
@@ -83,7 +84,7 @@ func (v waterView) byMonth() app.UI {
 	}
 	return block("water-months", "Month by month",
 		rows("Means of a day, month by month", head, body),
-		helpText("The thirstiest day is "+d.Peak.On.Words()+": the crop uses "+v.show(d.Peak.Use)+", and "+v.show(d.Peak.Gross)+" must be pumped. It sizes everything below. Rain is not counted: film sheds it. Cool and dry years come about once in ten; air of a dry year is drier, too."),
+		helpText("The thirstiest day is "+d.Peak.On.In(v.system)+": the crop uses "+v.show(d.Peak.Use)+", and "+v.show(d.Peak.Gross)+" must be pumped. It sizes everything below. Rain is not counted: film sheds it. Cool and dry years come about once in ten; air of a dry year is drier, too."),
 		helpText(v.seasonWords(d)),
 	)
 }
@@ -112,7 +113,7 @@ func (v waterView) schedule() app.UI {
 	if s == nil {
 		body := []app.UI{paragraph("Zones and hours need the flow of your source, the number of beds and their length. None is guessed: do the bucket test.")}
 		if d := v.plan.Demand; d != nil && d.Peak.Run > 0 {
-			body = append(body, paragraph("Whatever the zones, each one runs "+v.show(d.First.Run)+" a day at planting and "+v.show(d.Peak.Run)+" on the thirstiest day, in "+runs(d.Peak.Runs)+"."))
+			body = append(body, paragraph("Whatever the zones, each one runs "+plan.RunWords(d.First.Every, d.First.Together).In(v.system)+" at planting and "+v.show(d.Peak.Run)+" on the thirstiest day, in "+runs(d.Peak.Runs)+"."))
 		}
 		return block("water-schedule", "Zones and schedule", body...)
 	}

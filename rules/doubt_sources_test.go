@@ -54,7 +54,7 @@ func TestTheSidesSayWhatWasRead(t *testing.T) {
 		"coloured-films": {
 			"colour-compare-delaware": "In Pennsylvania red gave about 12% more tomatoes and eggplants; dark blue gave 20% to 35% more summer squash, cucumbers and muskmelons.",
 			"utah-guide":              "Red gave up to 20% more tomatoes, but not in every trial.",
-			"zimbabwe-2014":           "Cucumbers did worst on blue: 15.3 t/ha, against 37.9 on silver-grey.",
+			"zimbabwe-2014":           "Cucumbers did worst on blue: 15.3 t/ha, against 37.9 on silver-gray.",
 			"pepper-heat-2011":        "In Mexico bell peppers gave 60% more on black than on blue.",
 			"new-england-guide":       "Results with red and blue were not consistent.",
 		},

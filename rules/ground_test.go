@@ -185,14 +185,14 @@ func TestTheGroundTurnsWithTheHemisphere(t *testing.T) {
 func TestNearTheEquatorNothingWaitsForWarmth(t *testing.T) {
 	a := advise(t, climate(8, 26.5, 1, 8))
 	for film := range table.FilmCount + 1 {
-		assert.Less(t, a.Facts.ReachSafe[film], unit.Days(0), "film %d", film)
+		assert.Less(t, a.Facts.ReachWork[film], unit.Days(0), "film %d", film)
 	}
 	assert.False(t, a.Facts.WarmingPays)
 }
 
 func TestFrozenGroundNeverHoldsAFloor(t *testing.T) {
 	a := advise(t, climate(70, -16, 12, 8))
-	assert.Equal(t, facts.Never, a.Facts.ReachSafe[facts.Bare])
+	assert.Equal(t, facts.Never, a.Facts.ReachWork[facts.Bare])
 	assert.Equal(t, facts.Never, a.Facts.ReachWork[table.Black])
 }
 

@@ -134,11 +134,11 @@ func sheetText(t testing.TB, c field.Case, system unit.System) string {
 	}
 	say("# season")
 	for _, step := range a.Season(&s) {
-		when := step.On.Words()
+		when := step.On.In(unit.US)
 		if step.Weeks > 1 {
-			when = "Every week from " + when + " to " + step.On.Plus(unit.Days(7*(step.Weeks-1))).Words()
+			when = "Every week from " + when + " to " + step.On.Plus(unit.Days(7*(step.Weeks-1))).In(unit.US)
 		} else if step.Days > 1 {
-			when += " to " + step.On.Plus(step.Days-1).Words()
+			when += " to " + step.On.Plus(step.Days-1).In(unit.US)
 		}
 		say(when, in(step.What), in(step.Why))
 	}

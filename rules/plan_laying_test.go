@@ -41,7 +41,7 @@ func flat(c *field.Case) {
 func all(sheet.Key) bool  { return true }
 func none(sheet.Key) bool { return false }
 
-// Go or no-go is worked out from what was found: each of these stops the work by
+// What to say to "lay today?" is worked out from what was found: each of these stops the work by
 // itself, and says by what.
 func TestGoOrNoGo(t *testing.T) {
 	good := sheetOf(t, layable(t))

@@ -109,7 +109,7 @@ func TestARollTooNarrowIsNeverLaid(t *testing.T) {
 			why = r.RuledOutBy.Reason.In(unit.US)
 		}
 	}
-	assert.Contains(t, why, "your roll of 48 in leaves 2.7 in to bury")
+	assert.Contains(t, why, "your roll of 48 in leaves 2.75 in to bury")
 }
 
 func planCase(t testing.TB) field.Case {
@@ -220,7 +220,7 @@ func TestTheListSaysHowItWasWorkedOut(t *testing.T) {
 		assert.NotEmpty(t, s.Lines[item].Spec.Text, "what to ask the seller for: %s", field.ItemKeys[item])
 	}
 	assert.Contains(t, s.Lines[field.ItemFilm].Spec.In(unit.US), "60 in wide, rolls of 2,400 ft")
-	assert.Equal(t, "Beds 6 ft from centre to centre make 7,260 ft of bed per acre and 14,520 plants per acre.", s.Layout.In(unit.US))
+	assert.Equal(t, "Beds 6 ft from center to center make 7,260 ft of bed per acre and 14,520 plants per acre.", s.Layout.In(unit.US))
 }
 
 func TestTheGrowersOwnQuantityStandsBesideOurs(t *testing.T) {
@@ -376,7 +376,7 @@ func TestHandLayingAgainstTheFarmThatCounted(t *testing.T) {
 	assert.Equal(t, 2, w.People)
 	m := a.MachineOf()
 	assert.True(t, m.ByHand)
-	assert.Equal(t, "By hand no tractor is needed.", m.Says[0].Text)
+	assert.Equal(t, "Laid by hand, no tractor is needed.", m.Says[0].Text)
 	c.Practice.People = unit.Known(4.0)
 	assert.EqualValues(t, 2, advicePointer(advise(t, c)).WorkOf().LayingClock)
 }

@@ -38,23 +38,23 @@ func TestASoilSeasonAgreesWithTheFacts(t *testing.T) {
 			assert.Equal(t, []unit.Celsius{mean, low, high}, []unit.Celsius{d.Mean, d.Low, d.High}, id)
 			m := s.Marks[film]
 			assert.Equal(t, f.CeilingDays[film], m.OverDays, id)
-			if f.ReachSafe[film] == facts.Never {
-				assert.False(t, m.Safe.Given, id)
+			if f.ReachWork[film] == facts.Never {
+				assert.False(t, m.Warm.Given, id)
 			} else {
-				assert.Equal(t, f.Plant.Plus(f.ReachSafe[film]), m.Safe.Value, id)
+				assert.Equal(t, f.Plant.Plus(f.ReachWork[film]), m.Warm.Value, id)
 			}
 			// A warm spring never comes later than the usual one, nor a cool one sooner.
-			if m.Safe.Given {
-				require.True(t, m.SafeSoonest.Given, id)
-				assert.LessOrEqual(t, m.SafeSoonest.Value, m.Safe.Value, id)
-				if m.SafeLatest.Given {
-					assert.GreaterOrEqual(t, m.SafeLatest.Value, m.Safe.Value, id)
+			if m.Warm.Given {
+				require.True(t, m.WarmSoonest.Given, id)
+				assert.LessOrEqual(t, m.WarmSoonest.Value, m.Warm.Value, id)
+				if m.WarmLatest.Given {
+					assert.GreaterOrEqual(t, m.WarmLatest.Value, m.Warm.Value, id)
 				}
 			}
-			// The early floor, held against the mean, never comes after the safe one.
-			if m.Safe.Given {
-				assert.True(t, m.Early.Given, id)
-				assert.LessOrEqual(t, m.Early.Value, m.Safe.Value, id)
+			// The floor for planting under covers never comes after that for planting without.
+			if m.Warm.Given {
+				assert.True(t, m.Covers.Given, id)
+				assert.LessOrEqual(t, m.Covers.Value, m.Warm.Value, id)
 			}
 			assert.Greater(t, m.Planting.BandHigh, m.Planting.Mean, id)
 			assert.Less(t, m.Planting.BandLow, m.Planting.Mean, id)

@@ -183,10 +183,10 @@ func writeText(w io.Writer, a *plan.Advice, points []search.TurningPoint, left [
 	writeWater(w, a, system)
 	writeBefore(w, a, system)
 	if !a.Refused() {
-		line("\nLay on %s, plant on %s.", a.WaitPlan.LayOn.Words(), a.WaitPlan.PlantOn.Words())
+		line("\nLay on %s, plant on %s.", a.WaitPlan.LayOn.In(system), a.WaitPlan.PlantOn.In(system))
 	}
 	if w := &a.WaitPlan; w.Moved > 0 && w.Soonest.Given && w.Latest.Given {
-		line("A warm spring brings planting on %s, a cool one on %s.", w.Soonest.Value.Words(), w.Latest.Value.Words())
+		line("In a warm spring you could plant on %s, in a cool one on %s.", w.Soonest.Value.In(system), w.Latest.Value.In(system))
 	}
 	for _, way := range a.CanBeDone() {
 		line("  %s", way.In(system))

@@ -98,7 +98,7 @@ func (t waterText) months() {
 		text += fmt.Sprintf("; reference %s by Penman-Monteith, %s by Hargreaves", t.show(unit.FineDepth(m.Reference)), t.show(unit.FineDepth(t.plan.Hargreaves[m.Month-1])))
 		t.line("    %s.", text)
 	}
-	t.line("    Hungriest day, %s: crop uses %s, to pump %s, in a field as uneven as old systems %s.", d.Peak.On.Words(), t.show(d.Peak.Use), t.show(d.Peak.Gross), t.show(d.Peak.GrossPoor))
+	t.line("    Day of peak use, %s: crop uses %s, to pump %s, in a field as uneven as old systems %s.", d.Peak.On.In(t.system), t.show(d.Peak.Use), t.show(d.Peak.Gross), t.show(d.Peak.GrossPoor))
 	t.line("    Season of %s: as much to pump as %s on the whole field. Rain is not counted.", t.show(d.Season), t.show(d.InField))
 }
 
@@ -115,7 +115,7 @@ func (t waterText) schedule() {
 			text += ", " + t.show(z.FromSource) + " of pipe to it"
 		}
 		if z.LitresADay.Given {
-			text += ", " + t.show(z.LitresADay.Value) + " on the hungriest day"
+			text += ", " + t.show(z.LitresADay.Value) + " on the day of peak use"
 		}
 		t.line("    %s.", text)
 	}
@@ -124,7 +124,7 @@ func (t waterText) schedule() {
 		return
 	}
 	if s.RunADay.Given {
-		t.line("    Each zone, hungriest day: %s in %d × %s. All zones: %s of your %s a day, %s a week, %s of water.",
+		t.line("    Each zone, day of peak use: %s in %d × %s. All zones: %s of your %s a day, %s a week, %s of water.",
 			t.show(s.RunADay.Value), s.Runs, t.show(s.EachRun), t.show(s.HoursADay.Value), t.show(s.HoursGiven), t.show(s.HoursAWeek.Value), t.show(s.LitresADay.Value))
 	}
 	for _, turn := range t.plan.Turns {

@@ -96,13 +96,13 @@ type tapePart struct {
 
 type waitPart struct {
 	answerPart
-	Days    int      `json:"days"`
-	LayOn   string   `json:"lay_on"`
-	PlantOn string   `json:"plant_on"`
-	EarlyOn string   `json:"early_floor_on,omitempty"`
-	SafeOn  string   `json:"safe_floor_on,omitempty"`
-	Costs   string   `json:"waiting_longer_costs,omitempty"`
-	Ways    []string `json:"what_can_be_done,omitempty"`
+	Days     int      `json:"days"`
+	LayOn    string   `json:"lay_on"`
+	PlantOn  string   `json:"plant_on"`
+	CoversOn string   `json:"covers_floor_on,omitempty"`
+	WarmOn   string   `json:"floor_on,omitempty"`
+	Costs    string   `json:"waiting_longer_costs,omitempty"`
+	Ways     []string `json:"what_can_be_done,omitempty"`
 }
 
 type rankedLine struct {
@@ -288,11 +288,11 @@ func factors(list []judge.Factor) []factorLine {
 func wait(a *plan.Advice) waitPart {
 	w := &a.WaitPlan
 	p := waitPart{answerPart: answer(&a.Wait), Days: int(w.Days), LayOn: w.LayOn.String(), PlantOn: w.PlantOn.String(), Costs: w.WaitCosts.In(unit.Metric), Ways: phrases(a.CanBeDone())}
-	if w.EarlyOn.Given {
-		p.EarlyOn = w.EarlyOn.Value.String()
+	if w.CoversOn.Given {
+		p.CoversOn = w.CoversOn.Value.String()
 	}
-	if w.SafeOn.Given {
-		p.SafeOn = w.SafeOn.Value.String()
+	if w.WarmOn.Given {
+		p.WarmOn = w.WarmOn.Value.String()
 	}
 	return p
 }

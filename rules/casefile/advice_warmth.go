@@ -15,14 +15,14 @@ import (
 // Days are counted from that planting day; null is a day that does not come
 // within the 140 days that follow it.
 type warmthPart struct {
-	Depth               float64      `json:"depth_m"` // of roots or seed: what floors and ceiling are held against
-	MinSoilTemperature  float64      `json:"early_floor_c"`
-	SafeSoilTemperature float64      `json:"safe_floor_c"`
-	Ceiling             float64      `json:"ceiling_c"`
-	StemBurn            float64      `json:"stem_burn_c"`
-	Probe               *probePart   `json:"probe,omitempty"`
-	From                string       `json:"from"`
-	Films               []filmWarmth `json:"films"`
+	Depth      float64      `json:"depth_m"`        // of roots or seed: what floors and ceiling are held against
+	CoverFloor float64      `json:"covers_floor_c"` // from which it may be planted under covers
+	WorkFloor  float64      `json:"floor_c"`        // that the planting day waits for, as a daily mean
+	Ceiling    float64      `json:"ceiling_c"`
+	StemBurn   float64      `json:"stem_burn_c"`
+	Probe      *probePart   `json:"probe,omitempty"`
+	From       string       `json:"from"`
+	Films      []filmWarmth `json:"films"`
 }
 
 type probePart struct {
@@ -33,10 +33,10 @@ type probePart struct {
 
 type filmWarmth struct {
 	Film        string        `json:"film"`
-	EarlyDay    *int          `json:"early_floor_day"`
-	SafeDay     *int          `json:"safe_floor_day"`
-	SafeSoonest *int          `json:"safe_floor_day_soonest"`
-	SafeLatest  *int          `json:"safe_floor_day_latest"`
+	CoversDay   *int          `json:"covers_floor_day"`
+	WarmDay     *int          `json:"floor_day"`
+	WarmSoonest *int          `json:"floor_day_soonest"`
+	WarmLatest  *int          `json:"floor_day_latest"`
 	AboveDays   int           `json:"days_above_ceiling"`
 	AboveHours  float64       `json:"hours_above_ceiling"`
 	Surface     float64       `json:"surface_c"`
@@ -58,7 +58,7 @@ const warmthBefore = 30
 func warmth(a *plan.Advice) warmthPart {
 	f := a.Facts
 	from := f.Plant.Plus(-warmthBefore)
-	w := warmthPart{Depth: float64(f.Depth), MinSoilTemperature: float64(f.MinSoilTemperature), SafeSoilTemperature: float64(f.SafeSoilTemperature), Ceiling: float64(f.Ceiling),
+	w := warmthPart{Depth: float64(f.Depth), CoverFloor: float64(f.CoverFloor()), WorkFloor: float64(f.WorkFloor), Ceiling: float64(f.Ceiling),
 		StemBurn: float64(facts.StemBurn), From: from.String()}
 	if f.Probe.Given {
 		w.Probe = &probePart{float64(f.Probe.Expected), float64(f.Probe.Shift), f.Probe.Doubtful}
@@ -75,8 +75,8 @@ func warmth(a *plan.Advice) warmthPart {
 		for film := range w.Films {
 			line, m := &w.Films[film], &s.Marks[film]
 			if s.Depth == f.Depth {
-				line.EarlyDay, line.SafeDay = dayOrNone(m.Early, f), dayOrNone(m.Safe, f)
-				line.SafeSoonest, line.SafeLatest = dayOrNone(m.SafeSoonest, f), dayOrNone(m.SafeLatest, f)
+				line.CoversDay, line.WarmDay = dayOrNone(m.Covers, f), dayOrNone(m.Warm, f)
+				line.WarmSoonest, line.WarmLatest = dayOrNone(m.WarmSoonest, f), dayOrNone(m.WarmLatest, f)
 				line.AboveDays, line.AboveHours, line.Surface = m.OverDays, float64(m.OverHours), float64(m.Surface)
 			}
 			d := depthWarmth{Depth: float64(s.Depth), BandLow: float64(m.Planting.BandLow), BandHigh: float64(m.Planting.BandHigh)}

@@ -137,7 +137,7 @@ soil.measured_on: one without the other is not allowed. Allowed: a reading and i
 		`field.in_row_m: 0 is not allowed. Allowed: 0.01 to 3 m. Check the figure and its unit, or leave the field out.`},
 	{"top wider than the centres",
 		`{"version": 1, "crop": "tomato", "plant_on": "2027-05-20", "place": {"lat": 39.2, "lon": -75.8, "elevation_m": 20}, "climate": {"tmin_c": [-5, -4, 0, 5.5, 11, 16.5, 19, 18, 14, 7.5, 2.5, -2.5], "tmax_c": [5, 6.5, 11.5, 18, 23, 27.5, 30, 29, 25.5, 19, 13, 7]}, "field": {"bed_top_m": 1.5, "bed_centres_m": 1.5}}`,
-		`field.bed_top_m: 1.5 is not allowed. Allowed: at least 0.15 m less than the bed centres. Widen the centres or narrow the top.`},
+		`field.bed_top_m: 1.5 is not allowed. Allowed: at least 0.15 m less than the bed centers. Widen the centers or narrow the top.`},
 	{"twenty rows",
 		`{"version": 1, "crop": "tomato", "plant_on": "2027-05-20", "place": {"lat": 39.2, "lon": -75.8, "elevation_m": 20}, "climate": {"tmin_c": [-5, -4, 0, 5.5, 11, 16.5, 19, 18, 14, 7.5, 2.5, -2.5], "tmax_c": [5, 6.5, 11.5, 18, 23, 27.5, 30, 29, 25.5, 19, 13, 7]}, "field": {"rows_per_bed": 20}}`,
 		`field.rows_per_bed: 20 is not allowed. Allowed: 1 to 12. Check the figure and its unit, or leave the field out.`},

@@ -20,6 +20,8 @@ type waterPart struct {
 	Peak       float64 `json:"peak_mm_day"`
 	PeakLitres float64 `json:"peak_l_per_100m_day"`
 	StartRun   float64 `json:"start_run_min_day"`
+	StartEvery int     `json:"start_every_days"`
+	StartLong  float64 `json:"start_run_min"`
 	PeakRun    float64 `json:"peak_run_min_day"`
 	SingleRun  float64 `json:"longest_single_run_min"`
 	RunsADay   int     `json:"runs_a_day"`
@@ -207,7 +209,7 @@ type waterCaution struct {
 func waterOf(a *plan.Advice, p *plan.WaterPlan) waterPart {
 	w := &a.Water
 	part := waterPart{Says: w.Says.In(unit.Metric), Start: float64(w.Start), Peak: float64(w.Peak), PeakLitres: float64(w.PeakLitres),
-		StartRun: float64(w.StartMinutes), PeakRun: float64(w.PeakMinutes), SingleRun: float64(w.SingleRun),
+		StartRun: float64(w.StartMinutes), StartEvery: int(w.StartEvery), StartLong: float64(w.StartRun), PeakRun: float64(w.PeakMinutes), SingleRun: float64(w.SingleRun),
 		RunsADay: w.RunsADay, Zones: w.Zones, HoursADay: float64(w.HoursADay), Fits: w.Fits,
 		Verdict: p.Verdict.String(), Because: phrases(p.Because), Months: months(p), Assumed: []assumedLine{}, Cautions: []waterCaution{},
 		Filter:  filterLine{p.Filter.Mesh.Count, p.Filter.Mesh.Opening, p.Filter.MediaFirst, p.Filter.SandFirst},

@@ -24,11 +24,11 @@ func SodYear(n weather.Normals) *SoilYear {
 // FirstWarm is the day of the year of the first of three days in a row at a floor,
 // along the curve (0) or the upper (+1) or lower (−1) edge of its band, looked for
 // as a case planted on 1 May looks.
-func (g *SoilYear) FirstWarm(depth int, floor unit.Celsius, edge int) (day int, ok bool) {
-	plant := unit.On(groundYear, 5, 1)
-	after := warmthFrom(g, plant, depth, 0).Reach(Bare, floor, atMean, edge)
+func (g *SoilYear) FirstWarm(depth int, floor unit.Celsius, edge Spring) (day int, ok bool) {
+	f := Facts{index: weather.Index(unit.On(groundYear, 5, 1)), Season: Season{soil: g}}
+	after := f.reach(depth, Bare, floor, edge)
 	if after == Never {
 		return 0, false
 	}
-	return weather.Index(plant.Plus(after)), true
+	return f.index + int(after), true
 }

@@ -21,6 +21,10 @@ var Depths = [heat.Depths]unit.Metres{AtFive: 0.05, AtTen: 0.10}
 // ceilingDays is how long after planting a root zone that is too warm counts.
 const ceilingDays = 60
 
+// burnMargin is how near a computed surface may come to [StemBurn] before it is said to
+// burn: the surface is computed, and may be some degrees out.
+const burnMargin = unit.Celsius(0.5)
+
 // SoilSeason is soil warmth at one depth over any stretch of days: what the
 // season strip draws and the advice file lists. Films are in the order of the
 // film table, bare ground last.
@@ -33,10 +37,13 @@ type SoilSeason struct {
 
 // SoilMarks are what a grower reads off one curve.
 type SoilMarks struct {
-	Early, Safe unit.Optional[unit.Date] // first of three days that hold the floor, looked for from 60 days before planting to 139 after
-	// SafeSoonest and SafeLatest are that first day along the upper and the lower
+	// Covers and Warm are the first of three days that hold the floor for planting
+	// under covers and that of planting without, looked for from 60 days before planting
+	// to 139 after. Of crops that covers do not help they are one.
+	Covers, Warm unit.Optional[unit.Date]
+	// WarmSoonest and WarmLatest are that first day along the upper and the lower
 	// edge of the band: a warm or a cool spring, and what the model may miss.
-	SafeSoonest, SafeLatest unit.Optional[unit.Date]
+	WarmSoonest, WarmLatest unit.Optional[unit.Date]
 	OverDays                int                 // of the first 60 days, those whose mean is above the ceiling
 	OverHours               unit.Hours          // hours above it in those 60 days
 	Surface                 unit.Celsius        // of the film, or of bare ground: see hottestSurface
@@ -60,24 +67,24 @@ func SoilSeasonOf(f *Facts, depth int, from unit.Date, days int) *SoilSeason {
 			list[i] = w.ground.under(film, depth, weather.Index(date), canopy(int(date.Minus(f.Plant)), w.closes))
 		}
 		s.Days[film] = list
-		s.Marks[film] = w.marks(f, film)
+		s.Marks[film] = w.marks(f, depth, film)
 	}
 	return s
 }
 
-func (w *Warmth) marks(f *Facts, film int) SoilMarks {
+func (w *Warmth) marks(f *Facts, depth, film int) SoilMarks {
 	m := SoilMarks{Surface: f.hottestSurface(w.ground, film)}
-	m.BurnsStems = m.Surface >= StemBurn-0.5
+	m.BurnsStems = m.Surface >= StemBurn-burnMargin
 	date := func(d unit.Days) unit.Optional[unit.Date] {
 		if d == Never {
 			return unit.Optional[unit.Date]{}
 		}
 		return unit.Known(w.plant.Plus(d))
 	}
-	m.Early = date(w.Reach(film, f.MinSoilTemperature, atMean, 0))
-	m.Safe = date(w.Reach(film, f.SafeSoilTemperature, atMorning, 0))
-	m.SafeSoonest = date(w.Reach(film, f.SafeSoilTemperature, atMorning, +1))
-	m.SafeLatest = date(w.Reach(film, f.SafeSoilTemperature, atMorning, -1))
+	m.Covers = date(f.reach(depth, film, f.CoverFloor(), UsualSpring))
+	m.Warm = date(f.reach(depth, film, f.WorkFloor, UsualSpring))
+	m.WarmSoonest = date(f.reach(depth, film, f.WorkFloor, WarmSpring))
+	m.WarmLatest = date(f.reach(depth, film, f.WorkFloor, CoolSpring))
 	hours := 0.0
 	for day := range ceilingDays {
 		mean, low, high := w.Of(film, day)
@@ -94,31 +101,24 @@ func (w *Warmth) marks(f *Facts, film int) SoilMarks {
 	return m
 }
 
-// Reach finds when the first three days running at or above a floor are to be
-// expected, and gives the first of them, counted from planting; a bed that is warm
-// from the first computed day gives its start. The course is that of a usual year
-// without weather, so a spell of days is allowed for. hour leads from the day's mean (0) to its lowest (1); edge from the
-// curve (0) to the upper (+1) or lower (−1) edge of its band.
-func (w *Warmth) Reach(film int, floor unit.Celsius, hour float64, edge int) unit.Days {
-	run := 0
-	mean, morning := &w.Mean[film], &w.Morning[film]
-	for i := range mean {
-		t := mean[i] + unit.Celsius(hour*float64(morning[i]-mean[i])) + w.spell[i]
-		switch edge {
-		case +1:
-			t += w.High[film][i] - mean[i]
-		case -1:
-			t -= mean[i] - w.Low[film][i]
-		}
-		if t < floor {
-			run = 0
-			continue
-		}
-		if run++; run == 3 {
-			return unit.Days(i - 2 - WarmthBefore)
+// reach finds the first day that holds a floor, with the two that follow, counted from
+// planting and looked for from [WarmthBefore] days before it on: as [Season] does, so
+// that strip, table and planting day speak of one course and one floor.
+func (f *Facts) reach(depth, cover int, floor unit.Celsius, spring Spring) unit.Days {
+	season := f.Season.WithFloor(floor)
+	season.depth = depth
+	for day := -WarmthBefore; day < WarmthAfter; day++ {
+		if season.SoilHolds(cover, (f.index+day+weather.YearDays)%weather.YearDays, spring) {
+			return unit.Days(day)
 		}
 	}
 	return Never
+}
+
+// ReachCovers is the first of three days whose mean holds the floor for planting under
+// covers, counted from planting.
+func (f *Facts) ReachCovers(cover int) unit.Days {
+	return f.reach(depthOf(f.Seeded), cover, f.CoverFloor(), UsualSpring)
 }
 
 // SeasonWindow is the stretch of days that a season strip shows for a planting

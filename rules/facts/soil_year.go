@@ -20,10 +20,7 @@ type SoilYear struct {
 	Mean, Low, High   [table.FilmCount + 1][heat.Depths][weather.YearDays]float32
 	BandLow, BandHigh [table.FilmCount + 1][heat.Depths][weather.YearDays]float32 // of the mean
 	Surface           [table.FilmCount + 1][weather.YearDays]float32
-	// Spell is by how much the mean may lie below a floor when the first three days
-	// in a row above it are to be expected: see [heat.Spell].
-	Spell [heat.Depths][weather.YearDays]float32
-	Probe heat.ProbeFinding
+	Probe             heat.ProbeFinding
 }
 
 // Bare is the place of bare ground behind the films.
@@ -42,6 +39,13 @@ func KeyOf(c field.Case) SoilKey {
 // groundBed is the bed that warmth is computed for: the height is answered
 // later and makes a modest difference.
 const groundBed = unit.Metres(0.15)
+
+// A probe reading without an hour or a depth is taken to be the trade's: at eight in the
+// morning, 10 cm deep.
+const (
+	usualHour  = 8.0
+	usualDepth = unit.Metres(0.1)
+)
 
 // KeyOfFilled is [KeyOf] for a case whose defaults stand already.
 func KeyOfFilled(c *field.Case) SoilKey {
@@ -67,7 +71,7 @@ func KeyOfFilled(c *field.Case) SoilKey {
 	}
 	if t := c.Soil.Temperature; t.Given && c.Soil.MeasuredOn.Given {
 		in.Probe = heat.Probe{Given: true, Reading: t.Value, On: c.Soil.MeasuredOn.Value,
-			Hour: unit.Hours(c.Soil.MeasuredHour.Or(8)), Depth: min(max(c.Soil.MeasuredDepth.Or(0.1), 0.02), 0.30)}
+			Hour: unit.Hours(c.Soil.MeasuredHour.Or(usualHour)), Depth: min(max(c.Soil.MeasuredDepth.Or(usualDepth), 0.02), 0.30)}
 		if film, ok := table.FilmByID(c.Practice.ReuseFilm); ok {
 			in.Probe.Cover = cover(int(film))
 		}
@@ -81,7 +85,7 @@ func KeyOfFilled(c *field.Case) SoilKey {
 // that of mineral grains less the pores.
 func HeatSoil(s *table.Soil) heat.Soil {
 	w := soilwater.Of(s.Sand, s.Clay, soilwater.UsualOrganicMatter)
-	return heat.Soil{Density: 2.65 * (1 - w.Saturation), Sand: s.Sand, Dry: w.WiltingPoint, Moist: w.FieldCapacity, Wet: (w.FieldCapacity + w.Saturation) / 2}
+	return heat.Soil{Density: heat.ParticleDensity * (1 - w.Saturation), Sand: s.Sand, Dry: w.WiltingPoint, Moist: w.FieldCapacity, Wet: (w.FieldCapacity + w.Saturation) / 2}
 }
 
 // WaterClass is a soil as the water plan takes it.
@@ -253,9 +257,6 @@ func (w *SoilYearWork) take(s *heat.Season, shown stretch) {
 	}
 	for day := shown.settling; day < s.Days; day++ {
 		i := (shown.from + day + weather.YearDays) % weather.YearDays
-		for depth := range heat.Depths {
-			g.Spell[depth][i] = heat.Spell * float32(s.Spread[depth][day])
-		}
 		for film := range table.FilmCount + 1 {
 			if cover(film) >= len(s.Soil) {
 				continue // a run of open ground alone

@@ -256,7 +256,7 @@ func checkTogether(c *Case) (errs Errors) {
 		add("practice.label_interval_days", plain(p.LabelInterval.Value), "only with practice.fumigated_on", "Give the day of treatment.")
 	}
 	if f.BedTop.Given && f.Centres.Given && f.BedTop.Value > f.Centres.Value-0.15 {
-		add("field.bed_top_m", plain(float64(f.BedTop.Value)), "at least 0.15 m less than the bed centres", "Widen the centres or narrow the top.")
+		add("field.bed_top_m", plain(float64(f.BedTop.Value)), "at least 0.15 m less than the bed centers", "Widen the centers or narrow the top.")
 	}
 	if p.FilmWidth.Given && f.BedTop.Given && f.BedTop.Value > p.FilmWidth.Value-2*profile.LeastTuck+0.0005 {
 		add("field.bed_top_m", plain(float64(f.BedTop.Value)), "at most "+plain(unit.Thousandth(float64(p.FilmWidth.Value-2*profile.LeastTuck)))+" m under a roll of "+plain(float64(p.FilmWidth.Value))+" m",

@@ -48,7 +48,7 @@ func fillIn(c *Case, note func(field, says string, value any, reason string)) {
 	word("soil.tilth", &c.Soil.Tilth, "fine", "what laying needs")
 	word("soil.stones", &c.Soil.Stones, "none", "what laying needs")
 	word("weeds.pressure", &c.Weeds.Pressure, "moderate", "the middle")
-	word("weeds.nutsedge", &c.Weeds.Nutsedge, "none", "look before you order: no film colour holds purple nutsedge")
+	word("weeds.nutsedge", &c.Weeds.Nutsedge, "none", "look before you order: no film color holds purple nutsedge")
 	word("field.exposure", &c.Field.Exposure, "open", "the middle")
 	word("practice.laying", &c.Practice.Laying, "tractor", "a borrowed layer")
 	word("risk", &c.Risk, "usual", "the middle of the years")

@@ -32,7 +32,7 @@ var ItemKeys = [ItemCount]string{"film_rolls", "tape_m", "header_m", "take_offs"
 
 var ItemNames = [ItemCount]string{"rolls of film", "drip tape", "header pipe", "take-offs from header to tape", "ends for the tape",
 	"zone valves", "pressure regulators", "filter", "pressure gauge", "backflow device", "injector for feeding", "soil bags or pins for the ends", "plants",
-	"fertiliser for under the film", "row cover", "hoops"}
+	"fertilizer for under the film", "row cover", "hoops"}
 
 func KindOfItem(i Item) unit.Kind {
 	switch i {

@@ -19,12 +19,16 @@ var LeastPower = [len(question.Heights)]unit.Kilowatts{20 * unit.KilowattsPerHP,
 // LeastWalk is the power of the strongest walk-behind tractors: 15 hp (from memory).
 const LeastWalk = unit.Kilowatts(15 * unit.KilowattsPerHP)
 
+// PowerSlack is how far below the power for a bed a tractor may lie and still do, kW: the
+// figures are no finer.
+const PowerSlack = 0.5
+
 // BeyondTractor is the share of the power for a bed that the tractor at hand lacks: 0
 // where it has enough, where none was named or where hands do the work. A walk-behind
 // tractor lays narrow film on the flat, with a layer of its own.
 func BeyondTractor(f *facts.Facts, o question.Option) float64 {
 	p := f.Case.Practice.Tractor
-	if f.Case.Practice.Laying == "hand" || f.Case.Practice.ReuseFilm != "" || !p.Given || p.Value+0.5 >= LeastPower[o] || o == 0 && p.Value <= LeastWalk {
+	if f.Case.Practice.Laying == "hand" || f.Case.Practice.ReuseFilm != "" || !p.Given || p.Value+PowerSlack >= LeastPower[o] || o == 0 && p.Value <= LeastWalk {
 		return 0
 	}
 	return 1 - float64(p.Value/LeastPower[o])
@@ -64,7 +68,7 @@ func guided(f *facts.Facts, o question.Option) bool {
 }
 
 var bedRules = [...]*Rule{
-	{ID: "bed-already-formed", Speaks: question.Bed, Weight: Strong, Title: "The bed that stands",
+	{ID: "bed-already-formed", Speaks: question.Bed, Weight: Strong, Title: "The bed is formed already",
 		Because: "A bed under film is not formed anew.",
 		Sources: []*table.Source{&table.Practice}, Fires: "squash-on-worn-film",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
@@ -142,11 +146,11 @@ var bedRules = [...]*Rule{
 		Because: "Raised ground is drier and looser, and so warms sooner; no degrees were measured.",
 		Sources: []*table.Source{&table.RaisedBeds, &table.WhyRaised}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			short := f.SafeSoilTemperature.Minus(f.Under[table.Black])
-			if short < tellable || o == 0 {
+			short := bareShort(f)
+			if short < tellable || o == 0 || BeyondTractor(f, o) > 0 {
 				return silent()
 			}
-			return speaksFor(saturate(float64(short), earlyHalf.Value)*raised(o), "Under black film the bed is {} short of the safe floor on planting day; raised ground warms sooner.", short)
+			return speaksFor(saturate(float64(short), earlyHalf.Value)*raised(o), "On planting day bare ground is {} cooler than the {} that planting waits for: a raised bed warms sooner.", short, f.WorkFloor)
 		}},
 	{ID: "bed-trade-height", Speaks: question.Bed, Weight: Plain, Title: "What most growers form",
 		Because: "Layers and bed pans are made for it.",
@@ -154,7 +158,7 @@ var bedRules = [...]*Rule{
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			switch o {
 			case 2:
-				return speaksFor(usualHeight.Value, "Most vegetable beds are formed {} to {} high, and pans are made for {}.", unit.Short(question.Heights[1]), unit.Short(question.Heights[3]), unit.Short(question.Heights[2]))
+				return speaksFor(usualHeight.Value, "Most vegetable beds are formed {} high, and bed pans are made for {}.", unit.Between(unit.Short(question.Heights[1]), unit.Short(question.Heights[3])), unit.Short(question.Heights[2]))
 			case 1, 3:
 				return speaksFor(nearUsual.Value, "Many vegetable beds are formed {} high.", unit.Short(question.Heights[o]))
 			}
@@ -168,10 +172,7 @@ var bedRules = [...]*Rule{
 			if !h.Given() {
 				return silent()
 			}
-			says, values := "A guide gives {} to {} for {}.", []any{unit.Short(h.Low), unit.Short(h.High), f.Crop.Name}
-			if h.Low == h.High {
-				says, values = "A guide gives {} for {}.", []any{unit.Short(h.Low), f.Crop.Name}
-			}
+			says, values := "A guide gives {} for {}.", []any{unit.Between(unit.Short(h.Low), unit.Short(h.High)), f.Crop.Name}
 			if guided(f, o) {
 				return speaksFor(guideHeight.Value, says, values...)
 			}
@@ -185,7 +186,7 @@ var bedRules = [...]*Rule{
 			if o == 0 || f.Crop.RootDepth.Low < 0.45 {
 				return silent()
 			}
-			return speaksFor(raised(o)*rootsFit.Value, "Roots of {} go {} deep and use the loose height.", f.Crop.Name, unit.Short(f.Crop.RootDepth.Low))
+			return speaksFor(raised(o)*rootsFit.Value, "The roots of {} go {} deep and use the loose soil.", f.Crop.Name, unit.Short(f.Crop.RootDepth.Low))
 		}},
 	{ID: "bed-slope", Speaks: question.Bed, Weight: Plain, Title: "On a slope",
 		Because: "High beds across a slope dam water until it breaks through.",
@@ -195,16 +196,16 @@ var bedRules = [...]*Rule{
 			if slope <= 3 || o < 2 {
 				return silent()
 			}
-			return against(saturate(slope, slopeHalf.Value)*raised(o), "On a slope of {} % a bed {} high gathers water in the alley and may breach.", slope, unit.Short(question.Heights[o]))
+			return against(saturate(slope, slopeHalf.Value)*raised(o), "On a slope of {} a bed {} high collects water in the alley and may wash out.", unit.FineShare(slope), unit.Short(question.Heights[o]))
 		}},
 	{ID: "bed-by-hand", Speaks: question.Bed, Weight: Strong, Title: "Formed by hand",
-		Because: "Shovelled beds cost hours for each inch.",
+		Because: "Shoveled beds cost hours for each inch.",
 		Sources: []*table.Source{&table.Guide205, &table.HandLaying}, Fires: "flowers-by-hand",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Practice.Laying != "hand" || o == 0 {
 				return silent()
 			}
-			return against(raised(o)*shovelFit.Value, "By hand, a bed {} high has to be shovelled up.", unit.Short(question.Heights[o]))
+			return against(raised(o)*shovelFit.Value, "By hand, a bed {} high has to be shoveled up.", unit.Short(question.Heights[o]))
 		}},
 	{ID: "bed-wet-at-laying", Speaks: question.Bed, Weight: Slight, Title: "Wet ground in spring",
 		Because: "Ground that is wet at laying time stays wet.",
@@ -213,16 +214,16 @@ var bedRules = [...]*Rule{
 			if f.Case.Soil.Wetness != "wet" || o == 0 {
 				return silent()
 			}
-			return speaksFor(drains(o)*wetFit.Value, "The ground is wet at laying: height helps it dry.")
+			return speaksFor(drains(o)*wetFit.Value, "The ground is wet at laying time: a raised bed dries sooner.")
 		}},
 	{ID: "bed-wind", Speaks: question.Bed, Weight: Slight, Title: "Wind on the shoulder",
-		Because: "A tall shoulder gives wind a hold.",
+		Because: "A tall shoulder gives the wind a hold.",
 		Sources: []*table.Source{&table.Memory}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Field.Exposure != "windy" || o < 2 {
 				return silent()
 			}
-			return against(raised(o)*shoulderFit.Value, "Your field is windy: wind works at shoulders {} high.", unit.Short(question.Heights[o]))
+			return against(raised(o)*shoulderFit.Value, "Your field is windy, and wind pulls at shoulders {} high.", unit.Short(question.Heights[o]))
 		}},
 	{ID: "bed-scarce-water", Speaks: question.Bed, Weight: Slight, Title: "Little water",
 		Because: "A lower bed loses less water at its sides.",
@@ -235,7 +236,7 @@ var bedRules = [...]*Rule{
 			if hours < scarceHours.Value {
 				return silent()
 			}
-			return against(raised(o)*scarceFit.Value, "Your source must run {} h a day at full leaf; a lower bed dries less.", hours)
+			return against(raised(o)*scarceFit.Value, "Your source must run {} a day at full leaf; a lower bed dries less.", unit.Hours(hours))
 		}},
 	{ID: "bed-flat-is-simple", Speaks: question.Bed, Weight: Slight, Title: "Flat is simple",
 		Because: "Flat ground needs no former and less power, where it drains.",

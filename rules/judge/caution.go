@@ -36,8 +36,8 @@ func treated(f *facts.Facts) bool   { return f.Case.Practice.FumigatedOn.Given }
 
 var cautions = [...]Caution{
 	{"overturn", StepField, "Stay off steep and uneven ground with a mounted layer. Roll bar up, belt on, slow on the headland.", "the tractor's manual and a safety trainer", []*table.Source{&table.Memory}, byTractor},
-	{"buried-lines", StepField, "Have buried cables and pipes marked before you plough or trench.", "the utility's marking service", []*table.Source{&table.Memory}, always},
-	{"lifting-rolls", StepOrder, "A roll weighs as much as a grown calf. Two people lift it, or a loader.", "the people who lift", []*table.Source{&table.Memory}, always},
+	{"buried-lines", StepField, "Have buried cables and pipes marked before you plow or trench.", "the utility's marking service", []*table.Source{&table.Memory}, always},
+	{"lifting-rolls", StepOrder, "A roll of film is heavy, often 50 to 100 lb (20 to 45 kg). Lift it with two people or a loader.", "the people who lift", []*table.Source{&table.Memory}, always},
 	{"power-shaft", StepGround, "Keep the shields on the power take-off. Stop it, lower the implement and take out the key before you leave the seat.", "the machine's manual", []*table.Source{&table.Memory}, byTractor},
 	{"run-over", StepLaying, "Nobody rides on the layer or stands between tractor and layer. Agree on one stop signal. The driver sees everyone before moving.", "the tractor's manual", []*table.Source{&table.Memory}, byTractor},
 	{"knives", StepLaying, "Cut film away from your body. Keep hands off discs and press wheels.", "the machine's manual", []*table.Source{&table.Memory}, always},
@@ -56,7 +56,7 @@ var cautions = [...]Caution{
 	{"no-burning", StepLifting, "Never burn or bury plastic film. Ask the landfill or collector before you lay it.", "local rules", []*table.Source{&table.CFR205, &table.Memory}, func(f *facts.Facts) bool {
 		return FilmRow(f).Removal == table.LiftAndHaul
 	}},
-	{"lifting-film", StepLifting, "Wires and film wind round shafts. Stop the machine before you clear it. Gloves on: snakes and broken glass lie under old film.", "the machine's manual", []*table.Source{&table.Memory}, byTractor},
+	{"lifting-film", StepLifting, "Film and tape wind around shafts. Stop the machine before you clear it. Gloves on: snakes and broken glass lie under old film.", "the machine's manual", []*table.Source{&table.Memory}, byTractor},
 }
 
 // CautionsFor lists those that a case calls for, in the order of the work.

@@ -53,7 +53,7 @@ type sideRow struct {
 var sideRows = [...]sideRow{
 	{0, &table.ColourCompare, "In Pennsylvania red gave about {} more tomatoes and eggplants; dark blue gave {} to {} more summer squash, cucumbers and muskmelons.", unit.KindShare, []float64{12, 20, 35}},
 	{0, &table.UtahGuide, "Red gave up to {} more tomatoes, but not in every trial.", unit.KindShare, []float64{20}},
-	{0, &table.Zimbabwe2014, "Cucumbers did worst on blue: {} t/ha, against {} on silver-grey.", unit.KindNumber, []float64{15.3, 37.9}},
+	{0, &table.Zimbabwe2014, "Cucumbers did worst on blue: {} t/ha, against {} on silver-gray.", unit.KindNumber, []float64{15.3, 37.9}},
 	{0, &table.PepperHeat2011, "In Mexico bell peppers gave {} more on black than on blue.", unit.KindShare, []float64{60}},
 	{0, &table.NewEngland, "Results with red and blue were not consistent.", 0, nil},
 

@@ -41,14 +41,14 @@ var filmRules = [...]*Rule{
 			case days < 0:
 				return against(-saturate(float64(days), daysHalf.Value), "It cools the bed, and the crop comes about {} later than on bare ground.", -days)
 			case days > 0 && f.Autumn:
-				return speaksFor(saturate(float64(days), daysHalf.Value), "It keeps the bed warm in autumn, for about {} more growth than on bare ground before harvest.", days)
+				return speaksFor(saturate(float64(days), daysHalf.Value), "It keeps the bed warm in the fall, worth about {} of growth before harvest, compared with bare ground.", days)
 			case days > 0:
 				return speaksFor(saturate(float64(days), daysHalf.Value), "It warms the bed, and the crop comes about {} earlier than on bare ground.", days)
 			}
 			return silent()
 		}},
 	{ID: "film-heat", Speaks: question.Film, Weight: Strong, Title: "Days lost to heat",
-		Because: "A stem that touches hot film is girdled within a day; roots above their ceiling stand still.",
+		Because: "A stem that touches hot film is girdled within a day; roots above their heat limit stop growing.",
 		Sources: []*table.Source{&table.HotFilm, &table.Films1993, &table.PepperHeat2011, &table.Broccoli2009, &table.TomatoRoots1995, &table.Romaine2020}, Fires: "tomato-high-summer",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			stems, roots, bare := f.Burning[o], f.Stalled[o], f.Stalled[facts.Bare]
@@ -57,21 +57,21 @@ var filmRules = [...]*Rule{
 			case stems == 0 && roots == bare:
 				return silent()
 			case stems == 0 && roots == 0:
-				return speaksFor(fit, "It spares the roots from heat, which on bare ground costs them {} in the first two months.", unit.Days(bare))
+				return speaksFor(fit, "It keeps the roots cool enough. On bare ground heat would stop their growth on {} of the first two months.", unit.Days(bare))
 			case stems == 0 && roots < bare:
-				return speaksFor(fit, "In the first two months heat costs the roots {}; on bare ground it costs {}.", unit.Days(roots), unit.Days(bare))
+				return speaksFor(fit, "Heat stops root growth on {} of the first two months; on bare ground, on {}.", unit.Days(roots), unit.Days(bare))
 			case stems == 0 && bare == 0:
-				return speaksFor(fit, "In the first two months heat costs the roots {}; on bare ground it costs none.", unit.Days(roots))
+				return speaksFor(fit, "Heat stops root growth on {} of the first two months; on bare ground, on none.", unit.Days(roots))
 			case stems == 0:
-				return speaksFor(fit, "In the first two months heat costs the roots {}; on bare ground {}.", unit.Days(roots), unit.Days(bare))
+				return speaksFor(fit, "Heat stops root growth on {} of the first two months; on bare ground, on {}.", unit.Days(roots), unit.Days(bare))
 			case roots == bare:
-				return speaksFor(fit, "It gets hot enough to kill stems that touch it: on {} of the first two weeks.", unit.Days(stems))
+				return speaksFor(fit, "It gets hot enough to kill stems that touch it on {} of the first two weeks.", unit.Days(stems))
 			case roots == 0:
-				return speaksFor(fit, "It gets hot enough to kill stems that touch it, on {} of the first two weeks; but it spares the roots {} that heat costs on bare ground.", unit.Days(stems), unit.Days(bare))
+				return speaksFor(fit, "It gets hot enough to kill stems that touch it on {} of the first two weeks. But it keeps the roots cool enough, where on bare ground heat would stop their growth on {} of the first two months.", unit.Days(stems), unit.Days(bare))
 			case bare == 0:
-				return speaksFor(fit, "It gets hot enough to kill stems that touch it, on {} of the first two weeks; and in two months heat costs the roots {}.", unit.Days(stems), unit.Days(roots))
+				return speaksFor(fit, "It gets hot enough to kill stems that touch it on {} of the first two weeks. Heat also stops root growth on {} of the first two months.", unit.Days(stems), unit.Days(roots))
 			}
-			return speaksFor(fit, "It gets hot enough to kill stems that touch it, on {} of the first two weeks; and in two months heat costs the roots {}, against {} on bare ground.", unit.Days(stems), unit.Days(roots), unit.Days(bare))
+			return speaksFor(fit, "It gets hot enough to kill stems that touch it on {} of the first two weeks. Heat also stops root growth on {} of the first two months; on bare ground, on {}.", unit.Days(stems), unit.Days(roots), unit.Days(bare))
 		}},
 	{ID: "film-pale-in-heat", Speaks: question.Film, Weight: Plain, Title: "White for summer plantings",
 		Because: "Guides change from black to white when plants are set into summer heat.",
@@ -84,23 +84,23 @@ var filmRules = [...]*Rule{
 			case best.Given(): // okra and its like want more heat than tomatoes
 				from += max(0, best.High-unit.Celsius(paleTop.Value))
 			}
-			if f.AirSetting <= from {
+			if f.AirSetting.Minus(from) < tellable {
 				return silent()
 			}
 			fit := saturate(float64(f.AirSetting.Minus(from)), paleHalf.Value)
 			switch film(o) {
 			case table.WhiteOnBlack:
 				if !f.Crop.Warm {
-					return speaksFor(fit, "The air of the first weeks is usually about {}, and {} do best up to {}: guides lay white to keep them cool.", f.AirSetting, f.Crop.Name, from)
+					return speaksFor(fit, "Air in the first weeks usually averages {}, above the {} that suits {}: guides lay white film to keep the bed cool.", f.AirSetting, from, f.Crop.Name)
 				}
-				return speaksFor(fit, "The air of the first weeks is usually about {}: guides lay white for {} set into such heat.", f.AirSetting, f.Crop.Name)
+				return speaksFor(fit, "Air in the first weeks usually averages {}: guides lay white film for {} set into such heat.", f.AirSetting, f.Crop.Name)
 			case table.SilverOnBlack:
-				return speaksFor(fit*silverPale.Value, "The air of the first weeks is usually about {}, and it stays cooler than dark film. Guides name white first.", f.AirSetting)
+				return speaksFor(fit*silverPale.Value, "Air in the first weeks usually averages {}, and silver stays cooler than dark film. Guides name white first.", f.AirSetting)
 			}
 			return silent()
 		}},
 	{ID: "film-short-season", Speaks: question.Film, Weight: Strong, Title: "A short, cool season",
-		Because: "Where frost cuts the harvest short, the warmest film pays: black warms less than film that passes the sun.",
+		Because: "Where frost cuts the harvest short, the warmest film pays: black warms less than film that lets the sun through.",
 		Sources: []*table.Source{&table.SaskatchewanFilms, &table.SaskatchewanColours, &table.AlaskaCorn1991, &table.QuebecMelon1998}, Fires: "corn-short-season",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			left, cold := max(f.FreeDays-f.CropDays, 0), f.Crop.RootBest.Low.Minus(f.MeanUnder[table.Black])
@@ -109,9 +109,9 @@ var filmRules = [...]*Rule{
 			}
 			fit := (1 - float64(left)/harvestLeft.Value) * min(float64(cold)/coldFull.Value, 1)
 			if left == 0 {
-				return speaksFor(fit, "A short, cool season: frost comes before the harvest is over, and under black film the bed averages {} in the first month. Film that passes the sun warms it most.", f.MeanUnder[table.Black])
+				return speaksFor(fit, "A short, cool season: frost comes before the harvest is over, and under black film the bed averages {} in the first month. Film that lets the sun through warms it most.", f.MeanUnder[table.Black])
 			}
-			return speaksFor(fit, "A short, cool season: {} of harvest fit before frost, and under black film the bed averages {} in the first month. Film that passes the sun warms it most.", left, f.MeanUnder[table.Black])
+			return speaksFor(fit, "A short, cool season: only {} of picking before frost, and under black film the bed averages {} in the first month. Film that lets the sun through warms it most.", left, f.MeanUnder[table.Black])
 		}},
 	{ID: "film-weeds", Speaks: question.Film, Weight: Strong, Title: "Hours of weeding",
 		Because: "Weeds under film cannot be hoed.",
@@ -152,7 +152,7 @@ var filmRules = [...]*Rule{
 			if f.Seeded {
 				return speaksFor(sownFit.Value, "Seed can come up under it; it must be slit by hand when the leaves touch.")
 			}
-			return against(setOutFit.Value, "It is mostly used over seed and must be opened after emergence. {} are set out.", unit.Capital(f.Crop.Name))
+			return against(setOutFit.Value, "It is mostly used over seed and must be opened after emergence. Your {} will be set out as plants.", f.Crop.Name)
 		}},
 	{ID: "film-yellow-nutsedge", Speaks: question.Film, Weight: Strong, Title: "Yellow nutsedge",
 		Because: "Opaque film held yellow nutsedge best of the plastics; paper held it in the field.",
@@ -185,7 +185,7 @@ var filmRules = [...]*Rule{
 			case table.Paper:
 				return speaksFor(purplePaper.Value, "Nutsedge did not get through paper in a field trial, but did through every plastic.")
 			case table.Clear, table.InfraredTransmitting:
-				return speaksFor(purpleLight.Value, "Film that passes light cut purple nutsedge by {} to {} in the field: its leaves open under the film. Other trials differ.", unit.Percent(70), unit.Percent(88))
+				return speaksFor(purpleLight.Value, "Film that lets light through cut purple nutsedge by {} in the field: its leaves open under the film. Other trials differ.", unit.Between(unit.Percent(70), unit.Percent(88)))
 			}
 			return against(purplePlastic.Value, "Purple nutsedge came through black film nearly as on bare ground.")
 		}},
@@ -213,9 +213,9 @@ var filmRules = [...]*Rule{
 			if f.Crop.Virus == 0 || film(o) != table.SilverOnBlack || f.Case.Weeds.Insects != "" || !f.Autumn && float64(f.AirMean) <= lateAir.Value {
 				return silent()
 			}
-			return speaksFor(mayCome.Value, "Flying insects bring virus to {}, more so when planted late. Look for them before you order.", f.Crop.Name)
+			return speaksFor(mayCome.Value, "Flying insects carry virus to {}, more of it in late plantings. Scout for them before you order.", f.Crop.Name)
 		}},
-	{ID: "film-draws-thrips", Speaks: question.Film, Weight: Plain, Title: "Colour that draws thrips",
+	{ID: "film-draws-thrips", Speaks: question.Film, Weight: Plain, Title: "Color that draws thrips",
 		Because: "Thrips fly to blue and carry virus to tomato and pepper.",
 		Sources: []*table.Source{&table.ColourCompare}, Fires: "pepper-thrips",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
@@ -237,17 +237,17 @@ var filmRules = [...]*Rule{
 				}
 				switch {
 				case t.Agrees && t.Gain.Low < t.Gain.High:
-					return speaksFor(saturate(float64(t.Gain.Low), gainHalf.Value), "Trials on {} gave {} to {} more yield than the film they were set against.", f.Crop.Name, t.Gain.Low, t.Gain.High)
+					return speaksFor(saturate(float64(t.Gain.Low), gainHalf.Value), "In trials on {} it yielded {} more than the film it was compared with.", f.Crop.Name, unit.Between(t.Gain.Low, t.Gain.High))
 				case t.Agrees:
-					return speaksFor(saturate(float64(t.Gain.Low), gainHalf.Value), "Trials on {} gave {} more yield than the film they were set against.", f.Crop.Name, t.Gain.Low)
+					return speaksFor(saturate(float64(t.Gain.Low), gainHalf.Value), "In trials on {} it yielded {} more than the film it was compared with.", f.Crop.Name, t.Gain.Low)
 				case t.Gain.Low < 0:
-					return against(gainMixed.Value, "Trials on {} disagree: from {} less to {} more yield.", f.Crop.Name, -t.Gain.Low, t.Gain.High)
+					return against(gainMixed.Value, "Trials on {} disagree: from {} less yield to {} more.", f.Crop.Name, -t.Gain.Low, t.Gain.High)
 				}
-				return speaksFor(saturate(float64(t.Gain.High), gainDoubtHalf.Value), "Some trials on {} gave up to {} more yield, others none.", f.Crop.Name, t.Gain.High)
+				return speaksFor(saturate(float64(t.Gain.High), gainDoubtHalf.Value), "In some trials on {} it yielded up to {} more, in others no more.", f.Crop.Name, t.Gain.High)
 			}
 			return silent()
 		}},
-	{ID: "film-mixed-evidence", Speaks: question.Film, Weight: Plain, Title: "Evidence is mixed",
+	{ID: "film-mixed-evidence", Speaks: question.Film, Weight: Plain, Title: "Trials disagree",
 		Because: "Red and blue film won in some trials and lost in others.",
 		Sources: []*table.Source{&table.NewEngland, &table.UtahGuide, &table.RedNematode1997, &table.RAE2020}, Fires: "tomato-high-summer",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
@@ -257,7 +257,7 @@ var filmRules = [...]*Rule{
 			return against(mixedFit.Value, "Trials of {} disagree. Try one short strip beside the film you trust.", row(o).Name)
 		}},
 	{ID: "film-summer-harvest", Speaks: question.Film, Weight: Strong, Title: "Set in spring to fruit all summer",
-		Because: "Berries set in spring are another crop than those set in autumn: they fruit on the film from July to October.",
+		Because: "Spring-set berries are handled as a different crop from fall-set ones: they fruit on the film from July to October.",
 		Sources: []*table.Source{&table.MinnesotaBerries}, Fires: "berries-spring-set",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Crop.Group != table.Berry || f.Autumn || film(o) != table.WhiteOnBlack {
@@ -266,7 +266,7 @@ var filmRules = [...]*Rule{
 			return speaksFor(springFit.Value, "Day-neutral {} set in spring fruit through the summer heat; guides lay white-on-black for them.", f.Crop.Name)
 		}},
 	{ID: "film-price", Speaks: question.Film, Weight: Slight, Title: "Price of the film",
-		Because: "The step in price is small beside the crop, but real.",
+		Because: "The difference in price is small beside the value of the crop, but real.",
 		Sources: []*table.Source{&table.NewEngland, &table.Practice}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			class := row(o).PriceClass.Value
@@ -282,7 +282,7 @@ var filmRules = [...]*Rule{
 			if row(o).Removal != table.LiftAndHaul {
 				return silent()
 			}
-			return against(litterFit.Value, "{} of bed leave about {} of dirty film to lift and haul.", bedShown, litter)
+			return against(litterFit.Value, "Each {} of bed leaves about {} of dirty film to lift and haul.", bedShown, litter)
 		}},
 	{ID: "film-next-crops", Speaks: question.Film, Weight: Strong, Title: "Lasts for the next crop",
 		Because: "Film that has gone to pieces cannot carry a second crop.",
@@ -310,7 +310,7 @@ var filmRules = [...]*Rule{
 			if over <= 0 || lies(f, o) {
 				return silent()
 			}
-			return against(saturate(over, lifeHalf.Value), "The crop is on the film for about {} and this film holds for about {}.", unit.DaysOf(need), unit.DaysOf(row(o).Life.Value))
+			return against(saturate(over, lifeHalf.Value), "The crop is on the film for about {}, and this film lasts about {}.", unit.DaysOf(need), unit.DaysOf(row(o).Life.Value))
 		}},
 	{ID: "film-organic", Speaks: question.Film, Weight: Strong, Title: "Organic rule",
 		Because: "A film that breaks the rule costs the certificate.",
@@ -362,14 +362,14 @@ var filmRules = [...]*Rule{
 			}
 			return silent()
 		}},
-	{ID: "film-commonest", Speaks: question.Film, Weight: Slight, Title: "The film everybody knows",
-		Because: "The commonest film is to be had everywhere and its habits are known.",
+	{ID: "film-commonest", Speaks: question.Film, Weight: Slight, Title: "The most common film",
+		Because: "The commonest film is sold everywhere, and how it behaves is well known.",
 		Sources: []*table.Source{&table.Practice}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if film(o) != table.Black {
 				return silent()
 			}
-			return speaksFor(commonFit.Value, "Black is the commonest film and easy to find.")
+			return speaksFor(commonFit.Value, "Black is the most common film and easy to find.")
 		}},
 	{ID: "film-paper-tears", Speaks: question.Film, Weight: Plain, Title: "Paper tears",
 		Because: "Paper pays where it is asked for or where nutsedge decides; otherwise it costs more and tears.",
@@ -380,7 +380,7 @@ var filmRules = [...]*Rule{
 			}
 			return against(tearsFit.Value, "It tears when wet, in the setter and at the buried edge; in a trial it was gone before the season ended.")
 		}},
-	{ID: "film-wind", Speaks: question.Film, Weight: Plain, Title: "Stands the wind",
+	{ID: "film-wind", Speaks: question.Film, Weight: Plain, Title: "Holds up in wind",
 		Because: "Paper and thin films tear at the shoulder where wind works them.",
 		Sources: []*table.Source{&table.Plasticulture, &table.Memory}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
@@ -412,10 +412,11 @@ func Painted(f *facts.Facts) bool {
 
 // litter is the film of bedShown as it is hauled: 4 ft wide and 1 mil thick, with its
 // soil.
-var litter = unit.Kilograms(float64(bedShown) * 4 * unit.MetresPerFoot * float64(unit.FromMil(1)) / 1000 * filmDensity * litterSoil.Value)
+var litter = unit.Kilograms(float64(bedShown) * 4 * unit.MetresPerFoot * float64(unit.FromMil(1)) / 1e6 * FilmDensity * litterSoil.Value)
 
-// filmDensity is that of polyethylene, t/m³: the trade's 30,000 in² for a pound at 1 mil.
-const filmDensity = 0.92
+// FilmDensity is that of polyethylene, kg/m³: the trade's 30,000 in² for a pound at 1 mil
+// ([table.FilmYieldConstant]).
+const FilmDensity = 920
 
 func insectOf(word string) table.Insect {
 	switch word {

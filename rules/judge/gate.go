@@ -22,8 +22,8 @@ func gate(id, title, because, fires string, judge func(*facts.Facts, question.Op
 // Limits of the gates: our judgement, chosen wide.
 const (
 	manyHoles, someHoles  = 35, 15 // plants for each m² of bed top, sown
-	steepSlope, mildSlope = 10, 5  // percent
-	heavyLoss, someLoss   = 50, 10 // percent of yield
+	steepSlope, MildSlope = 10, 5  // percent
+	heavyLoss, SomeLoss   = 50, 10 // percent of yield
 	lightTractor          = 22.0   // kW, 30 hp
 	rareFrost, coverFrost = 0.1, 0.25
 	largeByHand           = unit.SquareMetres(0.5 * unit.SquareMetresPerAcre)
@@ -32,7 +32,7 @@ const (
 
 // yearsOf says in how many years something comes, at the head of a sentence.
 func yearsOf(share float64) unit.Quantity {
-	if share >= 0.995 {
+	if share >= 0.95 {
 		return unit.Of("In nearly every year")
 	}
 	return unit.Of("In " + unit.Of(unit.PercentOf(share)).In(unit.Metric) + " of years")
@@ -43,13 +43,13 @@ var gates = [...]*Rule{
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			switch {
 			case f.Seeded && f.Density > manyHoles && forbidding(o):
-				return rulesOut("Sown this close it needs {} of bed: the film would be mostly holes. Bare ground, or transplants at wider spacing, fit better.", f.Density)
+				return rulesOut("Sown this close there are {} of bed: the film would be mostly holes. Grow it on bare ground, or set transplants farther apart.", f.Density)
 			case f.Seeded && f.Density > someHoles && careful(o):
-				return rulesOut("Sown at {} of bed it needs many holes. Sow in clumps or set out transplants.", f.Density)
+				return rulesOut("Sown at {} of bed it needs many holes. Sow in clumps, or set out transplants.", f.Density)
 			}
 			return silent()
 		}, &table.Plasticulture),
-	gate("drilled", "Sown in a drill, cut or pulled by the row", "Mechanised dense crops are poor fits for film.", "salad-drill",
+	gate("drilled", "Sown in a drill, cut or pulled by the row", "Mechanized dense crops are poor fits for film.", "salad-drill",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Crop.Sown && f.Seeded && forbidding(o) {
 				return rulesOut("A drill of {} leaves no film between the plants. Use bare ground with a stale seedbed, or a straw or paper strip between the rows.", f.Crop.Name)
@@ -59,7 +59,7 @@ var gates = [...]*Rule{
 	gate("hilled", "Soil must be drawn up to it", "Film on the bed keeps the hiller out; greened tubers cannot be sold.", "potato-hilled",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Crop.Hilled && forbidding(o) {
-				return rulesOut("Soil has to be drawn up to {} while they grow. Film on the bed prevents it.", f.Crop.Name)
+				return rulesOut("Soil has to be drawn up to {} during the season. Film on the bed prevents it.", f.Crop.Name)
 			}
 			return silent()
 		}, &table.Plasticulture),
@@ -77,13 +77,13 @@ var gates = [...]*Rule{
 			}
 			return silent()
 		}, &table.PennDrip2013, &table.Practice),
-	gate("flow-short", "The source cannot keep up", "A plan that needs more hours than the day has will fail in the first hot week.", "melon-weak-well",
+	gate("flow-short", "The source cannot keep up", "A plan that needs more hours than there are will fail in the first hot week.", "melon-weak-well",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			stops := f.Sketch[f.Tape].Stops
 			if len(stops) == 0 || !careful(o) {
 				return silent()
 			}
-			return Finding{RulesOut: true, Reason: unit.Phrase{Text: stops[0].Text + " The water plan has three ways out.", Quantities: stops[0].Quantities}}, true
+			return Finding{RulesOut: true, Reason: unit.Phrase{Text: stops[0].Text + " The water plan shows three ways out.", Quantities: stops[0].Quantities}}, true
 		}, &table.FAO56),
 	gate("beds-too-long", "Longer than tape waters evenly", "The far end of a bed that is too long is short of water all season.", "melon-quarter-mile",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
@@ -102,8 +102,8 @@ var gates = [...]*Rule{
 			switch {
 			case slope > steepSlope && forbidding(o):
 				return rulesOut("The slope is {}. Film sheds the rain and the alleys will wash out. Lay across the slope on gentler ground.", unit.FineShare(slope))
-			case slope > mildSlope && careful(o):
-				return rulesOut("The slope is {}. Sow rye or straw the alleys, and lay nearly along the contour.", unit.FineShare(slope))
+			case slope > MildSlope && careful(o):
+				return rulesOut("The slope is {}. Sow rye in the alleys or cover them with straw, and lay nearly along the contour.", unit.FineShare(slope))
 			}
 			return silent()
 		}, &table.Runoff, &table.RunoffRye),
@@ -123,7 +123,7 @@ var gates = [...]*Rule{
 	gate("yellow-nutsedge-heavy", "Heavy yellow nutsedge", "Film held yellow nutsedge back by 96 % in pots, but those that come through multiply.", "pepper-yellow-nutsedge",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Weeds.Nutsedge == "yellow" && f.Case.Weeds.Pressure == "heavy" && careful(o) {
-				return rulesOut("Heavy yellow nutsedge: opaque film holds most of it, and some will pierce. Plan to pull spears each week.")
+				return rulesOut("Heavy yellow nutsedge: opaque film holds most of it, but some shoots come through. Plan to pull them each week.")
 			}
 			return silent()
 		}, &table.NutsedgeYellow2005),
@@ -132,7 +132,7 @@ var gates = [...]*Rule{
 			switch {
 			case f.YieldLost > heavyLoss && forbidding(o):
 				return rulesOut("Water of {} would cost about {} of the yield of {}. Choose another crop or water.", f.Case.Water.Salt.Value, f.YieldLost, f.Crop.Name)
-			case f.YieldLost > someLoss && careful(o):
+			case f.YieldLost > SomeLoss && careful(o):
 				return rulesOut("Water of {} may cost about {} of the yield of {}. Leach before planting and keep the bed moist.", f.Case.Water.Salt.Value, f.YieldLost, f.Crop.Name)
 			}
 			return silent()
@@ -140,10 +140,10 @@ var gates = [...]*Rule{
 	gate("frost-on-planting-day", "Frost is likely after planting", "Film warms roots, never leaves.", "tomato-frost-pocket",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if free, ok := f.Season.NextFree(f.Wanted); ok && free > f.Wanted && f.WantedRisk > rareFrost && careful(o) {
-				return rulesOut("{} it still freezes after {}. Film does not protect leaves: plant on {}.", yearsOf(f.WantedRisk), f.Wanted, f.Plant)
+				return rulesOut("{} it still freezes after {}. Film does not protect leaves: plant on {}.", yearsOf(f.WantedRisk), unit.YearDay(f.Wanted), f.Plant)
 			}
 			if f.FrostRisk > coverFrost && f.Crop.Hardiness >= table.Tender && careful(o) {
-				return rulesOut("{} it still freezes after {}. Film does not protect leaves: have covers ready.", yearsOf(f.FrostRisk), f.Plant)
+				return rulesOut("{} it still freezes after {}. Film does not protect leaves: have covers ready.", yearsOf(f.FrostRisk), unit.YearDay(f.Plant))
 			}
 			return silent()
 		}, &table.Colorado720, &table.Covers2020, &table.Normals),
@@ -165,7 +165,7 @@ var gates = [...]*Rule{
 			}
 			return silent()
 		}, &table.OrganicRule, &table.OrganicMemo2015),
-	gate("season-too-short", "Autumn frost comes first", "A crop that is cut off before harvest pays for nothing.", "melon-too-late",
+	gate("season-too-short", "Fall frost comes first", "A crop that frost cuts off before harvest earns nothing.", "melon-too-late",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Crop.Hardiness < table.Tender || f.FreeDays == facts.Never {
 				return silent()
@@ -173,23 +173,23 @@ var gates = [...]*Rule{
 			left := f.FreeDays
 			switch {
 			case left < f.CropDays*2/3 && forbidding(o):
-				return rulesOut("Only {} are left before the usual first frost, and {} need about {} to the first harvest.", left, f.Crop.Name, f.CropDays)
+				return rulesOut("Only {} are left before the usual first frost, and the first harvest of {} takes about {}.", left, f.Crop.Name, f.CropDays)
 			case left < f.CropDays && careful(o):
-				return rulesOut("Only {} are left before the usual first frost, and {} need about {} to the first harvest. Have covers ready.", left, f.Crop.Name, f.CropDays)
+				return rulesOut("Only {} are left before the usual first frost, and the first harvest of {} takes about {}. Have covers ready.", left, f.Crop.Name, f.CropDays)
 			}
 			return silent()
 		}, &table.Normals, &table.TradeSeedList),
 	gate("always-frost", "No frost-free season", "Tender leaves need a season without frost.", "tomato-high-valley",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.FrostKind == weather.FrostAlways && f.Crop.Hardiness >= table.Tender && forbidding(o) {
-				return rulesOut("Here it freezes even in the warmest month of most years. {} need a tunnel, not film alone.", unit.Capital(f.Crop.Name))
+				return rulesOut("Here it freezes even in the warmest month of most years. A tunnel is needed for {}, not film alone.", f.Crop.Name)
 			}
 			return silent()
 		}, &table.Normals, &table.Colorado720),
 	gate("never-warm", "No film makes this ground warm enough", "Below its floor the crop stands still or rots.", "okra-cold-coast",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Opening == facts.NeverOpen && f.FrostKind != weather.FrostAlways && forbidding(o) {
-				return rulesOut("Under no film does the bed hold {} for three days this season. {} need a warmer place or a tunnel.", f.CoverFloor(), unit.Capital(f.Crop.Name))
+				return rulesOut("Under no film does the bed hold {} for three days this season. A warmer place or a tunnel is needed for {}.", f.CoverFloor(), f.Crop.Name)
 			}
 			if f.Opening == facts.OpenUnderCovers && careful(o) {
 				return rulesOut("The bed reaches {} but never holds {} under the film. Plant under covers, on {} or later.", f.CoverFloor(), f.WorkFloor, f.Plant)
@@ -216,17 +216,17 @@ var gates = [...]*Rule{
 				return silent()
 			}
 			if p := f.Case.Practice.Tractor; p.Given && p.Value < lightTractor && forbidding(o) {
-				return rulesOut("Many stones and a tractor of {}: the layer will ride up and tear the film. Pick stones first, or borrow a heavier tractor.", p.Value)
+				return rulesOut("Many stones and a tractor of {}: the layer will ride up and tear the film. Pick the stones first, or borrow a heavier tractor.", p.Value)
 			}
 			if careful(o) {
-				return rulesOut("Many stones: pick the bed line before laying, and go slowly.")
+				return rulesOut("Many stones: pick them from the bed lines before laying, and go slowly.")
 			}
 			return silent()
 		}, &table.Practice, &table.Plasticulture),
 	gate("trashy-ground", "Trash in the soil", "Stalks and sod puncture film and hold it off the bed.", "cabbage-wet-clay",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Soil.Tilth == "trashy" && careful(o) {
-				return rulesOut("The soil is full of trash. Bury or rake it off first: sticks puncture the film and clods hold it off the soil.")
+				return rulesOut("There is crop trash in the soil. Bury it or rake it off first: it punctures the film and holds it off the soil.")
 			}
 			return silent()
 		}, &table.TilthMichigan, &table.Contact),

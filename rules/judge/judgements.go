@@ -15,7 +15,7 @@ type Judgement struct {
 // Whose tells where the figure comes from.
 func (j *Judgement) Whose() string {
 	if j.Source == nil {
-		return "our judgement"
+		return "our judgment"
 	}
 	return j.Source.Publisher + ": " + j.Source.Title
 }
@@ -80,14 +80,14 @@ var (
 	heavyFrom   = Judgement{ID: "bed-heavy-from", Means: "how heavy a soil must be for height to help: silt loam and heavier, not loam", Value: 0.5, Unit: "of clay"}
 	heavyFit    = Judgement{ID: "bed-heavy-fit", Means: "8 in and more on clay", Value: 0.6}
 	sandFit     = Judgement{ID: "bed-sand-fit", Means: "the highest bed on sand, against", Value: 0.4}
-	earlyHalf   = Judgement{ID: "bed-early-half", Means: "degrees short of the safe floor at which height counts half", Value: 6, Unit: "°C"}
+	earlyHalf   = Judgement{ID: "bed-early-half", Means: "degrees that bare ground lacks at which height counts half", Value: 6, Unit: "°C"}
 	usualHeight = Judgement{ID: "bed-usual-fit", Means: "the height that most growers form", Value: 0.6}
 	nearUsual   = Judgement{ID: "bed-near-usual-fit", Means: "heights beside it", Value: 0.3}
 	guideHeight = Judgement{ID: "bed-guide-fit", Means: "a height that a guide names for the crop", Value: 0.6}
 	guideHalf   = Judgement{ID: "bed-guide-half", Means: "how far from a guide's height counts half", Value: 0.15, Unit: "m"}
 	rootsFit    = Judgement{ID: "bed-roots-fit", Means: "the highest bed under deep roots", Value: 0.5}
 	slopeHalf   = Judgement{ID: "bed-slope-half", Means: "slope at which height counts half against", Value: 10, Unit: "%"}
-	shovelFit   = Judgement{ID: "bed-shovel-fit", Means: "the highest bed where it must be shovelled, against", Value: 0.8}
+	shovelFit   = Judgement{ID: "bed-shovel-fit", Means: "the highest bed where it must be shoveled, against", Value: 0.8}
 	wetFit      = Judgement{ID: "bed-wet-fit", Means: "8 in and more where the ground is wet at laying", Value: 0.7}
 	shoulderFit = Judgement{ID: "bed-wind-fit", Means: "the highest bed on a windy field, against", Value: 0.6}
 	scarceFit   = Judgement{ID: "bed-scarce-fit", Means: "the highest bed where water is scarce, against", Value: 0.6}

@@ -18,7 +18,7 @@ func Limits(f *facts.Facts) []Limit {
 	list := []Limit{
 		{"normals", unit.Say("Temperatures are long-term monthly means. The soil's mean on planting day may lie from {} to {} under black film; a cold spell is not in the means.", f.Warmth.Low[table.Black][facts.WarmthBefore], f.Warmth.High[table.Black][facts.WarmthBefore])},
 		{"floors", floorLimit(f)},
-		{"weights", unit.Say("The direction of each reason has a source. Its weight is our judgement.")},
+		{"weights", unit.Say("The direction of each reason has a source. Its weight is our judgment.")},
 	}
 	list = append(list, warmthLimits()...)
 	list = append(list, waterLimits()...)
@@ -29,14 +29,14 @@ func Limits(f *facts.Facts) []Limit {
 			list = append(list, Limit{"far-station", unit.Say("The nearest station is {} away.", p.StationAway)})
 		}
 		if p.StationFlag == "P" || p.StationFlag == "Q" {
-			list = append(list, Limit{"doubtful-normals", unit.Say("Some of this station's normals are provisional or estimated from neighbours.")})
+			list = append(list, Limit{"doubtful-normals", unit.Say("Some of this station's normals are provisional or estimated from neighbors.")})
 		}
 	}
 	if !p.Solar.Given {
 		list = append(list, Limit{"sun", unit.Say("Sun, wind and humidity are estimated from temperature, as FAO Paper 56 does where they are missing.")})
 	}
 	if f.FrostKind == weather.FrostUsual && !p.LastFrost.Given {
-		list = append(list, Limit{"frost-pocket", unit.Say("Frost dates are computed for thermometer height. Low ground freezes later into spring and earlier in autumn.")})
+		list = append(list, Limit{"frost-pocket", unit.Say("Frost dates are computed for thermometer height. Low ground freezes later in spring and earlier in the fall.")})
 	}
 	if p := f.Probe; p.Given && p.Doubtful {
 		list = append(list, Limit{"probe-doubted", unit.Say("Your probe reading lies {} from what we computed ({}). That is too far to believe, so the curve was not moved. Read again in the shade, and check °C against °F.", p.Shift, p.Expected)})
@@ -48,9 +48,9 @@ func Limits(f *facts.Facts) []Limit {
 	}
 	switch kc := &f.Crop.KcMid; kc.Mark {
 	case table.FromMemory:
-		list = append(list, Limit{"no-coefficient", unit.Say("No published water use was found for {}; a value from memory stands in.", f.Crop.Name)})
+		list = append(list, Limit{"no-coefficient", unit.Say("We found no published water use for {}; a value from memory stands in.", f.Crop.Name)})
 	case table.StandIn:
-		list = append(list, Limit{"stand-in-coefficient", unit.Say("No published water use was found for {}. We use what was read for another crop: {}.", f.Crop.Name, kc.Note)})
+		list = append(list, Limit{"stand-in-coefficient", unit.Say("We found no published water use for {}. The figure of another crop stands in: {}.", f.Crop.Name, kc.Note)})
 	}
 	return list
 }
@@ -59,9 +59,9 @@ func Limits(f *facts.Facts) []Limit {
 func floorLimit(f *facts.Facts) unit.Phrase {
 	list := unit.Between(min(f.MinSoilTemperature, f.SafeSoilTemperature), max(f.MinSoilTemperature, f.SafeSoilTemperature))
 	if f.Crop.Warm {
-		return unit.Say("The planting day works to {} under the film, as a daily mean. Published lists for {} name {}, read in the morning or at ten.", f.WorkFloor, f.Crop.Name, list)
+		return unit.Say("The planting day waits for a daily mean of {} under the film. Published lists for {} name {}, read early in the morning or at ten.", f.WorkFloor, f.Crop.Name, list)
 	}
-	return unit.Say("The planting day works to {} under the film, as a daily mean. Published lists for {} name {}.", f.WorkFloor, f.Crop.Name, list)
+	return unit.Say("The planting day waits for a daily mean of {} under the film. Published lists for {} name {}.", f.WorkFloor, f.Crop.Name, list)
 }
 
 // warmthLimits are the computed soil warmth's own: what it missed when it was
@@ -78,7 +78,7 @@ func warmthLimits() []Limit {
 		{"film-warming", unit.Say("Soil warmth: published warming under black film runs from {} to {}. We carry the middle of the New England table to this place and take it for a daily mean, since the table names no hour.", degrees(0.56), degrees(6))},
 		{"warmth-warm-climate", unit.Say("Soil warmth: for Puerto Rico we compute {} and {} more warming than two published rows found (°C): in a warm climate we warm too much.", 1.16, 0.37)},
 		{"warmth-silver", unit.Say("Soil warmth: sources disagree about silver-on-black film, from {} cooler than bare soil to {} warmer; two published rows lie {} and {} from ours.", degrees(1.1), degrees(3), degrees(0.81), degrees(2.51))},
-		{"warmth-black-rows", unit.Say("Soil warmth: for black film, rows of three published trials lie outside ours by {}, {}, {} (red and blue film too) and {}; at a second New England place white-on-black lies outside by {}.", degrees(0.09), degrees(0.06), degrees(0.51), degrees(0.21), degrees(0.50))},
+		{"warmth-black-rows", unit.Say("Soil warmth: for black film, four rows of three published trials lie outside ours, by {} at most (red and blue film too); at a second New England place white-on-black lies outside by {}.", degrees(0.51), degrees(0.50))},
 		{"warmth-georgia", unit.Say("Soil warmth: a Georgia trial found the root zone {} to {} above the air under every film. Of 30 figures that we compute for it, 8 lie outside, most under white and silver film.", degrees(1), degrees(5))},
 		{"warmth-clear", unit.Say("Soil warmth: one study found that clear film warms less on days when bare soil is warmer. In a usual year ours warms more, since it has no weather; in the real weather of 60 stations ours warms less at {}. Another study found soil under clear film hottest when moist; ours is up to {} hotter when dry.", 58.0, degrees(3))},
 	}
@@ -91,7 +91,7 @@ func waterLimits() []Limit {
 	tape := unit.FromGallonsPerMinutePer100Feet(0.5)
 	return []Limit{
 		{"water-film", unit.Say("Water: how much of the need film saves is from memory of FAO Paper 56, from {} to {} by crop.", unit.Percent(5), unit.Percent(35))},
-		{"water-thumb", unit.Say("Water: in the mid-Atlantic summer, tape of {} is said to run 2 to 3 h a day (common practice, no source). On the hungriest day there we compute {} for bell pepper, {} for cucumber, {} for muskmelon, and {} for tomato, which is outside.", tape, unit.Hours(2.4), unit.Hours(2.2), unit.Hours(2.1), unit.Hours(1.9))},
+		{"water-thumb", unit.Say("Water: in the mid-Atlantic summer, tape of {} is said to run 2 to 3 h a day (common practice, no source). On the day of peak use there we compute {} for bell pepper, {} for cucumber, {} for muskmelon, and {} for tomato, which is outside.", tape, unit.Hours(2.4), unit.Hours(2.2), unit.Hours(2.1), unit.Hours(1.9))},
 		{"water-half", unit.Say("Water: drip is said to save up to half the water (common practice, no source). For tomato we compute {}, which is outside.", unit.Percent(61))},
 		{"water-purdue", unit.Say("Water: Purdue University’s hotline gives a tomato five weeks after planting {} of the reference; we compute {} on bare ground and {} under film. It gives a watermelon {}; we compute {} to {} under film.", 0.72, 0.79, 0.51, 0.57, 0.61, 0.65)},
 		{"water-melon", unit.Say("Water: under plastic in a dry climate melon was measured at {}, {} and {} of the reference, early, at full leaf and late (Scientia Agricola, 2015); we compute {}, {} and {}.", 0.26, 0.96, 0.63, 0.45, 0.81, 0.57)},

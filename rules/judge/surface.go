@@ -1,6 +1,8 @@
 package judge
 
 import (
+	"math"
+
 	"filmfurrow/rules/facts"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
@@ -9,6 +11,12 @@ import (
 
 // tellable is the least difference of soil warmth that a sentence tells.
 const tellable = unit.CelsiusDegrees(0.5)
+
+// bareShort is how far bare ground lies below the floor of planting on planting day.
+func bareShort(f *facts.Facts) unit.CelsiusDegrees {
+	mean, _, _ := f.Warmth.Of(facts.Bare, 0)
+	return f.WorkFloor.Minus(mean)
+}
 
 var surfaceRules = [...]*Rule{
 	{ID: "surface-not-made", Speaks: question.Surface, Weight: Strong, Title: "Sold smooth only",
@@ -41,16 +49,16 @@ var surfaceRules = [...]*Rule{
 			if o != question.Smooth || f.Height == 0 || f.HotSeason < 1 {
 				return silent()
 			}
-			return against(saturate(f.HotSeason, slackHalf.Value), "Hot days come before harvest, about {}: smooth film stretches and tears on a raised bed in heat.", unit.DaysOf(f.HotSeason))
+			return against(saturate(f.HotSeason, slackHalf.Value), "About {} before harvest: on a raised bed smooth film stretches and tears in heat.", unit.Count(int(math.Round(f.HotSeason)), "hot day", "hot days"))
 		}},
 	{ID: "surface-contact", Speaks: question.Surface, Weight: Plain, Title: "Contact with cold soil",
 		Because: "Opaque film warms only what it touches.", Sources: []*table.Source{&table.Contact, &table.Embossing}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			short := f.SafeSoilTemperature.Minus(f.Under[facts.Bare])
+			short := bareShort(f)
 			if o != question.Embossed || short < tellable {
 				return silent()
 			}
-			return speaksFor(saturate(float64(short), contactHalf.Value), "The bare bed is {} short of the safe floor on planting day: tight contact counts.", short)
+			return speaksFor(saturate(float64(short), contactHalf.Value), "On planting day bare ground is {} cooler than the {} that planting waits for: film that touches the soil warms it best.", short, f.WorkFloor)
 		}},
 	{ID: "surface-price", Speaks: question.Surface, Weight: Slight, Title: "Price",
 		Because: "A small saving for each roll.", Sources: []*table.Source{&table.Practice}, Fires: "corn-short-season",
@@ -61,7 +69,7 @@ var surfaceRules = [...]*Rule{
 			return speaksFor(cheapFit.Value, "Smooth film is cheaper.")
 		}},
 	{ID: "surface-by-hand", Speaks: question.Surface, Weight: Slight, Title: "Laid by hand",
-		Because: "Hands cannot pull film as tight as a layer; smooth slides more easily.", Sources: []*table.Source{&table.Memory}, Fires: "flowers-by-hand",
+		Because: "Hands cannot pull film as tight as a layer; smooth film slides more easily.", Sources: []*table.Source{&table.Memory}, Fires: "flowers-by-hand",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Practice.Laying != "hand" || o != question.Smooth {
 				return silent()

@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"filmfurrow/rules/facts"
-	"filmfurrow/rules/model/drip"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
@@ -31,9 +30,9 @@ var tapeRules = [...]*Rule{
 			s, low, high := tapeOf(o).Spacing, f.Soil.Spacing.Low, f.Soil.Spacing.High
 			switch {
 			case s > high+0.01:
-				return against(saturate(float64(s-high), 0.1), "On {} one emitter wets about {}. Emitters {} apart leave dry gaps; {} to {} is usual.", f.Soil.Name, unit.Short(f.Soil.Wetted.Value), unit.Short(s), unit.Short(low), unit.Short(high))
+				return against(saturate(float64(s-high), 0.1), "On {} one emitter wets about {}. Emitters {} apart leave dry gaps; {} is usual.", f.Soil.Name, unit.Short(f.Soil.Wetted.Value), unit.Short(s), unit.Between(unit.Short(low), unit.Short(high)))
 			case s < low-0.01:
-				return against(saturate(float64(low-s), 0.3), "On {} emitters {} apart are closer than they need be; {} to {} is usual.", f.Soil.Name, unit.Short(s), unit.Short(low), unit.Short(high))
+				return against(saturate(float64(low-s), 0.3), "On {} emitters {} apart are closer than they need to be; {} is usual.", f.Soil.Name, unit.Short(s), unit.Between(unit.Short(low), unit.Short(high)))
 			}
 			return silent()
 		}},
@@ -43,23 +42,23 @@ var tapeRules = [...]*Rule{
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			s := tapeOf(o).Spacing
 			if over := s - f.InRow; over > 0.1 {
-				return against(saturate(float64(over), 0.3), "Plants stand {} apart and emitters {}: some plants start far from water.", unit.Short(f.InRow), unit.Short(s))
+				return against(saturate(float64(over), 0.3), "Plants are {} apart and emitters {}: some plants start far from water.", unit.Short(f.InRow), unit.Short(s))
 			}
 			return silent()
 		}},
 	{ID: "tape-trade-range", Speaks: question.Tape, Weight: Plain, Title: "What most growers use",
-		Because: "It is stocked everywhere and its habits are known.",
+		Because: "It is stocked everywhere, and how it behaves is well known.",
 		Sources: []*table.Source{&table.Practice, &table.ClemsonTape}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			t := tapeOf(o)
-			if t.Spacing < 0.2 || t.Spacing > 0.31 || t.Bore > drip.CommonTapeBore {
+			if t.Spacing < 0.2 || t.Spacing > 0.31 || t.Bore > table.CommonBore {
 				return silent()
 			}
 			low, high := unit.FromGallonsPerMinutePer100Feet(0.4), unit.FromGallonsPerMinutePer100Feet(0.515)
 			if t.Flow >= low && t.Flow <= high {
-				return speaksFor(0.6, "Most vegetables are grown on emitters {} to {} apart and about {} to {}.", unit.Short(0.2032), unit.Short(0.3048), low, unit.FromGallonsPerMinutePer100Feet(0.5))
+				return speaksFor(0.6, "Most vegetables are grown on tape with emitters {} apart and a flow of about {}.", unit.Between(unit.Short(0.2032), unit.Short(0.3048)), unit.Between(low, unit.FromGallonsPerMinutePer100Feet(0.5)))
 			}
-			return speaksFor(0.25, "Most vegetables are grown on emitters {} to {} apart.", unit.Short(0.2032), unit.Short(0.3048))
+			return speaksFor(0.25, "Most vegetables are grown on tape with emitters {} apart.", unit.Between(unit.Short(0.2032), unit.Short(0.3048)))
 		}},
 	{ID: "tape-one-bed-too-much", Speaks: question.Tape, Weight: Strong, Title: "The source must feed one bed",
 		Because: "A zone cannot be smaller than a bed.",
@@ -68,7 +67,7 @@ var tapeRules = [...]*Rule{
 			if !f.Sketch[o].NoBed {
 				return silent()
 			}
-			return rulesOut("One bed would draw {} and your source gives {} to plan on.", f.Sketch[o].BedFlow, f.Usable)
+			return rulesOut("One bed would draw {} more than the {} that your source gives to plan on.", max(f.Sketch[o].BedFlow-f.Usable, 0), f.Usable)
 		}},
 	{ID: "tape-hours-fit", Speaks: question.Tape, Weight: Strong, Title: "Fits the hours of the day",
 		Because: "Hours that are not there cannot be watered.",
@@ -80,9 +79,9 @@ var tapeRules = [...]*Rule{
 			}
 			day, have := s.HoursADay.Value, s.Hours
 			if day > have {
-				return against(saturate(float64(day-have), 3), "At full leaf {} need {} a day in all; you have {}.", zonesOf(s.Zones), day, have)
+				return against(saturate(float64(day-have), 3), "At full leaf {} need {} of running a day; you have {}.", zonesOf(s.Zones), day, have)
 			}
-			return speaksFor(saturate(float64(have-day), 12)*0.5, "At full leaf {} need {} a day in all, within your {}.", zonesOf(s.Zones), day, have)
+			return speaksFor(saturate(float64(have-day), 12)*0.5, "At full leaf {} need {} of running a day, within your {}.", zonesOf(s.Zones), day, have)
 		}},
 	{ID: "tape-run-length", Speaks: question.Tape, Weight: Strong, Title: "Reaches the end of the bed",
 		Because: "A dry far end is the commonest fault of long beds.",
@@ -94,7 +93,7 @@ var tapeRules = [...]*Rule{
 			}
 			long := f.Case.Field.BedLength.Value / unit.Metres(f.Stretches)
 			if spread > facts.WorstSpread {
-				return rulesOut("Along {} of tape the driest plants would get {} less than the wettest. A fifth is the most that goes unseen in the crop.", long, spread)
+				return rulesOut("Along {} of tape the driest plants would get {} less than the wettest. More than a fifth shows in the crop.", long, spread)
 			}
 			return against(0.6+saturate(float64(spread-facts.DesignSpread), 10)*0.4, "Along {} of tape the driest plants get {} less than the wettest; a tenth is the limit to design for.", long, spread)
 		}},
@@ -106,7 +105,7 @@ var tapeRules = [...]*Rule{
 			if run >= 60 || run == 0 {
 				return silent()
 			}
-			return against(saturate(float64(60-run), 30), "After {} the water passes the roots on {}: it must be given in short pulses.", run, f.Soil.Name)
+			return against(saturate(float64(60-run), 30), "After {} the water sinks below the roots on {}, so it must be given in short pulses.", run, f.Soil.Name)
 		}},
 	{ID: "tape-clogging", Speaks: question.Tape, Weight: Plain, Title: "Small outlets clog",
 		Because: "Low-flow emitters have the narrowest passages.",
@@ -132,32 +131,32 @@ var tapeRules = [...]*Rule{
 			return against(saturate(float64(day-3), 4), "At full leaf this tape must run {} a day for {} of water.", day, f.Peak)
 		}},
 	{ID: "tape-slope", Speaks: question.Tape, Weight: Slight, Title: "On a slope",
-		Because: "Fewer, larger emitters lose no more, but every foot of fall adds pressure to all.",
+		Because: "Every foot of fall adds pressure, and tape of a high flow is the less even for it.",
 		Sources: []*table.Source{&table.KansasTape}, Fires: "melon-hillside",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Soil.Slope.Value < 2 {
 				return silent()
 			}
-			return against(saturate(float64(tapeOf(o).Flow), 400)*0.5, "On a slope of {} a tape of less flow keeps the two ends more alike.", unit.FineShare(f.Case.Soil.Slope.Value))
+			return against(saturate(float64(tapeOf(o).Flow), 400)*0.5, "On a slope of {} tape of a lower flow waters the two ends more evenly.", unit.FineShare(f.Case.Soil.Slope.Value))
 		}},
 	{ID: "tape-price", Speaks: question.Tape, Weight: Slight, Title: "Price",
-		Because: "Closer emitters cost a little more for each metre.",
+		Because: "Closer emitters cost a little more for each meter.",
 		Sources: []*table.Source{&table.Memory}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if tapeOf(o).Spacing > 0.21 {
 				return silent()
 			}
-			return against(saturate(0.31-float64(tapeOf(o).Spacing), 0.3), "Emitters {} apart cost a little more.", unit.Short(tapeOf(o).Spacing))
+			return against(saturate(0.31-float64(tapeOf(o).Spacing), 0.3), "Tape with emitters {} apart costs a little more.", unit.Short(tapeOf(o).Spacing))
 		}},
 	{ID: "tape-wide-bore", Speaks: question.Tape, Weight: Slight, Title: "A wide tape",
 		Because: "Wide tape costs more and needs its own fittings; it pays where beds are long.",
 		Sources: []*table.Source{&table.KansasTape, &table.Practice}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			t := tapeOf(o)
-			if t.Bore <= drip.CommonTapeBore {
+			if t.Bore <= table.CommonBore {
 				return silent()
 			}
-			return against(0.8, "Tape of {} costs more than the common {}, and takes fittings of its own.", unit.Bore(t.Bore), unit.Bore(drip.CommonTapeBore))
+			return against(0.8, "Tape of {} costs more than the common {}, and takes fittings of its own.", unit.Bore(t.Bore), unit.Bore(table.CommonBore))
 		}},
 	{ID: "tape-low-pressure", Speaks: question.Tape, Weight: Plain, Title: "Little pressure",
 		Because: "A tank on a stand gives a few kilopascals; high flow uses them up in the tape.",
@@ -170,6 +169,6 @@ var tapeRules = [...]*Rule{
 			if !p.Given || p.Value >= 40 {
 				return silent()
 			}
-			return against(saturate(float64(tapeOf(o).Flow), 400), "With only {} the less a tape draws, the further it reaches.", p.Value)
+			return against(saturate(float64(tapeOf(o).Flow), 400), "With only {} of pressure, a tape that draws less reaches further.", p.Value)
 		}},
 }

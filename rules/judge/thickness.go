@@ -53,7 +53,7 @@ var thicknessRules = [...]*Rule{
 			if r.ByWeight || (question.Thicknesses[o]+0.5 >= r.Thicknesses.Low && question.Thicknesses[o] <= r.Thicknesses.High+0.5) {
 				return silent()
 			}
-			return rulesOut("{} is usually sold from {} to {}.", unit.Capital(r.Name), r.Thicknesses.Low, r.Thicknesses.High)
+			return rulesOut("{} is usually sold in {}.", unit.Capital(r.Name), unit.Between(r.Thicknesses.Low, r.Thicknesses.High))
 		}},
 	{ID: "thickness-one-season", Speaks: question.Thickness, Weight: Plain, Title: "One season",
 		Because: "It is what most growers lay and lift.", Sources: []*table.Source{&table.Practice, &table.NewEngland}, Fires: "pepper-cool-spring",
@@ -62,21 +62,21 @@ var thicknessRules = [...]*Rule{
 				return silent()
 			}
 			if t := thick(o); t >= 0.99 && t <= 1.26 {
-				return speaksFor(oneSeason.Value, "For one season most growers lay {} to {}.", unit.FromMil(1), unit.FromMil(1.25))
+				return speaksFor(oneSeason.Value, "For one season most growers lay {}.", unit.Between(unit.FromMil(1), unit.FromMil(1.25)))
 			}
 			return silent()
 		}},
 	{ID: "thickness-second-crop", Speaks: question.Thickness, Weight: Strong, Title: "Two or more crops",
-		Because: "Film that carries a second crop is walked, holed and weathered twice.", Sources: []*table.Source{&table.Weathering, &table.Memory}, Fires: "tomato-two-crops",
+		Because: "Film that carries a second crop is walked on, cut and weathered twice.", Sources: []*table.Source{&table.Weathering, &table.Memory}, Fires: "tomato-two-crops",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			crops := f.Case.Practice.CropsOnFilm.Or(1)
 			if crops < 2 || o == question.ByWeight {
 				return silent()
 			}
 			if short := 1.25 - thick(o); short > 0.01 {
-				return against(saturate(short, secondHalf.Value), "{} crops on one laying want {} or more.", int(crops), unit.FromMil(1.25))
+				return against(saturate(short, secondHalf.Value), "{} crops on one laying need {} or more.", int(crops), unit.FromMil(1.25))
 			}
-			return speaksFor(stoutFit.Value, "Stout enough for {} crops on one laying.", int(crops))
+			return speaksFor(stoutFit.Value, "Thick enough for {} crops on one laying.", int(crops))
 		}},
 	{ID: "thickness-nutsedge", Speaks: question.Thickness, Weight: Plain, Title: "Nutsedge",
 		Because: "Spears pierce thin film first.", Sources: []*table.Source{&table.NutsedgeYellow2005}, Fires: "pepper-yellow-nutsedge",
@@ -108,9 +108,9 @@ var thicknessRules = [...]*Rule{
 				return silent()
 			}
 			if thick(o) >= 1.24 {
-				return speaksFor(stoutFit.Value, "Stony ground wants {} or more.", unit.FromMil(1.25))
+				return speaksFor(stoutFit.Value, "Stony ground needs {} or more.", unit.FromMil(1.25))
 			}
-			return against(saturate(1.25-thick(o), stoneHalf.Value), "Stones puncture thin film; stony ground wants {} or more.", unit.FromMil(1.25))
+			return against(saturate(1.25-thick(o), stoneHalf.Value), "Stones puncture thin film; stony ground needs {} or more.", unit.FromMil(1.25))
 		}},
 	{ID: "thickness-trash", Speaks: question.Thickness, Weight: Plain, Title: "Trash in the bed",
 		Because: "Stalks puncture film from below.", Sources: []*table.Source{&table.TilthMichigan}, Fires: "cabbage-wet-clay",
@@ -118,7 +118,7 @@ var thicknessRules = [...]*Rule{
 			if o == question.ByWeight || f.Case.Soil.Tilth != "trashy" {
 				return silent()
 			}
-			return speaksFor(saturate(thick(o)-0.6, stalkHalf.Value), "Stalks puncture from below; thicker film stands more.")
+			return speaksFor(saturate(thick(o)-0.6, stalkHalf.Value), "Stalks puncture film from below; thicker film stands up to more of them.")
 		}},
 	{ID: "thickness-fumigation", Speaks: question.Thickness, Weight: Plain, Title: "Holds a fumigant",
 		Because: "Barrier films are about this thick; the label decides.", Sources: []*table.Source{&table.BarrierFilm2013, &table.Memory}, Fires: "tomato-fumigated",
@@ -148,7 +148,7 @@ var thicknessRules = [...]*Rule{
 			if f.Case.Practice.Laying != "hand" || o == question.ByWeight {
 				return silent()
 			}
-			return speaksFor(saturate(thick(o)-0.9, handHalf.Value), "Laid by hand, stouter film is easier to handle.")
+			return speaksFor(saturate(thick(o)-0.9, handHalf.Value), "Laid by hand, thicker film is easier to handle.")
 		}},
 	{ID: "thickness-wind", Speaks: question.Thickness, Weight: Slight, Title: "Wind",
 		Because: "Flapping film tears where it is thin.", Sources: []*table.Source{&table.Memory}, Fires: "pepper-cool-spring",
@@ -156,7 +156,7 @@ var thicknessRules = [...]*Rule{
 			if f.Case.Field.Exposure != "windy" || o == question.ByWeight {
 				return silent()
 			}
-			return speaksFor(saturate(thick(o)-0.9, handHalf.Value), "Your field is windy: stouter film stands it better.")
+			return speaksFor(saturate(thick(o)-0.9, handHalf.Value), "Your field is windy, and thicker film stands up to it better.")
 		}},
 	{ID: "thickness-price", Speaks: question.Thickness, Weight: Plain, Title: "Price and weight",
 		Because: "Film is sold by weight: a quarter thicker costs and weighs a quarter more.", Sources: []*table.Source{&table.FilmYieldConstant}, Fires: "pepper-cool-spring",
@@ -172,6 +172,6 @@ var thicknessRules = [...]*Rule{
 			if o == question.ByWeight || f.Crop.DaysToHarvest.High < 180 || !f.Autumn {
 				return silent() // a crop set in spring is off the film by autumn
 			}
-			return speaksFor(saturate(thick(o)-1, longHalf.Value), "{} lie on the film for about {}; guides give {} to {}.", unit.Capital(f.Crop.Name), unit.DaysOf(f.Crop.DaysToHarvest.High), unit.FromMil(1), unit.FromMil(1.5))
+			return speaksFor(saturate(thick(o)-1, longHalf.Value), "The crop is on the film for about {}; guides give {}.", unit.DaysOf(f.Crop.DaysToHarvest.High), unit.Between(unit.FromMil(1), unit.FromMil(1.5)))
 		}},
 }

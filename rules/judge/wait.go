@@ -72,9 +72,9 @@ func waitRule(o question.Option, id, title, because, fires string, judge func(*f
 var waitRules = [...]*Rule{
 	waitRule(question.WaitSettling, "wait-settling", "The bed settles and takes water", "Never less than this, whatever the soil.", "tomato-high-summer",
 		func(f *facts.Facts, days unit.Days) (Finding, bool) {
-			return waited(days, "{} for the bed to settle on the tape and the water test to be done.", days)
+			return waited(days, "{} for the bed to settle on the tape and for the water test.", days)
 		}, &table.Practice),
-	waitRule(question.WaitWarming, "wait-warming", "The bed warms", "Roots set in cold ground stand still.", "pepper-cool-spring",
+	waitRule(question.WaitWarming, "wait-warming", "The bed warms", "Roots set in cold ground stop growing.", "pepper-cool-spring",
 		func(f *facts.Facts, days unit.Days) (Finding, bool) {
 			if days == 0 {
 				return silent()
@@ -90,17 +90,17 @@ var waitRules = [...]*Rule{
 			}
 			day, ok := f.Season.NextWarm(f.ChosenCover(), f.Wanted)
 			if !ok || day <= f.Wanted {
-				return waited(days, "{} for the bed to warm and settle: on {} it holds {} under the film, as a daily mean.", f.Lead, f.Plant, f.WorkFloor)
+				return waited(days, "{} for the bed to warm and settle: by {} it holds a daily mean of {} under the film.", f.Lead, f.Plant, f.WorkFloor)
 			}
 			soonest, early := f.Season.NextOpen(f.ChosenCover(), f.Wanted, facts.WarmSpring)
 			latest, late := f.Season.NextOpen(f.ChosenCover(), f.Wanted, facts.CoolSpring)
 			switch {
 			case early && late:
-				return waited(days, "The bed holds {} under the film, as a daily mean, from {} on. A warm spring brings planting on {}, a cool one on {}.", f.WorkFloor, day, soonest, latest)
+				return waited(days, "The bed holds a daily mean of {} under the film from {} on. In a warm spring you could plant on {}, in a cool one on {}.", f.WorkFloor, day, soonest, latest)
 			case early:
-				return waited(days, "The bed holds {} under the film, as a daily mean, from {} on. A warm spring brings planting on {}; a cool one may never do so: read a probe.", f.WorkFloor, day, soonest)
+				return waited(days, "The bed holds a daily mean of {} under the film from {} on. In a warm spring you could plant on {}; in a cool one it may never get that warm: read a probe.", f.WorkFloor, day, soonest)
 			}
-			return waited(days, "The bed holds {} under the film, as a daily mean, from {} on.", f.WorkFloor, day)
+			return waited(days, "The bed holds a daily mean of {} under the film from {} on.", f.WorkFloor, day)
 		}, &table.Practice, &table.MinnesotaWait, &table.GeorgiaFloors, &table.KansasFloors),
 	waitRule(question.WaitFrost, "wait-frost", "Frost", "Film does not protect leaves.", "tomato-frost-pocket",
 		func(f *facts.Facts, days unit.Days) (Finding, bool) {
@@ -109,9 +109,9 @@ var waitRules = [...]*Rule{
 			}
 			free, _ := f.Season.NextFree(f.Wanted)
 			if f.Crop.Hardiness >= table.Tender {
-				return waited(days, "Frost: planting waits until {}, the usual last frost. {} it still freezes after {}.", free, yearsOf(f.WantedRisk), f.Wanted)
+				return waited(days, "Frost: planting waits until {}, the usual last frost. {} it still freezes after {}.", free, yearsOf(f.WantedRisk), unit.YearDay(f.Wanted))
 			}
-			return waited(days, "Frost: hardened {} plants stand from {} on, three weeks before the usual last frost.", f.Crop.Hardiness.String(), free)
+			return waited(days, "Frost: hardened plants of a {} crop can go out from {} on, about three weeks before the usual last frost.", f.Crop.Hardiness.String(), free)
 		}, &table.Colorado720, &table.Normals),
 	waitRule(question.WaitLabel, "wait-label", "The label's interval", "The label is law.", "tomato-fumigated",
 		func(f *facts.Facts, days unit.Days) (Finding, bool) {
@@ -120,7 +120,7 @@ var waitRules = [...]*Rule{
 			case !p.FumigatedOn.Given:
 				return silent()
 			case !p.LabelInterval.Given:
-				return waited(days, "The ground was treated on {}. The label names the days until planting: type them. Until then {} are pencilled in, as published pages name two to three weeks.", p.FumigatedOn.Value, unit.Days(provisionalLabel))
+				return waited(days, "The ground was treated on {}. The label names the days until planting: type them. Until then we pencil in {}, since published pages name two to three weeks.", p.FumigatedOn.Value, unit.Days(provisionalLabel))
 			}
 			return waited(days, "{}: the label's {} days from {}. Longer where the soil is cold or wet.", days, int(p.LabelInterval.Value), p.FumigatedOn.Value)
 		}, &table.FumigantManual, &table.FumigantShort, &table.BarrierFilm2013),
@@ -128,7 +128,7 @@ var waitRules = [...]*Rule{
 		func(f *facts.Facts, days unit.Days) (Finding, bool) {
 			switch f.Case.Soil.Wetness {
 			case "dry":
-				return waited(days, "{} to water dry ground through before it is covered.", days)
+				return waited(days, "{} to water dry ground through before you cover it.", days)
 			case "wet":
 				return waited(days, "{} for wet ground to drain until a squeezed ball breaks.", days)
 			}

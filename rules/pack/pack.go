@@ -79,7 +79,7 @@ var Farms = [...]Farm{
 			c.Weeds.Pressure = "heavy"
 		}},
 	{ID: "heron-flat", Title: "Heron Flat, melons in a hot place",
-		Lesson: "The day chooses the colour. Black film pays in spring, when roots want warmth; in summer they want it kept off, and the pale film wins.",
+		Lesson: "The day chooses the color. Black film pays in spring, when roots want warmth; in summer they want it kept off, and the pale film wins.",
 		Asks:   question.Film, Answer: question.Option(table.Black), Turn: "plant_on", To: on(6, 20), Then: question.Option(table.WhiteOnBlack),
 		place: &hotPlain, set: func(c *field.Case) { plants(c, "muskmelon", 4, 5) }},
 	{ID: "lark-rise", Title: "Lark Rise, sweet corn in a short summer",

@@ -53,8 +53,8 @@ type WaitPlan struct {
 	Days      unit.Days // from laying to planting
 	LayOn     unit.Date
 	PlantOn   unit.Date
-	EarlyOn   unit.Optional[unit.Date] // the bed holds the risky floor
-	SafeOn    unit.Optional[unit.Date] // the bed holds the safe floor
+	CoversOn  unit.Optional[unit.Date] // the bed holds the floor for planting under covers: see [facts.SoilMarks]
+	WarmOn    unit.Optional[unit.Date] // the bed holds the floor that planting waits for
 	Moved     unit.Days                // planting later than wanted
 	Soonest   unit.Optional[unit.Date] // planting in a warm spring, where it is later than wanted
 	Latest    unit.Optional[unit.Date] // and in a cool one
@@ -65,7 +65,9 @@ type WaitPlan struct {
 type WaterAnswer struct {
 	Start, Peak  unit.Millimetres // a day
 	PeakLitres   unit.Litres      // for 100 m of bed a day
-	StartMinutes unit.Minutes     // a day and zone
+	StartMinutes unit.Minutes     // a day and zone: what the plants need
+	StartEvery   unit.Days        // the same in runs that water a line evenly: every so many days
+	StartRun     unit.Minutes
 	PeakMinutes  unit.Minutes
 	SingleRun    unit.Minutes // longest run before water passes the roots
 	RunsADay     int          // at full leaf
@@ -139,13 +141,20 @@ func decided(v *judge.Choice) []judge.Factor {
 	return nil
 }
 
+// Tape lies so deep in the bed, and so far to the side of a lone row: common practice of
+// the trade ([table.TapeOffset]).
+const (
+	tapeDepth  = unit.Metres(2.5 * unit.MetresPerInch)
+	tapeOffset = unit.Metres(3 * unit.MetresPerInch)
+)
+
 func tapePlan(f *facts.Facts, ok bool) TapePlan {
-	p := TapePlan{Laterals: f.Laterals, Depth: unit.FromInches(2.5)}
+	p := TapePlan{Laterals: f.Laterals, Depth: tapeDepth}
 	if ok {
 		p.Tape = &table.Tapes[f.Tape]
 	}
 	if f.Rows == 1 || f.Laterals == f.Rows { // no hole is punched over the tape
-		p.Offset = unit.FromInches(3)
+		p.Offset = tapeOffset
 	}
 	return p
 }
@@ -167,11 +176,11 @@ func waitPlan(f *facts.Facts, c *judge.Choice) WaitPlan {
 		w.Latest = unit.Known(day)
 	}
 	film := f.ChosenCover()
-	if r := f.ReachEarly[film]; r != facts.Never {
-		w.EarlyOn = unit.Known(f.Plant.Plus(r))
+	if r := f.ReachCovers(film); r != facts.Never {
+		w.CoversOn = unit.Known(f.Plant.Plus(r))
 	}
-	if r := f.ReachSafe[film]; r != facts.Never {
-		w.SafeOn = unit.Known(f.Plant.Plus(r))
+	if r := f.ReachWork[film]; r != facts.Never {
+		w.WarmOn = unit.Known(f.Plant.Plus(r))
 	}
 	if f.Film != table.NoFilm && table.Films[f.Film].Removal != table.LiftAndHaul {
 		w.WaitCosts = unit.Say("Each day that {} lies before planting is taken from its field life of about {}. Lay it late.", f.Film.Name(), unit.DaysOf(table.Films[f.Film].Life.Value))
@@ -187,19 +196,28 @@ func waterAnswer(f *facts.Facts, ok bool) WaterAnswer {
 		return w
 	}
 	w.StartMinutes, w.PeakMinutes, w.SingleRun = s.FirstRun, s.PeakRun, s.Longest
+	w.StartEvery, w.StartRun = s.FirstEvery, s.FirstTogether
 	w.RunsADay, w.Zones, w.HoursADay = s.Runs, s.Zones, s.HoursADay.Value
 	w.Fits = len(s.Stops) == 0
 	switch {
 	case !w.Fits:
 		w.Says = unit.Phrase{Text: "It does not fit. " + s.Stops[0].Text, Quantities: s.Stops[0].Quantities}
 	case w.Zones > 1:
-		w.Says = unit.Say("{} a day at planting, {} a day at full leaf, for each of {} zones.", w.StartMinutes, w.PeakMinutes, w.Zones)
+		w.Says = unit.Say("{} at planting, {} a day at full leaf, for each of {} zones.", RunWords(w.StartEvery, w.StartRun), w.PeakMinutes, w.Zones)
 	case w.Zones == 1:
-		w.Says = unit.Say("{} a day at planting, {} a day at full leaf, for all beds together.", w.StartMinutes, w.PeakMinutes)
+		w.Says = unit.Say("{} at planting, {} a day at full leaf, for all beds together.", RunWords(w.StartEvery, w.StartRun), w.PeakMinutes)
 	default:
-		w.Says = unit.Say("{} a day at planting, {} a day at full leaf, for each zone.", w.StartMinutes, w.PeakMinutes)
+		w.Says = unit.Say("{} at planting, {} a day at full leaf, for each zone.", RunWords(w.StartEvery, w.StartRun), w.PeakMinutes)
 	}
 	return w
+}
+
+// RunWords says how long to run and how often: 24 min every 3 days.
+func RunWords(every unit.Days, run unit.Minutes) unit.Quantity {
+	if every > 1 {
+		return unit.Of(unit.Of(run).In(unit.Metric) + " every " + unit.Of(every).In(unit.Metric))
+	}
+	return unit.Of(unit.Of(run).In(unit.Metric) + " a day")
 }
 
 // sourcesOf gathers the sources of every factor, caution and figure that the

@@ -47,7 +47,7 @@ func (b *BaseFertiliser) work(a *Advice, need *table.Need) {
 		why := "phosphorus hardly moves in soil: all of it before planting"
 		switch {
 		case b.Down:
-			why = "the film lies already"
+			why = "the film is down already"
 		case Nutrient(i) == Nitrogen && need.Before.Given() && n.Basis != ByReport:
 			why = need.Before.Source.Title
 		case Nutrient(i) != Phosphate:
@@ -64,8 +64,8 @@ func (b *BaseFertiliser) work(a *Advice, need *table.Need) {
 				named("through the tape", n.Tape), inputs...)
 		}
 		if b.Bed > 0 {
-			b.step("beds-"+key, unit.Capital(name)+" for all beds", "rate × bed centres that it is meant for × length of all beds", table.BedFeet.Publisher+", "+table.BedFeet.Title,
-				named(before, unit.FineMass(n.UnderMass)), named("rate", n.Under), named("bed centres", b.Centres), named("length of all beds", b.Bed))
+			b.step("beds-"+key, unit.Capital(name)+" for all beds", "rate × bed centers that it is meant for × length of all beds", table.BedFeet.Publisher+", "+table.BedFeet.Title,
+				named(before, unit.FineMass(n.UnderMass)), named("rate", n.Under), named("bed centers", b.Centres), named("length of all beds", b.Bed))
 		}
 	}
 	if b.Told() && b.Bed > 0 {
@@ -82,8 +82,8 @@ func (b *BaseFertiliser) work(a *Advice, need *table.Need) {
 			named("a week", b.AWeek), named("through the tape", n.Tape), named("weeks", b.Weeks))
 	}
 	if b.Lime > 0 {
-		b.step("lime", "Lime for the field of these beds", "rate × own bed centres × length of all beds", "your soil test's report", named("lime", unit.FineMass(b.Lime)),
-			named("rate", a.Case.Soil.Lime.Value), named("bed centres", a.Facts.Centres), named("length of all beds", b.Bed))
+		b.step("lime", "Lime for the field of these beds", "rate × own bed centers × length of all beds", "your soil test's report", named("lime", unit.FineMass(b.Lime)),
+			named("rate", a.Case.Soil.Lime.Value), named("bed centers", a.Facts.Centres), named("length of all beds", b.Bed))
 	}
 }
 
@@ -119,7 +119,7 @@ func (b *BaseFertiliser) say(a *Advice) {
 	}
 	b.sayBasis(a, say)
 	if b.Down {
-		say("The film lies already: nothing can go under it now. Phosphorus through the tape clogs it with hard water: test a jar first.")
+		say("The film is down already: nothing can go under it now. Phosphorus through the tape clogs it with hard water: test a jar first.")
 	} else {
 		b.sayPlace(a, say)
 		b.sayProduct(say)
@@ -128,7 +128,7 @@ func (b *BaseFertiliser) say(a *Advice) {
 	if n.Tape > 0 && !b.Bare {
 		text := "Through the tape: {} of nitrogen a week for {}, from {} on."
 		if n.Under > 0 {
-			text += " What lies under the film is taken off already."
+			text += " What goes under the film is subtracted already."
 		}
 		say(text, b.AWeek, unit.Count(b.Weeks, "week", "weeks"), b.From)
 	}
@@ -136,14 +136,14 @@ func (b *BaseFertiliser) say(a *Advice) {
 		say("Your own feed brings {} in that time, of the nutrient that you named; {} of nitrogen is left to the tape.", b.ByOwn, some(n.Tape))
 	}
 	if n.Tape > 0 && !b.Bare && !b.Down {
-		say("If you do not feed through the tape, put all of it under the film and cut the nitrogen by a tenth or more: {} in place of {}.",
+		say("If you do not feed through the tape, put all of the nitrogen under the film and cut it by a tenth or more: {} in place of {}.",
 			unit.Between(rate(n.Total*(1-noTapeHigh)), rate(n.Total*(1-noTapeLow))), n.Total)
 	}
 	if organic := a.Case.Soil.Organic.Value; organic > richSoil && b.Nutrients[Nitrogen].Basis != ByReport {
 		say("Your soil holds {} of organic matter. Above {} it may give most of the nitrogen that is left to the tape: watch the leaves, or have them tested.", unit.FineShare(organic), unit.Percent(richSoil))
 	}
 	if b.Nutrients[Nitrogen].Basis != ByReport {
-		say("Clover, manure and compost feed too: take what they bring off these figures.")
+		say("Clover, manure and compost feed the crop too: subtract what they bring.")
 	}
 	if a.Case.Practice.Organic.Value {
 		say("You are certified: ask the certifier which products may be used. The sums are the same.")
@@ -173,16 +173,16 @@ func (b *BaseFertiliser) sayBasis(a *Advice, say func(string, ...any)) {
 		say("All three by your soil test’s report.")
 		return
 	case untested[Phosphate] && untested[Potash]:
-		say("Nobody tested this soil, so a medium one stands in. By soil test the table runs from {} to {} of phosphate and from {} to {} of potash. Test it before you buy.", some(p.Low), p.High, some(k.Low), k.High)
+		say("No soil test was given, so a medium one stands in. By soil test the table runs from {} to {} of phosphate and from {} to {} of potash. Test it before you buy.", some(p.Low), p.High, some(k.Low), k.High)
 	case untested[Phosphate]:
 		say("Phosphorus was not tested, so a medium soil stands in: the table runs from {} to {}.", some(p.Low), p.High)
 	case untested[Potash]:
 		say("Potassium was not tested, so a medium soil stands in: the table runs from {} to {}.", some(k.Low), k.High)
 	default:
-		say("By a public table for the classes of your soil test. Where your report names rates, type them: they go before any table.")
+		say("By a public table for the classes of your soil test. Where your report names rates, enter them: they overrule any table.")
 	}
 	if b.For != "" {
-		say("We found no table for {}: {} stand in.", a.Facts.Crop.Name, b.For)
+		say("We found no table for {}. The one for {} stands in.", a.Facts.Crop.Name, b.For)
 	}
 }
 
@@ -192,13 +192,13 @@ func (b *BaseFertiliser) sayPlace(a *Advice, say func(string, ...any)) {
 		for i := range b.Nutrients {
 			under[i] = weighed(b.Nutrients[i].UnderMass)
 		}
-		say("For {} of bed that makes: nitrogen {}, phosphate {}, potash {}.", b.Bed, under[Nitrogen], under[Phosphate], under[Potash])
+		say("For {} of bed that is nitrogen {}, phosphate {}, potash {}.", b.Bed, under[Nitrogen], under[Phosphate], under[Potash])
 	}
 	switch {
 	case b.Bare:
 		say("Spread it over the field and work it in shallow.")
 	case b.OverField:
-		say("Spread over the whole field, about {} of it lies under the film. The rest feeds weeds in the alleys: on the bed strips it does more.", unit.PercentOf(float64(a.Shape.Base/a.Facts.Centres)))
+		say("Spread over the whole field, only about {} of it ends up under the film. The rest feeds weeds in the alleys: it does more on the bed strips.", unit.PercentOf(float64(a.Shape.Base/a.Facts.Centres)))
 	default:
 		say("Spread it on the bed strips alone, {} wide, and mix it in before the beds are formed. The rates are meant for beds {} apart, and each length of bed gets the same.", unit.Short(b.Width), b.Centres)
 	}
@@ -207,16 +207,16 @@ func (b *BaseFertiliser) sayPlace(a *Advice, say func(string, ...any)) {
 func (b *BaseFertiliser) sayProduct(say func(string, ...any)) {
 	switch {
 	case !b.Told():
-		say("Type the grade of your product, and we work out how much of it.")
+		say("Enter the grade of your product to see how much of it to spread.")
 	case b.Bed == 0:
-		say("Tell us the length and number of beds, and we work out how much product.")
+		say("Enter the length and number of beds to see how much product to buy.")
 	case b.Product == 0:
 		say("Your {} holds {}, and none of that is wanted here: take a product without it.", b.GradeWords(), NutrientNames[b.Ends])
 	default:
 		say("Of your {}: {}, that is {}, or {}. More would be too much {}.", b.GradeWords(), weighed(b.Product), b.Per100, b.Strip, NutrientNames[b.Ends])
 		for i := range b.Nutrients {
 			if rest := b.Nutrients[i].Rest; rest >= 0.05 {
-				say("Still wanted from another bag: {} of "+NutrientNames[i]+".", weighed(rest))
+				say("Still needed from another bag: {} of "+NutrientNames[i]+".", weighed(rest))
 			}
 		}
 	}
@@ -239,8 +239,8 @@ func (b *BaseFertiliser) sayLime(a *Advice, say func(string, ...any)) {
 
 // baseCautions stand beside every rate of fertiliser.
 var baseCautions = [...]feed.Caution{
-	{ID: "salt-burn", Text: "Fertiliser is salt, and burns young roots. Mix it well into the bed, and keep bands a good hand off the plant line: 6 in, 15 cm.", LastWord: "the soil test's report and the product's label", Source: "University of Delaware, Weekly Crop Update ?p=122"},
-	{ID: "nutrient-law", Text: "Laws may forbid phosphorus without a soil test, and fertiliser near wells and streams.", LastWord: "the state's nutrient law", Source: "from memory"},
+	{ID: "salt-burn", Text: "Fertilizer is salt, and burns young roots. Mix it well into the bed, and keep bands a good hand off the plant line: 6 in, 15 cm.", LastWord: "the soil test's report and the product's label", Source: "University of Delaware, Weekly Crop Update ?p=122"},
+	{ID: "nutrient-law", Text: "Laws may forbid phosphorus without a soil test, and fertilizer near wells and streams.", LastWord: "the state's nutrient law", Source: "from memory"},
 	{ID: "manure", Text: "Raw manure needs 90 to 120 days before harvest, and its nutrients count too: take them off.", LastWord: "the food-safety rule and the certifier", Source: "7 CFR 205.203, from memory"},
 	{ID: "fertiliser-dust", Text: "Wear gloves and a dust mask, keep bags dry, and keep them from children and animals.", LastWord: "the product's label", Source: "from memory"},
 }

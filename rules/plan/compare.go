@@ -56,7 +56,7 @@ var compared = [...]struct {
 		return unit.Say("no film")
 	}},
 	{"Years with frost after planting", func(a *Advice) unit.Phrase { return unit.Say("{}", unit.PercentOf(a.Facts.FrostRisk)) }},
-	{"Water on the hungriest day", func(a *Advice) unit.Phrase { return unit.Say("{}", unit.LitresPer100Metres(a.Water.PeakLitres)) }},
+	{"Water on the day of peak use", func(a *Advice) unit.Phrase { return unit.Say("{}", unit.LitresPer100Metres(a.Water.PeakLitres)) }},
 	{"Run of a zone on that day", func(a *Advice) unit.Phrase { return unit.Say("{}", a.Water.PeakMinutes) }},
 }
 

@@ -113,13 +113,13 @@ func (a *Advice) describe(c *CoverChoice) {
 	}
 	switch {
 	case c.Asked:
-		say("Without covers the bed is never warm enough here. Under this one {} may go out on {}.", f.Crop.Name, c.First)
+		say("Without covers the bed is never warm enough here. Under this one you can plant on {}.", c.First)
 	case c.Bare.Given:
-		say("{} sooner: {} may go out on {}, not {}. We count the least of the gain. In one year of two a frost still comes later.", c.Won, f.Crop.Name, c.First, c.Bare.Value)
+		say("{} sooner: you can plant on {} rather than {}. That counts the low end of the published gain. In half of the years a harder frost still comes later: watch the forecast.", c.Won, c.First, c.Bare.Value)
 	default:
-		say("Without covers no day of the year will do. Under this one {} may go out on {}.", f.Crop.Name, c.First)
+		say("Without covers no day of the year will do. Under this one you can plant on {}.", c.First)
 	}
-	say("Open it on sunny days once the air outside passes {}: closed, it is {} hotter inside, and from {} on {} suffer. Close it before sunset.", c.Vent, unit.Between(cover.Day.Low, cover.Day.High), f.Crop.HeatDay.Value, f.Crop.Name)
+	say("Open it on sunny days once the air outside passes {}: closed, it is {} hotter inside, and above {} heat harms the crop. Close it before sunset.", c.Vent, unit.Between(cover.Day.Low, cover.Day.High), f.Crop.HeatDay.Value)
 	a.sayOff(say)
 	a.sayTakes(c, hooped, say)
 	c.Sources = append([]*table.Source{cover.Night.Source, cover.Day.Source}, table.CoverSources[:]...)
@@ -149,7 +149,7 @@ func (a *Advice) sayOff(say func(string, ...any)) {
 	case crop.Group == table.Berry:
 		say("Take it off when the first flowers open: bees must reach them.")
 	case crop.Group == table.Fruiting:
-		say("Take it off {} to {} after planting, before flowers open in the heat: too hot, they drop.", coverLeast/7, unit.Count(coverMost/7, "week", "weeks"))
+		say("Take it off {} to {} after planting, before it gets hot inside: flowers drop in heat.", coverLeast/7, unit.Count(coverMost/7, "week", "weeks"))
 	case crop.Group == table.Grain:
 		say("Take it off before the tassels show.")
 	default:
@@ -161,17 +161,17 @@ func (a *Advice) sayOff(say func(string, ...any)) {
 func (a *Advice) sayTakes(c *CoverChoice, hooped bool, say func(string, ...any)) {
 	field := &a.Case.Field
 	if !field.BedLength.Given || !field.Beds.Given {
-		say("It takes cover at least {} wide. Tell us the beds, and we count it.", unit.Short(c.Width))
+		say("It takes cover at least {} wide. Enter the beds to see how much.", unit.Short(c.Width))
 		return
 	}
 	bed, beds := field.BedLength.Value, int(field.Beds.Value)
 	c.Length = unit.Metres(math.Ceil(float64(bed+2*profile.EndAllowance) * float64(beds)))
 	if !hooped {
-		say("It takes {} of cover, at least {} wide, laid loose on the crop, its edges under soil.", c.Length, unit.Short(c.Width))
+		say("It takes {} of cover, at least {} wide, laid loosely over the crop, with its edges under soil.", c.Length, unit.Short(c.Width))
 		return
 	}
 	c.Hoops = (int(math.Ceil(float64(bed)/hoopSpacing-1e-9)) + 1) * beds
-	say("It takes {} of cover, at least {} wide, and {}, {} apart; its edges under soil.", c.Length, unit.Short(c.Width), unit.Count(c.Hoops, "hoop", "hoops"), unit.Metres(hoopSpacing))
+	say("It takes {} of cover, at least {} wide, and {}, {} apart. Bury the edges.", c.Length, unit.Short(c.Width), unit.Count(c.Hoops, "hoop", "hoops"), unit.Metres(hoopSpacing))
 }
 
 // CanBeDone says what a grower may do whose planting day must wait for the ground or
@@ -183,9 +183,9 @@ func (a *Advice) CanBeDone() (list []unit.Phrase) {
 		return nil
 	}
 	if c := soonest(a.Covers()); c != nil && c.Bare.Given {
-		list = append(list, unit.Say("Covers: under "+c.Cover.Name+" {} may go out on {}, {} sooner.", f.Crop.Name, c.First, c.Won))
+		list = append(list, unit.Say("Covers: under "+c.Cover.Name+" you can plant on {}, {} sooner.", c.First, c.Won))
 	}
-	list = append(list, unit.Say("A probe: it overrules our curve. At ten in the morning, {} deep, soil stands near its daily mean: three days at {} will do, if no frost is forecast.", unit.Short(f.Depth), f.WorkFloor))
+	list = append(list, unit.Say("A probe: it overrules our curve. Read it at ten in the morning, {} deep, when soil is near its daily mean. Three days at {} will do, if no frost is forecast.", unit.Short(f.Depth), f.WorkFloor))
 	if w.Latest.Given && w.Latest.Value > w.PlantOn {
 		list = append(list, unit.Say("A later day: by {} even a cool spring, one in ten, is warm enough.", w.Latest.Value))
 	}

@@ -178,7 +178,7 @@ func (a *Advice) goOrNoGo(s *Shopping) []Condition {
 	if p.Tractor.Given && power <= judge.LeastWalk && a.Shape.Height == 0 && a.Shape.FilmWidth <= walkFilm {
 		return append(list, Condition{SheetLine: line("tractor-walk", power, unit.Short(walkFilm)), Reply: Yes, ID: "tractor"})
 	}
-	return append(list, measured("tractor", p.Tractor.Given, power+0.5 >= need, power, need))
+	return append(list, measured("tractor", p.Tractor.Given, power+judge.PowerSlack >= need, power, need))
 }
 
 //go:noinline
@@ -294,8 +294,9 @@ func (a *Advice) Sheet(s *Shopping) Sheet {
 // Lifting: one person may lift 51 lb (23 kg) at the very best, close to the
 // body, seldom and without a twist (OSHA on the NIOSH recommendation).
 const (
-	oneLifts    = unit.Kilograms(51 * unit.KilogramsPerPound)
-	mostLifters = 3
+	oneLifts     = unit.Kilograms(51 * unit.KilogramsPerPound)
+	leastLifters = 2
+	mostLifters  = 3
 )
 
 // Lifters is how many people a roll takes: two at least, since it is long and
@@ -304,7 +305,7 @@ func Lifters(roll unit.Kilograms) int {
 	if roll <= 0 {
 		return 0
 	}
-	return max(2, int(math.Ceil(float64(roll/oneLifts)-1e-9)))
+	return max(leastLifters, int(math.Ceil(float64(roll/oneLifts)-1e-9)))
 }
 
 // Machine is what the bed in hand asks of tractor and people.
@@ -352,7 +353,7 @@ func (a *Advice) MachineOf() Machine {
 		switch {
 		case !p.Tractor.Given || m.ByHand:
 			return Unasked
-		case p.Tractor.Value+0.5 >= least, p.Tractor.Value <= judge.LeastWalk && least == judge.LeastPower[0] && a.Shape.FilmWidth <= walkFilm:
+		case p.Tractor.Value+judge.PowerSlack >= least, p.Tractor.Value <= judge.LeastWalk && least == judge.LeastPower[0] && a.Shape.FilmWidth <= walkFilm:
 			return Yes
 		}
 		return No
@@ -373,15 +374,15 @@ func (a *Advice) MachineOf() Machine {
 func (m *Machine) says() {
 	w := &m.Work
 	if m.ByHand {
-		m.say("By hand no tractor is needed.")
+		m.say("Laid by hand, no tractor is needed.")
 		if w.Laying > 0 {
-			m.say("The job takes about {} of one person: {} by the clock with {} people. One farm counted 4 hours of one person for {}, with tape and trench.", w.Laying, w.LayingClock, w.People, unit.Metres(150*unit.MetresPerFoot))
+			m.say("The job takes about {} of work: {} by the clock with {} people. One farm counted 4 hours of work for {}, with tape and trench.", w.Laying, w.LayingClock, w.People, unit.Metres(150*unit.MetresPerFoot))
 		}
 		return
 	}
 	switch {
 	case m.WalkBehind && m.Enough == Yes:
-		m.say("Yours has {}: a walk-behind tractor's power. It lays narrow film on flat ground.", m.Have.Value)
+		m.say("Yours has {}, a walk-behind tractor. It lays narrow film on flat ground.", m.Have.Value)
 	case m.Enough == Yes:
 		m.say("This bed needs at least {} and weight on the front; yours has {}. Four-wheel drive slips less.", m.Need, m.Have.Value)
 	case m.Enough == No:
@@ -390,8 +391,8 @@ func (m *Machine) says() {
 		m.say("This bed needs at least {} and weight on the front. Four-wheel drive slips less.", m.Need)
 	}
 	if w.Laying > 0 {
-		m.say("At about {} and {} to turn, cut and bury each bed, the job takes {} by the clock: {} of one person with {} people.", m.Speed, unit.Minutes(turnMinutes), w.LayingClock, w.Laying, w.People)
-		m.say("By hand it would take about {} of one person: for small plots only.", m.HandHours)
+		m.say("At about {} and {} to turn, cut and bury each bed, the job takes {} by the clock: {} of work in all, with {} people.", m.Speed, unit.Minutes(turnMinutes), w.LayingClock, w.Laying, w.People)
+		m.say("By hand it would take about {} of work: for small plots only.", m.HandHours)
 	}
 	if m.WalkBehind {
 		m.say("A walk-behind tractor can pull a narrow layer over flat ground, or over a low bed that is formed already. It cannot form a bed and bury both edges in one pass: the time counts two passes.")

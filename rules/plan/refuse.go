@@ -35,15 +35,15 @@ var remedies = [...]struct {
 	{"drilled", bareGround, []*table.Source{&table.Plasticulture}},
 	{"seeded-root", bareGround, []*table.Source{&table.Plasticulture, &table.Practice}},
 	{"hilled", func(a *Advice) (what, why unit.Phrase) {
-		return unit.Say("Grow {} on bare ground, and hill them two or three times as they grow. Straw between the rows comes after the last hilling.", a.Facts.Crop.Name),
+		return unit.Say("Grow {} on bare ground, and hill two or three times during the season. Spread straw between the rows after the last hilling.", a.Facts.Crop.Name),
 			unit.Say("Hilling covers the tubers and buries young weeds.")
 	}, []*table.Source{&table.Practice}},
 	{"no-water", func(a *Advice) (what, why unit.Phrase) {
-		return unit.Say("Mulch with straw or hay {} deep once the ground is warm, or bring water first: a tank holds what {} of bed need for a day, {}.", unit.Between(unit.Short(0.1), unit.Short(0.15)), unit.Metres(100), a.Water.PeakLitres),
-			unit.Say("Rain passes straw. It does not pass film.")
+		return unit.Say("Mulch with straw or hay {} deep once the ground is warm, or bring water first: a tank holds what {} of bed need for a day, {}.", unit.Between(strawLeast, strawMost), unit.Metres(100), a.Water.PeakLitres),
+			unit.Say("Rain goes through straw. It does not go through film.")
 	}, []*table.Source{&table.Practice}},
 	{"steep-slope", func(a *Advice) (what, why unit.Phrase) {
-		return unit.Say("Lay on ground of {} or less, along the contour. On this slope keep the soil covered: sod, straw, or a crop set into a killed rye cover.", unit.Percent(5)),
+		return unit.Say("Lay on ground of {} or less, along the contour. On this slope keep the soil covered: sod, straw, or a crop set into a killed rye cover.", unit.Percent(judge.MildSlope)),
 			unit.Say("Film sheds the rain, and bare alleys on a slope wash out.")
 	}, []*table.Source{&table.Runoff, &table.RunoffRye}},
 	{"purple-nutsedge", func(a *Advice) (what, why unit.Phrase) {
@@ -51,28 +51,28 @@ var remedies = [...]struct {
 			unit.Say("Tubers left in the ground go through every plastic film.")
 	}, []*table.Source{&table.NutsedgePurple2005, &table.Practice}},
 	{"purple-nutsedge", func(a *Advice) (what, why unit.Phrase) {
-		return unit.Say("For this year choose another field, or try paper mulch on a strip."),
+		return unit.Say("This year choose another field, or try paper mulch on a strip."),
 			unit.Say("Paper stopped spears that went through film, as long as it lay whole.")
 	}, []*table.Source{&table.Nutrition}},
 	{"salty-water", func(a *Advice) (what, why unit.Phrase) {
 		if list := a.standsSalt(); list != "" {
-			return unit.Say("Grow what stands this water: {}. Or bring better water.", list),
-				unit.Say("With water of {} they lose less than a tenth of their yield.", a.Case.Water.Salt.Value)
+			return unit.Say("Grow a crop that tolerates this water: {}. Or bring better water.", list),
+				unit.Say("With water of {} these lose less than a tenth of their yield.", a.Case.Water.Salt.Value)
 		}
-		return unit.Say("Bring better water, or blend it: no crop of ours stands this one."), unit.Say("Its salt is {}.", a.Case.Water.Salt.Value)
+		return unit.Say("Bring better water, or blend it: none of our crops tolerates this one."), unit.Say("Its salt is {}.", a.Case.Water.Salt.Value)
 	}, []*table.Source{&table.FAO61, &table.FAO29}},
 	{"organic-film", func(a *Advice) (what, why unit.Phrase) {
-		return unit.Say("Buy polyethylene to be lifted at the season's end, or paper, or mulch with straw. Ask the certifier before you order."), unit.Say("The certificate is worth more than a roll.")
+		return unit.Say("Buy polyethylene to be lifted at the season's end, or paper, or mulch with straw. Ask the certifier before you order."), unit.Say("The certificate is worth more than a roll of film.")
 	}, []*table.Source{&table.OrganicRule}},
 	{"season-too-short", func(a *Advice) (what, why unit.Phrase) {
 		if day, ok := a.nextYear(); ok {
-			return unit.Say("Set {} out next on {}. For this autumn choose a crop that stands frost: kale, spinach, garlic.", a.Facts.Crop.Name, day), unit.Say("Too few days are left before frost.")
+			return unit.Say("Next, set {} out on {}. For this fall choose a crop that stands frost: kale, spinach, garlic.", a.Facts.Crop.Name, day), unit.Say("Too few days are left before frost.")
 		}
 		return unit.Say("Choose a crop that stands frost: kale, spinach, garlic."), unit.Say("Too few days are left before frost.")
 	}, []*table.Source{&table.Normals}},
 	{"out-of-season", func(a *Advice) (what, why unit.Phrase) {
-		return unit.Say("Set {} out on {}, and lay film on {}. Until then keep the ground covered: rye or oats hold it over the winter.", a.Facts.Crop.Name, a.WaitPlan.PlantOn, a.WaitPlan.LayOn),
-			unit.Say("That is the first day that frost and soil leave open.")
+		return unit.Say("Set {} out on {}, and lay film on {}. Until then keep the ground under a cover crop, such as rye or oats.", a.Facts.Crop.Name, a.WaitPlan.PlantOn, a.WaitPlan.LayOn),
+			unit.Say("That is the first day on which frost and soil allow it.")
 	}, []*table.Source{&table.Normals}},
 	{"always-frost", tunnel, []*table.Source{&table.Practice}},
 	{"never-warm", tunnel, []*table.Source{&table.Practice}},
@@ -83,22 +83,31 @@ var remedies = [...]struct {
 
 func bareGround(a *Advice) (what, why unit.Phrase) {
 	return unit.Say("Grow {} on bare ground: work the bed two to three weeks early, let weeds come up, kill them shallow, then sow.", a.Facts.Crop.Name),
-		unit.Say("A stale seedbed does for close rows what film does for wide ones.")
+		unit.Say("A stale seedbed holds weeds in close rows as film does in wide ones.")
 }
 
 func tunnel(a *Advice) (what, why unit.Phrase) {
 	return unit.Say("Grow {} in a tunnel, or choose a hardier crop for the open field.", a.Facts.Crop.Name), unit.Say("Film warms roots. Leaves need warm air.")
 }
 
+// Straw mulch is laid so deep: common practice, no source. nextSpring is how long after
+// a day that will not do the next spring is looked for; mostNamed, how many other crops
+// are named.
+const (
+	strawLeast, strawMost = unit.Short(0.1), unit.Short(0.15)
+	nextSpring            = 120
+	mostNamed             = 4
+)
+
 // standsSalt names up to four crops that lose less than a tenth to the water's salt.
 func (a *Advice) standsSalt() string {
 	names, found := "", 0
 	for i := range table.Crops {
 		crop := &table.Crops[i]
-		if found == 4 || crop.Sown || crop.Hilled || !crop.SaltThreshold.Given() || !crop.SaltSlope.Given() || crop.ID == a.Case.Crop {
+		if found == mostNamed || crop.Sown || crop.Hilled || !crop.SaltThreshold.Given() || !crop.SaltSlope.Given() || crop.ID == a.Case.Crop {
 			continue
 		}
-		if facts.SaltLoss(crop, a.Case.Water.Salt.Value) < 10 {
+		if facts.SaltLoss(crop, a.Case.Water.Salt.Value) < judge.SomeLoss {
 			if found > 0 {
 				names += ", "
 			}
@@ -111,7 +120,7 @@ func (a *Advice) standsSalt() string {
 // nextYear is the first day of the next spring on which the crop may go out.
 func (a *Advice) nextYear() (unit.Date, bool) {
 	f := a.Facts
-	return f.Season.NextOpen(f.ChosenCover(), f.Plant.Plus(120), facts.UsualSpring)
+	return f.Season.NextOpen(f.ChosenCover(), f.Plant.Plus(nextSpring), facts.UsualSpring)
 }
 
 // Insteads lists what to do where film is refused; empty where it is not.

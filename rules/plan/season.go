@@ -44,62 +44,85 @@ func (a *Advice) Season(s *Shopping) []SeasonStep {
 	return list
 }
 
+// When the work is due, in weeks and days from laying, planting or the last picking:
+// common practice, no source.
+const (
+	soilTestWeeks    = 16
+	waterSampleWeeks = 15
+	collectorWeeks   = 12
+	limeWeeks        = 12
+	orderWeeks       = 8
+	bucketWeeks      = 6
+	groundWeeks      = 3
+	baseDays         = 5
+	moistureDays     = 3
+	probeDays        = 3
+	windowDays       = 14 // that the planting window stays open, at least
+	secondCropDays   = 90 // that a second crop keeps the film, at least
+	dryDays          = 7  // from the last water to lifting
+)
+
+// Film that reflects more of the sun than paleFrom is never painted; other film may be
+// within paintWithin days of planting, before the leaves close.
+const (
+	paleFrom    = 0.3
+	paintWithin = 60
+)
+
+// weeks are so many weeks before a day.
+func weeks(n int) unit.Days { return unit.Days(-7 * n) }
+
 func (a *Advice) season(s *Shopping) []SeasonStep {
 	f, w := a.Facts, &a.WaitPlan
 	plant, lay := w.PlantOn, w.LayOn
 	var list dates
-	weeks := func(n int) unit.Days { return unit.Days(-7 * n) }
-	list.add("soil-test", lay.Plus(weeks(16)), 7, judge.StepField, unit.Say("Test the soil."), unit.Say("Lime needs months to work."))
-	list.add("water-sample", lay.Plus(weeks(15)), 7, judge.StepField, unit.Say("Test the water for salt, iron and pH."), unit.Say("It decides the filter, and which crops the water suits."))
-	list.add("collector", lay.Plus(weeks(12)), 7, judge.StepField, unit.Say("Ask the collector or landfill whether it takes used film."), unit.Say("Some take none, some only clean."))
+	list.add("soil-test", lay.Plus(weeks(soilTestWeeks)), 7, judge.StepField, unit.Say("Test the soil."), unit.Say("Lime needs months to work."))
+	list.add("water-sample", lay.Plus(weeks(waterSampleWeeks)), 7, judge.StepField, unit.Say("Test the water for salt, iron and pH."), unit.Say("It decides the filter, and which crops the water suits."))
+	list.add("collector", lay.Plus(weeks(collectorWeeks)), 7, judge.StepField, unit.Say("Ask the collector or landfill whether it takes used film."), unit.Say("Some take none, some take only clean film."))
 	if a.Case.Practice.ReuseFilm == "" {
-		list.add("order", lay.Plus(weeks(8)), 7, judge.StepOrder, unit.Say("Order film, tape and fittings; book the layer and {} people.", a.WorkOf().People), unit.Say("Films other than black are often ordered in."))
+		list.add("order", lay.Plus(weeks(orderWeeks)), 7, judge.StepOrder, unit.Say("Order film, tape and fittings; book the layer and {} people.", a.WorkOf().People), unit.Say("Films other than black often have to be ordered."))
 	}
-	list.add("bucket-test", lay.Plus(weeks(6)), 1, judge.StepField, unit.Say("Do the bucket test at the field, after half an hour of running."), unit.Say("The flow sets the zones."))
+	list.add("bucket-test", lay.Plus(weeks(bucketWeeks)), 1, judge.StepField, unit.Say("Do the bucket test at the field, after half an hour of running."), unit.Say("The flow sets the zones."))
 	if a.Case.Practice.ReuseFilm == "" {
-		list.add("ground", lay.Plus(weeks(3)), 14, judge.StepGround, unit.Say("Kill perennial weeds, bury trash, pick stones, work the ground fine."), unit.Say("Clods and sticks hold film off the soil and tear it."))
-		list.add("moisture", lay.Plus(-3), 2, judge.StepGround, unit.Say("Bring the ground to field capacity, and test a squeezed ball."), unit.Say("Tape hardly wets a bed that was covered dry."))
+		list.add("ground", lay.Plus(weeks(groundWeeks)), 14, judge.StepGround, unit.Say("Kill perennial weeds, bury trash, pick stones, and work the ground fine."), unit.Say("Clods and sticks hold film off the soil and tear it."))
+		list.add("moisture", lay.Plus(-moistureDays), 2, judge.StepGround, unit.Say("Bring the ground to field capacity, and test a squeezed ball."), unit.Say("Tape hardly wets a bed that was covered dry."))
 		list.add("lay", lay, 1, judge.StepLaying, unit.Say("Lay the film."), unit.Say("{} before planting.", w.Days))
 	} else {
 		if judge.Painted(f) {
 			list.add("paint-first", lay, 2, judge.StepLaying, unit.Say("Paint the old film white before you plant."), unit.Say("Dark film in summer sun kills stems that touch it."))
 		}
-		list.add("mend", lay, 1, judge.StepLaying, unit.Say("The film is down: mend or cover its holes, bury loose edges, clear the old crop."), unit.Say("Weeds come through every hole."))
+		list.add("mend", lay, 1, judge.StepLaying, unit.Say("The film is down: patch or cover its holes, bury loose edges, clear the old crop."), unit.Say("Weeds come through every hole."))
 	}
 	a.feedingSteps(&list, &s.Base)
 	a.coverSteps(&list, s)
-	list.add("water-test", min(lay.Plus(1), plant), 1, judge.StepWater, unit.Say("Flush main, header and tapes, then close the ends. Read the pressure at the far end."), unit.Say("Before planting, always."))
+	list.add("water-test", min(lay.Plus(1), plant), 1, judge.StepWater, unit.Say("Flush main, header and tapes, then close the ends. Read the pressure at the far end."), unit.Say("Always before planting."))
 	if why, _ := a.Wait.Best(); w.Days > 1 {
-		list.add("wait", lay.Plus(1), w.Days-1, judge.StepSeason, unit.Say("Wait: do not punch holes yet."), unit.Say("What decides it: {}.", question.Wait.Says(why).Text))
+		list.add("wait", lay.Plus(1), w.Days-1, judge.StepSeason, unit.Say("Wait: do not punch holes yet."), unit.Say("The reason: {}.", question.Wait.Says(why).Text))
 	}
-	list.add("probe", max(lay, plant.Plus(-3)), max(1, min(3, w.Days)), judge.StepSeason, unit.Say("Read the probe on three mornings at {}: {} is risky, {} is safe.", unit.Short(f.Depth), f.MinSoilTemperature, f.SafeSoilTemperature), unit.Say("The computed curve is for a usual year."))
-	until := plant.Plus(14)
-	if w.SafeOn.Given && w.SafeOn.Value > until {
-		until = w.SafeOn.Value
-	}
+	list.add("probe", max(lay, plant.Plus(-probeDays)), max(1, min(probeDays, w.Days)), judge.StepSeason, a.probeSays(), unit.Say("The computed curve is for a usual year; your probe knows this one."))
 	verb := "Set out"
 	if f.Seeded {
 		verb = "Sow"
 	}
-	list.add("plant", plant, until.Minus(plant)+1, judge.StepPlant, unit.Say(verb+" {}. The window closes about {}.", f.Crop.Name, until), unit.Say("Plant in the evening if it is hot; keep stems off the film."))
-	list.add("first-water", plant, 1, judge.StepWater, unit.Say("Water in, then {} a day and zone.", a.Water.StartMinutes), unit.Say("Rain does not pass the film."))
+	list.add("plant", plant, plantingDays, judge.StepPlant, unit.Say(verb+" {}, on this day or within two weeks.", f.Crop.Name), unit.Say("Plant in the evening if it is hot; keep stems off the film."))
+	list.add("first-water", plant, 1, judge.StepWater, a.firstWater(), unit.Say("Rain does not go through film, and a dry root ball does not take water from the bed."))
 	harvest := plant.Plus(f.CropDays)
 	if weeks := int(f.CropDays-1) / 7; weeks > 0 {
-		list.add("weekly-check", plant.Plus(7), 1, judge.StepSeason, unit.Say("Check probe, weeds in the holes, edges, pressure at the far end."), unit.Say("Ten minutes a week save the film."))
+		list.add("weekly-check", plant.Plus(7), 1, judge.StepSeason, unit.Say("Check the probe, the planting holes for weeds, the edges, and the pressure at the far end."), unit.Say("Ten minutes a week saves the film."))
 		list.weekly("weekly-check", weeks)
 	}
 	if turn, ok := a.whitening(); ok {
 		list.add("paint", turn, 3, judge.StepSeason, unit.Say("If the bed is still open to the sun, paint the film white from here on."), unit.Say("The root zone passes {} under it.", f.Ceiling))
 	}
-	list.add("harvest", harvest, unit.Days(f.Crop.DaysToHarvest.High-f.Crop.DaysToHarvest.Low)+1, judge.StepSeason, unit.Say("First harvest of {} may come.", f.Crop.Name), unit.Say("{} from planting, by published lists.", f.CropDays))
+	list.add("harvest", harvest, unit.Days(f.Crop.DaysToHarvest.High-f.Crop.DaysToHarvest.Low)+1, judge.StepSeason, unit.Say("The first harvest of {} may begin.", f.Crop.Name), unit.Say("{} from planting, by published lists.", f.CropDays))
 	end := plant.Plus(f.SeasonDays())
 	if a.Case.Practice.CropsOnFilm.Or(1) > 1 {
-		why := unit.Say("No trial told how much of this film is left after two crops.")
+		why := unit.Say("We found no trial on how much of this film is left after two crops.")
 		if left := judge.FilmRow(f).CoverLeft; left.Given() {
 			why = unit.Say("In a trial {} of this film's cover was left after two crops.", left.Value)
 		}
-		list.add("second-crop", end, 7, judge.StepSeason, unit.Say("Second crop on the same film: count the cover that is left, test the tape, feed anew, and plant another family than {}.", f.Crop.Family), why)
-		end = end.Plus(90)
+		list.add("second-crop", end, 7, judge.StepSeason, unit.Say("Second crop on the same film: check how much of the film is whole, test the tape, feed again, and plant something other than the {} family.", f.Crop.Family), why)
+		end = end.Plus(secondCropDays)
 	}
 	list.add("stop", end, 1, judge.StepSeason, unit.Say("Stop the water and let the bed dry."), unit.Say("Dry film lifts clean and light."))
 	switch judge.FilmRow(f).Removal {
@@ -108,12 +131,33 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 		if e := a.EndOfFilm(s); e.Least > 0 {
 			weight = unit.Say("Never burn it, never bury it. With soil on it, it weighs {} to {}.", e.Least, e.Most)
 		}
-		list.add("lift", end.Plus(7), 2, judge.StepLifting, unit.Say("Mow, pull the tape apart from the film, undercut the edges, lift the film dry."), unit.Say("About {} of one person.", a.WorkOf().Lifting))
-		list.add("haul", end.Plus(9), 1, judge.StepLifting, unit.Say("Haul the film to the collector."), weight)
+		list.add("lift", end.Plus(dryDays), 2, judge.StepLifting, unit.Say("Mow, pull the tape, undercut the edges, and lift the film dry."), unit.Say("About {} of work for one person.", a.WorkOf().Lifting))
+		list.add("haul", end.Plus(dryDays+2), 1, judge.StepLifting, unit.Say("Haul the film to the collector."), weight)
 	default:
-		list.add("till-in", end.Plus(7), 2, judge.StepLifting, unit.Say("Mow and till the film in; pull the tape out first."), unit.Say("Only film that is made for it."))
+		list.add("till-in", end.Plus(dryDays), 2, judge.StepLifting, unit.Say("Mow and till the film in; pull the tape out first."), unit.Say("Only for film that is made to be tilled in."))
 	}
 	return list
+}
+
+// firstWater is how to water the young plants.
+func (a *Advice) firstWater() unit.Phrase {
+	if a.Water.StartRun == 0 {
+		return unit.Say("Water each plant in.")
+	}
+	return unit.Say("Water each plant in. Then run the tape {}, zone by zone.", RunWords(a.Water.StartEvery, a.Water.StartRun))
+}
+
+// plantingDays is how long planting stands open: film that waits longer weathers for
+// nothing, and the dates that follow move on.
+const plantingDays = 15
+
+// probeSays is the floor that the planting day waits for, as a probe shows it.
+func (a *Advice) probeSays() unit.Phrase {
+	f := a.Facts
+	if cover := f.CoverFloor(); cover < f.WorkFloor {
+		return unit.Say("Read the probe at ten in the morning, {} deep. Plant once it shows {} on three days; from {} on, under covers.", unit.Short(f.Depth), f.WorkFloor, cover)
+	}
+	return unit.Say("Read the probe at ten in the morning, {} deep. Plant once it shows {} on three days.", unit.Short(f.Depth), f.WorkFloor)
 }
 
 // feedingSteps are what goes into the ground before the film, and through the tape
@@ -121,24 +165,24 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 func (a *Advice) feedingSteps(list *dates, b *BaseFertiliser) {
 	lay := a.WaitPlan.LayOn
 	if b.Lime > 0 && !b.Down {
-		list.add("lime", lay.Plus(-12*7), 7, judge.StepGround, unit.Say("Spread lime and work it in: {} for the field of these beds.", b.Lime), unit.Say("Lime needs months to work, and cannot be mixed in under film."))
+		list.add("lime", lay.Plus(weeks(limeWeeks)), 7, judge.StepGround, unit.Say("Spread lime and work it in: {} for the field of these beds.", b.Lime), unit.Say("Lime needs months to work, and cannot be mixed in under film."))
 	}
 	n, p, k := &b.Nutrients[Nitrogen], &b.Nutrients[Phosphate], &b.Nutrients[Potash]
 	if n.Under+p.Under+k.Under > 0 && !b.Down {
-		what := unit.Say("Spread the base fertiliser and mix it in: nitrogen {}, phosphate {}, potash {}.", some(n.Under), some(p.Under), some(k.Under))
+		what := unit.Say("Spread the base fertilizer and mix it in: nitrogen {}, phosphate {}, potash {}.", some(n.Under), some(p.Under), some(k.Under))
 		if b.Product > 0 {
 			what = unit.Say("Spread {} of {} and mix it in, {}.", weighed(b.Product), b.GradeWords(), b.Strip)
 		}
-		why := unit.Say("It cannot be mended once the bed is covered. The soil test goes before it.")
+		why := unit.Say("It cannot be corrected once the bed is covered. A soil test overrules these rates.")
 		if b.Bare {
-			why = unit.Say("Young roots find it there. The soil test goes before it.")
+			why = unit.Say("Young roots find it there. A soil test overrules these rates.")
 		}
-		list.add("base-fertiliser", lay.Plus(-5), 2, judge.StepGround, what, why)
+		list.add("base-fertiliser", lay.Plus(-baseDays), 2, judge.StepGround, what, why)
 	}
 	if n.Tape > 0 && !b.Bare {
-		why := unit.Say("What lies under the film is taken off already.")
+		why := unit.Say("What goes under the film is subtracted already.")
 		if b.Down {
-			why = unit.Say("Nothing can go under film that lies.")
+			why = unit.Say("Nothing can go under film that is down.")
 		}
 		list.add("feed", b.From, 1, judge.StepWater, unit.Say("Feed {} of nitrogen a week through the tape.", b.AWeek), why)
 		list.weekly("feed", b.Weeks)
@@ -171,10 +215,10 @@ func (d dates) weekly(id string, weeks int) {
 // which the root zone under the chosen film passes the crop's ceiling.
 func (a *Advice) whitening() (unit.Date, bool) {
 	f := a.Facts
-	if f.Film == table.NoFilm || table.Films[f.Film].SunReflected.Value > 0.3 {
+	if f.Film == table.NoFilm || table.Films[f.Film].SunReflected.Value > paleFrom {
 		return 0, false
 	}
-	for day := range 60 {
+	for day := range paintWithin {
 		if mean, _, _ := f.Warmth.Of(int(f.Film), day); mean > f.Ceiling {
 			return f.Plant.Plus(unit.Days(day)), true
 		}

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"filmfurrow/rules/field"
+	"filmfurrow/rules/judge"
 	"filmfurrow/rules/model/profile"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
@@ -45,16 +46,15 @@ type Shopping struct {
 
 // Shares and allowances of the list.
 const (
-	tapeWaste   = 0.03 // splices and mends, 2–5 %: from memory
-	plantSpare  = 0.05 // for the first mends: common practice
-	filmDensity = 920  // kg/m³ of polyethylene: a film maker's 30,000 in² for a pound at 1 mil
+	tapeWaste   = 0.03 // splices and repairs, 2–5 %: from memory
+	plantSpare  = 0.05 // to fill gaps: common practice
 	rollDefault = 2400 * unit.MetresPerFoot
 	gaugeTop    = unit.Kilopascals(30 * unit.KilopascalsPerPSI) // fine enough to read 8–12 psi: from memory
 )
 
 // FilmMass is the mass of film of one width, length and thickness.
 func FilmMass(width, length unit.Metres, thickness unit.Micrometres) unit.Kilograms {
-	return unit.Kilograms(float64(width) * float64(length) * float64(thickness) / 1e6 * filmDensity)
+	return unit.Kilograms(float64(width) * float64(length) * float64(thickness) / 1e6 * judge.FilmDensity)
 }
 
 // RowsPerRoll is how many whole beds one roll covers, with an allowance at each
@@ -86,7 +86,7 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 	missing := func(i field.Item, kind unit.Kind, what string) {
 		s.Lines[i] = Line{Item: i, Name: field.ItemNames[i], Kind: kind, Own: c.Shopping[i], Missing: what, How: unit.Say("Not worked out yet.")}
 	}
-	s.Layout = unit.Phrase{Text: "Beds {} from centre to centre make {} and {}.", Quantities: []unit.Quantity{unit.Of(a.Shape.Centres),
+	s.Layout = unit.Phrase{Text: "Beds {} from center to center make {} and {}.", Quantities: []unit.Quantity{unit.Of(a.Shape.Centres),
 		{Kind: unit.KindBedRate, SI: BedOn(a.Shape.Centres)}, {Kind: unit.KindPlantRate, SI: PlantsPerHectare(a.Shape.Centres, f.InRow, f.Rows)}}}
 	s.Base, s.Covers = a.BaseFertiliser(w), a.Covers()
 	if a.Refused() {
@@ -106,7 +106,7 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 	s.film(a, set, missing, bed, beds)
 	run := bed + profile.EndAllowance
 	set(field.ItemTape, math.Ceil(float64(beds*f.Laterals)*float64(run)*(1+tapeWaste)), unit.KindLong,
-		unit.Say("Beds: {}. Lines of tape on a bed: {}. Each {} and {} to join and end, and {} for mends.", beds, f.Laterals, bed, unit.Metres(profile.EndAllowance), unit.PercentOf(tapeWaste)), &table.Practice)
+		unit.Say("Beds: {}. Lines of tape on a bed: {}. Each {} long, with {} to join and end, and {} spare for repairs.", beds, f.Laterals, bed, unit.Metres(profile.EndAllowance), unit.PercentOf(tapeWaste)), &table.Practice)
 	s.Lines[field.ItemTape].Spec = a.tapeSpec()
 	set(field.ItemTakeOffs, float64(beds*f.Laterals*f.Stretches), unit.KindCount, unit.Say("One for each line of tape."), &table.Practice)
 	set(field.ItemEnds, float64(beds*f.Laterals*f.Stretches), unit.KindCount, unit.Say("One for each line of tape."), &table.Practice)
@@ -116,11 +116,11 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 	s.Lines[field.ItemEnds].Spec = s.Lines[field.ItemTakeOffs].Spec
 	set(field.ItemGauge, 1, unit.KindCount, unit.Say("One, behind the filter, and one more to carry to the far ends."), &table.Practice)
 	s.Lines[field.ItemGauge].Spec = unit.Say("up to {}", gaugeTop)
-	set(field.ItemBackflow, 1, unit.KindCount, unit.Say("One approved device at the source. The plumbing code names the kind; a regulator is not one."), &table.Practice)
+	set(field.ItemBackflow, 1, unit.KindCount, unit.Say("One approved device at the source. The plumbing code says which kind; a pressure regulator is not one."), &table.Practice)
 	if c.Feed.Rate.Given || c.Feed.Injector.Given {
 		set(field.ItemInjector, 1, unit.KindCount, unit.Say("One, since you feed through the tape. Feeding makes the line a high hazard to drinking water."), &table.Practice)
 	} else {
-		set(field.ItemInjector, 0, unit.KindCount, unit.Say("None: you name no feeding through the tape."), &table.Practice)
+		set(field.ItemInjector, 0, unit.KindCount, unit.Say("None: you have not asked to feed through the tape."), &table.Practice)
 	}
 	pins := beds * 2
 	if c.Practice.ReuseFilm != "" {
@@ -146,13 +146,13 @@ func (s *Shopping) fertiliser(set setLine, missing missLine) {
 	b := &s.Base
 	switch {
 	case b.Down:
-		set(field.ItemFertiliser, 0, unit.KindMass, unit.Say("None: the film lies already."), b.Sources...)
+		set(field.ItemFertiliser, 0, unit.KindMass, unit.Say("None: the film is down already."), b.Sources...)
 	case !b.Told():
 		missing(field.ItemFertiliser, unit.KindMass, "the grade of your product")
 	case b.Product == 0:
-		set(field.ItemFertiliser, 0, unit.KindMass, unit.Say("None of this one: it holds {}, and none of that is wanted here.", NutrientNames[b.Ends]), b.Sources...)
+		set(field.ItemFertiliser, 0, unit.KindMass, unit.Say("None of this one: it holds {}, and none of that is needed here.", NutrientNames[b.Ends]), b.Sources...)
 	default:
-		set(field.ItemFertiliser, float64(b.Product), unit.KindMass, unit.Say("{} for {} of bed. It is full of {}; more would be too much.", b.Per100, b.Bed, NutrientNames[b.Ends]), b.Sources...)
+		set(field.ItemFertiliser, float64(b.Product), unit.KindMass, unit.Say("{} for {} of bed. More would be too much {}.", b.Per100, b.Bed, NutrientNames[b.Ends]), b.Sources...)
 		s.Lines[field.ItemFertiliser].Spec = unit.Say("grade {}", b.GradeWords())
 	}
 }
@@ -163,15 +163,19 @@ func (s *Shopping) covers(a *Advice, set setLine) {
 	c := soonest(s.Covers)
 	switch {
 	case c == nil:
-		set(field.ItemCover, 0, unit.KindLong, unit.Say("None: covers win no days here."))
-		set(field.ItemHoops, 0, unit.KindCount, unit.Say("None: covers win no days here."))
+		set(field.ItemCover, 0, unit.KindLong, unit.Say("None: covers gain no days here."))
+		set(field.ItemHoops, 0, unit.KindCount, unit.Say("None: covers gain no days here."))
 		return
 	case !c.Asked:
-		set(field.ItemCover, 0, unit.KindLong, unit.Say("None is needed. To plant {} sooner: {}, at least {} wide.", c.Won, c.Length, unit.Short(c.Width)), c.Sources...)
-		set(field.ItemHoops, 0, unit.KindCount, unit.Say("None is needed. For that cover: {}.", unit.Count(c.Hoops, "hoop", "hoops")), c.Sources...)
+		set(field.ItemCover, 0, unit.KindLong, unit.Say("None is needed. To plant {} sooner, buy {}, at least {} wide.", c.Won, c.Length, unit.Short(c.Width)), c.Sources...)
+		hoops := unit.Say("None are needed. That cover lies on the crop.")
+		if c.Hoops > 0 {
+			hoops = unit.Say("None are needed. For that cover: {}.", unit.Count(c.Hoops, "hoop", "hoops"))
+		}
+		set(field.ItemHoops, 0, unit.KindCount, hoops, c.Sources...)
 		return
 	}
-	set(field.ItemCover, float64(c.Length), unit.KindLong, unit.Say("Planting here needs covers: each bed, {} more at each end.", unit.Metres(profile.EndAllowance)), c.Sources...)
+	set(field.ItemCover, float64(c.Length), unit.KindLong, unit.Say("Planting here needs covers: one for each bed, {} longer at each end.", unit.Metres(profile.EndAllowance)), c.Sources...)
 	s.Lines[field.ItemCover].Spec = unit.Say(c.Cover.Name+", at least {} wide", unit.Short(c.Width))
 	set(field.ItemHoops, float64(c.Hoops), unit.KindCount, unit.Say("{} apart along each bed.", unit.Metres(hoopSpacing)), c.Sources...)
 }
@@ -192,7 +196,7 @@ func (s *Shopping) film(a *Advice, set setLine, missing missLine, bed unit.Metre
 	roll := a.Case.Practice.RollLength.Or(rollDefault)
 	s.RowsARoll = RowsPerRoll(roll, bed, profile.EndAllowance)
 	if s.RowsARoll == 0 {
-		missing(field.ItemFilm, unit.KindCount, "a roll longer than one bed: splices are not planned")
+		missing(field.ItemFilm, unit.KindCount, "a roll longer than one bed: we plan no splices")
 		return
 	}
 	rolls := Rolls(beds, s.RowsARoll)

@@ -17,10 +17,14 @@ type WaterWeek struct {
 	Run     unit.Minutes // a day and zone
 	Runs    int          // a day
 	EachRun unit.Minutes
-	Gross   water.LitresPer100Metres
-	AllBeds unit.Optional[unit.Litres] // a day
-	RunDry  unit.Optional[unit.Minutes]
-	RunCool unit.Optional[unit.Minutes]
+	// Every and Together are the same water in runs long enough to water a line evenly:
+	// one run for so many days.
+	Every    unit.Days
+	Together unit.Minutes
+	Gross    water.LitresPer100Metres
+	AllBeds  unit.Optional[unit.Litres] // a day
+	RunDry   unit.Optional[unit.Minutes]
+	RunCool  unit.Optional[unit.Minutes]
 }
 
 // weekDays is a week.
@@ -79,7 +83,7 @@ func (a *Advice) WaterWeekOf(p *WaterPlan, s *Shopping, from unit.Date) (WaterWe
 		return perMetre / float64(max(days, 1))
 	}
 	run := func(perMetre float64) unit.Minutes { return unit.Minutes(math.Round(60 * 100 * perMetre / flow)) }
-	other := func(year water.Optional[water.Year]) unit.Optional[unit.Minutes] {
+	other := func(year unit.Optional[water.Year]) unit.Optional[unit.Minutes] {
 		if !year.Given {
 			return unit.Optional[unit.Minutes]{}
 		}
@@ -104,5 +108,7 @@ func (a *Advice) WaterWeekOf(p *WaterPlan, s *Shopping, from unit.Date) (WaterWe
 	}
 	week.Runs = soilwater.RunsADay(week.Run, longest)
 	week.EachRun = unit.Minutes(math.Round(float64(week.Run) / float64(week.Runs)))
+	week.Every, week.Together = soilwater.Spaced(week.Run, water.LeastRun(plan.Tape.FillMinutes), longest)
+	week.Together = unit.Minutes(math.Round(float64(week.Together)))
 	return week, true
 }

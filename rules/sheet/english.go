@@ -12,14 +12,14 @@ stop-yes = Yes
 stop-open = Open
 last-word = Labels, local codes and licensed people overrule this sheet.
 
-head-go = Go or no-go: all must say yes, or wait
+head-go = Lay today? Every line must say yes; if not, wait
 head-boxes = Tick what is done
 head-settings = Set the machine
 head-order = The work, from soil to film
 head-people = Who stands where
 head-checks = Check every {}
 head-checks-bed = Check every {}: on each bed {} ×
-head-faults = Faults and mends
+head-faults = Problems and fixes
 head-caution = Take care
 
 verdict-no = The advice for this field: do not lay film here.
@@ -32,9 +32,9 @@ hand-yes = The hand shows a wet outline: field capacity.
 hand-dry = The hand is dry: below field capacity. Water through to the depth of the bed; tape hardly wets a dry bed.
 hand-clay = The hand is dry, but the ball holds: on clay that is moist enough to work.
 hand-water = Water drips: above field capacity. Let it drain.
-wind-open = Measure the wind. Above about {} the film sails.
+wind-open = Measure the wind. Above about {} the wind gets under the film.
 wind-yes = Wind {}; the limit is about {}.
-wind-no = Wind {}; the limit is about {}. The film sails: wait for a still hour.
+wind-no = Wind {}; the limit is about {}. The wind gets under the film: wait for a calm hour.
 people-open = Count the people. Needed: {}.
 people-yes = People here: {}; needed: {}.
 people-no = People here: {}; needed: {}. Find help, or wait.
@@ -86,7 +86,7 @@ go-read = Everyone has read the cautions on this sheet.
 
 set-height = Bed height {}.
 set-flat = No bed: flat ground, firmed.
-set-top = Bed top {}, base {}, centres {}.
+set-top = Bed top {}, base {}, centers {}.
 set-crown = Crown: the middle {} higher than the shoulders, so that no water stands.
 set-film = Film {} wide, {}; right side up.
 set-film-by = Film {} wide, sold by weight; right side up.
@@ -97,7 +97,7 @@ set-tape = Lines of tape on a bed: {}. {} deep, emitters up, {} apart.
 set-offset = Tape {} off the plant line, so that no hole is punched in it.
 set-tension = Tight as a drum, not stretched: cold film shrinks, hot film goes slack.
 set-speed = Speed about {}; the job takes about {} by the clock.
-set-work = The job takes about {} of one person, {} by the clock.
+set-work = The job takes about {} of work, {} by the clock.
 
 flow-soil = loose soil
 flow-ridge = ridge

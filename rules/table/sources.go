@@ -10,7 +10,7 @@ var (
 		NoAddress: "known, but nobody looked it up yet", Mark: FromMemory}
 	NewEngland = Source{ID: "new-england-guide", Publisher: "New England land-grant universities", Title: "New England Vegetable Management Guide, plastic mulch films", Year: "read 2026", Where: "table 14",
 		Address: "https://nevegetable.org/book/export/html/45", Mark: Seen}
-	PennColours = Source{ID: "penn-colours", Publisher: "University of Massachusetts, quoting Pennsylvania State University", Title: "Text on mulch colours", Year: "read 2026", Where: "as quoted in an almanac answer page",
+	PennColours = Source{ID: "penn-colours", Publisher: "University of Massachusetts, quoting Pennsylvania State University", Title: "Text on mulch colors", Year: "read 2026", Where: "as quoted in an almanac answer page",
 		NoAddress: "read only as another page gives it", Mark: Quoted}
 	PuertoRico1968 = Source{ID: "puerto-rico-1968", Publisher: "Journal of Agriculture of the University of Puerto Rico", Title: "52(1):53–63", Year: "1968", Where: "abstract",
 		Address: "https://doi.org/10.46429/jaupr.v52i1.11723", Mark: Seen}
@@ -38,7 +38,7 @@ var (
 		Address: "https://doi.org/10.3390/agronomy10101618", Mark: Seen}
 	HotFilm = Source{ID: "hot-film-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: heat and plastic mulch", Year: "read 2026", Where: "text",
 		Address: "https://sites.udel.edu/weeklycropupdate/?p=18243", Mark: Seen}
-	LateSwitch = Source{ID: "late-switch-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: mulch colour by planting date", Year: "read 2026", Where: "text",
+	LateSwitch = Source{ID: "late-switch-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: mulch color by planting date", Year: "read 2026", Where: "text",
 		Address: "https://sites.udel.edu/weeklycropupdate/?p=18243", Mark: Seen}
 	ColourCompare = Source{ID: "colour-compare-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: mulch color comparisons", Year: "read 2026", Where: "text",
 		Address: "https://sites.udel.edu/weeklycropupdate/?p=802", Mark: Seen}
@@ -364,7 +364,7 @@ var (
 		NoAddress: "a trade page; this project names no firms", Mark: Trade}
 	CaliforniaCelery = Source{ID: "california-celery", Publisher: "University of California Master Gardeners", Title: "Celery", Year: "read 2026", Where: "text",
 		Address: "https://mgsantaclara.ucanr.edu/garden-help/vegetables/celery/", Mark: Seen}
-	PotatoSoil = Source{ID: "potato-soil", Publisher: "garden centre, after University of Maine", Title: "Seed potatoes and soil temperature", Year: "read 2026", Where: "text",
+	PotatoSoil = Source{ID: "potato-soil", Publisher: "garden center, after University of Maine", Title: "Seed potatoes and soil temperature", Year: "read 2026", Where: "text",
 		NoAddress: "a trade page; this project names no firms", Mark: Trade}
 	PotatoWestAustralia = Source{ID: "potato-west-australia", Publisher: "Department of Agriculture, Western Australia", Title: "Managing temperature of potatoes", Year: "read 2026", Where: "soil temperatures",
 		Address: "https://www.agric.wa.gov.au/potatoes/managing-temperature-potatoes-improve-quality?page=0%2C0", Mark: Seen}
@@ -454,7 +454,7 @@ var (
 		Address: "https://agresearch.montana.edu/warc/research_current/research_past/vegetableresearch/2015_Lettuce.html", Mark: Seen}
 	CarolinaStrawberry = Source{ID: "carolina-strawberry", Publisher: "North Carolina State Extension", Title: "Strawberries: plasticulture", Year: "read 2026", Where: "text",
 		Address: "https://strawberries.ces.ncsu.edu/strawberries-plasticulture-considerations-adaptation/", Mark: Seen}
-	SquashColours = Source{ID: "squash-colours", Publisher: "American Society for Horticultural Science", Title: "Mulch colour, aphids and virus on yellow squash, Alabama", Year: "read 2026", Where: "abstract",
+	SquashColours = Source{ID: "squash-colours", Publisher: "American Society for Horticultural Science", Title: "Mulch color, aphids and virus on yellow squash, Alabama", Year: "read 2026", Where: "abstract",
 		NoAddress: "an abstract, read in an index that gives no address", Mark: Seen}
 	MuskmelonStand1997 = Source{ID: "muskmelon-stand-1997", Publisher: "journal article", Title: "Plant population of muskmelon on black film", Year: "1997", Where: "abstract",
 		Address: "https://discovery.researcher.life/article/effect-of-plant-population-on-muskmelon-yield-and-quality/71d7e29d2a733a08be45883c3787ac95", Mark: Seen}
@@ -482,7 +482,7 @@ var (
 		Address: "https://sites.udel.edu/weeklycropupdate/?p=23222", Mark: Seen}
 	TexasBeans = Source{ID: "texas-pinto-beans", Publisher: "Texas A&M University", Title: "Pinto beans, fertilizer rates by soil level", Year: "read 2026", Where: "table 3",
 		Address: "https://aggie-horticulture.tamu.edu/extension/beans/pintobeans/table3.html", Mark: Seen}
-	GeorgiaStrawberry = Source{ID: "georgia-strawberry-60", Publisher: "University of Georgia, in a trade magazine", Title: "Strawberries on film in Georgia: fertiliser before the bed is formed", Year: "read 2026", Where: "60-60-60 lb/acre before bed formation",
+	GeorgiaStrawberry = Source{ID: "georgia-strawberry-60", Publisher: "University of Georgia, in a trade magazine", Title: "Strawberries on film in Georgia: fertilizer before the bed is formed", Year: "read 2026", Where: "60-60-60 lb/acre before bed formation",
 		Address: "https://specialtycropgrower.com/strawberries-spotlight-georgia", Mark: Trade}
 	BedFeet = Source{ID: "linear-bed-feet-2021", Publisher: "Vegetable Growers News", Title: "Linear bed foot method determines fertilizer needs for plastic mulch crops", Year: "2021", Where: "25 April 2021",
 		Address: "https://vegetablegrowersnews.com/news/linear-bed-foot-method-determines-fertilizer-needs-for-plastic-mulch-crops/", Mark: Trade}

@@ -54,6 +54,7 @@ var measures = [...][2]measure{
 	KindHead:          {{"m", 1, 0, 1}, {"ft", 1 / MetresPerFoot, 0, 0}},
 	KindAngle:         {{"°", 1, 0, 2}, {"°", 1, 0, 2}},
 	KindDate:          {{"", 1, 0, 0}, {"", 1, 0, 0}},
+	KindYearDay:       {{"", 1, 0, 0}, {"", 1, 0, 0}},
 	KindWord:          {{"", 1, 0, 0}, {"", 1, 0, 0}},
 	KindPer100:        {{"L per 100 m", 1, 0, 0}, {"gal per 100 ft", MetresPerFoot / LitresPerGallon, 0, 1}},
 	KindPumpPower:     {{"kW", 1, 0, 2}, {"hp", 1 / KilowattsPerHP, 0, 2}},
@@ -103,12 +104,14 @@ func (q Quantity) In(system System) string {
 	case KindWord:
 		return q.Word
 	case KindDate:
-		return Date(q.SI).Words()
+		return Date(q.SI).In(system)
+	case KindYearDay:
+		return Date(q.SI).dayIn(system)
 	case KindDays:
 		return plural(q.SI, "day", "days")
 	}
 	m := measures[q.Kind][system]
-	if low, high := q.Kind.Figure(q.SI, system), q.Kind.Figure(q.To, system); q.Range && low != high {
+	if low, high := q.Kind.said(q.SI, system), q.Kind.said(q.To, system); q.Range && low != high {
 		return withSymbol(low+" to "+high, m.symbol)
 	}
 	shown := math.Abs(q.SI*m.scale + m.shift)
@@ -116,7 +119,29 @@ func (q Quantity) In(system System) string {
 	if q.Kind != KindTemperature && shown > 0 && shown < step/2 {
 		return withSymbol("less than "+trimmed(step, m.decimals), m.symbol)
 	}
-	return withSymbol(q.Kind.Figure(q.SI, system), m.symbol)
+	return withSymbol(q.Kind.said(q.SI, system), m.symbol)
+}
+
+// said prints the number as a sentence says it: inches as a rule shows them, whole from
+// ten on and quarters below, and rates and masses to three figures.
+func (k Kind) said(si float64, system System) string {
+	shown, decimals := k.Shown(si, system), measures[k][system].decimals
+	switch {
+	case k == KindShort && system == US && math.Abs(shown) >= 10:
+		decimals = 0
+	case k == KindShort && system == US:
+		shown, decimals = math.Round(4*shown)/4, 2
+	case k == KindRate || k == KindFineMass:
+		switch size := math.Abs(shown); {
+		case size >= 100:
+			decimals = 0
+		case size >= 10:
+			decimals = 1
+		case size >= 1:
+			decimals = 2
+		}
+	}
+	return group(trimmed(shown, decimals))
 }
 
 func withSymbol(figure, symbol string) string {
@@ -197,9 +222,21 @@ var monthNames = [...]string{"January", "February", "March", "April", "May", "Ju
 // MonthName gives the English name of month 1–12.
 func MonthName(month int) string { return monthNames[month-1] }
 
-// Words writes a date with its month spelled out, since 03/04 reads
-// differently from country to country.
-func (d Date) Words() string {
-	year, month, day := d.Civil()
-	return strconv.Itoa(day) + " " + monthNames[month-1] + " " + strconv.Itoa(year)
+// In writes a date with its month spelled out, since 03/04 reads differently from
+// country to country, and as the readers of a system do: 10 June 2027, or June 10, 2027.
+func (d Date) In(system System) string {
+	year, _, _ := d.Civil()
+	if system == US {
+		return d.dayIn(US) + ", " + strconv.Itoa(year)
+	}
+	return d.dayIn(Metric) + " " + strconv.Itoa(year)
+}
+
+// dayIn leaves the year out.
+func (d Date) dayIn(system System) string {
+	_, month, day := d.Civil()
+	if system == US {
+		return monthNames[month-1] + " " + strconv.Itoa(day)
+	}
+	return strconv.Itoa(day) + " " + monthNames[month-1]
 }

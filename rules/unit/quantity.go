@@ -31,6 +31,7 @@ const (
 	KindHead                      // m of water lift, shown in m or ft
 	KindAngle                     // degrees of latitude or longitude
 	KindDate                      // days since 1 January 1970
+	KindYearDay                   // the same, said of every year
 	KindWord                      // a word or phrase, as it stands
 	KindPer100                    // L for 100 m of bed, or gal for 100 ft
 	KindPumpPower                 // kW or hp, to the hundredth
@@ -84,6 +85,9 @@ func Between[T ~float64](low, high T) Quantity {
 func Count(n int, one, many string) Quantity {
 	return Quantity{Kind: KindWord, Word: plural(float64(n), one, many)}
 }
+
+// YearDay marks a date that is meant in every year, and so is said without one.
+type YearDay Date
 
 // SquareMetres is an area of ground.
 type SquareMetres float64
@@ -213,6 +217,8 @@ func Of(v any) Quantity {
 		return Quantity{Kind: KindArea, SI: float64(v)}
 	case Degrees:
 		return Quantity{Kind: KindAngle, SI: float64(v)}
+	case YearDay:
+		return Quantity{Kind: KindYearDay, SI: float64(v)}
 	case Date:
 		return Quantity{Kind: KindDate, SI: float64(v)}
 	case int:

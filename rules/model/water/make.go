@@ -138,7 +138,7 @@ func (w *work) verdict() {
 		p.Verdict, p.Because = FitsTightly, w.cares
 	default:
 		p.Verdict = Fits
-		p.Because = []unit.Phrase{unit.Say("All zones together run {} of the {} allowed on the hungriest day.", p.Schedule.HoursADay.Value, p.Schedule.HoursGiven)}
+		p.Because = []unit.Phrase{unit.Say("On the day of peak use all zones together run {} of the {} that you allow.", p.Schedule.HoursADay.Value, p.Schedule.HoursGiven)}
 	}
 }
 

@@ -65,13 +65,13 @@ func (w *work) demand() {
 			BedDepth:    round(unit.Millimetres(w.gross(m.PerMetre)/float64(in.BedTop.Value)), stepDepth),
 		}
 		if in.Beds.Given && in.BedLength.Given {
-			month.AllBeds = Known(round(unit.Litres(w.gross(m.PerMetre)*float64(in.BedLength.Value)*float64(in.Beds.Value)), stepVolume))
+			month.AllBeds = unit.Known(round(unit.Litres(w.gross(m.PerMetre)*float64(in.BedLength.Value)*float64(in.Beds.Value)), stepVolume))
 		}
 		if cool != nil {
-			month.GrossCool = Known(per100m(w.gross(cool[i].PerMetre)))
+			month.GrossCool = unit.Known(per100m(w.gross(cool[i].PerMetre)))
 		}
 		if dry != nil {
-			month.GrossDry = Known(per100m(w.gross(dry[i].PerMetre)))
+			month.GrossDry = unit.Known(per100m(w.gross(dry[i].PerMetre)))
 		}
 		d.Months = append(d.Months, month)
 	}
@@ -91,12 +91,12 @@ func (w *work) demand() {
 	}
 	if dry != nil {
 		_, dryPeak := w.season(in.Dry.Value).Months()
-		d.Peak.GrossDry = Known(per100m(w.gross(dryPeak.PerMetre)))
+		d.Peak.GrossDry = unit.Known(per100m(w.gross(dryPeak.PerMetre)))
 	}
 	day := int(peak.Date.Minus(in.PlantOn))
 	coefficient, cover := season.Crop.At(day)
 	_, month, _ := peak.Date.Civil()
-	w.step("crop-use", "What the crop uses on its hungriest day",
+	w.step("crop-use", "What the crop uses on its day of peak use",
 		"reference evapotranspiration × crop coefficient × (1 − what film saves)",
 		fao56+", chapters 6 and 10",
 		named("crop use a day", unit.FineDepth(d.Peak.Use)),
@@ -104,9 +104,9 @@ func (w *work) demand() {
 		named("reference evapotranspiration a day", unit.FineDepth(round(in.Usual.Value[month-1], stepDepth))),
 		named("crop coefficient", round(coefficient, stepFactor)),
 		named("film saves", unit.FineShare(round(season.Cut.At(cover), stepShare))))
-	w.step("net", "Litres for the bed",
+	w.step("net", "Liters for the bed",
 		"crop use × width of ground that the crop draws on × length of bed (100 m or 100 ft)",
-		"1 mm on 1 m² is 1 L, 1 in on 1 ft² is 0.623 gal; the width grows from the bed top to the bed centres as leaves close (our reasoning, no source)",
+		"1 mm on 1 m² is 1 L, 1 in on 1 ft² is 0.623 gal; the width grows from the bed top to the bed centers as leaves close (our reasoning, no source)",
 		named("net need a day", d.Peak.Net),
 		named("crop use a day", unit.FineDepth(d.Peak.Use)),
 		named("width", unit.Short(round(peak.Ground, stepLength))))
@@ -123,7 +123,7 @@ func (w *work) demand() {
 // find: 65–80 % (CIGR agricultural engineering handbook, California).
 const poorUniformity unit.Percent = 70
 
-func (w *work) otherYear(y Optional[Year]) []demand.Month {
+func (w *work) otherYear(y unit.Optional[Year]) []demand.Month {
 	if !y.Given {
 		return nil
 	}
@@ -155,14 +155,33 @@ func (w *work) months() {
 		m.Together = round(run*unit.Minutes(m.Interval), stepMinutes)
 		if zones > 0 {
 			hours := unit.Hours(float64(run) / 60 * float64(zones))
-			m.HoursADay = Known(round(hours, stepHours))
-			m.HoursAWeek = Known(round(7*hours, stepHours))
+			m.HoursADay = unit.Known(round(hours, stepHours))
+			m.HoursAWeek = unit.Known(round(7*hours, stepHours))
 		}
 	}
 	d.First.Run = round(unit.Minutes(60*w.firstGross/w.bedFlow), stepMinutes)
+	d.First.Every, d.First.Together = w.spaced(60*w.firstGross/w.bedFlow, d.First.Use)
 	d.Peak.Run = round(w.peakRun(), stepMinutes)
 	d.Peak.Runs = soilwater.RunsADay(w.peakRun(), w.longest)
 	d.Peak.EachRun = round(w.peakRun()/unit.Minutes(d.Peak.Runs), stepMinutes)
+}
+
+// A run that waters a line evenly lasts three times what the line takes to fill, and
+// 20 minutes at the least: common practice, no source. That filling and emptying spoil
+// short runs is published (Water 12(8):2276, 2020).
+const (
+	leastFills   = 3
+	leastMinutes = unit.Minutes(20)
+)
+
+// LeastRun is the shortest run that waters a line evenly, where a line takes so long to
+// fill.
+func LeastRun(fill unit.Minutes) unit.Minutes { return max(leastFills*fill, leastMinutes) }
+
+// spaced puts a day's run, in minutes, together with those of the days that follow.
+func (w *work) spaced(day float64, use unit.Millimetres) (unit.Days, unit.Minutes) {
+	every, run := soilwater.Spaced(unit.Minutes(day), LeastRun(w.plan.Tape.FillMinutes), w.longestOn(use))
+	return every, round(run, stepMinutes)
 }
 
 // peakRun is how long a zone runs on the hungriest day.

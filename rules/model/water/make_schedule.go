@@ -35,17 +35,17 @@ func (w *work) schedule() {
 	}
 	for i := range sch.Zones {
 		z := &sch.Zones[i]
-		z.LitresADay = Known(round(unit.Litres(w.peakGross*float64(in.BedLength.Value)*float64(z.Beds)), stepVolume))
+		z.LitresADay = unit.Known(round(unit.Litres(w.peakGross*float64(in.BedLength.Value)*float64(z.Beds)), stepVolume))
 	}
 	run := w.peakRun()
 	sch.Runs = soilwater.RunsADay(run, w.longest)
-	sch.RunADay = Known(round(run, stepMinutes))
+	sch.RunADay = unit.Known(round(run, stepMinutes))
 	sch.EachRun = round(run/unit.Minutes(sch.Runs), stepMinutes)
-	sch.LitresADay = Known(round(unit.Litres(w.peakGross*float64(in.BedLength.Value)*float64(in.Beds.Value)), stepVolume))
+	sch.LitresADay = unit.Known(round(unit.Litres(w.peakGross*float64(in.BedLength.Value)*float64(in.Beds.Value)), stepVolume))
 	if len(sch.Zones) > 0 {
 		hours := unit.Hours(float64(run) / 60 * float64(len(sch.Zones)))
-		sch.HoursADay = Known(round(hours, stepHours))
-		sch.HoursAWeek = Known(round(7*hours, stepHours))
+		sch.HoursADay = unit.Known(round(hours, stepHours))
+		sch.HoursAWeek = unit.Known(round(7*hours, stepHours))
 		w.step("hours", "Hours a day",
 			"gross need ÷ flow of the bed gives the run of one zone; × zones",
 			"arithmetic; Penn State Extension (2013) prints the same hours for 1 in on 30 in",
@@ -56,11 +56,11 @@ func (w *work) schedule() {
 			named("gross need a day", per100m(w.peakGross)),
 			named("flow of the bed", w.plan.Tape.Flow))
 		if sch.HoursADay.Value > in.hours {
-			w.stop(ofSupply, unit.Say("The hungriest day needs {} of running; {} are allowed.", sch.HoursADay.Value, in.hours))
+			w.stop(ofSupply, unit.Say("The day of peak use needs {} of running; you allow {}.", sch.HoursADay.Value, in.hours))
 		}
 	}
 	w.tank()
-	if t.FillMinutes > 0 && sch.EachRun < 3*t.FillMinutes {
+	if t.FillMinutes > 0 && sch.EachRun < leastFills*t.FillMinutes {
 		w.warn("short-runs", Note, "common practice, no source",
 			unit.Say("A run of {} is short beside the {} that a line takes to fill: the near end gets more. Run less often, for longer.", sch.EachRun, t.FillMinutes))
 	}
@@ -82,7 +82,7 @@ func (w *work) tank() {
 	k.Enough = k.ADay >= sch.LitresADay.Value
 	s.Tank = k
 	if !k.Enough {
-		w.stop(ofSupply, unit.Say("The tank refills by {} a day; the hungriest day takes {}.", k.ADay, sch.LitresADay.Value))
+		w.stop(ofSupply, unit.Say("The tank refills by {} a day; the day of peak use takes {}.", k.ADay, sch.LitresADay.Value))
 	} else if k.RunsDry && k.UntilEmpty < sch.EachRun {
 		w.cares = append(w.cares, unit.Say("The tank is empty after {} of running, before the run of {} ends.", k.UntilEmpty, sch.EachRun))
 		w.warn("tank-empties", Care, "arithmetic", unit.Say("Split each run: the tank lasts {} and takes {} to fill.", k.UntilEmpty, k.Refill))

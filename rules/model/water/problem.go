@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"filmfurrow/rules/model/waterquality"
+	"filmfurrow/rules/unit"
 )
 
 // Problem says what is wrong with one field and how to mend it. Values are in
@@ -28,11 +29,11 @@ var (
 	boundStage      = bound{"stage_days", 1, 250, "days", "Give the days of each stage: initial, development, mid-season, late."}
 	boundCutLow     = bound{"film_cut_low_percent", 0, 50, "%", "Film lowers the crop coefficient by 5 to 35 %."}
 	boundCutHigh    = bound{"film_cut_high_percent", 0, 50, "%", "Film lowers the crop coefficient by 5 to 35 %."}
-	boundRoots      = bound{"root_depth_m", 0.05, 2.5, "m", "Is this in cm or inches? Give metres: 12 in is 0.3 m."}
+	boundRoots      = bound{"root_depth_m", 0.05, 2.5, "m", "Is this in cm or inches? Give meters: 12 in is 0.3 m."}
 	boundDepletion  = bound{"depletion", 0.05, 0.9, "", "Give the share of the available water that may be used, such as 0.4."}
 	boundThreshold  = bound{"salt_threshold_ds_m", 0.2, 15, "dS/m", "Take the crop's threshold of soil paste from a salt list."}
 	boundSaltSlope  = bound{"salt_slope_percent", 0.5, 50, "%", "Take the crop's yield loss for 1 dS/m from a salt list."}
-	boundReference  = bound{"reference_mm", 0, 15, "mm", "Give millimetres a day, not a month: the hottest deserts reach about 12."}
+	boundReference  = bound{"reference_mm", 0, 15, "mm", "Give millimeters a day, not a month: the hottest deserts reach about 12."}
 	boundOrganic    = bound{"organic_percent", 0, 8, "%", "The soil equations hold up to 8 %; peat and muck need a local table."}
 	boundWetted     = bound{"wetted_width_m", 0.05, 2, "m", "Dig across the bed a few hours after a run and measure the wet soil."}
 	boundBeds       = bound{"beds", 1, 2000, "beds", "Count whole beds, 1 or more."}
@@ -50,7 +51,7 @@ var (
 	boundCV         = bound{"makers_cv", 0, 0.4, "", "The maker's variation is a share, such as 0.05 for 5 %."}
 	boundTape       = bound{"tape_pressure_kpa", float64(leastTapePressure), float64(mostTapePressure), "kPa", "Tape bursts above its label: put a regulator ahead of it. Most tape runs at 4 to 15 psi."}
 	boundSpread     = bound{"flow_spread_percent", 2, 40, "%", "10 % is the usual limit for a new line."}
-	boundFlow       = bound{"flow_l_h", 1, 2e6, "L/h", "Time a bucket: litres ÷ seconds × 3,600. Without water there is no plan."}
+	boundFlow       = bound{"flow_l_h", 1, 2e6, "L/h", "Time a bucket: liters ÷ seconds × 3,600. Without water there is no plan."}
 	boundPressure   = bound{"pressure_kpa", 0, 1500, "kPa", "Read a gauge at the source while water runs; a house has 200 to 400 kPa."}
 	boundLift       = bound{"lift_m", 0, 300, "m", "Measure from the water, drawn down by pumping, up to the pump."}
 	boundRise       = bound{"rise_m", -200, 300, "m", "Measure from the source's outlet up to the beds; below zero where the beds lie lower."}
@@ -60,7 +61,7 @@ var (
 	boundEfficiency = bound{"efficiency_percent", 40, 100, "%", "Drip keeps 85 to 95 % of its water at the roots."}
 	boundFilterLoss = bound{"filter_loss_kpa", 0, 200, "kPa", "A dirty screen takes about 35 kPa (5 psi)."}
 	boundInjectLoss = bound{"injector_loss_kpa", 0, 500, "kPa", "Read the injector's label; many take a fifth of the pressure or more."}
-	boundTank       = bound{"tank_volume_l", 50, 1e7, "L", "Give the litres that the tank holds; 60 gal is 227 L."}
+	boundTank       = bound{"tank_volume_l", 50, 1e7, "L", "Give the liters that the tank holds; 60 gal is 227 L."}
 	boundRefill     = bound{"tank_refill_l_h", 1, 2e6, "L/h", "Give the flow that fills the tank."}
 	boundSalt       = bound{"ec_ds_m", 0.02, 15, "dS/m", "Check the unit: 1 dS/m is 1 mS/cm, 1,000 µS/cm or 100 mS/m. Sea water is about 50 dS/m."}
 	boundAcidity    = bound{"ph", 3, 11, "", "The pH of water for plants lies between 3 and 11."}
@@ -114,7 +115,7 @@ func number(v float64) string {
 }
 
 // optional checks a value that may be unknown.
-func optional[T interface{ ~float64 | ~int }](c *checker, b bound, o Optional[T]) bool {
+func optional[T interface{ ~float64 | ~int }](c *checker, b bound, o unit.Optional[T]) bool {
 	return !o.Given || c.within(b, float64(o.Value))
 }
 
@@ -171,7 +172,7 @@ func (c *checker) stages(in Input) {
 	}
 }
 
-func (c *checker) year(field string, y Optional[Year]) {
+func (c *checker) year(field string, y unit.Optional[Year]) {
 	if !y.Given {
 		return
 	}
@@ -195,7 +196,7 @@ func (c *checker) field(in Input) {
 	centres := optional(c, boundCentres, in.BedCentres)
 	top := optional(c, boundBedTop, in.BedTop)
 	if centres && top && in.BedCentres.Given && in.BedTop.Given && in.BedTop.Value > in.BedCentres.Value {
-		c.add("bed_top_m", number(float64(in.BedTop.Value))+" m", "not wider than bed_centres_m, "+number(float64(in.BedCentres.Value))+" m", "Beds on these centres would overlap: check both.")
+		c.add("bed_top_m", number(float64(in.BedTop.Value))+" m", "not wider than bed_centres_m, "+number(float64(in.BedCentres.Value))+" m", "Beds on these centers would overlap: check both.")
 	}
 	optional(c, boundCanopy, in.Canopy)
 	c.within(boundSlope, float64(in.Slope))

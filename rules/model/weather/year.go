@@ -30,7 +30,7 @@ func NewYear(n Normals) (Year, error) {
 	for d := range YearDays {
 		if highs[d] <= lows[d] {
 			return Year{}, &InputError{"maximum around " + monthNames[monthOf(d)], highs[d], lows[d], lows[d] + widestRange, "°C",
-				"neighbouring months differ too much for a smooth year; check the figures of this month and the next"}
+				"neighboring months differ too much for a smooth year; check the figures of this month and the next"}
 		}
 		y.Minimum[d], y.Maximum[d] = unit.Celsius(lows[d]), unit.Celsius(highs[d])
 		if lows[d]+highs[d] < float64(y.Minimum[y.Coldest]+y.Maximum[y.Coldest]) {
