@@ -72,7 +72,7 @@ func (p *layingPart) Render() app.UI {
 		only2(p.S.advice.Refused(), func() app.UI {
 			return p.S.notNow("Do not lay film here.", "This sheet says so too, whatever is ticked.")
 		}),
-		box("view-head", only2(!p.S.advice.Refused(), func() app.UI { return app.H1().Text(words[0]) }), app.P().Class(class).Role("status").Text(state), p.S.printButton("lay-print", words[1])),
+		box("view-head", only2(!p.S.advice.Refused(), func() app.UI { return app.H1().Text(dayTitle(words[0], &s, l)) }), app.P().Class(class).Role("status").Text(state), p.S.printButton("lay-print", words[1])),
 		p.languages(l),
 		app.Ul().Class("boxes conds").Body(found...),
 		heading(p.say(l, "head-boxes")),
@@ -81,12 +81,20 @@ func (p *layingPart) Render() app.UI {
 		box("sheet-parts",
 			part(p.say(l, "head-people"), s.People),
 			part(p.say(l, "head-settings"), s.Settings),
-			app.Div().Body(heading(p.say(l, "head-order")), app.Ol().Body(order...)),
+			app.Div().Body(heading(p.say(l, s.Work())), app.Ol().Body(order...)),
 			part(s.CheckHow.In(l, p.S.system), s.Checks),
 			part(p.say(l, "head-faults"), s.Faults),
 			part(p.say(l, "head-caution"), s.Care),
 			helpText(p.say(l, "last-word"))),
 	)
+}
+
+// dayTitle is the view's head: where film lies already, it asks for nothing to be laid.
+func dayTitle(usual string, s *plan.Sheet, l sheet.Language) string {
+	if s.Down {
+		return sheet.Text(l, s.Title())
+	}
+	return usual
 }
 
 // dayWordsOf are the view's own words in the sheet's languages.
