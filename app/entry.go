@@ -16,8 +16,9 @@ type entry struct {
 	app.Compo
 	S       *store
 	Name    string
-	Inline  bool // a blank of the sentence: the label is for screen readers
-	Spanish bool // of the laying-day sheet, in its other language
+	Inline  bool   // a blank of the sentence: the label is for screen readers
+	As      string // another label, in short
+	Spanish bool   // of the laying-day sheet, in its other language
 	ctx     app.Context
 	hand    hand
 	gone    bool
@@ -73,7 +74,7 @@ func (f *entry) Render() app.UI {
 			app.Span().Class("error").ID(f.id()+"-error").Text(f.shown))
 	}
 	help := in.Help
-	if f.Spanish {
+	if f.As != "" {
 		help = ""
 	}
 	return box("field"+class, label, f.control(in, bad),
@@ -87,21 +88,19 @@ func (f *entry) Render() app.UI {
 // goes with each key of a half-typed figure: notesPart has it read out later.
 func (f *entry) error() string {
 	if wrong, bad := f.S.wrong[f.Name]; bad {
+		if f.Spanish {
+			return spanishError(wrong.Allowed)
+		}
 		return errorText(&wrong)
 	}
 	return ""
 }
 
-// word is a label or an option in the language of the sheet.
-func (f *entry) word(key, english string) string {
-	if f.Spanish {
-		return daySpanish[key]
-	}
-	return english
-}
-
 func (f *entry) label(in *field.Input) string {
-	words := f.word(in.Name, in.Label)
+	words := in.Label
+	if f.As != "" {
+		words = f.As
+	}
 	if symbol := in.Kind.Symbol(f.S.system); symbol != "" && (in.Form == field.FormNumber || in.Form == field.FormWhole) {
 		return words + " (" + symbol + ")"
 	}
@@ -123,10 +122,10 @@ func (f *entry) control(in *field.Input, bad bool) app.UI {
 		}
 		list := make([]app.UI, 0, len(options)+1)
 		if in.Name != "crop" || f.S.own {
-			list = append(list, app.Option().Value("").Text(f.word("not known", "not known")).Selected(shown == ""))
+			list = append(list, app.Option().Value("").Text("not known").Selected(shown == ""))
 		}
 		for _, o := range options {
-			list = append(list, app.Option().Value(o.ID).Text(f.word(o.ID, o.Label)).Selected(o.ID == shown))
+			list = append(list, app.Option().Value(o.ID).Text(o.Label).Selected(o.ID == shown))
 		}
 		return app.Select().ID(f.id()).Name(in.Name).Aria("describedby", describe).Aria("invalid", invalid).Body(list...).OnChange(f.typed)
 	case field.FormDate:

@@ -6,6 +6,7 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/plan"
 	"filmfurrow/rules/sheet"
 	"filmfurrow/rules/unit"
@@ -23,61 +24,73 @@ type layingPart struct {
 func (p *layingPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Update) }
 func (p *layingPart) OnDismount()         { p.S.leave(p) }
 
+// cards are the six things to look at on the day: a picture, what is asked, and what the
+// answer stands for, a condition or a box. Those in the second list hold by hand.
+var cards = [...][]dayCard{
+	{{"ball", "ask-ball", ""}, {"wind", "", "day.wind_m_s"}, {"people", "", "day.people"}, {"rolls", "", "day.rolls"}, {"parts", "ask-parts", "go-parts"}, {"machine", "ask-machine", "go-weight"}},
+	{{"ball", "ask-ball", ""}, {"wind", "", "day.wind_m_s"}, {"people", "", "day.people"}, {"rolls", "", "day.rolls"}, {"parts", "ask-parts", "go-parts"}, {"tools", "ask-tools", "go-tools"}},
+}
+
+type dayCard struct {
+	picture, ask sheet.Key
+	tells        string // the input that holds its figure, or the box that it ticks
+}
+
+func (p *layingPart) ticked(k sheet.Key) bool { return p.S.ticks[string(k)] }
+
 func (p *layingPart) Render() app.UI {
 	l := p.language
 	if l == "" {
 		l = sheet.English
 	}
+	words := dayWordsOf[l]
 	list, _ := p.S.shopping()
 	s := p.S.advice.Sheet(&list)
-	found := make([]app.UI, len(s.Go))
-	for i := range s.Go {
-		c := &s.Go[i]
-		card := []app.UI{app.P().Body(app.B().Text(p.say(l, c.Reply.Key())), plain(" "+c.In(l, p.S.system)))}
-		for _, name := range dayNames {
-			if strings.HasPrefix(string(c.Key), name[len("day."):len("day.")+4]) {
-				card = append(card, asked("ask-day", &entry{S: p.S, Name: name, Spanish: l != sheet.English}))
-			}
-		}
-		found[i] = app.Li().Class("cond " + string(c.Reply.Key())).Body(card...)
+	if s.Down { // nothing is laid: it is the day of planting
+		words[0] = sheet.Text(l, s.Title())
 	}
-	boxes := make([]app.UI, len(s.Boxes))
-	for i := range s.Boxes {
-		key := string(s.Boxes[i].Key)
-		id := "tick-" + key
-		boxes[i] = app.Li().Body(app.Label().Class("tick").For(id).Body(
-			app.Input().ID(id).Name(id).Type("checkbox").Checked(p.S.ticks[key]).OnChange(func(ctx app.Context, _ app.Event) {
-				p.S.tick(key, ctx.JSSrc().Get("checked").Bool())
-			}, key),
-			span(s.Boxes[i].In(l, p.S.system))))
-	}
-	state, class := p.say(l, "ready"), "state ready"
-	if ready, no, open := s.Ready(func(k sheet.Key) bool { return p.S.ticks[string(k)] }); !ready {
-		state, class = p.say(l, "not-ready", no, open), "state not-ready"
-	}
-	part := func(head string, list []plan.SheetLine) app.UI {
+	s.Told(p.ticked)
+	part := func(head string, list []plan.SheetLine, more ...app.UI) app.UI {
 		items := make([]app.UI, len(list))
 		for i := range list {
 			items[i] = item(list[i].In(l, p.S.system))
 		}
-		return app.Div().Hidden(len(list) == 0).Body(heading(head), app.Ul().Body(items...))
+		return app.Div().Hidden(len(list) == 0).Body(append([]app.UI{heading(head), app.Ul().Body(items...)}, more...)...)
+	}
+	if p.S.advice.Refused() {
+		return app.Section().ID("laying-day").Class("sheet").Body(p.S.paperHead(),
+			p.S.notNow("Do not lay film here.", "Nothing is to be brought and nobody is needed."))
 	}
 	order := make([]app.UI, len(s.Order))
 	for i := range s.Order {
 		order[i] = item(s.Order[i].In(l, p.S.system))
 	}
-	words := dayWordsOf[l]
+	state, class, counts, because := p.say(l, "ready"), "state ready", "", ""
+	if ready, no, open := s.Ready(p.ticked); !ready {
+		state, class, counts = p.say(l, "not-ready"), "state not-ready", p.say(l, "counts", no, open)
+		if line, ok := s.Because(p.ticked); ok {
+			if because = line.In(l, p.S.system); strings.HasPrefix(string(line.Key), "go-") {
+				because = p.say(l, "todo") + " " + because
+			}
+		}
+	}
+	bed := bedSVG(p.S.advice, p.S.system, false)
+	if l != sheet.English {
+		bed = bedSpanish.Replace(bed)
+	}
+	head := []app.UI{p.S.paperHead()}
+	if l != sheet.English {
+		head[0] = para("paper-head", p.spanishHead())
+	}
+	shown, boxes := p.cards(l, &s)
 	return app.Section().ID("laying-day").Class("sheet").Lang(string(l)).Body(
-		p.S.paperHead(),
-		only2(p.S.advice.Refused(), func() app.UI {
-			return p.S.notNow("Do not lay film here.", "This sheet says so too, whatever is ticked.")
-		}),
-		box("view-head", only2(!p.S.advice.Refused(), func() app.UI { return app.H1().Text(dayTitle(words[0], &s, l)) }), app.P().Class(class).Role("status").Text(state), p.S.printButton("lay-print", words[1])),
-		p.languages(l),
-		app.Ul().Class("boxes conds").Body(found...),
-		heading(p.say(l, "head-boxes")),
-		asked("", app.Ul().Class("boxes").Body(boxes...)),
-		app.Raw(`<figure class="bed paper-bed">`+bedSVG(p.S.advice, p.S.system, false)+`</figure>`),
+		head[0],
+		box("view-head", app.H1().Text(words[0]), para("sub", p.on(l)), p.languages(l), p.S.printButton("lay-print", words[1])),
+		app.Div().Class(class).Role("status").Body(strong(state), span(because), app.Small().Text(counts)),
+		app.Ul().Class("boxes conds").Body(shown...),
+		heading(p.say(l, "head-before")),
+		app.Div().Class("before").Body(part("", s.Bring), asked("", app.Ul().Class("boxes").Body(boxes...))),
+		app.Raw(`<div class="paper-bed two"><figure class="bed">`+bed+`</figure>`+p.who(l, &s)+`</div>`),
 		box("sheet-parts",
 			part(p.say(l, "head-people"), s.People),
 			part(p.say(l, "head-settings"), s.Settings),
@@ -89,27 +102,185 @@ func (p *layingPart) Render() app.UI {
 	)
 }
 
-// dayTitle is the view's head: where film lies already, it asks for nothing to be laid.
-func dayTitle(usual string, s *plan.Sheet, l sheet.Language) string {
-	if s.Down {
-		return sheet.Text(l, s.Title())
+// who is the drawing of who stands where with its words; empty where no tractor lays.
+func (p *layingPart) who(l sheet.Language, s *plan.Sheet) string {
+	if s.ByHand || s.Down {
+		return ""
 	}
-	return usual
+	return `<figure>` + whoSVG(p.S.system) + `<figcaption>` + escape(s.Who.In(l, p.S.system)) + `</figcaption></figure>`
 }
 
-// dayWordsOf are the view's own words in the sheet's languages.
-var dayWordsOf = map[sheet.Language][2]string{
-	sheet.English: {"Lay today?", "Print the sheet"},
-	"es":          {"¿Tender hoy?", "Imprimir la hoja"},
+// cards gives the day's cards, and the boxes that none of them ticks.
+func (p *layingPart) cards(l sheet.Language, s *plan.Sheet) (shown, boxes []app.UI) {
+	row := cards[0]
+	if s.ByHand || s.Down {
+		row = cards[1]
+	}
+	told := map[sheet.Key]bool{}
+	for _, c := range row {
+		reply, ask := plan.Unasked, c.ask
+		var body []app.UI
+		title := ""
+		if ask != "" {
+			title = p.say(l, ask)
+		}
+		says := func(r plan.Reply, words string, doubled bool) {
+			class := string(r.Key())
+			if doubled && r == plan.Unasked { // the question says it too
+				class += " paper-only"
+			}
+			body = append(body, app.P().Class(class).Body(app.B().Text(p.say(l, r.Key())), plain(" "+words)))
+		}
+		var taps app.UI
+		for i := range s.Go {
+			g := &s.Go[i]
+			of := string(g.ID)
+			switch {
+			case of == string(c.picture), of == "hand" && c.picture == "ball", of == "tractor" && c.picture == "machine":
+			default:
+				continue
+			}
+			told[g.ID] = true
+			reply = worse(reply, g.Reply, len(body) == 0)
+			says(g.Reply, g.In(l, p.S.system), g.Ask.Key != "" || of == "ball")
+			switch {
+			case of == "ball", of == "hand":
+				body = append(body, p.choices(l, "day."+of))
+			case c.tells != "" && g.Ask.Key != "":
+				title = g.Ask.In(l, p.S.system)
+				taps = p.yesNo(l, g.ID+plan.TapYes, g.ID+plan.TapNo, g.Reply, c.tells)
+			case c.tells != "" && of != "tractor": // how many rolls is not known
+				taps = asked("taps", p.figure(l, c.tells))
+			}
+		}
+		for i := range s.Boxes {
+			if b := &s.Boxes[i]; b.Key == sheet.Key(c.tells) {
+				told[b.Key] = true
+				r := b.Reply(p.ticked)
+				reply = worse(reply, r, len(body) == 0)
+				says(r, b.In(l, p.S.system), false)
+				taps = p.yesNo(l, b.Key, b.Key+plan.TapNo, r, "")
+			}
+		}
+		if len(body) == 0 {
+			continue
+		}
+		if title != "" {
+			body = append([]app.UI{heading3(title)}, body...)
+		}
+		if c.picture != "ball" {
+			body = append(body, app.Raw(p.dayPicture(string(c.picture))))
+		}
+		if c.picture == "people" && !s.ByHand && !s.Down {
+			body = append(body, helpText(s.Who.In(l, p.S.system)))
+		}
+		if taps != nil {
+			body = append(body, taps)
+		}
+		shown = append(shown, app.Li().Class("cond "+string(reply.Key())).Body(body...))
+	}
+	for i := range s.Boxes {
+		b := &s.Boxes[i]
+		if told[b.Key] {
+			continue
+		}
+		key := string(b.Key)
+		id := "tick-" + key
+		boxes = append(boxes, app.Li().Body(app.Label().Class("tick").For(id).Body(
+			app.Input().ID(id).Name(id).Type("checkbox").Checked(p.S.ticks[key]).OnChange(func(ctx app.Context, _ app.Event) {
+				p.S.tick(key, ctx.JSSrc().Get("checked").Bool())
+			}, key),
+			span(b.In(l, p.S.system)))))
+	}
+	return shown, boxes
 }
 
-// daySpanish are the day's questions and their answers in Spanish, by the terms of the
-// sheet.
-var daySpanish = map[string]string{
-	"day.ball": "Una bola de suelo, apretada y tocada", "crumbles": "se deshace", "breaks": "se sostiene y se rompe", "ribbons": "se alarga y brilla",
-	"day.hand": "La mano que la apretó", "dry": "está seca", "outline": "muestra una huella húmeda", "water": "gotea",
-	"day.wind_m_s": "Viento ahora", "day.people": "Personas aquí hoy", "day.rolls": "Rollos de plástico en la cabecera",
-	"not known": "no se sabe",
+// worse is what two replies on one card come to: no before open before yes.
+func worse(a, b plan.Reply, first bool) plan.Reply {
+	switch {
+	case first:
+		return b
+	case a == plan.No || b == plan.No:
+		return plan.No
+	case a == plan.Unasked || b == plan.Unasked:
+		return plan.Unasked
+	}
+	return plan.Yes
+}
+
+// tap is a large button that is pressed or not; a second tap takes it back.
+func (p *layingPart) tap(id, text, picture string, on bool, do func(), scope ...any) app.UI {
+	var inside []app.UI
+	if picture != "" {
+		inside = append(inside, app.Raw(picture))
+	}
+	return app.Button().Type("button").Class("tap").ID("tap-"+id).Aria("pressed", strconv.FormatBool(on)).
+		Body(append(inside, span(text))...).OnClick(func(app.Context, app.Event) { do() }, append(scope, id, on)...)
+}
+
+// yesNo are the two taps of a question, beside the box for its figure.
+func (p *layingPart) yesNo(l sheet.Language, yes, no sheet.Key, reply plan.Reply, figure string) app.UI {
+	one := func(key, other sheet.Key, says plan.Reply) app.UI {
+		on := reply == says
+		return p.tap(string(key), p.say(l, says.Key()), "", on, func() {
+			delete(p.S.ticks, string(other))
+			if figure != "" && p.S.shown(field.InputByName(figure)) != "" { // the word takes its place
+				p.S.set(field.InputByName(figure), "")
+				p.S.tell(onForm)
+			}
+			p.S.tick(string(key), !on)
+		}, reply, figure)
+	}
+	taps := []app.UI{one(yes, no, plan.Yes), one(no, yes, plan.No)}
+	if figure != "" {
+		taps = append(taps, p.figure(l, figure))
+	}
+	return asked("taps", taps...)
+}
+
+// figure is the box for a figure of the day.
+func (p *layingPart) figure(l sheet.Language, name string) app.UI {
+	return &entry{S: p.S, Name: name, As: p.say(l, "head-figure"), Spanish: l != sheet.English}
+}
+
+// choices are an input's options as taps, with their pictures where they have one.
+func (p *layingPart) choices(l sheet.Language, name string) app.UI {
+	in := field.InputByName(name)
+	now := p.S.shown(in)
+	taps := make([]app.UI, len(in.Options))
+	for i := range in.Options {
+		id := in.Options[i].ID
+		taps[i] = p.tap(fieldID(name)[2:]+"-"+id, p.say(l, sheet.Key("pick-"+id)), ball[id], now == id, func() {
+			text := id
+			if now == id {
+				text = ""
+			}
+			p.S.set(in, text)
+		}, now)
+	}
+	return box("taps", taps...)
+}
+
+// on says the day and the beds.
+func (p *layingPart) on(l sheet.Language) string {
+	day := p.S.advice.WaitPlan.LayOn
+	if p.S.advice.FilmDown() {
+		day = p.S.advice.WaitPlan.PlantOn
+	}
+	words := dayOfYear(day, p.S.system)
+	if l != sheet.English {
+		words = spanishDay(day)
+	}
+	return words + p.S.beds(dayWordsOf[l][2])
+}
+
+// beds are how many and how long, behind a comma; empty where they are not known.
+func (s *store) beds(words string) string {
+	f := &s.c.Field
+	if !f.Beds.Given || !f.BedLength.Given {
+		return ""
+	}
+	return ", " + unit.Say(words, int(f.Beds.Value), f.BedLength.Value).In(s.system)
 }
 
 // say gives a sentence of the sheet.
@@ -119,11 +290,8 @@ func (p *layingPart) say(l sheet.Language, k sheet.Key, values ...any) string {
 	return unit.Say(sheet.Text(l, k), values...).In(p.S.system)
 }
 
-// dayNames are what is found on laying day, in the order of asking.
-var dayNames = []string{"day.ball", "day.hand", "day.wind_m_s", "day.people", "day.rolls"}
-
 func (p *layingPart) languages(now sheet.Language) app.UI {
-	buttons := []app.UI{app.Legend().Text("Language of this sheet")}
+	buttons := []app.UI{app.Legend().Class("for-readers").Text("Language of this sheet")}
 	for _, l := range sheet.Languages() {
 		buttons = append(buttons, app.Button().Type("button").Class("unit").ID("sheet-"+string(l)).Lang(string(l)).Text(l.Name()).
 			Aria("pressed", strconv.FormatBool(l == now)).OnClick(func(app.Context, app.Event) { p.language = l }, string(l)))

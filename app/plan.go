@@ -135,7 +135,7 @@ func (v *verdictPart) Render() app.UI {
 		}
 	}
 	t.raw(`</div>`)
-	return app.Section().Class("verdict verdict-"+question.Verdict.Key(best)).ID("verdict").Aria("live", "polite").Body(
+	return app.Section().Class("verdict verdict-"+question.Verdict.Key(best)).ID("verdict").Body(
 		only(v.S.digging, func() app.UI {
 			return app.P().Class("waiting").Role("status").Text("Working out the soil’s warmth for this place …")
 		}),

@@ -11,6 +11,7 @@ import (
 	"filmfurrow/rules/judge"
 	"filmfurrow/rules/model/water"
 	"filmfurrow/rules/plan"
+	"filmfurrow/rules/sheet"
 	"filmfurrow/rules/unit"
 )
 
@@ -31,7 +32,7 @@ func (s *store) paperHead() app.UI {
 	} else if a.FilmDown() {
 		words += ", film down, plant " + wholeDay(a.WaitPlan.PlantOn, s.system)
 	} else {
-		words += ", lay " + wholeDay(a.WaitPlan.LayOn, s.system) + ", plant " + wholeDay(a.WaitPlan.PlantOn, s.system)
+		words += ", lay " + wholeDay(a.WaitPlan.LayOn, s.system) + ", plant " + wholeDay(a.WaitPlan.PlantOn, s.system) + s.beds(dayWordsOf[sheet.English][2])
 	}
 	if len(s.borrowed) > 0 {
 		words += ". Still from the example: " + strings.Join(s.borrowedLabels(), ", ")
@@ -303,10 +304,10 @@ func minutesWords(m unit.Minutes) string {
 }
 
 // squeezed is the soil in the hand, in three states.
-const squeezed = `<section class="tile squeeze"><h2>What does your soil say?</h2><p class="help">Squeeze some from 6 in (15 cm) down, beside the tape. Common practice, no source.</p><ul>` +
-	`<li><svg viewBox="0 0 120 56" aria-hidden="true"><path class="d-soil d-rim" d="M22 46 q8 -24 30 -20 q10 -16 26 2 q16 -2 22 18 Z"/><circle class="d-soil d-rim" cx="14" cy="42" r="5"/><circle class="d-soil d-rim" cx="106" cy="36" r="4"/><circle class="d-soil d-rim" cx="92" cy="14" r="3"/></svg><b>Crumbles</b> dry: water now, and longer tomorrow</li>` +
-	`<li><svg viewBox="0 0 120 56" aria-hidden="true"><circle class="d-soil d-rim" cx="60" cy="28" r="22"/><path class="d-crack" d="M58 6 l6 14 -9 10 7 18"/></svg><b>Holds, then breaks</b> right: go on</li>` +
-	`<li><svg viewBox="0 0 120 56" aria-hidden="true"><path class="d-wetsoil d-rim" d="M18 40 q0 -26 26 -26 q24 0 26 18 l34 -6 -6 12 -30 6 q-6 6 -22 6 q-24 0 -28 -10 Z"/><path class="d-drop" d="M84 46 q-5 8 0 9 q5 -1 0 -9"/></svg><b>Ribbons, drips</b> wet: skip a day, then run shorter</li></ul></section>`
+var squeezed = `<section class="tile squeeze"><h2>What does your soil say?</h2><p class="help">Squeeze some from 6 in (15 cm) down, beside the tape. Common practice, no source.</p><ul>` +
+	`<li>` + ball["crumbles"] + `<b>Crumbles</b> dry: water now, and longer tomorrow</li>` +
+	`<li>` + ball["breaks"] + `<b>Holds, then breaks</b> right: go on</li>` +
+	`<li>` + ball["ribbons"] + `<b>Ribbons, drips</b> wet: skip a day, then run shorter</li></ul></section>`
 
 // detailsRoom is the whole form in its groups, what was taken for granted, what is not
 // known, cautions and sources.

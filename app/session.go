@@ -111,7 +111,8 @@ func loadNormals(s *store) {
 	app.Window().Call("fetch", app.Getenv("file:normals.csv")).Call("then", answered).Call("catch", fail)
 }
 
-// pause is how long a half-typed figure may stand before its error is read out.
+// pause is how long a half-typed figure may stand before its error, or what it moved,
+// is read out.
 const pause = 1000
 
 // listen hears what else the browser tells.
@@ -133,8 +134,16 @@ func (s *store) listen() {
 	say := app.FuncOf(func(app.Value, []app.Value) any {
 		spoken := ""
 		s.faults(func(_, says string) { spoken += says + " " })
-		if spoken != s.spoken {
-			s.spoken = spoken
+		heard := ""
+		if s.moved != "" && spoken == "" && !s.digging {
+			head, moves := s.movedWords()
+			heard = head
+			for _, m := range moves {
+				heard += " " + m[0] + ": " + m[2] + "."
+			}
+		}
+		if spoken != s.spoken || heard != s.heard {
+			s.spoken, s.heard = spoken, heard
 			s.tell(onExample)
 		}
 		return nil

@@ -198,6 +198,7 @@ func (p *notesPart) Render() app.UI {
 		app.P().Class("error").Role("alert").Hidden(!s.unsaved).Text("This device does not keep what you type: its storage is full or shut. Print the page or note the answers before you close it."),
 		app.P().Class(noteClass(s.noteBad)).ID("note").Role("status").Text(s.note),
 		app.P().Class("for-readers").ID("read-out").Role("alert").Text(s.spoken),
+		app.P().Class("for-readers").ID("moved-out").Role("status").Text(s.heard),
 	)
 }
 

@@ -33,9 +33,12 @@ func (p *shoppingPart) Render() app.UI {
 	rows := make([]app.UI, 0, len(list.Lines))
 	how := &svg{}
 	how.raw(`<dl class="how">`)
-	for i := range list.Lines {
-		l := &list.Lines[i]
+	lines := inOrder(&list)
+	for i, l := range lines {
 		rows = append(rows, p.row(l, i+1))
+	}
+	for _, item := range listOrder {
+		l := &list.Lines[item]
 		how.raw(`<dt>`, escape(sentence(l.Name)), `</dt><dd>`, escape(howWords(l, system)), `</dd>`)
 	}
 	how.raw(`</dl>`)
@@ -57,6 +60,7 @@ func (p *shoppingPart) Render() app.UI {
 		s.paperHead(),
 		box("view-head", app.H1().Text(title), para("sub", buyFor(a, system)), s.printButton("shopping-print", "Print the list")),
 		p.whose(),
+		app.Raw(partsHTML(lines)),
 		asked("", listed("scroll list", "Shopping list", rows, "No.", "Item", "Quantity", "Your own")),
 		paragraph(mass),
 		app.Details().Class("fold").ID("shopping-how").Body(summary("How each quantity was worked out"),
@@ -169,9 +173,10 @@ func (p *shoppingPart) table() string {
 	list, _ := p.S.shopping()
 	var b strings.Builder
 	b.WriteString(csvRow("item", "ask for", "quantity", "how"))
-	for i := range list.Lines {
-		words, whose := p.taken(&list.Lines[i])
-		b.WriteString(csvRow(list.Lines[i].Name, list.Lines[i].Spec.In(p.S.system), words, whose))
+	for _, item := range listOrder {
+		l := &list.Lines[item]
+		words, whose := p.taken(l)
+		b.WriteString(csvRow(l.Name, l.Spec.In(p.S.system), words, whose))
 	}
 	return b.String()
 }
@@ -179,12 +184,12 @@ func (p *shoppingPart) table() string {
 func (p *shoppingPart) copy(ctx app.Context, _ app.Event) {
 	list, _ := p.S.shopping()
 	var b strings.Builder
-	for i := range list.Lines {
-		words, _ := p.taken(&list.Lines[i])
-		if spec := list.Lines[i].Spec.In(p.S.system); spec != "" {
+	for _, l := range inOrder(&list) {
+		words, _ := p.taken(l)
+		if spec := l.Spec.In(p.S.system); spec != "" {
 			words += " (" + spec + ")"
 		}
-		b.WriteString(sentence(list.Lines[i].Name) + ": " + words + "\n")
+		b.WriteString(sentence(l.Name) + ": " + words + "\n")
 	}
 	copyText(ctx, b.String(), "Copied.", copyByHand, func(words string) { p.told = words })
 }

@@ -54,6 +54,7 @@ type store struct {
 	before  map[string]string // parts as they were prerendered, shown until there is advice
 	whole   bool              // every part of the page has been drawn
 	spoken  string            // the errors that are read out
+	heard   string            // what moved, as it is read out
 	speak   func()            // has them read out when the typing has rested
 	title   string            // of the page, as it was last set for them
 	at      string            // the view that is shown
@@ -176,6 +177,9 @@ func (s *store) digFor(key facts.SoilKey) {
 		}
 		s.ground, s.digging = work.Year(), false
 		s.work()
+		if s.speak != nil {
+			s.speak()
+		}
 	}
 	if s.dig == nil {
 		for !work.Step(1000) {
@@ -225,8 +229,8 @@ func (s *store) set(in *field.Input, text string) {
 	s.mark()
 }
 
-// mark shows errors beside the fields that they came to or went from, and has the
-// newest read out when the typing has rested: at each key it would be noise.
+// mark shows errors beside the fields that they came to or went from. They are read
+// out when the typing has rested: at each key it would be noise.
 func (s *store) mark() {
 	for part := range s.watched {
 		if f, ok := part.(*entry); ok && f.shown != f.error() {
@@ -234,7 +238,6 @@ func (s *store) mark() {
 		}
 	}
 	if s.speak != nil {
-		s.speak()
 		s.titled()
 	}
 }
@@ -275,6 +278,9 @@ func (s *store) changed() {
 	s.work()
 	s.save()
 	s.tell(onAdvice)
+	if s.speak != nil {
+		s.speak()
+	}
 }
 
 // read turns text in the reader's units into a value in SI.

@@ -95,8 +95,19 @@ func (p *movedPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onExample|onUn
 func (p *movedPart) OnDismount()         { p.S.leave(p) }
 
 func (p *movedPart) Render() app.UI {
-	s := p.S
-	head, rows := "", ""
+	head, moves := p.S.movedWords()
+	t := &svg{}
+	for _, m := range moves {
+		t.raw(`<li>`, escape(m[0]), ` <s>`, escape(m[1]), `</s> → <b>`, escape(m[2]), `</b></li>`)
+	}
+	return app.Section().ID("moved").Class("moved").Hidden(head == "").Body(
+		app.Div().Body(strong(head), app.Raw(`<ul>`+t.b.String()+`</ul>`)),
+		press("take-back", "Take it back", p.S.takeBack),
+	)
+}
+
+// movedWords says what was changed last and what moved with it.
+func (s *store) movedWords() (head string, moves [][3]string) {
 	if n := len(s.undo); n > 0 {
 		head = "Last change: " + s.undo[n-1].what + "."
 		if s.moved != "" {
@@ -104,20 +115,16 @@ func (p *movedPart) Render() app.UI {
 		}
 	}
 	if s.moved != "" && s.advice != nil && s.since != nil && s.since != s.advice && !s.digging {
-		t := &svg{}
-		for _, m := range movesOf(s.since, s.advice, s.system) {
-			t.raw(`<li>`, escape(m[0]), ` <s>`, escape(m[1]), `</s> → <b>`, escape(m[2]), `</b></li>`)
-		}
-		rows = t.b.String()
+		moves = movesOf(s.since, s.advice, s.system)
 		head += " Moved with it:"
-		if rows == "" {
+		if len(moves) == 0 {
 			head = "Changed: " + s.moved + ". No answer moved."
 		}
 	}
-	return app.Section().ID("moved").Class("moved").Aria("live", "polite").Hidden(head == "").Body(
-		app.Div().Body(strong(head), app.Raw(`<ul>`+rows+`</ul>`)),
-		press("take-back", "Take it back", s.takeBack),
-	)
+	if s.at == "/lay" && len(moves) == 0 { // what was found on the day says so itself
+		head = ""
+	}
+	return head, moves
 }
 
 // movesOf sets two advices side by side: each thing that differs, as it was and is.

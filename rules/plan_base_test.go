@@ -12,7 +12,6 @@ import (
 	"filmfurrow/rules"
 	"filmfurrow/rules/facts"
 	"filmfurrow/rules/field"
-	"filmfurrow/rules/model/water"
 	"filmfurrow/rules/plan"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
@@ -88,7 +87,7 @@ func TestFilmWaterAndTapeMakeTheSeason(t *testing.T) {
 		credit := rapid.Float64Range(0, 300).Draw(t, "with the water")
 		of := func(credit float64) plan.BaseFertiliser {
 			w := plan.WaterPlan{}
-			w.Quality.NitrogenCredit = water.Known(credit)
+			w.Quality.NitrogenCredit = unit.Known(credit)
 			return a.BaseFertiliser(&w)
 		}
 		b, more := of(credit), of(credit*1.5+1)

@@ -55,7 +55,7 @@ func TestGoOrNoGo(t *testing.T) {
 	assert.False(t, ready, "a box that is not ticked holds the sheet back")
 	assert.Equal(t, len(good.Boxes), open)
 	for i := range good.Boxes {
-		ready, _, open = good.Ready(func(k sheet.Key) bool { return k != good.Boxes[i].Key })
+		ready, _, open = good.Ready(func(k sheet.Key) bool { return k != good.Boxes[i].Key && k != good.Boxes[i].Key+plan.TapNo })
 		assert.False(t, ready)
 		assert.Equal(t, 1, open)
 	}
@@ -157,6 +157,40 @@ func TestTheWorkFlowsFromSoilToFilm(t *testing.T) {
 	assert.Equal(t, "loose soil → ridge: discs draw soil in over the full width.", raised[0].In("en", unit.US))
 }
 
+// Who looks and taps yes or no need give no figure. A figure that is given counts for
+// more, and what says no is named first.
+func TestAYesOrNoStandsInForAFigure(t *testing.T) {
+	c := layable(t)
+	c.Day.Wind.Given, c.Day.People.Given, c.Day.Rolls = false, false, unit.Optional[float64]{}
+	for told, want := range map[sheet.Key]plan.Reply{"-yes": plan.Yes, "-no": plan.No} {
+		s := sheetOf(t, c)
+		s.Told(func(k sheet.Key) bool { return strings.HasSuffix(string(k), string(told)) })
+		for i := range s.Go {
+			if g := &s.Go[i]; g.ID == "wind" || g.ID == "people" || g.ID == "rolls" {
+				assert.Equal(t, want, g.Reply, string(g.ID))
+				assert.NotContains(t, g.In("en", unit.US)+g.In("es", unit.US)+g.Ask.In("en", unit.US), "{}")
+			} else {
+				assert.Equal(t, plan.Yes, g.Reply, "%s is chosen or measured", g.ID)
+			}
+		}
+	}
+	s := sheetOf(t, c)
+	s.Told(func(k sheet.Key) bool { return k == "people"+plan.TapNo })
+	because, ok := s.Because(none)
+	assert.True(t, ok)
+	assert.Equal(t, "Needed: 2. Find help, or wait.", because.In("en", unit.US), "no goes before open")
+	s = sheetOf(t, layable(t))
+	s.Told(func(k sheet.Key) bool { return k == "wind"+plan.TapNo })
+	_, no, _ := s.Ready(all)
+	assert.Zero(t, no, "the figure counts")
+	because, _ = s.Because(func(k sheet.Key) bool { return k == "go-weight"+plan.TapNo })
+	assert.Equal(t, sheet.Key("go-weight"), because.Key)
+	_, no, _ = s.Ready(func(k sheet.Key) bool { return k == "go-weight"+plan.TapNo })
+	assert.Equal(t, 1, no)
+	_, ok = s.Because(all)
+	assert.False(t, ok)
+}
+
 func everyLine(s *plan.Sheet) (lines []plan.SheetLine) {
 	for i := range s.Go {
 		lines = append(lines, s.Go[i].SheetLine)
@@ -164,7 +198,7 @@ func everyLine(s *plan.Sheet) (lines []plan.SheetLine) {
 	for i := range s.Order {
 		lines = append(lines, s.Order[i].Does)
 	}
-	for _, part := range [][]plan.SheetLine{s.Boxes, s.Settings, s.People, s.Checks, s.Faults, s.Care, {s.CheckHow}} {
+	for _, part := range [][]plan.SheetLine{s.Boxes, s.Bring, s.Settings, s.People, s.Checks, s.Faults, s.Care, {s.CheckHow}} {
 		lines = append(lines, part...)
 	}
 	return lines

@@ -43,9 +43,7 @@ func TestTheVerdictComesFirst(t *testing.T) {
 	}
 	view(p, "/lay")
 	p.WaitText("h1", "Do not lay film here.")
-	p.WaitText("#laying-day .stop-no", "do not lay film here")
-	p.Do(`document.querySelectorAll("#laying-day input[type=checkbox]").forEach((c) => { if (!c.checked) c.click() })`)
-	p.WaitText("#laying-day .state", "NOT READY. No: 1.")
+	assert.Zero(t, browsertest.Eval[int](p, `document.querySelectorAll("#laying-day input, #laying-day .tap, #laying-day .state").length`), "there is nothing to tick")
 }
 
 func TestTheListKeepsOursAndTheGrowers(t *testing.T) {
@@ -80,26 +78,43 @@ func TestTheDayAndTheTicksDecideReadyAndSurvive(t *testing.T) {
 	b := browsertest.Open(t)
 	p := b.Whole(820, "/lay#f="+sheetLink(t, "quarry-lane"))
 	p.WaitText("#note", "came with a link")
-	p.WaitText("#laying-day .state", "NOT READY. No: 2. Open:")
+	p.WaitText("#laying-day .state", "No: 2. Open:")
 	p.WaitText("#laying-day .stop-no", "The hand is dry")
-	p.Do(`document.querySelectorAll("#laying-day input[type=checkbox]").forEach((c) => { if (!c.checked) c.click() })`)
-	p.WaitText("#laying-day .state", "NOT READY. No: 2. Open: 1.")
-	p.Choose("#f-day-hand", "outline")
+	tickAll(p)
+	p.WaitText("#laying-day .state", "No: 2. Open: 1.")
+	p.Click("#tap-day-hand-outline")
 	p.Type("#f-day-wind-m-s", "4")
-	p.WaitText("#laying-day .state", "NOT READY. No: 0. Open: 1.")
+	p.WaitText("#laying-day .state", "No: 0. Open: 1.")
 	p.Type("#f-day-rolls", "1")
-	p.Wait("ready", `document.querySelector("#laying-day .state").textContent === "READY"`)
+	p.Wait("ready", `document.querySelector("#laying-day .state").textContent === "Yes, lay today."`)
 	p.Click("#sheet-es")
-	p.Wait("listo", `document.querySelector("#laying-day .state").textContent === "LISTO"`)
+	p.Wait("listo", `document.querySelector("#laying-day .state").textContent === "Sí, tienda hoy."`)
 	assert.Equal(t, "es", browsertest.Eval[string](p, `document.querySelector("#laying-day").lang`))
 	p.Go("/lay") // the link's own address would open the link's field again
 	p.WaitWhole()
-	p.Wait("still ready", `document.querySelector("#laying-day .state").textContent === "READY"`)
-	assert.Equal(t, 5, browsertest.Eval[int](p, `document.querySelectorAll("#laying-day input[type=checkbox]:checked").length`))
+	p.Wait("still ready", `document.querySelector("#laying-day .state").textContent === "Yes, lay today."`)
+	assert.Equal(t, 5, browsertest.Eval[int](p, `document.querySelectorAll("#laying-day input[type=checkbox]:checked, #laying-day .tap[id^=tap-go-][aria-pressed=true]").length`))
 	p.Type("#f-day-wind-m-s", "35")
-	p.WaitText("#laying-day .state", "NOT READY. No: 1.")
+	p.WaitText("#laying-day .state", "No: 1.")
 	p.Click("#tick-go-read")
-	p.WaitText("#laying-day .state", "NOT READY. No: 1. Open: 1.")
+	p.WaitText("#laying-day .state", "No: 1. Open: 1.")
+	p.Click("#tap-wind-yes") // who looks and says so takes the figure's place
+	p.Wait("no figure", `document.querySelector("#f-day-wind-m-s").value === ""`)
+	p.WaitText("#laying-day .state", "Still to do: Everyone has read")
+	p.Click("#tap-wind-no")
+	p.WaitText("#laying-day .state", "Wait for calmer air.")
+	p.Click("#tap-wind-no") // a second tap takes it back
+	p.WaitText("#laying-day .state", "No: 0. Open: 2.")
+	p.Click("#sheet-es")
+	p.Type("#f-day-wind-m-s", "x")
+	p.WaitText("#f-day-wind-m-s-error", "Escriba un número, de 0 a ")
+	assert.Empty(t, browsertest.Eval[[]string](p, `[...document.querySelectorAll("#laying-day label, #laying-day button, #laying-day h1, #laying-day h2, #laying-day h3, #laying-day .state, #laying-day figcaption, #laying-day svg text")].map((e) => e.textContent).filter((t) => /\b(the|of|is|lay|film|hand|wind|figure|tape|deep|high|each|Print|Yes|beds)\b/.test(t))`), "English in the Spanish sheet")
+}
+
+// tickAll says yes to every box, on a card or in the list.
+func tickAll(p *browsertest.Page) {
+	const next = `[...document.querySelectorAll("#laying-day input[type=checkbox]:not(:checked), #laying-day .tap[id^=tap-go-]:not([id$=-no])[aria-pressed=false]")]`
+	p.Wait("every box", `(() => { const open = `+next+`; open[0]?.click(); return open.length === 0; })()`)
 }
 
 // sheetLink is the link of one of the farms whose sheets are golden.
@@ -134,9 +149,9 @@ func TestTheSheetsPrint(t *testing.T) {
 		p.Do(`document.querySelector("#menu").open = false`)
 		p.Click("#sheet-" + farm.language)
 		if farm.ready {
-			p.Do(`document.querySelectorAll("#laying-day input[type=checkbox]").forEach((c) => { if (!c.checked) c.click() })`)
+			tickAll(p)
 		}
-		state := map[string]string{"entrue": "READY", "enfalse": "NOT READY", "esfalse": "NO LISTO"}[farm.language+strconv.FormatBool(farm.ready)]
+		state := map[string]string{"entrue": "Yes, lay today.", "enfalse": "Not yet.", "esfalse": "Todavía no."}[farm.language+strconv.FormatBool(farm.ready)]
 		p.WaitText("#laying-day .state", state)
 		read := func(name string, pdf []byte) (text string, pages int) {
 			file := filepath.Join(t.TempDir(), farm.id+".pdf")
@@ -203,6 +218,6 @@ func TestTheSeasonIsSavedAsACalendar(t *testing.T) {
 	assert.Len(t, rows, 1+len(field.ItemKeys))
 	p.Do(`navigator.clipboard.writeText = (t) => { window.copied = t; return Promise.resolve(); }`)
 	p.Click("#shopping-copy")
-	p.Wait("the text", `window.copied?.startsWith("Rolls of film: ")`)
+	p.Wait("the text", `window.copied?.startsWith("Backflow device: 1")`)
 	p.WaitText("#shopping", "Copied.")
 }

@@ -108,15 +108,17 @@ func TestAnswersAreReadOutPolitely(t *testing.T) {
 	p.Wait("the soil", `!document.querySelector("#verdict .waiting")`)
 	p.Do(unfold)
 	p.Type("#f-practice-people", "2")
+	p.WaitText("#moved-out", "people")
 	p.Do(`window.spoken = []; for (const region of document.querySelectorAll("[aria-live=polite], [role=status], [role=alert]")) {
 		let last = region.innerText;
 		new MutationObserver(() => { if (region.innerText !== last) { last = region.innerText; window.spoken.push((region.id || region.className) + ": " + last.slice(0, 60)); } }).observe(region, { subtree: true, childList: true, characterData: true });
 	}`)
 	p.Type("#f-field-bed-length-m", "312") // 3 and 31 are lengths too
 	p.Wait("it to be kept", keptField+`.includes("312")`)
+	p.WaitText("#moved-out", "bed length")
 	assert.LessOrEqual(t, len(browsertest.Eval[[]string](p, `window.spoken`)), 1, "%v", browsertest.Eval[[]string](p, `window.spoken`))
 	p.Choose("#f-crop", "carrot")
-	p.WaitText("#moved", "do not lay film here")
+	p.WaitText("#moved-out", "do not lay film here")
 	assert.Contains(t, fmt.Sprint(browsertest.Eval[[]string](p, `window.spoken`)), "moved", "what moved is read out")
 	assert.Empty(t, browsertest.Eval[[]string](p, `[...document.querySelectorAll("[aria-live=assertive]")].map((el) => el.id)`))
 }

@@ -92,8 +92,8 @@ type Facts struct {
 	Laterals       int // lines of tape on a bed, side by side
 	Stretches      int // lines of tape that one bed is cut into, end to end: 1 is fed from its end, 2 from the middle
 	askedStretches int
-	years          [3]water.Optional[water.Year] // usual, cool, dry; the same for every case of one place and risk
-	lines          *drip.Known                   // tape lines solved for cases before; nil keeps none
+	years          [3]unit.Optional[water.Year] // usual, cool, dry; the same for every case of one place and risk
+	lines          *drip.Known                  // tape lines solved for cases before; nil keeps none
 	asked          water.Input
 	Sketch         [len(table.Tapes)]water.Sketch // what each tape would make of the water plan
 	YieldLost      unit.Percent                   // to salt in the water
@@ -114,7 +114,7 @@ type Facts struct {
 const HotDay = unit.Celsius((90 - 32) / 1.8)
 
 // StemBurn is the film temperature from which touching stems die.
-const StemBurn unit.Celsius = 60
+const StemBurn = heat.StemBurn
 
 // Of works the facts of a case out for one planting day, on the soil year of its
 // place. The case must have passed [field.Check] and have its defaults filled. Facts
@@ -137,7 +137,7 @@ func (f *Facts) Dry(c field.Case, plant unit.Date, g *SoilYear, before *Facts) e
 		f.salt()
 		if c.Place != before.Case.Place {
 			if !sameAir(&before.Case, &c) {
-				f.years = [3]water.Optional[water.Year]{}
+				f.years = [3]unit.Optional[water.Year]{}
 			}
 			f.frost()
 			f.Season = f.season(g)
@@ -271,9 +271,9 @@ func (f *Facts) air() {
 	f.AirMin, f.AirMax = f.year.On(f.Plant)
 	f.AirMin, f.AirMax = unit.Hundredth(float64(f.AirMin)), unit.Hundredth(float64(f.AirMax))
 	f.AirMean = unit.Hundredth(float64(f.AirMin+f.AirMax) / 2)
-	f.HotStart = f.year.HotDays(HotDay, f.index, 21)
+	f.HotStart = f.year.HotDays(HotDay, f.index, hotWindow)
 	f.HotYoung = f.year.HotDays(HotDay, f.index, softDays)
-	days := min(int(f.CropDays), 150)
+	days := min(int(f.CropDays), heatOutlook)
 	f.HotSeason = f.year.HotDays(f.Crop.HeatDay.Value, f.index, days)
 	var sum float64
 	for k := range days {
@@ -281,7 +281,7 @@ func (f *Facts) air() {
 		sum += float64(low + high)
 	}
 	f.MeanSeason = unit.Hundredth(sum / float64(2*days))
-	low, high := f.year.On(f.Plant.Plus(30))
+	low, high := f.year.On(f.Plant.Plus(firstMonth))
 	f.Cooling = low+high < f.AirMin+f.AirMax
 	f.AirSetting = min(f.AirMean, unit.Hundredth(float64(low+high+f.AirMin+f.AirMax)/4))
 	f.Autumn = after(f.year.Warmest, f.index) < after(f.year.Coldest, f.index)
@@ -364,10 +364,10 @@ func (f *Facts) layout() {
 }
 
 func (f *Facts) Warm(g *SoilYear) {
-	f.Depth = 0.10
+	f.Depth = Depths[AtTen]
 	f.MinSoilTemperature, f.SafeSoilTemperature = f.Crop.MinSoilTemperature.Value, f.Crop.SafeSoilTemperature.Value
 	if f.Seeded {
-		f.Depth = 0.05
+		f.Depth = Depths[AtFive]
 		f.MinSoilTemperature, f.SafeSoilTemperature = f.Crop.SeedMinSoilTemperature.Value, f.Crop.SeedSafeSoilTemperature.Value
 	}
 	f.MinSoilTemperature, f.SafeSoilTemperature = unit.Hundredth(float64(f.MinSoilTemperature)), unit.Hundredth(float64(f.SafeSoilTemperature))
@@ -377,21 +377,21 @@ func (f *Facts) Warm(g *SoilYear) {
 	f.rough()
 	f.Probe = g.Probe
 	if f.spare == nil {
-		f.Warmth = warmthFrom(g, f.Plant, depthOf(f.Seeded), int(f.CropDays)*2/3)
+		f.Warmth = warmthFrom(g, f.Plant, depthOf(f.Seeded), leavesClose(f.CropDays))
 	} else {
 		f.Warmth = f.spare
-		f.Warmth.from(g, f.Plant, depthOf(f.Seeded), int(f.CropDays)*2/3)
+		f.Warmth.from(g, f.Plant, depthOf(f.Seeded), leavesClose(f.CropDays))
 	}
 	for film := range table.FilmCount + 1 {
 		_, f.Under[film], _ = f.Warmth.Of(film, 0)
 		sum := 0.0
-		for day := range 30 {
+		for day := range firstMonth {
 			mean, _, _ := f.Warmth.Of(film, day)
 			sum += float64(mean)
 		}
-		f.MeanUnder[film] = unit.Hundredth(sum / 30)
+		f.MeanUnder[film] = unit.Hundredth(sum / firstMonth)
 		f.ReachWork[film] = f.reach(depthOf(f.Seeded), film, f.WorkFloor, UsualSpring)
-		for day := range 60 {
+		for day := range ceilingDays {
 			if mean, _, _ := f.Warmth.Of(film, day); mean > f.Ceiling {
 				f.CeilingDays[film]++
 			}
@@ -429,11 +429,20 @@ func (f *Facts) ChosenCover() int {
 	return int(f.Film)
 }
 
+// hotWindow is how long after planting a hot day may burn a young plant, in days;
+// heatOutlook, how far ahead heat is looked for; firstMonth, the days that a first
+// month is taken for.
+const (
+	hotWindow   = 21
+	heatOutlook = 150
+	firstMonth  = 30
+)
+
 // hottestSurface is the film's own temperature in the hottest hour of a clear
 // hot day, one day in ten, within three weeks of planting.
 func (f *Facts) hottestSurface(g *SoilYear, film int) unit.Celsius {
 	hottest := math.Inf(-1)
-	for day := range 21 {
+	for day := range hotWindow {
 		hottest = math.Max(hottest, float64(g.Surface[film][(f.index+day)%weather.YearDays]))
 	}
 	return unit.Hundredth(hottest)

@@ -182,7 +182,7 @@ func (f *Facts) frostWindow() frostWindow {
 	w := frostWindow{}
 	frost := f.frosts.of(f.year, weather.Freezing)
 	last, first := frost.Spring.Fifty, frost.Autumn.Fifty
-	early, late := 7, 7
+	early, late := usualStep, usualStep
 	if frost.Spring.Ten >= 0 && frost.Spring.Fifty >= 0 {
 		late = after(frost.Spring.Fifty, frost.Spring.Ten)
 	}
@@ -244,6 +244,10 @@ func (f *Facts) sooner(day int, limit unit.Celsius) int {
 	}
 	return day
 }
+
+// usualStep stands in for the days from a usual spring to a warm or a cool one, where
+// frost dates of the rare years are not known.
+const usualStep = 7
 
 // How long before the usual last frost hardened plants stand, and how long seed lies
 // before it comes up.

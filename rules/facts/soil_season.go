@@ -21,6 +21,10 @@ var Depths = [heat.Depths]unit.Metres{AtFive: 0.05, AtTen: 0.10}
 // ceilingDays is how long after planting a root zone that is too warm counts.
 const ceilingDays = 60
 
+// burnMargin is how near a computed surface may come to [StemBurn] before it is said to
+// burn: the surface is computed, and may be some degrees out.
+const burnMargin = unit.Celsius(0.5)
+
 // SoilSeason is soil warmth at one depth over any stretch of days: what the
 // season strip draws and the advice file lists. Films are in the order of the
 // film table, bare ground last.
@@ -70,7 +74,7 @@ func SoilSeasonOf(f *Facts, depth int, from unit.Date, days int) *SoilSeason {
 
 func (w *Warmth) marks(f *Facts, depth, film int) SoilMarks {
 	m := SoilMarks{Surface: f.hottestSurface(w.ground, film)}
-	m.BurnsStems = m.Surface >= StemBurn-0.5
+	m.BurnsStems = m.Surface >= StemBurn-burnMargin
 	date := func(d unit.Days) unit.Optional[unit.Date] {
 		if d == Never {
 			return unit.Optional[unit.Date]{}

@@ -40,6 +40,13 @@ func KeyOf(c field.Case) SoilKey {
 // later and makes a modest difference.
 const groundBed = unit.Metres(0.15)
 
+// A probe reading without an hour or a depth is taken to be the trade's: at eight in the
+// morning, 10 cm deep.
+const (
+	usualHour  = 8.0
+	usualDepth = unit.Metres(0.1)
+)
+
 // KeyOfFilled is [KeyOf] for a case whose defaults stand already.
 func KeyOfFilled(c *field.Case) SoilKey {
 	soil := table.SoilByID(c.Soil.Texture)
@@ -64,7 +71,7 @@ func KeyOfFilled(c *field.Case) SoilKey {
 	}
 	if t := c.Soil.Temperature; t.Given && c.Soil.MeasuredOn.Given {
 		in.Probe = heat.Probe{Given: true, Reading: t.Value, On: c.Soil.MeasuredOn.Value,
-			Hour: unit.Hours(c.Soil.MeasuredHour.Or(8)), Depth: min(max(c.Soil.MeasuredDepth.Or(0.1), 0.02), 0.30)}
+			Hour: unit.Hours(c.Soil.MeasuredHour.Or(usualHour)), Depth: min(max(c.Soil.MeasuredDepth.Or(usualDepth), 0.02), 0.30)}
 		if film, ok := table.FilmByID(c.Practice.ReuseFilm); ok {
 			in.Probe.Cover = cover(int(film))
 		}
@@ -78,7 +85,7 @@ func KeyOfFilled(c *field.Case) SoilKey {
 // that of mineral grains less the pores.
 func HeatSoil(s *table.Soil) heat.Soil {
 	w := soilwater.Of(s.Sand, s.Clay, soilwater.UsualOrganicMatter)
-	return heat.Soil{Density: 2.65 * (1 - w.Saturation), Sand: s.Sand, Dry: w.WiltingPoint, Moist: w.FieldCapacity, Wet: (w.FieldCapacity + w.Saturation) / 2}
+	return heat.Soil{Density: heat.ParticleDensity * (1 - w.Saturation), Sand: s.Sand, Dry: w.WiltingPoint, Moist: w.FieldCapacity, Wet: (w.FieldCapacity + w.Saturation) / 2}
 }
 
 // WaterClass is a soil as the water plan takes it.

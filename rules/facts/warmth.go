@@ -80,13 +80,10 @@ func (w *Warmth) from(g *SoilYear, plant unit.Date, depth int, closes int) {
 type SoilDay struct{ Mean, Low, High, BandLow, BandHigh unit.Celsius }
 
 // under reads one day of the year, index 0 to 364, beneath a share of leaves.
-// Leaves that close over the bed take away three quarters of a film's effect
-// and cool the bed by up to 1.5 °C: the direction is published (film ends up
-// near bare soil under pepper, below it under tomato: Ontario abstract), the
-// size is our judgement.
+// [leafShelter] and its neighbours say what leaves do.
 func (g *SoilYear) under(film, depth, index int, shade float64) SoilDay {
 	mean := float64(g.Mean[film][depth][index])
-	move := -0.75*shade*(mean-float64(g.Mean[Bare][depth][index])) - 1.5*shade
+	move := -leafShelter*shade*(mean-float64(g.Mean[Bare][depth][index])) - leafCooling*shade
 	usual, morning := g.meanUnder(film, depth, index, shade)
 	return SoilDay{
 		Mean:     usual,
@@ -97,23 +94,39 @@ func (g *SoilYear) under(film, depth, index int, shade float64) SoilDay {
 	}
 }
 
-// peakUnder gives the highest of the day alone; leaves halve the swing.
+// peakUnder gives the highest of the day alone.
 func (g *SoilYear) peakUnder(film, depth, index int, shade float64) unit.Celsius {
 	mean := float64(g.Mean[film][depth][index])
-	move := -0.75*shade*(mean-float64(g.Mean[Bare][depth][index])) - 1.5*shade
-	return unit.Hundredth(mean + move + (1-0.5*shade)*(float64(g.High[film][depth][index])-mean))
+	move := -leafShelter*shade*(mean-float64(g.Mean[Bare][depth][index])) - leafCooling*shade
+	return unit.Hundredth(mean + move + (1-leafCalm*shade)*(float64(g.High[film][depth][index])-mean))
 }
 
 // meanUnder gives the mean and the lowest of the day alone.
 func (g *SoilYear) meanUnder(film, depth, index int, shade float64) (usual, morning unit.Celsius) {
 	mean := float64(g.Mean[film][depth][index])
-	move := -0.75*shade*(mean-float64(g.Mean[Bare][depth][index])) - 1.5*shade
-	calm := 1 - 0.5*shade
+	move := -leafShelter*shade*(mean-float64(g.Mean[Bare][depth][index])) - leafCooling*shade
+	calm := 1 - leafCalm*shade
 	return unit.Hundredth(mean + move), unit.Hundredth(mean + move - calm*(mean-float64(g.Low[film][depth][index])))
 }
 
 // At is the same course at 5 cm (0) or 10 cm (1).
 func (w *Warmth) At(depth int) *Warmth { return warmthFrom(w.ground, w.plant, depth, w.closes) }
+
+// Leaves that close over the bed take away three quarters of a film's effect, cool the
+// bed by up to 1.5 °C and halve the swing of a day: the direction is published (film
+// ends up near bare soil under pepper, below it under tomato: Ontario abstract), the
+// sizes are our judgement. They close over four fifths of the bed, when two thirds of
+// the days to harvest have passed.
+const (
+	leafShelter  = 0.75
+	leafCooling  = 1.5 // °C
+	leafCalm     = 0.5
+	fullCanopy   = 0.8
+	closesThirds = 2
+)
+
+// leavesClose is how many days after planting the leaves have closed.
+func leavesClose(toHarvest unit.Days) int { return int(toHarvest) * closesThirds / 3 }
 
 // canopy is the share of the bed under leaves, days after planting: a smooth
 // rise to four fifths.
@@ -122,7 +135,7 @@ func canopy(day, closes int) float64 {
 		return 0
 	}
 	x := math.Min(1, float64(day)/float64(closes))
-	return x * x * (3 - 2*x) * 0.8
+	return x * x * (3 - 2*x) * fullCanopy
 }
 
 // depthOf is the depth that a case looks at: roots of a transplant or seed.

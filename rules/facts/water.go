@@ -11,6 +11,19 @@ import (
 	"filmfurrow/rules/unit"
 )
 
+// sold is what the tape table says of tape, as the water model takes it: the printed
+// classes in the common bore are what a remedy may name.
+var sold = water.Sold{RatedAt: table.TapePressure, CommonBore: table.CommonBore, LargeBore: table.WideBore, Tapes: printedTapes()}
+
+func printedTapes() (list []water.Candidate) {
+	for i := range table.Tapes {
+		if t := &table.Tapes[i]; t.Mark == table.Seen && t.Bore == table.CommonBore {
+			list = append(list, water.Candidate{Class: t.Class, Spacing: t.Spacing, Flow: t.Flow, Bore: t.Bore})
+		}
+	}
+	return list
+}
+
 // Irrigate asks the water model what each tape would make of a plan. The tape
 // rules, the answer card, the gate and the plan itself all read these figures.
 func (f *Facts) Irrigate() {
@@ -67,8 +80,8 @@ func (f *Facts) reaches() bool {
 
 // lateral is the length of one line of tape: the bed, or its part where the bed is fed
 // from the middle or split.
-func (f *Facts) lateral() water.Optional[unit.Metres] {
-	length := optional(f.Case.Field.BedLength)
+func (f *Facts) lateral() unit.Optional[unit.Metres] {
+	length := f.Case.Field.BedLength
 	length.Value /= unit.Metres(max(f.Stretches, 1))
 	return length
 }
@@ -95,44 +108,44 @@ func (f *Facts) WaterInput() water.Input {
 	c, crop := &f.Case, f.Crop
 	in := water.Input{
 		PlantOn:   f.Plant,
-		FilmCut:   water.Known(f.filmCut()),
-		Soil:      water.Known(WaterClass(f.Soil)),
-		BedLength: f.lateral(), BedCentres: water.Known(f.Centres), BedTop: water.Known(f.Top),
+		FilmCut:   unit.Known(f.filmCut()),
+		Soil:      unit.Known(WaterClass(f.Soil)),
+		BedLength: f.lateral(), BedCentres: unit.Known(f.Centres), BedTop: unit.Known(f.Top),
 		Slope:    unit.Percent(math.Min(c.Soil.Slope.Value, steepest)),
-		Laterals: f.Laterals,
+		Laterals: f.Laterals, Sold: &sold,
 
 		Supply: waterquality.Supply(c.Water.Source),
-		Flow:   optional(c.Water.Flow), Pressure: optional(c.Water.Pressure),
-		Lift: optional(c.Water.Lift), Rise: optional(c.Water.Rise), Header: optional(c.Water.Header),
-		TankVolume: optional(c.Water.Tank), TankRefill: optional(c.Water.Refill),
+		Flow:   c.Water.Flow, Pressure: c.Water.Pressure,
+		Lift: c.Water.Lift, Rise: c.Water.Rise, Header: c.Water.Header,
+		TankVolume: c.Water.Tank, TankRefill: c.Water.Refill,
 
-		Salt: optional(c.Water.Salt), PH: optional(c.Water.PH), Iron: optional(c.Water.Iron),
-		Hardness: optional(c.Water.Hardness), SodiumRatio: optional(c.Water.Sodium), Nitrate: optional(c.Water.Nitrate),
-		Injector: optional(c.Feed.Injector), Chlorine: optional(c.Feed.Chlorine),
+		Salt: c.Water.Salt, PH: c.Water.PH, Iron: c.Water.Iron,
+		Hardness: c.Water.Hardness, SodiumRatio: c.Water.Sodium, Nitrate: c.Water.Nitrate,
+		Injector: c.Feed.Injector, Chlorine: c.Feed.Chlorine,
 	}
-	in.Coefficients = water.Known(water.Coefficients{Initial: crop.KcIni.Value, Mid: crop.KcMid.Value, End: crop.KcEnd.Value})
+	in.Coefficients = unit.Known(water.Coefficients{Initial: crop.KcIni.Value, Mid: crop.KcMid.Value, End: crop.KcEnd.Value})
 	var stages [4]unit.Days
 	for i, days := range crop.StageDays {
 		stages[i] = unit.Days(days)
 	}
-	in.Stages, in.Season = water.Known(stages), water.Known(f.SeasonDays())
+	in.Stages, in.Season = unit.Known(stages), unit.Known(f.SeasonDays())
 	if crop.RootDepth.Given() {
-		in.RootDepth = water.Known(crop.RootDepth.Low)
+		in.RootDepth = unit.Known(crop.RootDepth.Low)
 	}
 	if crop.Depletion.Given() {
-		in.Depletion = water.Known(crop.Depletion.Value)
+		in.Depletion = unit.Known(crop.Depletion.Value)
 	}
 	if crop.SaltThreshold.Given() && crop.SaltSlope.Given() {
-		in.SaltThreshold, in.SaltSlope = water.Known(crop.SaltThreshold.Value), water.Known(crop.SaltSlope.Value)
+		in.SaltThreshold, in.SaltSlope = unit.Known(crop.SaltThreshold.Value), unit.Known(crop.SaltSlope.Value)
 	}
 	if o := c.Soil.Organic; o.Given {
-		in.OrganicMatter = water.Known(unit.Percent(math.Min(o.Value, mostOrganic)))
+		in.OrganicMatter = unit.Known(unit.Percent(math.Min(o.Value, mostOrganic)))
 	}
 	if o := c.Field.Beds; o.Given {
-		in.Beds = water.Known(int(o.Value) * f.Stretches)
+		in.Beds = unit.Known(int(o.Value) * f.Stretches)
 	}
 	if o := c.Water.Hours; o.Given {
-		in.Hours = water.Known(unit.Hours(o.Value))
+		in.Hours = unit.Known(unit.Hours(o.Value))
 	}
 	if !f.years[0].Given {
 		f.demands()
@@ -140,23 +153,18 @@ func (f *Facts) WaterInput() water.Input {
 	in.Usual, in.Cool, in.Dry = f.years[0], f.years[1], f.years[2]
 	fd := &c.Feed
 	if fd.Rate.Given {
-		in.FeedRate = water.Known(float64(fd.Rate.Value))
+		in.FeedRate = unit.Known(float64(fd.Rate.Value))
 	}
 	if fd.Grade.Given {
-		in.FeedGrade = water.Known(unit.Percent(fd.Grade.Value))
+		in.FeedGrade = unit.Known(unit.Percent(fd.Grade.Value))
 	}
 	if fd.Stock.Given {
-		in.Stock = water.Known(float64(fd.Stock.Value))
+		in.Stock = unit.Known(float64(fd.Stock.Value))
 	}
 	if fd.Bleach.Given {
-		in.Bleach = water.Known(unit.Percent(fd.Bleach.Value))
+		in.Bleach = unit.Known(unit.Percent(fd.Bleach.Value))
 	}
 	return in
-}
-
-// optional hands a value over to the water model.
-func optional[T comparable](o unit.Optional[T]) water.Optional[T] {
-	return water.Optional[T]{Value: o.Value, Given: o.Given}
 }
 
 // demands works out the reference evapotranspiration of each month, from the
@@ -202,10 +210,13 @@ func (f *Facts) demand(date unit.Date, warmer, drier unit.CelsiusDegrees) unit.M
 	return waterDepth(f.demandOn(date, warmer, drier).PenmanMonteith)
 }
 
-// waterDepth rounds, and keeps to what the water model takes: no climate on
-// record evaporates more than 15 mm a day.
+// mostDemand is what no climate on record evaporates in a day, mm: the water model
+// takes no more.
+const mostDemand = 15
+
+// waterDepth rounds, and keeps to what the water model takes.
 func waterDepth(v unit.Millimetres) unit.Millimetres {
-	return unit.Millimetres(math.Min(15, math.Round(float64(v)*100)/100))
+	return unit.Millimetres(math.Min(mostDemand, math.Round(float64(v)*100)/100))
 }
 
 func (f *Facts) demandOn(date unit.Date, warmer, drier unit.CelsiusDegrees) sky.Demand {
@@ -215,16 +226,23 @@ func (f *Facts) demandOn(date unit.Date, warmer, drier unit.CelsiusDegrees) sky.
 	w := sky.Weather{Minimum: low, Maximum: high, Latitude: f.Case.Place.Latitude.Value,
 		Height: f.Case.Place.Elevation.Value, DayOfYear: date.DayOfYear(), Drier: drier}
 	if o := f.Case.Place.Solar; o.Given {
-		w.Solar = sky.Known(unit.MegajoulesPerSquareMetre(o.Value[month-1]))
+		w.Solar = unit.Known(unit.MegajoulesPerSquareMetre(o.Value[month-1]))
 	}
 	if o := f.Case.Place.Wind; o.Given {
-		w.Wind = sky.Known(unit.MetresPerSecond(o.Value[month-1]))
+		w.Wind = unit.Known(unit.MetresPerSecond(o.Value[month-1]))
 	}
 	if o := f.Case.Place.Humidity; o.Given {
-		w.Actual = sky.Known(sky.ActualFromMeanHumidity(low, high, unit.Percent(o.Value[month-1])))
+		w.Actual = unit.Known(sky.ActualFromMeanHumidity(low, high, unit.Percent(o.Value[month-1])))
 	}
 	return sky.DemandOf(w)
 }
+
+// rowsPerLine are the rows that one line of tape may serve; mostLines, the lines that a
+// bed takes.
+const (
+	rowsPerLine = 3
+	mostLines   = 4
+)
 
 // lateralsFor counts the tapes on a bed: enough that the wetted strips meet under
 // the rows, one more row pair where rows stand wide.
@@ -233,7 +251,7 @@ func lateralsFor(top unit.Metres, soil *table.Soil, rows int) int {
 		return 1
 	}
 	lines := int(math.Ceil(float64(top) / (2 * float64(soil.Wetted.Value))))
-	return min(max(lines, (rows+2)/3), 4)
+	return min(max(lines, (rows+rowsPerLine-1)/rowsPerLine), mostLines)
 }
 
 // filmCut is the share of the crop's water use that film saves; none on bare ground.
@@ -251,30 +269,40 @@ func SaltLoss(crop *table.Crop, w unit.DecisiemensPerMetre) unit.Percent {
 	return unit.Percent(unit.Thousandth(100 - float64(tolerance.YieldWith(w))))
 }
 
-// salt finds the yield lost. Soil paste holds 1.5 times the salt of the water where
-// 15–20 % of it drains through (FAO Paper 29).
+// salt finds the yield lost. Soil paste holds more salt than the water, though 15–20 % of
+// it drains through: [waterquality.SoilFromWater].
 func (f *Facts) salt() {
 	f.SoilSalt, f.YieldLost = 0, 0
 	w := f.Case.Water.Salt
 	if !w.Given {
 		return
 	}
-	f.SoilSalt = unit.DecisiemensPerMetre(unit.Thousandth(1.5 * float64(w.Value)))
+	f.SoilSalt = unit.DecisiemensPerMetre(unit.Thousandth(waterquality.SoilFromWater * float64(w.Value)))
 	f.YieldLost = SaltLoss(f.Crop, w.Value)
 }
+
+// What narrows small outlets, as shares of the risk: open water; iron, from a trace on
+// by so much for each mg/L, to a most; lime.
+const (
+	openWaterClogs = 0.5
+	ironFrom       = 0.1 // mg/L
+	ironWhole      = 3.0 // mg/L
+	ironMost       = 0.5
+	limeClogs      = 0.3
+)
 
 // clogging gathers what narrows small outlets: open water, iron, lime.
 func (f *Facts) clogging() {
 	w := &f.Case.Water
 	risk := 0.0
 	if w.Source == "pond" || w.Source == "stream" {
-		risk += 0.5
+		risk += openWaterClogs
 	}
-	if w.Iron.Value > 0.1 {
-		risk += math.Min(0.5, float64(w.Iron.Value)/3)
+	if w.Iron.Value > ironFrom {
+		risk += math.Min(ironMost, float64(w.Iron.Value)/ironWhole)
 	}
-	if w.PH.Value > 7.5 && w.Hardness.Value > 120 {
-		risk += 0.3
+	if waterquality.LimeLikely(w.Hardness.Value, w.PH.Value) {
+		risk += limeClogs
 	}
 	f.ClogRisk = unit.Thousandth(math.Min(1, risk))
 }

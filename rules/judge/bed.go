@@ -19,12 +19,16 @@ var LeastPower = [len(question.Heights)]unit.Kilowatts{20 * unit.KilowattsPerHP,
 // LeastWalk is the power of the strongest walk-behind tractors: 15 hp (from memory).
 const LeastWalk = unit.Kilowatts(15 * unit.KilowattsPerHP)
 
+// PowerSlack is how far below the power for a bed a tractor may lie and still do, kW: the
+// figures are no finer.
+const PowerSlack = 0.5
+
 // BeyondTractor is the share of the power for a bed that the tractor at hand lacks: 0
 // where it has enough, where none was named or where hands do the work. A walk-behind
 // tractor lays narrow film on the flat, with a layer of its own.
 func BeyondTractor(f *facts.Facts, o question.Option) float64 {
 	p := f.Case.Practice.Tractor
-	if f.Case.Practice.Laying == "hand" || f.Case.Practice.ReuseFilm != "" || !p.Given || p.Value+0.5 >= LeastPower[o] || o == 0 && p.Value <= LeastWalk {
+	if f.Case.Practice.Laying == "hand" || f.Case.Practice.ReuseFilm != "" || !p.Given || p.Value+PowerSlack >= LeastPower[o] || o == 0 && p.Value <= LeastWalk {
 		return 0
 	}
 	return 1 - float64(p.Value/LeastPower[o])

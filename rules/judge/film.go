@@ -412,10 +412,11 @@ func Painted(f *facts.Facts) bool {
 
 // litter is the film of bedShown as it is hauled: 4 ft wide and 1 mil thick, with its
 // soil.
-var litter = unit.Kilograms(float64(bedShown) * 4 * unit.MetresPerFoot * float64(unit.FromMil(1)) / 1000 * filmDensity * litterSoil.Value)
+var litter = unit.Kilograms(float64(bedShown) * 4 * unit.MetresPerFoot * float64(unit.FromMil(1)) / 1e6 * FilmDensity * litterSoil.Value)
 
-// filmDensity is that of polyethylene, t/m³: the trade's 30,000 in² for a pound at 1 mil.
-const filmDensity = 0.92
+// FilmDensity is that of polyethylene, kg/m³: the trade's 30,000 in² for a pound at 1 mil
+// ([table.FilmYieldConstant]).
+const FilmDensity = 920
 
 func insectOf(word string) table.Insect {
 	switch word {

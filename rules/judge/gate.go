@@ -32,8 +32,8 @@ func layingGate(id, title, because, fires string, judge func(*facts.Facts, quest
 // Limits of the gates: our judgement, chosen wide.
 const (
 	manyHoles, someHoles  = 35, 15 // plants for each m² of bed top, sown
-	steepSlope, mildSlope = 10, 5  // percent
-	heavyLoss, someLoss   = 50, 10 // percent of yield
+	steepSlope, MildSlope = 10, 5  // percent
+	heavyLoss, SomeLoss   = 50, 10 // percent of yield
 	lightTractor          = 22.0   // kW, 30 hp
 	rareFrost, coverFrost = 0.1, 0.25
 	largeByHand           = unit.SquareMetres(0.5 * unit.SquareMetresPerAcre)
@@ -112,7 +112,7 @@ var gates = [...]*Rule{
 			switch {
 			case slope > steepSlope && forbidding(o):
 				return rulesOut("The slope is {}. Film sheds the rain and the alleys will wash out. Lay across the slope on gentler ground.", unit.FineShare(slope))
-			case slope > mildSlope && careful(o):
+			case slope > MildSlope && careful(o):
 				return rulesOut("The slope is {}. Sow rye in the alleys or cover them with straw, and lay nearly along the contour.", unit.FineShare(slope))
 			}
 			return silent()
@@ -142,7 +142,7 @@ var gates = [...]*Rule{
 			switch {
 			case f.YieldLost > heavyLoss && forbidding(o):
 				return rulesOut("Water of {} would cost about {} of the yield of {}. Choose another crop or water.", f.Case.Water.Salt.Value, f.YieldLost, f.Crop.Name)
-			case f.YieldLost > someLoss && careful(o):
+			case f.YieldLost > SomeLoss && careful(o):
 				return rulesOut("Water of {} may cost about {} of the yield of {}. Leach before planting and keep the bed moist.", f.Case.Water.Salt.Value, f.YieldLost, f.Crop.Name)
 			}
 			return silent()

@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"filmfurrow/rules/facts"
-	"filmfurrow/rules/model/drip"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
@@ -52,7 +51,7 @@ var tapeRules = [...]*Rule{
 		Sources: []*table.Source{&table.Practice, &table.ClemsonTape}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			t := tapeOf(o)
-			if t.Spacing < 0.2 || t.Spacing > 0.31 || t.Bore > drip.CommonTapeBore {
+			if t.Spacing < 0.2 || t.Spacing > 0.31 || t.Bore > table.CommonBore {
 				return silent()
 			}
 			low, high := unit.FromGallonsPerMinutePer100Feet(0.4), unit.FromGallonsPerMinutePer100Feet(0.515)
@@ -154,10 +153,10 @@ var tapeRules = [...]*Rule{
 		Sources: []*table.Source{&table.KansasTape, &table.Practice}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			t := tapeOf(o)
-			if t.Bore <= drip.CommonTapeBore {
+			if t.Bore <= table.CommonBore {
 				return silent()
 			}
-			return against(0.8, "Tape of {} costs more than the common {}, and takes fittings of its own.", unit.Bore(t.Bore), unit.Bore(drip.CommonTapeBore))
+			return against(0.8, "Tape of {} costs more than the common {}, and takes fittings of its own.", unit.Bore(t.Bore), unit.Bore(table.CommonBore))
 		}},
 	{ID: "tape-low-pressure", Speaks: question.Tape, Weight: Plain, Title: "Little pressure",
 		Because: "A tank on a stand gives a few kilopascals; high flow uses them up in the tape.",

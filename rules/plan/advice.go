@@ -141,13 +141,20 @@ func decided(v *judge.Choice) []judge.Factor {
 	return nil
 }
 
+// Tape lies so deep in the bed, and so far to the side of a lone row: common practice of
+// the trade ([table.TapeOffset]).
+const (
+	tapeDepth  = unit.Metres(2.5 * unit.MetresPerInch)
+	tapeOffset = unit.Metres(3 * unit.MetresPerInch)
+)
+
 func tapePlan(f *facts.Facts, ok bool) TapePlan {
-	p := TapePlan{Laterals: f.Laterals, Depth: unit.FromInches(2.5)}
+	p := TapePlan{Laterals: f.Laterals, Depth: tapeDepth}
 	if ok {
 		p.Tape = &table.Tapes[f.Tape]
 	}
 	if f.Rows == 1 || f.Laterals == f.Rows { // no hole is punched over the tape
-		p.Offset = unit.FromInches(3)
+		p.Offset = tapeOffset
 	}
 	return p
 }

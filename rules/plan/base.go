@@ -232,6 +232,9 @@ func (b *BaseFertiliser) product(c *field.Case) {
 // University of Delaware (Weekly Crop Update ?p=3899).
 const springFeeding = 15
 
+// springBefore is how long before the first picking that feeding begins: two months.
+const springBefore = 60
+
 // overwinters tells of strawberries set in autumn: they rest in winter.
 func overwinters(a *Advice) bool { return a.Facts.Crop.Group == table.Berry && a.Facts.Autumn }
 
@@ -240,7 +243,7 @@ func (b *BaseFertiliser) feeding(a *Advice) {
 	b.From = a.WaitPlan.PlantOn.Plus(feedingRests)
 	b.Weeks = max(7, int(a.Facts.SeasonDays())-2*feedingRests) / 7
 	if overwinters(a) {
-		b.From, b.Weeks = a.WaitPlan.PlantOn.Plus(a.Facts.CropDays-60), springFeeding
+		b.From, b.Weeks = a.WaitPlan.PlantOn.Plus(a.Facts.CropDays-springBefore), springFeeding
 	}
 	b.AWeek = rate(b.Nutrients[Nitrogen].Tape / unit.KilogramsPerHectare(b.Weeks))
 	if own := a.Case.Feed.Rate; own.Given {
@@ -253,12 +256,15 @@ func rate(v unit.KilogramsPerHectare) unit.KilogramsPerHectare {
 	return unit.KilogramsPerHectare(math.Round(float64(v)*1000) / 1000)
 }
 
+// fineBelow is the mass below which a sentence tells it finely.
+const fineBelow unit.Kilograms = 5
+
 // weighed is a mass for a sentence: fine where it is small.
 func weighed(v unit.Kilograms) any {
 	switch {
 	case v == 0:
 		return "none"
-	case v < 5:
+	case v < fineBelow:
 		return unit.FineMass(v)
 	}
 	return v

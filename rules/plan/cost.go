@@ -57,10 +57,14 @@ type Work struct {
 // Rates of work. By hand: two people took two hours for a row of 150 ft with
 // drip and trench, one farm's own count. By tractor: from memory of the trade.
 const (
-	handHoursPerMetre = 4.0 / (150 * unit.MetresPerFoot)
-	layingSpeed       = unit.MetresPerSecond(0.9)         // 2 mph: from memory, 1.5–3 mph
-	turnMinutes       = 5.0                               // at each bed end, for beginners: from memory, 3–6 min
-	liftHoursPerMetre = 9.0 / (7260 * unit.MetresPerFoot) // 8–10 h an acre of 6-ft centres, by hand with a lifter
+	handHours         = 4.0 // of one person for handMetres of bed
+	handMetres        = unit.Metres(150 * unit.MetresPerFoot)
+	handHoursPerMetre = handHours / float64(handMetres)
+	layingSpeed       = unit.MetresPerSecond(0.9) // 2 mph: from memory, 1.5–3 mph
+	turnMinutes       = 5.0                       // at each bed end, for beginners: from memory, 3–6 min
+	liftHoursPerAcre  = 9.0                       // 8–10 h an acre of 6-ft centres, by hand with a lifter
+	liftHoursPerMetre = liftHoursPerAcre / (7260 * unit.MetresPerFoot)
+	layingHands       = 3 // behind a tractor, where nobody said how many: common practice
 )
 
 // WorkOf counts the hours: ours, or the grower's own.
@@ -90,10 +94,10 @@ func (a *Advice) usualWork() Work {
 		w.People = max(leastHands, int(c.Practice.People.Or(leastHands)))
 		w.Laying = halfHours(metres * handHoursPerMetre)
 		w.LayingClock = halfHours(metres * handHoursPerMetre / float64(w.People))
-		w.How = unit.Say("By hand: one farm counted 4 hours of one person for {} of bed, with tape and trench.", unit.Metres(150*unit.MetresPerFoot))
+		w.How = unit.Say("By hand: one farm counted 4 hours of one person for {} of bed, with tape and trench.", handMetres)
 		return w
 	}
-	w.People = max(leastHands, int(c.Practice.People.Or(3)))
+	w.People = max(leastHands, int(c.Practice.People.Or(layingHands)))
 	passes := 1.0
 	if c.Practice.Tractor.Given && c.Practice.Tractor.Value <= judge.LeastWalk {
 		passes = 2 // it forms first and lays after
@@ -168,13 +172,12 @@ const plantsLine = 3
 func cents(v float64) float64 { return math.Round(v*100) / 100 }
 
 // liftAndHaul gives the hours to lift a film and the tonnes to haul, soil and
-// all: four times the clean film, within the published half to nine tenths of
-// soil.
+// all: [SoilShare].
 func (a *Advice) liftAndHaul(s *Shopping, film table.FilmID) (hours, tonnes float64) {
 	if film == table.NoFilm || table.Films[film].Removal != table.LiftAndHaul {
 		return 0, 0
 	}
-	return float64(a.liftHours()), float64(s.FilmMass) * 4 / 1000
+	return float64(a.liftHours()), float64(s.FilmMass) * SoilShare.Value / 1000
 }
 
 // films sets the film of the advice beside the same film kept for another crop,

@@ -54,6 +54,8 @@ func (r Reply) Key() sheet.Key { return replyKeys[r] }
 type Condition struct {
 	SheetLine
 	Reply Reply
+	ID    sheet.Key // ball, hand, wind, people, rolls, tractor or verdict
+	Ask   SheetLine // the question that yes or no answers; empty where a choice or a figure is needed
 }
 
 // Stage is one step of the work from soil to film: it takes what the stage
@@ -71,10 +73,12 @@ func (s *Stage) In(language sheet.Language, system unit.System) string {
 // Sheet is the laying-day sheet, part by part.
 type Sheet struct {
 	Go       []Condition // worked out from what was entered
+	Bring    []SheetLine // what must lie on the headland
 	Boxes    []SheetLine // to tick
 	Settings []SheetLine
 	Order    []Stage
 	People   []SheetLine
+	Who      SheetLine // the same in small, beside the drawing; empty by hand
 	Checks   []SheetLine
 	Faults   []SheetLine
 	Care     []SheetLine
@@ -111,7 +115,10 @@ func (s *Sheet) Ready(ticked func(sheet.Key) bool) (ready bool, no, open int) {
 		}
 	}
 	for i := range s.Boxes {
-		if !ticked(s.Boxes[i].Key) {
+		switch s.Boxes[i].Reply(ticked) {
+		case No:
+			no++
+		case Unasked:
 			open++
 		}
 	}
@@ -120,11 +127,12 @@ func (s *Sheet) Ready(ticked func(sheet.Key) bool) (ready bool, no, open int) {
 
 // Figures of the sheet that are not answers.
 const (
-	windLimit  = unit.MetresPerSecond(5)              // 10–12 mph stops the work: from memory of the trade
-	buryStart  = unit.Metres(8 * unit.MetresPerFoot)  // 6–10 ft of film buried before the tractor goes on: from memory
-	walkBehind = unit.Metres(10 * unit.MetresPerFoot) // from memory
-	tapeTail   = unit.Metres(3 * unit.MetresPerFoot)  // 3–5 ft left at each end: from memory
-	checkEvery = unit.Metres(30)                      // our judgement
+	windLimit = unit.MetresPerSecond(5)             // 10–12 mph stops the work: from memory of the trade
+	buryStart = unit.Metres(8 * unit.MetresPerFoot) // 6–10 ft of film buried before the tractor goes on: from memory
+	// WalkBehind is how far behind the layer the second person walks: from memory.
+	WalkBehind = unit.Metres(10 * unit.MetresPerFoot)
+	tapeTail   = unit.Metres(3 * unit.MetresPerFoot) // 3–5 ft left at each end: from memory
+	checkEvery = unit.Metres(30)                     // our judgement
 	// ribboning is the share of clay from which soil at field capacity still ribbons
 	// (University of Minnesota Extension, feel and appearance: clay loam), so that
 	// the ball alone tells when it can be worked: our judgement.
@@ -133,25 +141,31 @@ const (
 )
 
 // pick answers a condition that was chosen from a list with one good word.
-func pick(key, word, good string) Condition {
+func pick(id sheet.Key, word, good string) Condition {
 	switch word {
 	case "":
-		return Condition{line(sheet.Key(key + "open")), Unasked}
+		return Condition{SheetLine: line(id + "-open"), ID: id}
 	case good:
-		return Condition{line(sheet.Key(key + "yes")), Yes}
+		return Condition{SheetLine: line(id + "-yes"), Reply: Yes, ID: id}
 	}
-	return Condition{line(sheet.Key(key + word)), No}
+	return Condition{SheetLine: line(id + "-" + sheet.Key(word)), Reply: No, ID: id}
 }
 
 // measured answers a condition that was counted or measured.
-func measured(key string, given, good bool, have, need any) Condition {
+func measured(id sheet.Key, given, good bool, have, need any) Condition {
 	switch {
 	case !given:
-		return Condition{line(sheet.Key(key+"open"), need), Unasked}
+		return Condition{SheetLine: line(id+"-open", need), ID: id}
 	case good:
-		return Condition{line(sheet.Key(key+"yes"), have, need), Yes}
+		return Condition{SheetLine: line(id+"-yes", have, need), Reply: Yes, ID: id}
 	}
-	return Condition{line(sheet.Key(key+"no"), have, need), No}
+	return Condition{SheetLine: line(id+"-no", have, need), Reply: No, ID: id}
+}
+
+// asked gives a condition the question that a plain yes or no answers.
+func (c Condition) asked(need any) Condition {
+	c.Ask = line("ask-"+c.ID, need)
+	return c
 }
 
 // goOrNoGo answers the conditions from what was found on the day.
@@ -159,29 +173,29 @@ func (a *Advice) goOrNoGo(s *Shopping) []Condition {
 	d, p := &a.Case.Day, &a.Case.Practice
 	list := make([]Condition, 0, 8)
 	if v, ok := a.Verdict.Best(); ok && v == question.DoNotLay {
-		list = append(list, Condition{line("verdict-no"), No})
+		list = append(list, Condition{SheetLine: line("verdict-no"), Reply: No, ID: "verdict"})
 	}
 	people, rolls, needed := int(d.People.Value), int(d.Rolls.Value), int(s.Lines[field.ItemFilm].Taken())
-	hand := pick("hand-", d.Hand, "outline")
+	hand := pick("hand", d.Hand, "outline")
 	if d.Ball == "breaks" && d.Hand == "dry" && a.Facts.Soil.Clay >= ribboning {
-		hand = Condition{line("hand-clay"), Yes}
+		hand.SheetLine, hand.Reply = line("hand-clay"), Yes
 	}
-	list = append(list, pick("ball-", d.Ball, "breaks"), hand,
-		measured("wind-", d.Wind.Given, d.Wind.Value <= windLimit, d.Wind.Value, windLimit),
-		measured("people-", d.People.Given, people >= leastHands, people, leastHands))
+	list = append(list, pick("ball", d.Ball, "breaks"), hand,
+		measured("wind", d.Wind.Given, d.Wind.Value <= windLimit, d.Wind.Value, windLimit).asked(windLimit),
+		measured("people", d.People.Given, people >= leastHands, people, leastHands).asked(leastHands))
 	if needed > 0 {
-		list = append(list, measured("rolls-", d.Rolls.Given, rolls >= needed, rolls, needed))
+		list = append(list, measured("rolls", d.Rolls.Given, rolls >= needed, rolls, needed).asked(needed))
 	} else {
-		list = append(list, Condition{line("rolls-unknown"), Unasked})
+		list = append(list, Condition{SheetLine: line("rolls-unknown"), ID: "rolls"})
 	}
 	if p.Laying == "hand" {
 		return list
 	}
 	power, need := p.Tractor.Value, a.NeedPower()
 	if p.Tractor.Given && power <= judge.LeastWalk && a.Shape.Height == 0 && a.Shape.FilmWidth <= walkFilm {
-		return append(list, Condition{line("tractor-walk", power, unit.Short(walkFilm)), Yes})
+		return append(list, Condition{SheetLine: line("tractor-walk", power, unit.Short(walkFilm)), Reply: Yes, ID: "tractor"})
 	}
-	return append(list, measured("tractor-", p.Tractor.Given, power+0.5 >= need, power, need))
+	return append(list, measured("tractor", p.Tractor.Given, power+judge.PowerSlack >= need, power, need))
 }
 
 //go:noinline
@@ -199,6 +213,7 @@ func (a *Advice) Sheet(s *Shopping) Sheet {
 	}
 	p, b := &a.Case.Practice, a.Shape
 	out := Sheet{ByHand: p.Laying == "hand", Go: a.goOrNoGo(s)}
+	out.bring(s, b.FilmWidth)
 	to(&out.Boxes, "go-parts")
 	if out.ByHand {
 		to(&out.Boxes, "go-tools")
@@ -265,7 +280,8 @@ func (a *Advice) Sheet(s *Shopping) Sheet {
 		out.do("flow-taped", "flow-draped", "do-film")
 		out.do("flow-draped", "flow-tight", "do-tight")
 		out.do("flow-tight", "flow-covered", "do-cover", unit.Short(profile.LeastTuck))
-		out.People = []SheetLine{line("people-driver"), line("people-start", buryStart), line("people-never"), line("people-walk", walkBehind), line("people-third")}
+		out.People = []SheetLine{line("people-driver"), line("people-start", buryStart), line("people-never"), line("people-walk", WalkBehind), line("people-third")}
+		out.Who = line("who", 1, 2, WalkBehind, 3)
 	}
 	out.do("flow-covered", "flow-closed", "do-end", tapeTail)
 
@@ -300,10 +316,10 @@ func (a *Advice) Sheet(s *Shopping) Sheet {
 func (a *Advice) sheetOfFilmDown() Sheet {
 	out := Sheet{Down: true, CheckHow: line("head-checks", checkEvery)}
 	if v, ok := a.Verdict.Best(); ok && v == question.DoNotLay {
-		out.Go = append(out.Go, Condition{line("verdict-no"), No})
+		out.Go = append(out.Go, Condition{SheetLine: line("verdict-no"), Reply: No, ID: "verdict"})
 	}
 	people := a.Case.Day.People
-	out.Go = append(out.Go, measured("people-", people.Given, people.Value >= 1, int(people.Value), 1))
+	out.Go = append(out.Go, measured("people", people.Given, people.Value >= 1, int(people.Value), 1).asked(1))
 	if judge.Painted(a.Facts) {
 		to(&out.Boxes, "down-painted")
 	}
@@ -335,8 +351,9 @@ func (a *Advice) sheetOfFilmDown() Sheet {
 // Lifting: one person may lift 51 lb (23 kg) at the very best, close to the
 // body, seldom and without a twist (OSHA on the NIOSH recommendation).
 const (
-	oneLifts    = unit.Kilograms(51 * unit.KilogramsPerPound)
-	mostLifters = 3
+	oneLifts     = unit.Kilograms(51 * unit.KilogramsPerPound)
+	leastLifters = 2
+	mostLifters  = 3
 )
 
 // Lifters is how many people a roll takes: two at least, since it is long and
@@ -345,7 +362,7 @@ func Lifters(roll unit.Kilograms) int {
 	if roll <= 0 {
 		return 0
 	}
-	return max(2, int(math.Ceil(float64(roll/oneLifts)-1e-9)))
+	return max(leastLifters, int(math.Ceil(float64(roll/oneLifts)-1e-9)))
 }
 
 // Machine is what the bed in hand asks of tractor and people.
@@ -393,7 +410,7 @@ func (a *Advice) MachineOf() Machine {
 		switch {
 		case !p.Tractor.Given || m.ByHand:
 			return Unasked
-		case p.Tractor.Value+0.5 >= least, p.Tractor.Value <= judge.LeastWalk && least == judge.LeastPower[0] && a.Shape.FilmWidth <= walkFilm:
+		case p.Tractor.Value+judge.PowerSlack >= least, p.Tractor.Value <= judge.LeastWalk && least == judge.LeastPower[0] && a.Shape.FilmWidth <= walkFilm:
 			return Yes
 		}
 		return No

@@ -39,11 +39,11 @@ var remedies = [...]struct {
 			unit.Say("Hilling covers the tubers and buries young weeds.")
 	}, []*table.Source{&table.Practice}},
 	{"no-water", func(a *Advice) (what, why unit.Phrase) {
-		return unit.Say("Mulch with straw or hay {} deep once the ground is warm, or bring water first: a tank holds what {} of bed need for a day, {}.", unit.Between(unit.Short(0.1), unit.Short(0.15)), unit.Metres(100), a.Water.PeakLitres),
+		return unit.Say("Mulch with straw or hay {} deep once the ground is warm, or bring water first: a tank holds what {} of bed need for a day, {}.", unit.Between(strawLeast, strawMost), unit.Metres(100), a.Water.PeakLitres),
 			unit.Say("Rain goes through straw. It does not go through film.")
 	}, []*table.Source{&table.Practice}},
 	{"steep-slope", func(a *Advice) (what, why unit.Phrase) {
-		return unit.Say("Lay on ground of {} or less, along the contour. On this slope keep the soil covered: sod, straw, or a crop set into a killed rye cover.", unit.Percent(5)),
+		return unit.Say("Lay on ground of {} or less, along the contour. On this slope keep the soil covered: sod, straw, or a crop set into a killed rye cover.", unit.Percent(judge.MildSlope)),
 			unit.Say("Film sheds the rain, and bare alleys on a slope wash out.")
 	}, []*table.Source{&table.Runoff, &table.RunoffRye}},
 	{"purple-nutsedge", func(a *Advice) (what, why unit.Phrase) {
@@ -90,15 +90,24 @@ func tunnel(a *Advice) (what, why unit.Phrase) {
 	return unit.Say("Grow {} in a tunnel, or choose a hardier crop for the open field.", a.Facts.Crop.Name), unit.Say("Film warms roots. Leaves need warm air.")
 }
 
+// Straw mulch is laid so deep: common practice, no source. nextSpring is how long after
+// a day that will not do the next spring is looked for; mostNamed, how many other crops
+// are named.
+const (
+	strawLeast, strawMost = unit.Short(0.1), unit.Short(0.15)
+	nextSpring            = 120
+	mostNamed             = 4
+)
+
 // standsSalt names up to four crops that lose less than a tenth to the water's salt.
 func (a *Advice) standsSalt() string {
 	names, found := "", 0
 	for i := range table.Crops {
 		crop := &table.Crops[i]
-		if found == 4 || crop.Sown || crop.Hilled || !crop.SaltThreshold.Given() || !crop.SaltSlope.Given() || crop.ID == a.Case.Crop {
+		if found == mostNamed || crop.Sown || crop.Hilled || !crop.SaltThreshold.Given() || !crop.SaltSlope.Given() || crop.ID == a.Case.Crop {
 			continue
 		}
-		if facts.SaltLoss(crop, a.Case.Water.Salt.Value) < 10 {
+		if facts.SaltLoss(crop, a.Case.Water.Salt.Value) < judge.SomeLoss {
 			if found > 0 {
 				names += ", "
 			}
@@ -111,7 +120,7 @@ func (a *Advice) standsSalt() string {
 // nextYear is the first day of the next spring on which the crop may go out.
 func (a *Advice) nextYear() (unit.Date, bool) {
 	f := a.Facts
-	return f.Season.NextOpen(f.ChosenCover(), f.Plant.Plus(120), facts.UsualSpring)
+	return f.Season.NextOpen(f.ChosenCover(), f.Plant.Plus(nextSpring), facts.UsualSpring)
 }
 
 // Insteads lists what to do where film is refused; empty where it is not.

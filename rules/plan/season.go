@@ -44,21 +44,48 @@ func (a *Advice) Season(s *Shopping) []SeasonStep {
 	return list
 }
 
+// When the work is due, in weeks and days from laying, planting or the last picking:
+// common practice, no source.
+const (
+	soilTestWeeks    = 16
+	waterSampleWeeks = 15
+	collectorWeeks   = 12
+	limeWeeks        = 12
+	orderWeeks       = 8
+	bucketWeeks      = 6
+	groundWeeks      = 3
+	baseDays         = 5
+	moistureDays     = 3
+	probeDays        = 3
+	windowDays       = 14 // that the planting window stays open, at least
+	secondCropDays   = 90 // that a second crop keeps the film, at least
+	dryDays          = 7  // from the last water to lifting
+)
+
+// Film that reflects more of the sun than paleFrom is never painted; other film may be
+// within paintWithin days of planting, before the leaves close.
+const (
+	paleFrom    = 0.3
+	paintWithin = 60
+)
+
+// weeks are so many weeks before a day.
+func weeks(n int) unit.Days { return unit.Days(-7 * n) }
+
 func (a *Advice) season(s *Shopping) []SeasonStep {
 	f, w := a.Facts, &a.WaitPlan
 	plant, lay := w.PlantOn, w.LayOn
 	var list dates
-	weeks := func(n int) unit.Days { return unit.Days(-7 * n) }
-	list.add("soil-test", lay.Plus(weeks(16)), 7, judge.StepField, unit.Say("Test the soil."), unit.Say("Lime needs months to work."))
-	list.add("water-sample", lay.Plus(weeks(15)), 7, judge.StepField, unit.Say("Test the water for salt, iron and pH."), unit.Say("It decides the filter, and which crops the water suits."))
-	list.add("collector", lay.Plus(weeks(12)), 7, judge.StepField, unit.Say("Ask the collector or landfill whether it takes used film."), unit.Say("Some take none, some take only clean film."))
+	list.add("soil-test", lay.Plus(weeks(soilTestWeeks)), 7, judge.StepField, unit.Say("Test the soil."), unit.Say("Lime needs months to work."))
+	list.add("water-sample", lay.Plus(weeks(waterSampleWeeks)), 7, judge.StepField, unit.Say("Test the water for salt, iron and pH."), unit.Say("It decides the filter, and which crops the water suits."))
+	list.add("collector", lay.Plus(weeks(collectorWeeks)), 7, judge.StepField, unit.Say("Ask the collector or landfill whether it takes used film."), unit.Say("Some take none, some take only clean film."))
 	if a.Case.Practice.ReuseFilm == "" {
-		list.add("order", lay.Plus(weeks(8)), 7, judge.StepOrder, unit.Say("Order film, tape and fittings; book the layer and {} people.", a.WorkOf().People), unit.Say("Films other than black often have to be ordered."))
+		list.add("order", lay.Plus(weeks(orderWeeks)), 7, judge.StepOrder, unit.Say("Order film, tape and fittings; book the layer and {} people.", a.WorkOf().People), unit.Say("Films other than black often have to be ordered."))
 	}
-	list.add("bucket-test", lay.Plus(weeks(6)), 1, judge.StepField, unit.Say("Do the bucket test at the field, after half an hour of running."), unit.Say("The flow sets the zones."))
+	list.add("bucket-test", lay.Plus(weeks(bucketWeeks)), 1, judge.StepField, unit.Say("Do the bucket test at the field, after half an hour of running."), unit.Say("The flow sets the zones."))
 	if a.Case.Practice.ReuseFilm == "" {
-		list.add("ground", lay.Plus(weeks(3)), 14, judge.StepGround, unit.Say("Kill perennial weeds, bury trash, pick stones, and work the ground fine."), unit.Say("Clods and sticks hold film off the soil and tear it."))
-		list.add("moisture", lay.Plus(-3), 2, judge.StepGround, unit.Say("Bring the ground to field capacity, and test a squeezed ball."), unit.Say("Tape hardly wets a bed that was covered dry."))
+		list.add("ground", lay.Plus(weeks(groundWeeks)), 14, judge.StepGround, unit.Say("Kill perennial weeds, bury trash, pick stones, and work the ground fine."), unit.Say("Clods and sticks hold film off the soil and tear it."))
+		list.add("moisture", lay.Plus(-moistureDays), 2, judge.StepGround, unit.Say("Bring the ground to field capacity, and test a squeezed ball."), unit.Say("Tape hardly wets a bed that was covered dry."))
 		list.add("lay", lay, 1, judge.StepLaying, unit.Say("Lay the film."), unit.Say("{} before planting.", w.Days))
 	} else {
 		if judge.Painted(f) {
@@ -72,7 +99,7 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 	if why, _ := a.Wait.Best(); w.Days > 1 && !a.FilmDown() {
 		list.add("wait", lay.Plus(1), w.Days-1, judge.StepSeason, unit.Say("Wait: do not punch holes yet."), unit.Say("The reason: {}.", question.Wait.Says(why).Text))
 	}
-	list.add("probe", max(lay, plant.Plus(-3)), max(1, min(3, w.Days)), judge.StepSeason, a.probeSays(), unit.Say("The computed curve is for a usual year; your probe knows this one."))
+	list.add("probe", max(lay, plant.Plus(-probeDays)), max(1, min(probeDays, w.Days)), judge.StepSeason, a.probeSays(), unit.Say("The computed curve is for a usual year; your probe knows this one."))
 	verb := "Set out"
 	if f.Seeded {
 		verb = "Sow"
@@ -95,7 +122,7 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 			why = unit.Say("In a trial {} of this film's cover was left after two crops.", left.Value)
 		}
 		list.add("second-crop", end, 7, judge.StepSeason, unit.Say("Second crop on the same film: check how much of the film is whole, test the tape, feed again, and plant something other than the {} family.", f.Crop.Family), why)
-		end = end.Plus(90)
+		end = end.Plus(secondCropDays)
 	}
 	list.add("stop", end, 1, judge.StepSeason, unit.Say("Stop the water and let the bed dry."), unit.Say("Dry film lifts clean and light."))
 	switch judge.FilmRow(f).Removal {
@@ -104,10 +131,10 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 		if e := a.EndOfFilm(s); e.Least > 0 {
 			weight = unit.Say("Never burn it, never bury it. With soil on it, it weighs {} to {}.", e.Least, e.Most)
 		}
-		list.add("lift", end.Plus(7), 2, judge.StepLifting, unit.Say("Mow, pull the tape, undercut the edges, and lift the film dry."), unit.Say("About {} of work for one person.", a.WorkOf().Lifting))
-		list.add("haul", end.Plus(9), 1, judge.StepLifting, unit.Say("Haul the film to the collector."), weight)
+		list.add("lift", end.Plus(dryDays), 2, judge.StepLifting, unit.Say("Mow, pull the tape, undercut the edges, and lift the film dry."), unit.Say("About {} of work for one person.", a.WorkOf().Lifting))
+		list.add("haul", end.Plus(dryDays+2), 1, judge.StepLifting, unit.Say("Haul the film to the collector."), weight)
 	default:
-		list.add("till-in", end.Plus(7), 2, judge.StepLifting, unit.Say("Mow and till the film in; pull the tape out first."), unit.Say("Only for film that is made to be tilled in."))
+		list.add("till-in", end.Plus(dryDays), 2, judge.StepLifting, unit.Say("Mow and till the film in; pull the tape out first."), unit.Say("Only for film that is made to be tilled in."))
 	}
 	return list
 }
@@ -138,7 +165,7 @@ func (a *Advice) probeSays() unit.Phrase {
 func (a *Advice) feedingSteps(list *dates, b *BaseFertiliser) {
 	lay := a.WaitPlan.LayOn
 	if b.Lime > 0 && !b.Down {
-		list.add("lime", lay.Plus(-12*7), 7, judge.StepGround, unit.Say("Spread lime and work it in: {} for the field of these beds.", b.Lime), unit.Say("Lime needs months to work, and cannot be mixed in under film."))
+		list.add("lime", lay.Plus(weeks(limeWeeks)), 7, judge.StepGround, unit.Say("Spread lime and work it in: {} for the field of these beds.", b.Lime), unit.Say("Lime needs months to work, and cannot be mixed in under film."))
 	}
 	n, p, k := &b.Nutrients[Nitrogen], &b.Nutrients[Phosphate], &b.Nutrients[Potash]
 	if n.Under+p.Under+k.Under > 0 && !b.Down {
@@ -150,7 +177,7 @@ func (a *Advice) feedingSteps(list *dates, b *BaseFertiliser) {
 		if b.Bare {
 			why = unit.Say("Young roots find it there. A soil test overrules these rates.")
 		}
-		list.add("base-fertiliser", lay.Plus(-5), 2, judge.StepGround, what, why)
+		list.add("base-fertiliser", lay.Plus(-baseDays), 2, judge.StepGround, what, why)
 	}
 	if n.Tape > 0 && !b.Bare {
 		why := unit.Say("What goes under the film is subtracted already.")
@@ -188,10 +215,10 @@ func (d dates) weekly(id string, weeks int) {
 // which the root zone under the chosen film passes the crop's ceiling.
 func (a *Advice) whitening() (unit.Date, bool) {
 	f := a.Facts
-	if f.Film == table.NoFilm || table.Films[f.Film].SunReflected.Value > 0.3 {
+	if f.Film == table.NoFilm || table.Films[f.Film].SunReflected.Value > paleFrom {
 		return 0, false
 	}
-	for day := range 60 {
+	for day := range paintWithin {
 		if mean, _, _ := f.Warmth.Of(int(f.Film), day); mean > f.Ceiling {
 			return f.Plant.Plus(unit.Days(day)), true
 		}

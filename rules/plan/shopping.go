@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"filmfurrow/rules/field"
+	"filmfurrow/rules/judge"
 	"filmfurrow/rules/model/profile"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
@@ -47,14 +48,13 @@ type Shopping struct {
 const (
 	tapeWaste   = 0.03 // splices and repairs, 2–5 %: from memory
 	plantSpare  = 0.05 // to fill gaps: common practice
-	filmDensity = 920  // kg/m³ of polyethylene: a film maker's 30,000 in² for a pound at 1 mil
 	rollDefault = 2400 * unit.MetresPerFoot
 	gaugeTop    = unit.Kilopascals(30 * unit.KilopascalsPerPSI) // fine enough to read 8–12 psi: from memory
 )
 
 // FilmMass is the mass of film of one width, length and thickness.
 func FilmMass(width, length unit.Metres, thickness unit.Micrometres) unit.Kilograms {
-	return unit.Kilograms(float64(width) * float64(length) * float64(thickness) / 1e6 * filmDensity)
+	return unit.Kilograms(float64(width) * float64(length) * float64(thickness) / 1e6 * judge.FilmDensity)
 }
 
 // RowsPerRoll is how many whole beds one roll covers, with an allowance at each

@@ -19,7 +19,7 @@ type WaterPlan struct {
 	Laterals int
 	Climbs   unit.Percent // slope along the beds that is counted, away from the header
 	// OtherEnd is the spread along a bed that is fed from its upper end.
-	OtherEnd   water.Optional[unit.Percent]
+	OtherEnd   unit.Optional[unit.Percent]
 	Hargreaves [12]unit.Millimetres // reference evapotranspiration by the second formula
 	// LeastPressure is the lowest pressure along a line that keeps the allowed
 	// spread of flow, where the bed's length is known.
@@ -44,13 +44,13 @@ func (a *Advice) WaterPlan() WaterPlan {
 	_, chosen := a.Tape.Best()
 	tape := &table.Tapes[f.Tape]
 	in := f.WaterInput()
-	in.Spacing, in.TapeFlow, in.TapeBore = tape.Spacing, tape.Flow, water.Known(tape.Bore)
+	in.Spacing, in.TapeFlow, in.TapeBore = tape.Spacing, tape.Flow, unit.Known(tape.Bore)
 	p := WaterPlan{Row: tape, Chosen: chosen, Laterals: f.Laterals, Climbs: in.Slope}
 	p.Plan, p.Problems = water.Make(in)
 	if in.Slope > 0 && in.BedLength.Given && len(p.Problems) == 0 {
 		in.Slope = -in.Slope
 		if _, sketches, problems := water.Compare(in, []water.Candidate{{Spacing: tape.Spacing, Flow: tape.Flow, Bore: tape.Bore}}); len(problems) == 0 {
-			p.OtherEnd = water.Known(sketches[0].Spread)
+			p.OtherEnd = unit.Known(sketches[0].Spread)
 		}
 	}
 	if r := p.Plan.Tape.Profile; r != nil {

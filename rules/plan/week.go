@@ -83,7 +83,7 @@ func (a *Advice) WaterWeekOf(p *WaterPlan, s *Shopping, from unit.Date) (WaterWe
 		return perMetre / float64(max(days, 1))
 	}
 	run := func(perMetre float64) unit.Minutes { return unit.Minutes(math.Round(60 * 100 * perMetre / flow)) }
-	other := func(year water.Optional[water.Year]) unit.Optional[unit.Minutes] {
+	other := func(year unit.Optional[water.Year]) unit.Optional[unit.Minutes] {
 		if !year.Given {
 			return unit.Optional[unit.Minutes]{}
 		}

@@ -160,6 +160,9 @@ func optionsOf(in *field.Input, now field.Value) []field.Value {
 // few is how many steps a number may have to be gone through step by step.
 const few = 16
 
+// mostStrides are those of an open number where each needs a ground of its own.
+const mostStrides = 6
+
 // stepsOf lists the steps of a number, lowest first: all where there are few,
 // else those near round figures (1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8 and their
 // tens), since what counts is the ratio. Days of the year go by fortnights.
@@ -211,14 +214,13 @@ func stepsOf(in *field.Input) (steps []int) {
 // each four times as long as the one before, and five of an open number. What lies
 // between is looked through on blended ground.
 func (s *sweep) thin() {
-	const most = 6
 	n := len(s.tries)
 	switch {
-	case s.kind == through && n > most:
-		for i := range most {
-			s.tries[i] = s.tries[i*(n-1)/(most-1)]
+	case s.kind == through && n > mostStrides:
+		for i := range mostStrides {
+			s.tries[i] = s.tries[i*(n-1)/(mostStrides-1)]
 		}
-		s.tries = s.tries[:most]
+		s.tries = s.tries[:mostStrides]
 	case s.kind == outward && n > 0:
 		far, side := s.tries[0].step-s.last.step, 1
 		if far < 0 {

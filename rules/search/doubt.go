@@ -157,10 +157,13 @@ func (w *DoubtWork) Doubts() []Doubt {
 // yearTrials are the trials of years, the first three; the rest are bands.
 const yearTrials = 3
 
+// rareYears of ten are as cool, and as many as warm, as the years that stand for them.
+const rareYears = 1
+
 // Years counts of ten years those with the answer: a cool and a warm one each
 // come about one year in ten.
 func (d *Doubt) Years() (years int) {
-	for i, share := range [yearTrials]int{1, 8, 1} {
+	for i, share := range [yearTrials]int{rareYears, 10 - 2*rareYears, rareYears} {
 		if i < len(d.Trials) && d.Trials[i].Option == d.Own {
 			years += share
 		}

@@ -39,7 +39,7 @@ func TestALanguageIsOneFile(t *testing.T) {
 	language("xx", "language = Other\ntitle = Elsewhere\n")
 	defer func() { delete(tables, "xx"); order = order[:len(order)-1] }()
 	assert.Equal(t, "Elsewhere", Text("xx", "title"))
-	assert.Equal(t, "READY", Text("xx", "ready"), "what is missing speaks English")
+	assert.Equal(t, "Yes, lay today.", Text("xx", "ready"), "what is missing speaks English")
 	assert.Contains(t, Languages(), Language("xx"))
 }
 

@@ -38,6 +38,9 @@ type Source struct {
 // Linked tells whether the address is one that a browser can follow.
 func (s *Source) Linked() bool { return len(s.Address) > 4 && s.Address[:4] == "http" }
 
+// Named is the publication in one line.
+func (s *Source) Named() string { return s.Publisher + ": " + s.Title }
+
 // Found says in words where the source stands, or why nobody can say.
 func (s *Source) Found() string {
 	if s.Address == "" {

@@ -274,3 +274,20 @@ func TestOpticsStayWithinWhatWasMeasured(t *testing.T) {
 		}
 	}
 }
+
+// Penn State Extension, "Determining how long to run drip irrigation systems
+// for vegetables" (2013): flow at 8 psi in gal/min for 100 ft as printed, and
+// the three emitters behind the seven rows.
+func TestTapeClassesPennState(t *testing.T) {
+	rows := []struct{ inches, gpm, emitterGPH float64 }{
+		{12, 0.22, 0.132}, {8, 0.34, 0.136}, {12, 0.34, 0.204}, {12, 0.45, 0.27}, {8, 0.51, 0.204}, {8, 0.67, 0.268}, {4, 1.34, 0.268},
+	}
+	for i, row := range rows {
+		tape := Tapes[i]
+		assert.InDelta(t, row.inches, float64(tape.Spacing)/unit.MetresPerInch, 1e-9)
+		printed := float64(unit.FromGallonsPerMinutePer100Feet(row.gpm))
+		assert.InEpsilon(t, printed, float64(tape.Flow), 0.01, "row %d, printed to two figures", i)
+		assert.Equal(t, Seen, tape.Mark)
+		assert.InEpsilon(t, row.emitterGPH, float64(tape.Emitter())/unit.LitresPerGallon, 0.001)
+	}
+}

@@ -9,6 +9,7 @@ type TapeID uint8
 type Tape struct {
 	ID      string
 	Name    string
+	Class   string                         // as a shop says it
 	Spacing unit.Metres                    // between emitters
 	Flow    unit.LitresPerHourPer100Metres // at 55 kPa
 	Bore    unit.Metres                    // inside
@@ -24,36 +25,36 @@ func (t Tape) Emitter() unit.LitresPerHour {
 // TapePressure is the pressure at which the classes are stated: 8 psi.
 const TapePressure = unit.Kilopascals(8 * unit.KilopascalsPerPSI)
 
-func tape(id, name string, in, gpm float64, s *Source, m Mark) Tape {
-	return Tape{ID: id, Name: name, Spacing: unit.FromInches(in),
-		Flow: unit.FromGallonsPerMinutePer100Feet(gpm), Bore: commonBore, Source: s, Mark: m}
+func tape(id, class, name string, in, gpm float64, s *Source, m Mark) Tape {
+	return Tape{ID: id, Class: class, Name: name, Spacing: unit.FromInches(in),
+		Flow: unit.FromGallonsPerMinutePer100Feet(gpm), Bore: CommonBore, Source: s, Mark: m}
 }
 
 // wide is the same tape in the larger bore, which reaches nearly twice as far.
 func wide(t Tape) Tape {
-	t.ID, t.Name, t.Bore = t.ID+"-wide", "wide "+t.Name, wideBore
+	t.ID, t.Name, t.Bore = t.ID+"-wide", "wide "+t.Name, WideBore
 	return t
 }
 
 // The two bores that are sold most: 5/8 in (16 mm) and 7/8 in (22 mm).
 const (
-	commonBore = unit.Metres(0.625 * unit.MetresPerInch)
-	wideBore   = unit.Metres(0.875 * unit.MetresPerInch)
+	CommonBore = unit.Metres(0.625 * unit.MetresPerInch)
+	WideBore   = unit.Metres(0.875 * unit.MetresPerInch)
 )
 
 // Tapes is the tape table. Seven rows are printed classes, three of
 // them in both bores; two put the printed high-flow emitter (0.27 gph) at wider spacings.
 var Tapes = [...]Tape{
-	tape("12-in-low", "low-flow tape, emitters 12 in (30 cm) apart", 12, 0.22, &PennDrip2013, Seen),
-	tape("8-in-low", "low-flow tape, emitters 8 in (20 cm) apart", 8, 0.34, &PennDrip2013, Seen),
-	tape("12-in-medium", "medium-flow tape, emitters 12 in (30 cm) apart", 12, 0.34, &PennDrip2013, Seen),
-	tape("12-in-high", "high-flow tape, emitters 12 in (30 cm) apart", 12, 0.45, &PennDrip2013, Seen),
-	tape("8-in-medium", "medium-flow tape, emitters 8 in (20 cm) apart", 8, 0.51, &PennDrip2013, Seen),
-	tape("8-in-high", "high-flow tape, emitters 8 in (20 cm) apart", 8, 0.67, &PennDrip2013, Seen),
-	tape("4-in-high", "high-flow tape, emitters 4 in (10 cm) apart", 4, 1.34, &PennDrip2013, Seen),
-	tape("16-in-high", "high-flow tape, emitters 16 in (41 cm) apart", 16, 0.3375, &PennDrip2013, Recomputed),
-	wide(tape("12-in-low", "low-flow tape, emitters 12 in (30 cm) apart", 12, 0.22, &PennDrip2013, Seen)),
-	wide(tape("12-in-medium", "medium-flow tape, emitters 12 in (30 cm) apart", 12, 0.34, &PennDrip2013, Seen)),
-	wide(tape("8-in-medium", "medium-flow tape, emitters 8 in (20 cm) apart", 8, 0.51, &PennDrip2013, Seen)),
-	tape("24-in-high", "high-flow tape, emitters 24 in (61 cm) apart", 24, 0.225, &PennDrip2013, Recomputed),
+	tape("12-in-low", "low-flow", "low-flow tape, emitters 12 in (30 cm) apart", 12, 0.22, &PennDrip2013, Seen),
+	tape("8-in-low", "low-flow", "low-flow tape, emitters 8 in (20 cm) apart", 8, 0.34, &PennDrip2013, Seen),
+	tape("12-in-medium", "medium-flow", "medium-flow tape, emitters 12 in (30 cm) apart", 12, 0.34, &PennDrip2013, Seen),
+	tape("12-in-high", "high-flow", "high-flow tape, emitters 12 in (30 cm) apart", 12, 0.45, &PennDrip2013, Seen),
+	tape("8-in-medium", "medium-flow", "medium-flow tape, emitters 8 in (20 cm) apart", 8, 0.51, &PennDrip2013, Seen),
+	tape("8-in-high", "high-flow", "high-flow tape, emitters 8 in (20 cm) apart", 8, 0.67, &PennDrip2013, Seen),
+	tape("4-in-high", "high-flow", "high-flow tape, emitters 4 in (10 cm) apart", 4, 1.34, &PennDrip2013, Seen),
+	tape("16-in-high", "high-flow", "high-flow tape, emitters 16 in (41 cm) apart", 16, 0.3375, &PennDrip2013, Recomputed),
+	wide(tape("12-in-low", "low-flow", "low-flow tape, emitters 12 in (30 cm) apart", 12, 0.22, &PennDrip2013, Seen)),
+	wide(tape("12-in-medium", "medium-flow", "medium-flow tape, emitters 12 in (30 cm) apart", 12, 0.34, &PennDrip2013, Seen)),
+	wide(tape("8-in-medium", "medium-flow", "medium-flow tape, emitters 8 in (20 cm) apart", 8, 0.51, &PennDrip2013, Seen)),
+	tape("24-in-high", "high-flow", "high-flow tape, emitters 24 in (61 cm) apart", 24, 0.225, &PennDrip2013, Recomputed),
 }

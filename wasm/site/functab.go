@@ -6,6 +6,7 @@ import (
 	"bytes"
 	"encoding/binary"
 	"errors"
+	"fmt"
 	"slices"
 )
 
@@ -89,4 +90,46 @@ func (t *functable) instructions(offset uint32) (from, to int, err error) {
 		in.unsigned()
 	}
 	return t.pctab + int(offset), t.pctab + in.at, in.err
+}
+
+// pointers are the places of a record's offsets of tables of instructions.
+func (t *functable) pointers(record int) []int {
+	list := []int{record + recordPCSP}
+	for d := range t.pcdata(record) {
+		list = append(list, record+recordSize+4*d)
+	}
+	return list
+}
+
+// firstPacked is where packed tables begin: 0 says "no table", and 1 is free to say
+// "the next one".
+const firstPacked = 2
+
+// pack puts the tables of instructions that are in use one behind the other, in the
+// order in which the records first name them.
+func (t *functable) pack() error {
+	packed := make([]byte, firstPacked, t.rows-t.pctab)
+	moved := map[uint32]uint32{0: 0}
+	for i := range t.count {
+		for _, at := range t.pointers(t.record(i)) {
+			offset := t.word(at)
+			to, ok := moved[offset]
+			if !ok {
+				from, end, err := t.instructions(offset)
+				if err != nil {
+					return fmt.Errorf("a table runs over its end: %w", err)
+				}
+				to = uint32(len(packed))
+				moved[offset], packed = to, append(packed, t.bytes[from:end]...)
+			}
+			t.setWord(at, to)
+		}
+	}
+	area := t.bytes[t.pctab:t.rows]
+	if len(packed) > len(area) {
+		return errors.New("tables of instructions overlap")
+	}
+	clear(area)
+	copy(area, packed)
+	return nil
 }

@@ -20,6 +20,7 @@ import (
 //   - runtime/symtab.go (pcHeader, functab, pcvalue, step) and runtime/runtime2.go
 //     (_func): the layout that readFunctable reads, and that offset 0, or all ones
 //     for a function's own tables, means "no table".
+//     Tables of instructions are found through a record's words alone, so they may move (pack).
 //     cmd/link/internal/ld/pcln.go: that records follow each other in the order of their
 //     rows, in steps of 8 bytes (counted looks after that itself).
 //   - runtime/symtab.go (moduledata): the first two words, and that gofunc is word 40

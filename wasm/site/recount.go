@@ -4,10 +4,11 @@ package site
 
 import "slices"
 
-// A fifth of the table of functions follows from the rest: where each function begins,
-// which is one after the other, and where its record lies, which follows from the sizes
-// of those before. It is left out, 9 kB, and a function that runs when the program is in
-// memory, and before anything of Go's does, writes it.
+// A third of the table of functions follows from the rest: where each function begins,
+// which is one after the other; where its record lies, which follows from the sizes of
+// those before; and where a table of instructions lies that no function before has named,
+// which follows from the length of the last such one. It is left out, 18 kB, and a function
+// that runs when the program is in memory, and before anything of Go's does, writes it.
 
 const recordAlign = 8
 
@@ -27,43 +28,84 @@ func (t *functable) counted() bool {
 	return true
 }
 
-// uncount takes out of the table what can be counted, and gives the body of the function
-// that counts it. A table that cannot be counted stays whole.
-func (t *functable) uncount() []byte {
+// theNext stands for a table of instructions that follows the last new one.
+const theNext = 1
+
+// uncount takes out of a packed table what can be counted, and gives the body of the
+// function that counts it. A table that cannot be counted stays whole.
+func (t *functable) uncount() ([]byte, error) {
 	if !t.counted() {
-		return nil
+		return nil, nil
 	}
 	body := t.recount()
+	next := firstPacked
 	for i := range t.count {
-		t.setWord(t.record(i), 0)
+		record := t.record(i)
+		for _, at := range t.pointers(record) {
+			if int(t.word(at)) != next {
+				continue
+			}
+			_, end, err := t.instructions(uint32(next))
+			if err != nil {
+				return nil, err
+			}
+			next = end - t.pctab
+			t.setWord(at, theNext)
+		}
+		t.setWord(record, 0)
 	}
 	clear(t.bytes[t.rows : t.rows+8*t.count])
-	return body
+	return body, nil
 }
 
-// recount is the body of a WebAssembly function that writes what counted reports of
+// recount is the body of a WebAssembly function that writes what uncount takes out
 // (core specification 2.0, §5.4).
 func (t *functable) recount() []byte {
-	rows, record := t.at+int64(t.rows), int64(t.record(0)-t.rows)
-	const row, offset, entry = 0, 1, 2 // locals: address of the row, offset of the record, where the function begins
+	rows, record, tables := t.at+int64(t.rows), int64(t.record(0)-t.rows), t.at+int64(t.pctab)
+	// Locals: address of the row, offset of the record, where the function begins, offset
+	// of the next new table of instructions, and of the word that may ask for it.
+	const row, offset, entry, next, word, locals = 0, 1, 2, 3, 4, 5
 	const (
-		get, set, tee              = 0x20, 0x21, 0x22
-		load, loadByte, store      = 0x28, 0x2d, 0x36
-		constant, add, shl, and    = 0x41, 0x6a, 0x74, 0x71
-		notEqual, loop, branchIf   = 0x47, 0x03, 0x0d
-		nothingGiven, end, aligned = 0x40, 0x0b, 2
+		get, set, tee                = 0x20, 0x21, 0x22
+		load, loadByte, store        = 0x28, 0x2d, 0x36
+		constant, add, mul, shl, and = 0x41, 0x6a, 0x6c, 0x74, 0x71
+		equal, notEqual, less        = 0x46, 0x47, 0x49
+		block, loop, branchIf        = 0x02, 0x03, 0x0d
+		nothingGiven, end, aligned   = 0x40, 0x0b, 2
+		more                         = 0x80 // a number goes on in the next byte
 	)
-	body := []byte{1, 3, 0x7f} // three locals of 32 bits
+	body := []byte{1, locals, 0x7f} // of 32 bits
 	put := func(parts ...[]byte) { body = slices.Concat(append([][]byte{body}, parts...)...) }
 	do := func(op ...byte) []byte { return op }
 	number := func(n int64) []byte { return append([]byte{constant}, signed(n)...) }
 	at := func(op, align byte, n int64) []byte { return append([]byte{op, align}, unsigned(uint64(n))...) }
+	passNumber := func() {
+		put(do(loop, nothingGiven, get, next), at(loadByte, 0, tables))
+		put(do(get, next), number(1), do(add, set, next), number(more), do(and, branchIf, 0, end))
+	}
 
 	put(number(rows), do(set, row), number(record), do(set, offset), number(int64(t.entry(0))), do(set, entry))
+	put(number(firstPacked), do(set, next))
 	put(do(loop, nothingGiven))
 	put(do(get, row, get, entry), at(store, aligned, 0))
 	put(do(get, row, get, offset), at(store, aligned, 4))
 	put(do(get, offset, get, entry), at(store, aligned, rows))
+
+	put(do(get, offset), number(recordPCSP), do(add, set, word))
+	put(do(loop, nothingGiven)) // over the record's words
+	put(do(block, nothingGiven, get, word), at(load, aligned, rows), number(theNext), do(notEqual, branchIf, 0))
+	put(do(get, word, get, next), at(store, aligned, rows))
+	put(do(loop, nothingGiven)) // over the table's pairs of numbers, up to a zero
+	passNumber()
+	passNumber()
+	put(do(get, next), at(loadByte, 0, tables), do(branchIf, 0, end))
+	put(do(get, next), number(1), do(add, set, next, end))
+	// The first word stands apart from the others.
+	put(do(get, word), number(4), do(add, get, word, get, offset), number(recordPCSP), do(add, equal))
+	put(number(recordSize-recordPCSP-4), do(mul, add, tee, word))
+	put(do(get, offset), at(load, aligned, rows+recordPCData), number(2), do(shl, get, offset, add), number(recordSize), do(add))
+	put(do(less, branchIf, 0, end))
+
 	put(do(get, offset, get, offset), at(load, aligned, rows+recordPCData), do(get, offset), at(loadByte, 0, rows+recordFuncData))
 	put(do(add), number(2), do(shl, add), number(recordSize+recordAlign-1), do(add), number(-recordAlign), do(and, set, offset))
 	put(do(get, entry), number(1), do(add, set, entry))

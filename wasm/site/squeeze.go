@@ -17,7 +17,7 @@ import (
 // map instructions to source lines, 109 kB; the tables that tell inlined calls and
 // arguments apart in a stack trace, 50 kB; the names of functions and of files,
 // 50 kB; what works only when Go is asked to trace or to profile (never.go), 32 kB; what
-// can be counted when the program starts (recount.go), 9 kB. Squeezing joins the first,
+// can be counted when the program starts (recount.go), 18 kB. Squeezing joins the first,
 // blanks the tables, empties what never runs and leaves the last to a function that runs
 // at the start: a stack trace says "?".
 
@@ -107,7 +107,8 @@ func squeezeTables(segments []segment, code []byte) (less, start []byte, err err
 	if err != nil {
 		return nil, nil, err
 	}
-	return less, t.uncount(), nil
+	start, err = t.uncount()
+	return less, start, err
 }
 
 // segment is a run of bytes that is in memory when the program starts.
@@ -173,9 +174,9 @@ func writeSegments(list []segment) []byte {
 }
 
 // blankLines takes the line and file tables out of the program's table of
-// functions. Offset 0 is the runtime's own mark for "no table". The
-// freed bytes become zeros, which pack to nothing, so nothing moves. Bytes that
-// a table still in use shares stay. A function that never runs keeps no table.
+// functions. Offset 0 is the runtime's own mark for "no table". The freed bytes become
+// zeros, which pack to nothing, and what stays moves together (pack). A function that
+// never runs keeps no table.
 func blankLines(segments []segment, never func(entry int) bool) error {
 	t, err := readFunctable(segments)
 	if err != nil {
@@ -187,19 +188,8 @@ func blankLines(segments []segment, never func(entry int) bool) error {
 	if err != nil {
 		return err
 	}
-	inUse := make([]bool, t.rows-t.pctab)
 	kept := map[uint32]bool{}
 	var trees []tree
-	mark := func(offset uint32) error {
-		from, to, err := t.instructions(offset)
-		if err != nil {
-			return fmt.Errorf("a table runs over its end: %w", err)
-		}
-		for i := from; i < to; i++ {
-			inUse[i-t.pctab] = true
-		}
-		return nil
-	}
 	const wrapper = 23 // abi.FuncIDWrapper
 	for i := range t.count {
 		at := t.record(i)
@@ -211,19 +201,11 @@ func blankLines(segments []segment, never func(entry int) bool) error {
 				t.setWord(at+recordSize+4*(data+d), ^uint32(0))
 			}
 		}
-		if err := mark(t.word(at + recordPCSP)); err != nil {
-			return err
-		}
 		if f[recordFuncID] != wrapper {
 			trees = append(trees, blankTrace(f[recordSize:], t.bytes[t.pctab:t.rows], data, own))
 		}
 		for d := range own {
 			kept[t.word(at+recordSize+4*(data+d))] = true
-		}
-		for d := range data {
-			if err := mark(t.word(at + recordSize + 4*d)); err != nil {
-				return err
-			}
 		}
 		// The runtime takes offset 0 for a function without a name, too.
 		if name := t.names + int(t.word(at+recordName)); name >= t.files {
@@ -235,17 +217,12 @@ func blankLines(segments []segment, never func(entry int) bool) error {
 			t.setWord(at+field, 0)
 		}
 	}
-	for i, used := range inUse {
-		if !used {
-			t.bytes[t.pctab+i] = 0
-		}
-	}
 	for _, calls := range trees {
 		if room := len(about) - int(calls.at); !kept[calls.at] && calls.bytes > 0 && calls.bytes <= room {
 			clear(about[calls.at:][:calls.bytes])
 		}
 	}
-	return nil
+	return t.pack()
 }
 
 // named begin the names that stay, since the runtime itself looks at them: stubs of

@@ -83,11 +83,22 @@ func TestSqueezeChangesOnlyWhatItSays(t *testing.T) {
 	run(t, last, after) // from here on, the memory is that which Go finds
 	table := bytes.Index(before, []byte{0xf1, 0xff, 0xff, 0xff, 0, 0, 1, 8})
 	require.Positive(t, table)
-	end := table + int(binary.LittleEndian.Uint64(before[table+64:])) + 8*int(binary.LittleEndian.Uint64(before[table+8:]))
+	instructions, rows := table+int(binary.LittleEndian.Uint64(before[table+56:])), table+int(binary.LittleEndian.Uint64(before[table+64:]))
+	end := rows + 8*int(binary.LittleEndian.Uint64(before[table+8:]))
+	packed := func(i int) bool { return i >= instructions && i < rows } // read by assertStacksCanBeRead
+	offsets := map[int]bool{}
+	for i := rows; i < end; i += 8 {
+		f := rows + int(binary.LittleEndian.Uint32(before[i+4:]))
+		for _, at := range append([]int{f + 16}, f+44, f+48, f+52, f+56, f+60) {
+			for b := range 4 {
+				offsets[at+b] = at < f+44+4*int(binary.LittleEndian.Uint32(before[f+28:]))
+			}
+		}
+	}
 	blanked := 0
 	for i := range before {
 		if before[i] != after[i] {
-			require.True(t, after[i] == 0 || after[i] == 0xff && i > end, "a byte is blanked or left, never altered")
+			require.True(t, after[i] == 0 || after[i] == 0xff && i > end || packed(i) || offsets[i], "a byte is blanked or left, never altered")
 			require.GreaterOrEqual(t, i, table)
 			if i < end {
 				blanked++
@@ -127,16 +138,16 @@ func assertStartAdded(t *testing.T, raw, squeezed []byte) {
 // for the few instructions that it has.
 func run(t *testing.T, body, memory []byte) {
 	t.Helper()
-	require.Equal(t, []byte{1, 3, 0x7f}, body[:3])
-	var locals [3]uint32
+	require.Equal(t, []byte{1, 5, 0x7f}, body[:3])
+	var locals [5]uint32
 	var stack []uint32
 	pop := func() uint32 { v := stack[len(stack)-1]; stack = stack[:len(stack)-1]; return v }
 	push := func(v uint32) { stack = append(stack, v) }
 	in := reader{b: body, at: 3}
-	loop, depth := 0, 0
+	var labels []int // where a branch leads: back to a loop's beginning, or out of a block (-1)
 	place := func() int { in.unsigned(); n := int(in.unsigned()); return n }
 	for steps := 0; in.at < len(body); steps++ {
-		require.Less(t, steps, 10_000_000, "it ends")
+		require.Less(t, steps, 50_000_000, "it ends")
 		switch op := in.byte(); op {
 		case 0x20:
 			push(locals[in.byte()])
@@ -155,25 +166,56 @@ func run(t *testing.T, body, memory []byte) {
 			binary.LittleEndian.PutUint32(memory[at+int(pop()):], v)
 		case 0x41:
 			push(uint32(in.signed()))
-		case 0x47, 0x6a, 0x71, 0x74:
+		case 0x46, 0x47, 0x49, 0x6a, 0x6c, 0x71, 0x74:
 			b, a := pop(), pop()
-			push(map[byte]uint32{0x47: map[bool]uint32{true: 1}[a != b], 0x6a: a + b, 0x71: a & b, 0x74: a << (b & 31)}[op])
+			truth := map[bool]uint32{true: 1}
+			push([]uint32{0x46: truth[a == b], 0x47: truth[a != b], 0x49: truth[a < b], 0x6a: a + b, 0x6c: a * b, 0x71: a & b, 0x74: a << (b & 31)}[op])
+		case 0x02:
+			require.Equal(t, byte(0x40), in.byte())
+			labels = append(labels, blockEnd(body, in.at))
 		case 0x03:
 			require.Equal(t, byte(0x40), in.byte())
-			loop, depth = in.at, depth+1
+			labels = append(labels, in.at)
 		case 0x0d:
 			require.Zero(t, in.unsigned())
-			if pop() != 0 {
-				in.at = loop
+			if pop() == 0 {
+				break
+			}
+			if to := labels[len(labels)-1]; to < in.at {
+				in.at = to
+			} else {
+				in.at, labels = to, labels[:len(labels)-1]
 			}
 		case 0x0b:
-			depth--
+			labels = labels[:max(0, len(labels)-1)]
 		default:
 			t.Fatalf("an instruction %#x that is not told here", op)
 		}
 	}
-	require.Equal(t, -1, depth)
+	require.Empty(t, labels)
 	require.Empty(t, stack)
+}
+
+// blockEnd is where a block that begins at a place has ended.
+func blockEnd(body []byte, at int) int {
+	in := reader{b: body, at: at}
+	for depth := 1; depth > 0; {
+		switch op := in.byte(); op {
+		case 0x20, 0x21, 0x22, 0x0d:
+			in.unsigned()
+		case 0x28, 0x2d, 0x36:
+			in.unsigned()
+			in.unsigned()
+		case 0x41:
+			in.signed()
+		case 0x02, 0x03:
+			in.byte()
+			depth++
+		case 0x0b:
+			depth--
+		}
+	}
+	return in.at
 }
 
 // What never runs is empty, all else is as the linker left it, and nothing that a page
@@ -233,28 +275,32 @@ func assertStacksCanBeRead(t *testing.T, before, after []byte) {
 		if neverNames.MatchString(called(before)) {
 			continue // it is never on the stack
 		}
-		require.Equal(t, before[f+16:f+20], after[f+16:f+20], "frame sizes")
-		if data > 1 {
-			require.Equal(t, word(before, f+48), word(after, f+48), "map of pointers by instruction")
-		}
-		for _, table := range []int{0, 1, 2, 4} { // arguments, locals, objects, open defers
-			if table < own {
-				at := f + 44 + 4*(data+table)
+		for _, kind := range []int{0, 1, 2, 4} { // arguments, locals, objects, open defers
+			if kind < own {
+				at := f + 44 + 4*(data+kind)
 				require.Equal(t, word(before, at), word(after, at))
 			}
 		}
+		// Frame sizes, and the map of pointers by instruction: they lie elsewhere, and say the same.
 		for _, at := range []int{f + 16, f + 48} {
-			offset := int(word(before, at))
-			if at == f+48 && data < 2 || offset == 0 {
+			if at == f+48 && data < 2 {
 				continue
 			}
-			in := reader{b: before[pctab:functab], at: offset}
-			for first := true; in.unsigned() != 0 || first; first = false {
-				in.unsigned()
-			}
-			require.Equal(t, before[pctab+offset:pctab+in.at], after[pctab+offset:pctab+in.at])
+			require.Equal(t, table(before[pctab:functab], word(before, at)), table(after[pctab:functab], word(after, at)))
 		}
 	}
+}
+
+// table is one table of instructions: pairs of numbers up to a zero (runtime.step).
+func table(pctab []byte, offset uint32) []byte {
+	if offset == 0 {
+		return nil
+	}
+	in := reader{b: pctab, at: int(offset)}
+	for first := true; in.unsigned() != 0 || first; first = false {
+		in.unsigned()
+	}
+	return pctab[offset:in.at]
 }
 
 func TestSqueezeRefusesWhatItDoesNotKnow(t *testing.T) {

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
 
@@ -19,7 +20,7 @@ func anyLine(t *rapid.T) Line {
 		Slope:   unit.Percent(rapid.Float64Range(-4, 4).Draw(t, "slope")),
 		Outlet: Emitter{
 			Rated:    unit.LitresPerHour(rapid.Float64Range(0.3, 3).Draw(t, "rated")),
-			RatedAt:  RatedPressure,
+			RatedAt:  table.TapePressure,
 			Exponent: rapid.SampledFrom([]float64{0, 0.1, 0.4, 0.5, 0.6, 1}).Draw(t, "exponent"),
 		},
 		Friction: Friction{Law: rapid.SampledFrom([]Law{SmoothPipe, HazenWilliams, RoughPipe}).Draw(t, "law"), Roughness: 1.5e-6},
@@ -113,7 +114,7 @@ func TestSolutionIsConsistent(t *testing.T) {
 func TestHalfTheLinesHalfTheFlow(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		n := rapid.IntRange(1, 30).Draw(t, "laterals")
-		lateral := Emitter{unit.LitresPerHour(rapid.Float64Range(100, 900).Draw(t, "flow")), RatedPressure, 0.5}
+		lateral := Emitter{unit.LitresPerHour(rapid.Float64Range(100, 900).Draw(t, "flow")), table.TapePressure, 0.5}
 		header := func(count int) float64 {
 			p, err := Line{Outlets: count, Spacing: 1e-6, Bore: 0.2, Outlet: lateral}.Solve(69)
 			require.NoError(t, err)
@@ -163,7 +164,7 @@ func TestLongestRunIsTight(t *testing.T) {
 // A line that climbs more than its pressure reaches runs dry at the end, and
 // says how many outlets.
 func TestDryEnd(t *testing.T) {
-	line := Line{Outlets: 400, Spacing: 0.3, Bore: CommonTapeBore, Slope: 8, Outlet: Emitter{1, RatedPressure, 0.5}}
+	line := Line{Outlets: 400, Spacing: 0.3, Bore: table.CommonBore, Slope: 8, Outlet: Emitter{1, table.TapePressure, 0.5}}
 	p, err := line.Solve(unit.FromPSI(10)) // 7.03 m of head, 9.6 m of climb
 	require.NoError(t, err)
 	assert.Greater(t, p.DryOutlets, 100)
@@ -202,7 +203,7 @@ func TestLinesThatCannotBe(t *testing.T) {
 // Where the ground climbs faster than the pressure reaches, not one outlet
 // gives: no length is even, and nothing divides by the flow that is not there.
 func TestAWhollyDryLine(t *testing.T) {
-	line := Line{Outlets: 20, Spacing: 1, Bore: CommonTapeBore, Slope: 100, Outlet: Emitter{1, RatedPressure, 0.5}}
+	line := Line{Outlets: 20, Spacing: 1, Bore: table.CommonBore, Slope: 100, Outlet: Emitter{1, table.TapePressure, 0.5}}
 	p, err := line.Solve(5)
 	require.NoError(t, err)
 	assert.Equal(t, 20, p.DryOutlets)
@@ -217,7 +218,7 @@ func TestAWhollyDryLine(t *testing.T) {
 // A line that is many times too long for its bore is not even at any length
 // worth the name, and the search for the longest still ends.
 func TestLongestRunOfAThread(t *testing.T) {
-	line := Line{Spacing: 0.1, Bore: 0.004, Outlet: Emitter{4, RatedPressure, 0.5}}
+	line := Line{Spacing: 0.1, Bore: 0.004, Outlet: Emitter{4, table.TapePressure, 0.5}}
 	run, err := LongestRun(line, 69, 10, 1000)
 	require.NoError(t, err)
 	assert.Less(t, float64(run.Length), 5.0)
@@ -228,7 +229,7 @@ func TestLongestRunOfAThread(t *testing.T) {
 	_, err = SizeHeader(Header{Laterals: 0}, 69, HeaderLimits{}, NominalBores[:])
 	assert.ErrorIs(t, err, ErrLine)
 	assert.Zero(t, line.Outlet.PressureFor(0))
-	assert.True(t, math.IsInf(float64(Emitter{1, RatedPressure, 0}.PressureFor(2)), 1), "no pressure makes a compensating outlet give more")
+	assert.True(t, math.IsInf(float64(Emitter{1, table.TapePressure, 0}.PressureFor(2)), 1), "no pressure makes a compensating outlet give more")
 }
 
 // Whatever is typed, the solver ends within its bounded sweeps with an answer
@@ -241,7 +242,7 @@ func FuzzSolve(f *testing.F) {
 	f.Fuzz(func(t *testing.T, outlets int, spacing, bore, slope, rated, exponent, inlet float64, law uint8) {
 		outlets = min(outlets, 5000) // keep a fuzzing worker quick; the bound itself is tested above
 		line := Line{outlets, unit.Metres(spacing), unit.Metres(bore), unit.Percent(slope),
-			Emitter{unit.LitresPerHour(rated), RatedPressure, exponent}, Friction{Law: Law(law % 3), Roughness: 1e-6}}
+			Emitter{unit.LitresPerHour(rated), table.TapePressure, exponent}, Friction{Law: Law(law % 3), Roughness: 1e-6}}
 		p, err := line.Solve(unit.Kilopascals(inlet))
 		if err != nil {
 			return
@@ -258,7 +259,7 @@ func FuzzSolve(f *testing.F) {
 }
 
 func BenchmarkSolve400(b *testing.B) {
-	line := Line{Outlets: 400, Spacing: 0.3048, Bore: CommonTapeBore, Outlet: EmitterOf(TapeClasses[3].Flow, TapeClasses[3].Spacing, 0.5)}
+	line := Line{Outlets: 400, Spacing: 0.3048, Bore: table.CommonBore, Outlet: EmitterOf(table.Tapes[3].Flow, table.TapePressure, table.Tapes[3].Spacing, 0.5)}
 	for b.Loop() {
 		if _, err := line.Solve(69); err != nil {
 			b.Fatal(err)
@@ -267,7 +268,7 @@ func BenchmarkSolve400(b *testing.B) {
 }
 
 func BenchmarkLongestRun(b *testing.B) {
-	line := Line{Spacing: 0.3048, Bore: CommonTapeBore, Outlet: EmitterOf(TapeClasses[3].Flow, TapeClasses[3].Spacing, 0.5)}
+	line := Line{Spacing: 0.3048, Bore: table.CommonBore, Outlet: EmitterOf(table.Tapes[3].Flow, table.TapePressure, table.Tapes[3].Spacing, 0.5)}
 	for b.Loop() {
 		if _, err := LongestRun(line, 69, 10, 500); err != nil {
 			b.Fatal(err)

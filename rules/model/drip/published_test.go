@@ -7,30 +7,13 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
 
-// Penn State Extension, "Determining how long to run drip irrigation systems
-// for vegetables" (2013): flow at 8 psi in gal/min for 100 ft as printed, and
-// the three emitters behind the seven rows.
-func TestTapeClassesPennState(t *testing.T) {
-	rows := []struct{ inches, gpm, emitterGPH float64 }{
-		{12, 0.22, 0.132}, {8, 0.34, 0.136}, {12, 0.34, 0.204}, {12, 0.45, 0.27}, {8, 0.51, 0.204}, {8, 0.67, 0.268}, {4, 1.34, 0.268},
-	}
-	require.Len(t, TapeClasses, len(rows))
-	for i, row := range rows {
-		tape := TapeClasses[i]
-		assert.InDelta(t, row.inches, float64(tape.Spacing)/unit.MetresPerInch, 1e-9)
-		printed := float64(unit.FromGallonsPerMinutePer100Feet(row.gpm))
-		assert.InEpsilon(t, printed, float64(tape.Flow), 0.01, "row %d, printed to two figures", i)
-		emitter := EmitterOf(tape.Flow, tape.Spacing, 0.5)
-		assert.InEpsilon(t, row.emitterGPH, gph(emitter.Rated), 0.001)
-	}
-}
-
 // The rated flow holds at the rated pressure, and the law is exact beside it.
 func TestEmitterLaw(t *testing.T) {
-	e := EmitterOf(TapeClasses[3].Flow, TapeClasses[3].Spacing, 0.5)
+	e := EmitterOf(table.Tapes[3].Flow, table.TapePressure, table.Tapes[3].Spacing, 0.5)
 	assert.InEpsilon(t, 0.27, gph(e.Flow(unit.FromPSI(8))), 1e-12)
 	assert.InEpsilon(t, 0.27*math.Sqrt(10.0/8), gph(e.Flow(unit.FromPSI(10))), 1e-12)
 	assert.Zero(t, e.Flow(0))
@@ -59,7 +42,7 @@ func TestPressureRatio(t *testing.T) {
 func TestKnownBadOutletCount(t *testing.T) {
 	flow := unit.FromGallonsPerMinutePer100Feet(0.74)
 	spacing := unit.FromInches(8)
-	perHour := gph(EmitterOf(flow, spacing, 0.5).Rated) * 150 // outlets on 100 ft
+	perHour := gph(EmitterOf(flow, table.TapePressure, spacing, 0.5).Rated) * 150 // outlets on 100 ft
 	assert.InDelta(t, 44.4, perHour, 0.01)
 	assert.InDelta(t, 1.40, 62.31/perHour, 0.005)
 }
@@ -82,11 +65,11 @@ func TestChristiansenFactor(t *testing.T) {
 // article 669): case B lies at a 9.5 % spread. It overstates, and beyond the
 // limits by more.
 func TestEqualOutletsOverstateTheLoss(t *testing.T) {
-	e := EmitterOf(TapeClasses[3].Flow, TapeClasses[3].Spacing, 0.5)
-	line := Line{Outlets: 400, Spacing: unit.FromFeet(1), Bore: CommonTapeBore, Outlet: e, Friction: Friction{Law: HazenWilliams, C: 150}}
+	e := EmitterOf(table.Tapes[3].Flow, table.TapePressure, table.Tapes[3].Spacing, 0.5)
+	line := Line{Outlets: 400, Spacing: unit.FromFeet(1), Bore: table.CommonBore, Outlet: e, Friction: Friction{Law: HazenWilliams, C: 150}}
 	p, err := line.Solve(unit.FromPSI(10))
 	require.NoError(t, err)
-	short := float64(Pipe{unit.FromFeet(400), CommonTapeBore, line.Friction}.Loss(p.Flow)) * ChristiansenFactor(400, 1.852)
+	short := float64(Pipe{unit.FromFeet(400), table.CommonBore, line.Friction}.Loss(p.Flow)) * ChristiansenFactor(400, 1.852)
 	solved := float64(HeadOf(p.Inlet - p.End))
 	assert.InEpsilon(t, solved, short, 0.03)
 	assert.Greater(t, short, solved)
@@ -123,7 +106,7 @@ func TestSmoothLinesIndependentSolution(t *testing.T) {
 		feet             int
 		gpm, psi, spread float64
 	}{{300, 1.445, 8.877, 5.73}, {400, 1.837, 7.759, 11.85}, {500, 2.150, 6.404, 19.89}} {
-		p, err := Line{Outlets: row.feet, Spacing: unit.FromFeet(1), Bore: CommonTapeBore, Outlet: e}.Solve(unit.FromPSI(10))
+		p, err := Line{Outlets: row.feet, Spacing: unit.FromFeet(1), Bore: table.CommonBore, Outlet: e}.Solve(unit.FromPSI(10))
 		require.NoError(t, err)
 		assert.InEpsilon(t, row.gpm, gpm(p.Flow), 0.003)
 		assert.InDelta(t, row.psi, psi(p.End), 0.04)
@@ -142,7 +125,7 @@ func TestRunLengthTable(t *testing.T) {
 	} {
 		line := Line{
 			Spacing: unit.FromFeet(1), Bore: unit.FromInches(row.bore),
-			Outlet: EmitterOf(unit.FromGallonsPerMinutePer100Feet(row.gpm), unit.FromFeet(1), 0.5),
+			Outlet: EmitterOf(unit.FromGallonsPerMinutePer100Feet(row.gpm), table.TapePressure, unit.FromFeet(1), 0.5),
 		}
 		feet := func(f Friction) float64 {
 			line.Friction = f
@@ -165,7 +148,7 @@ func TestRunLengthTable(t *testing.T) {
 func TestFiveHundredFeetNeedsLowFlow(t *testing.T) {
 	run := func(flow, bore float64) float64 {
 		r, err := LongestRun(Line{Spacing: unit.FromFeet(1), Bore: unit.FromInches(bore),
-			Outlet: EmitterOf(unit.FromGallonsPerMinutePer100Feet(flow), unit.FromFeet(1), 0.5)}, unit.FromPSI(10), 10, 1000)
+			Outlet: EmitterOf(unit.FromGallonsPerMinutePer100Feet(flow), table.TapePressure, unit.FromFeet(1), 0.5)}, unit.FromPSI(10), 10, 1000)
 		require.NoError(t, err)
 		return float64(r.Length) / unit.MetresPerFoot
 	}
@@ -205,13 +188,13 @@ func TestHeadAndPressure(t *testing.T) {
 
 // A tape of 5/8 in holds 1.6 gal in 100 ft: π/4·(0.625/12)²·100·7.48.
 func TestFillVolume(t *testing.T) {
-	assert.InDelta(t, 1.59, float64(FillVolume(CommonTapeBore, unit.FromFeet(100)))/unit.LitresPerGallon, 0.01)
+	assert.InDelta(t, 1.59, float64(FillVolume(table.CommonBore, unit.FromFeet(100)))/unit.LitresPerGallon, 0.01)
 }
 
 // A tank 10 ft above the field gives 4.33 psi, and √(4.33/8) of the rated flow.
 func TestGravityTank(t *testing.T) {
 	e := Emitter{unit.FromGallonsPerMinute(0.132 / 60), unit.FromPSI(8), 0.5}
-	line := Line{Outlets: 50, Spacing: unit.FromFeet(1), Bore: CommonTapeBore, Outlet: e}
+	line := Line{Outlets: 50, Spacing: unit.FromFeet(1), Bore: table.CommonBore, Outlet: e}
 	feed, err := FromTank(unit.FromFeet(10), 0, line, 10, 500)
 	require.NoError(t, err)
 	assert.InDelta(t, 4.33, psi(feed.Pressure), 0.01)

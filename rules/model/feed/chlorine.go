@@ -47,10 +47,13 @@ func (b Bleach) VolumeFor(water unit.Litres, wanted unit.MilligramsPerLitre) uni
 	return unit.Litres(float64(water) * float64(wanted) / b.milligrams())
 }
 
-// ForIron is the chlorine that oxidises iron ahead of a fine filter: 1.4 parts
-// to one (University of Florida, FAWN maintenance page). It does not work for
-// manganese.
-func ForIron(iron unit.MilligramsPerLitre) unit.MilligramsPerLitre { return 1.4 * iron }
+// ChlorineForIron is the chlorine that oxidises one part of iron (University of
+// Florida, FAWN maintenance page).
+const ChlorineForIron = 1.4
+
+// ForIron is the chlorine that oxidises iron ahead of a fine filter. It does not work
+// for manganese.
+func ForIron(iron unit.MilligramsPerLitre) unit.MilligramsPerLitre { return ChlorineForIron * iron }
 
 // Level is a use of chlorine in drip systems with its published strength in
 // mg/L of free chlorine.

@@ -32,11 +32,14 @@ func InjectMinutes(stock unit.Litres, flow unit.LitresPerHour, ratio float64) un
 	return unit.Minutes(60 * float64(stock) * ratio / float64(flow))
 }
 
+// RinseTurns is how often the water of pipe and tape is changed after feeding: twice,
+// since the far end of a line moves slowly (our reasoning, no source).
+const RinseTurns = 2
+
 // RinseMinutes is how long clean water must follow to push the feed to the end
-// of the lines: the volume that pipe and tape hold ÷ flow, doubled because the
-// far end of a line moves slowly (our reasoning, no source).
+// of the lines: [RinseTurns] times the volume that pipe and tape hold, ÷ flow.
 func RinseMinutes(held unit.Litres, flow unit.LitresPerHour) unit.Minutes {
-	return unit.Minutes(2 * 60 * float64(held) / float64(flow))
+	return unit.Minutes(RinseTurns * 60 * float64(held) / float64(flow))
 }
 
 // NitrateCredit is the nitrogen that water brings by itself: 1 mg/L of

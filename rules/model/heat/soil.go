@@ -22,7 +22,7 @@ type Soil struct {
 
 // Check returns nil or a [*weather.InputError].
 func (s *Soil) Check() error {
-	pores := 1 - s.Density/particleDensity
+	pores := 1 - s.Density/ParticleDensity
 	for _, r := range [...]struct {
 		field     string
 		value     float64
@@ -53,8 +53,8 @@ func (s *Soil) water(m Moisture) float64 {
 	return s.Moist
 }
 
-// particleDensity is that of mineral grains, t/m³.
-const particleDensity = 2.65
+// ParticleDensity is that of mineral grains, t/m³.
+const ParticleDensity = 2.65
 
 // Conductivity gives the thermal conductivity in W/m/K of mineral soil with
 // bulk density 0.9–1.8 t/m³, volumetric water content 0 to pore space and sand
@@ -63,7 +63,7 @@ const particleDensity = 2.65
 // temperature, Soil Science Society of America Journal 71:8–14. The quartz share
 // is taken as the sand share, as they do.
 func Conductivity(density, water, sand float64) float64 {
-	pores := 1 - density/particleDensity
+	pores := 1 - density/ParticleDensity
 	dry := 0.51 - 0.56*pores
 	other := 2.0
 	if sand <= 0.2 {
@@ -86,5 +86,5 @@ func Conductivity(density, water, sand float64) float64 {
 // Vries, D. A. (1963), Thermal properties of soils, in Physics of Plant
 // Environment, North-Holland. Density in t/m³, water as a share of volume.
 func HeatCapacity(density, water float64) float64 {
-	return 1.92e6*density/particleDensity + 4.18e6*water
+	return 1.92e6*density/ParticleDensity + 4.18e6*water
 }

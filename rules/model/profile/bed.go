@@ -61,13 +61,16 @@ func Across(height, top, centres unit.Metres, sideSlope float64, roll unit.Optio
 	return b
 }
 
+// crownRise is by how much, for each measure of the top: 1¼ in over 30 in (from memory).
+const crownRise = 1.25 / 30
+
 // crownOf is how much higher the middle stands, so that no water puddles:
-// 1¼ in over a 30 in top (from memory), none on flat ground.
+// none on flat ground.
 func crownOf(height, top unit.Metres) unit.Metres {
 	if height == 0 {
 		return 0
 	}
-	return unit.TenthMillimetre(float64(top) * 1.25 / 30)
+	return unit.TenthMillimetre(float64(top) * crownRise)
 }
 
 // Covers tells whether the roll leaves enough to bury.

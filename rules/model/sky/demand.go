@@ -10,15 +10,6 @@ import (
 // stations (FAO-56 chapter 3, "Missing wind speed data").
 const DefaultWind unit.MetresPerSecond = 2
 
-// Optional is a measured value that may be missing. The zero value is missing.
-type Optional[T any] struct {
-	Value T
-	Given bool
-}
-
-// Known wraps a value that was given.
-func Known[T any](v T) Optional[T] { return Optional[T]{v, true} }
-
 // Weather is one day (or the mean day of a month) as the evapotranspiration
 // formulas need it. What is missing is estimated as FAO-56 chapter 3 advises.
 type Weather struct {
@@ -30,10 +21,10 @@ type Weather struct {
 	Drier            unit.CelsiusDegrees // dew point below the minimum, for a missing humidity
 	SoilHeat         unit.MegajoulesPerSquareMetre
 
-	Sunshine Optional[unit.Hours]
-	Solar    Optional[unit.MegajoulesPerSquareMetre]
-	Actual   Optional[unit.Kilopascals]     // actual vapour pressure
-	Wind     Optional[unit.MetresPerSecond] // at 2 m
+	Sunshine unit.Optional[unit.Hours]
+	Solar    unit.Optional[unit.MegajoulesPerSquareMetre]
+	Actual   unit.Optional[unit.Kilopascals]     // actual vapour pressure
+	Wind     unit.Optional[unit.MetresPerSecond] // at 2 m
 }
 
 // Demand is the reference evapotranspiration of a day with the steps that lead

@@ -64,8 +64,8 @@ func TestReferenceEvapotranspirationExamples(t *testing.T) {
 	// Example 17: Bangkok, April, monthly means.
 	d := sky.DemandOf(sky.Weather{
 		Minimum: 25.6, Maximum: 34.8, Latitude: 13 + 44.0/60, Height: 2, DayOfYear: 105,
-		Sunshine: sky.Known[unit.Hours](8.5), Actual: sky.Known[unit.Kilopascals](2.85),
-		Wind: sky.Known[unit.MetresPerSecond](2), SoilHeat: sky.MonthlySoilHeatSoFar(29.2, 30.2),
+		Sunshine: unit.Known[unit.Hours](8.5), Actual: unit.Known[unit.Kilopascals](2.85),
+		Wind: unit.Known[unit.MetresPerSecond](2), SoilHeat: sky.MonthlySoilHeatSoFar(29.2, 30.2),
 	})
 	assert.InDelta(t, 0.246, sky.SaturationSlope(30.2), 0.0005)
 	assert.InDelta(t, 4.42, float64(d.Saturation), 0.005)
@@ -78,9 +78,9 @@ func TestReferenceEvapotranspirationExamples(t *testing.T) {
 	// Example 18: Uccle, 6 July, wind 10 km/h.
 	u := sky.DemandOf(sky.Weather{
 		Minimum: 12.3, Maximum: 21.5, Latitude: 50.8, Height: 100, DayOfYear: 187,
-		Sunshine: sky.Known[unit.Hours](9.25),
-		Actual:   sky.Known(sky.ActualFromHumidity(12.3, 21.5, 63, 84)),
-		Wind:     sky.Known(sky.WindAtTwoMetres(10/3.6, 10)),
+		Sunshine: unit.Known[unit.Hours](9.25),
+		Actual:   unit.Known(sky.ActualFromHumidity(12.3, 21.5, 63, 84)),
+		Wind:     unit.Known(sky.WindAtTwoMetres(10/3.6, 10)),
 	})
 	assert.InDelta(t, 2.078, float64(u.Wind), 0.0005)
 	assert.InDelta(t, 1.997, float64(u.Saturation), 0.0005)
@@ -117,7 +117,7 @@ func TestPyETo(t *testing.T) {
 	assert.InDelta(t, 21.459, float64(sky.FromTemperatureRange(5, 18, 0.16, ra, sky.ClearSky(ra, 0))), 0.0005)
 	assert.InDelta(t, 3.688, float64(sky.Hargreaves(5, 18, 11.5, ra)), 0.0005)
 	u := sky.DemandOf(sky.Weather{Minimum: 12.3, Maximum: 21.5, Latitude: 50.8, Height: 100, DayOfYear: 187,
-		Sunshine: sky.Known[unit.Hours](9.25), Actual: sky.Known[unit.Kilopascals](1.409), Wind: sky.Known(sky.WindAtTwoMetres(10/3.6, 10))})
+		Sunshine: unit.Known[unit.Hours](9.25), Actual: unit.Known[unit.Kilopascals](1.409), Wind: unit.Known(sky.WindAtTwoMetres(10/3.6, 10))})
 	assert.InDelta(t, 41.088, float64(u.Extraterrestrial), 0.0005)
 	assert.InDelta(t, 16.105, float64(u.DayLength), 0.0005)
 	assert.InDelta(t, 22.072, float64(u.Solar), 0.0005)
@@ -143,9 +143,9 @@ func TestPyFAO56ArizonaRows(t *testing.T) {
 	} {
 		d := sky.DemandOf(sky.Weather{
 			Minimum: unit.Celsius(r.tmin), Maximum: unit.Celsius(r.tmax), Latitude: 33.069, Height: 361, DayOfYear: r.day,
-			Solar:  sky.Known(unit.MegajoulesPerSquareMetre(r.solar)),
-			Actual: sky.Known(sky.ActualFromDewPoint(unit.Celsius(r.dew))),
-			Wind:   sky.Known(sky.WindAtTwoMetres(unit.MetresPerSecond(r.wind), 3)),
+			Solar:  unit.Known(unit.MegajoulesPerSquareMetre(r.solar)),
+			Actual: unit.Known(sky.ActualFromDewPoint(unit.Celsius(r.dew))),
+			Wind:   unit.Known(sky.WindAtTwoMetres(unit.MetresPerSecond(r.wind), 3)),
 		})
 		assert.InDelta(t, r.et, float64(d.PenmanMonteith), 0.01, "day %d", r.day)
 	}
@@ -242,7 +242,7 @@ func TestProperties(t *testing.T) {
 		if d.Solar > clear || d.PenmanMonteith < 0 || d.PenmanMonteith > 30 || d.Hargreaves < 0 || math.IsNaN(float64(d.PenmanMonteith)) {
 			t.Fatalf("demand %+v", d)
 		}
-		drier := sky.DemandOf(sky.Weather{Minimum: unit.Celsius(low), Maximum: unit.Celsius(high), Latitude: lat, Height: height, DayOfYear: day, Drier: 3, Solar: sky.Known(d.Solar)})
+		drier := sky.DemandOf(sky.Weather{Minimum: unit.Celsius(low), Maximum: unit.Celsius(high), Latitude: lat, Height: height, DayOfYear: day, Drier: 3, Solar: unit.Known(d.Solar)})
 		if drier.Actual > d.Actual {
 			t.Fatalf("drier air holds more water")
 		}

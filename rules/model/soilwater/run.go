@@ -37,17 +37,17 @@ func RunsADay(day, longest unit.Minutes) int {
 	return int(math.Ceil(float64(day/longest) - 1e-9))
 }
 
-// mostDays is the longest interval that the plan offers: cycles run from three
+// MostDays is the longest interval that the plan offers: cycles run from three
 // a day on sand to one in three days on heavy soil (HortTechnology 6(3):155,
 // 1996).
-const mostDays = 3
+const MostDays = 3
 
 // Interval is how many days may pass between runs: 1 to 3.
 func Interval(day, longest unit.Minutes) unit.Days {
 	if day <= 0 {
-		return mostDays
+		return MostDays
 	}
-	return unit.Days(min(max(math.Floor(float64(longest/day)+1e-9), 1), mostDays))
+	return unit.Days(min(max(math.Floor(float64(longest/day)+1e-9), 1), MostDays))
 }
 
 // Spaced puts runs that are too short to water a line evenly together: on every how
@@ -57,11 +57,11 @@ func Spaced(day, least, longest unit.Minutes) (every unit.Days, run unit.Minutes
 	if day <= 0 || day >= least {
 		return 1, day
 	}
-	every = unit.Days(min(math.Ceil(float64(least/day)-1e-9), mostDays))
+	every = unit.Days(min(math.Ceil(float64(least/day)-1e-9), MostDays))
 	run = max(day*unit.Minutes(every), least)
 	if longest > 0 && run > longest {
 		run = max(longest, day)
-		every = unit.Days(min(max(math.Floor(float64(run/day)+1e-9), 1), mostDays))
+		every = unit.Days(min(max(math.Floor(float64(run/day)+1e-9), 1), MostDays))
 	}
 	return every, run
 }
@@ -74,11 +74,13 @@ const BedRootDepth unit.Metres = 0.30
 // DepthInBed caps the root depth of a table by the bed.
 func DepthInBed(table unit.Metres) unit.Metres { return min(table, BedRootDepth) }
 
-// DepletionOn adjusts the allowed depletion p of FAO-56 table 22, which holds
-// for a crop use of 5 mm a day: p + 0.04·(5 − ETc), within 0.1 and 0.8 (from
-// memory).
+// TableUse is the crop use of a day that table 22 of FAO-56 holds for.
+const TableUse unit.Millimetres = 5
+
+// DepletionOn adjusts the allowed depletion p of FAO-56 table 22 to a crop use:
+// p + 0.04·(5 − ETc), within 0.1 and 0.8 (from memory).
 func DepletionOn(table float64, cropUse unit.Millimetres) float64 {
-	return min(max(table+0.04*(5-float64(cropUse)), 0.1), 0.8)
+	return min(max(table+0.04*float64(TableUse-cropUse), 0.1), 0.8)
 }
 
 // OverlapShare is the share of a wetted width within which outlets must stand

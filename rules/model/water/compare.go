@@ -8,6 +8,7 @@ import (
 
 // Candidate is a tape that might be bought: outlet spacing and flow at 8 psi.
 type Candidate struct {
+	Class   string // as a shop says it, such as "low-flow"; read where a remedy names it
 	Spacing unit.Metres
 	Flow    unit.LitresPerHourPer100Metres
 	Bore    unit.Metres // inside
@@ -36,7 +37,7 @@ type Sketch struct {
 	Zones         int          // 0 where beds or flow are unknown or no bed can run
 	NoBed         bool         // flow and bed are known, and not even one bed can run
 	NoPush        bool         // the source leaves too little pressure: no spread, runs or zones are told
-	HoursADay     Optional[unit.Hours]
+	HoursADay     unit.Optional[unit.Hours]
 	Hours         unit.Hours    // that water may run a day
 	Stops         []unit.Phrase // why it does not fit; none where it fits or too little is known
 }
@@ -53,13 +54,13 @@ func CompareKnowing(known *drip.Known, in Input, tapes []Candidate) (Need, []Ske
 	if len(tapes) == 0 {
 		return Need{}, nil, nil
 	}
-	in.Cool, in.Dry = Optional[Year]{}, Optional[Year]{}
+	in.Cool, in.Dry = unit.Optional[Year]{}, unit.Optional[Year]{}
 	first := &work{light: true, known: known}
 	sketches := make([]Sketch, len(tapes))
 	for i, tape := range tapes {
 		in.Spacing, in.TapeFlow = tape.Spacing, tape.Flow
 		if tape.Bore > 0 {
-			in.TapeBore = Known(tape.Bore)
+			in.TapeBore = unit.Known(tape.Bore)
 		}
 		if problems := check(in); len(problems) > 0 {
 			return Need{}, nil, problems
@@ -89,8 +90,8 @@ func CompareKnowing(known *drip.Known, in Input, tapes []Candidate) (Need, []Ske
 // Compared leaves out of an input what [Compare] does not read, so that a caller
 // can tell that two inputs compare alike.
 func Compared(in Input) Input {
-	in.Lift, in.SodiumRatio, in.Nitrate, in.PH, in.Iron, in.Hardness = Optional[unit.Metres]{}, Optional[float64]{}, Optional[unit.MilligramsPerLitre]{}, Optional[float64]{}, Optional[unit.MilligramsPerLitre]{}, Optional[unit.MilligramsPerLitre]{}
-	in.FeedRate, in.FeedGrade, in.Stock, in.Bleach, in.Chlorine = Optional[float64]{}, Optional[unit.Percent]{}, Optional[float64]{}, Optional[unit.Percent]{}, Optional[unit.MilligramsPerLitre]{}
+	in.Lift, in.SodiumRatio, in.Nitrate, in.PH, in.Iron, in.Hardness = unit.Optional[unit.Metres]{}, unit.Optional[float64]{}, unit.Optional[unit.MilligramsPerLitre]{}, unit.Optional[float64]{}, unit.Optional[unit.MilligramsPerLitre]{}, unit.Optional[unit.MilligramsPerLitre]{}
+	in.FeedRate, in.FeedGrade, in.Stock, in.Bleach, in.Chlorine = unit.Optional[float64]{}, unit.Optional[unit.Percent]{}, unit.Optional[float64]{}, unit.Optional[unit.Percent]{}, unit.Optional[unit.MilligramsPerLitre]{}
 	return in
 }
 

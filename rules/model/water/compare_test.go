@@ -6,24 +6,20 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"filmfurrow/rules/model/drip"
 	"filmfurrow/rules/model/soilwater"
 	"filmfurrow/rules/unit"
 )
 
 // A sketch holds the figures that a whole plan with that tape gives.
 func TestASketchIsThePlanInShort(t *testing.T) {
-	var tapes []Candidate
-	for _, c := range drip.TapeClasses {
-		tapes = append(tapes, Candidate{Spacing: c.Spacing, Flow: c.Flow})
-	}
+	tapes := sold.Tapes
 	for _, change := range []func(*Input){
 		func(*Input) {},
 		func(in *Input) { in.Slope = 1.5 },
-		func(in *Input) { in.BedLength = Known(unit.Metres(250)) },
-		func(in *Input) { in.Pressure = Known(unit.Kilopascals(60)) },
-		func(in *Input) { in.Flow = Known(unit.LitresPerHour(200)) },
-		func(in *Input) { in.Hours = Known(unit.Hours(1)) },
+		func(in *Input) { in.BedLength = unit.Known(unit.Metres(250)) },
+		func(in *Input) { in.Pressure = unit.Known(unit.Kilopascals(60)) },
+		func(in *Input) { in.Flow = unit.Known(unit.LitresPerHour(200)) },
+		func(in *Input) { in.Hours = unit.Known(unit.Hours(1)) },
 	} {
 		in := tomatoField()
 		change(&in)
@@ -49,7 +45,7 @@ func TestASketchIsThePlanInShort(t *testing.T) {
 // What cannot be pushed through a tape has no run and no zones.
 func TestASketchWithoutPressure(t *testing.T) {
 	in := tomatoField()
-	in.Pressure = Known(unit.Kilopascals(20))
+	in.Pressure = unit.Known(unit.Kilopascals(20))
 	p := plan(t, in)
 	require.Equal(t, DoesNotFit, p.Verdict)
 	_, sketches, problems := Compare(in, []Candidate{{Spacing: in.Spacing, Flow: in.TapeFlow}})
@@ -68,7 +64,7 @@ func TestCompareSaysWhatIsWrong(t *testing.T) {
 	assert.Empty(t, sketches)
 	assert.Empty(t, problems)
 	in := tomatoField()
-	in.Beds = Known(0)
+	in.Beds = unit.Known(0)
 	_, sketches, problems = Compare(in, []Candidate{{Spacing: in.Spacing, Flow: in.TapeFlow}})
 	assert.Empty(t, sketches)
 	require.Len(t, problems, 1)
@@ -78,7 +74,7 @@ func TestCompareSaysWhatIsWrong(t *testing.T) {
 // What is not known takes nothing else with it.
 func TestAPlanOfWhatIsKnown(t *testing.T) {
 	in := tomatoField()
-	in.BedCentres = Optional[unit.Metres]{}
+	in.BedCentres = unit.Optional[unit.Metres]{}
 	p := plan(t, in)
 	require.NotNil(t, p.Schedule)
 	require.NotEmpty(t, p.Schedule.Zones, "zones need flow and beds, not pipe")
@@ -89,22 +85,22 @@ func TestAPlanOfWhatIsKnown(t *testing.T) {
 	assert.Nil(t, p.Supply)
 
 	in = tomatoField()
-	in.SaltThreshold = Optional[unit.DecisiemensPerMetre]{}
-	in.Salt = Known(unit.DecisiemensPerMetre(4))
+	in.SaltThreshold = unit.Optional[unit.DecisiemensPerMetre]{}
+	in.Salt = unit.Known(unit.DecisiemensPerMetre(4))
 	p = plan(t, in)
 	assert.Equal(t, "severe", p.Quality.Restriction.String())
 	assert.False(t, p.Quality.Yield.Given, "no tolerance was found for this crop")
 
 	in = tomatoField()
-	in.BedTop = Optional[unit.Metres]{}
+	in.BedTop = unit.Optional[unit.Metres]{}
 	p = plan(t, in)
 	require.NotNil(t, p.Soil)
 	assert.Positive(t, p.Soil.Water.Available)
 	assert.Zero(t, p.Soil.Longest)
 
 	in = tomatoField()
-	in.Soil = Optional[soilwater.Class]{}
-	in.Hours = Known(unit.Hours(1))
+	in.Soil = unit.Optional[soilwater.Class]{}
+	in.Hours = unit.Known(unit.Hours(1))
 	p = plan(t, in)
 	assert.Equal(t, DoesNotFit, p.Verdict)
 	assert.Len(t, p.Remedies, 3, "ways out do without the soil")
@@ -114,7 +110,7 @@ func TestAPlanOfWhatIsKnown(t *testing.T) {
 // ends.
 func TestACollapsingBed(t *testing.T) {
 	in := tomatoField()
-	in.BedLength, in.TapeBore, in.TapeFlow, in.Spacing = Known(unit.Metres(1000)), Known(unit.Metres(0.008)), 1500, 0.1
+	in.BedLength, in.TapeBore, in.TapeFlow, in.Spacing = unit.Known(unit.Metres(1000)), unit.Known(unit.Metres(0.008)), 1500, 0.1
 	p := plan(t, in)
 	assert.Equal(t, DoesNotFit, p.Verdict)
 	_, sketches, problems := Compare(in, []Candidate{{Spacing: in.Spacing, Flow: in.TapeFlow}})

@@ -19,8 +19,8 @@ var update = flag.Bool("update", false, "write the golden plan again")
 // natively and as js/wasm it must be the same file.
 func TestGoldenPlan(t *testing.T) {
 	in := sixtyZones()
-	in.Beds = Known(30)
-	in.Hours = Known(unit.Hours(20))
+	in.Beds = unit.Known(30)
+	in.Hours = unit.Known(unit.Hours(20))
 	p := plan(t, in)
 	got, err := json.MarshalIndent(p, "", " ")
 	require.NoError(t, err)

@@ -65,13 +65,13 @@ func (w *work) demand() {
 			BedDepth:    round(unit.Millimetres(w.gross(m.PerMetre)/float64(in.BedTop.Value)), stepDepth),
 		}
 		if in.Beds.Given && in.BedLength.Given {
-			month.AllBeds = Known(round(unit.Litres(w.gross(m.PerMetre)*float64(in.BedLength.Value)*float64(in.Beds.Value)), stepVolume))
+			month.AllBeds = unit.Known(round(unit.Litres(w.gross(m.PerMetre)*float64(in.BedLength.Value)*float64(in.Beds.Value)), stepVolume))
 		}
 		if cool != nil {
-			month.GrossCool = Known(per100m(w.gross(cool[i].PerMetre)))
+			month.GrossCool = unit.Known(per100m(w.gross(cool[i].PerMetre)))
 		}
 		if dry != nil {
-			month.GrossDry = Known(per100m(w.gross(dry[i].PerMetre)))
+			month.GrossDry = unit.Known(per100m(w.gross(dry[i].PerMetre)))
 		}
 		d.Months = append(d.Months, month)
 	}
@@ -91,7 +91,7 @@ func (w *work) demand() {
 	}
 	if dry != nil {
 		_, dryPeak := w.season(in.Dry.Value).Months()
-		d.Peak.GrossDry = Known(per100m(w.gross(dryPeak.PerMetre)))
+		d.Peak.GrossDry = unit.Known(per100m(w.gross(dryPeak.PerMetre)))
 	}
 	day := int(peak.Date.Minus(in.PlantOn))
 	coefficient, cover := season.Crop.At(day)
@@ -123,7 +123,7 @@ func (w *work) demand() {
 // find: 65–80 % (CIGR agricultural engineering handbook, California).
 const poorUniformity unit.Percent = 70
 
-func (w *work) otherYear(y Optional[Year]) []demand.Month {
+func (w *work) otherYear(y unit.Optional[Year]) []demand.Month {
 	if !y.Given {
 		return nil
 	}
@@ -155,8 +155,8 @@ func (w *work) months() {
 		m.Together = round(run*unit.Minutes(m.Interval), stepMinutes)
 		if zones > 0 {
 			hours := unit.Hours(float64(run) / 60 * float64(zones))
-			m.HoursADay = Known(round(hours, stepHours))
-			m.HoursAWeek = Known(round(7*hours, stepHours))
+			m.HoursADay = unit.Known(round(hours, stepHours))
+			m.HoursAWeek = unit.Known(round(7*hours, stepHours))
 		}
 	}
 	d.First.Run = round(unit.Minutes(60*w.firstGross/w.bedFlow), stepMinutes)

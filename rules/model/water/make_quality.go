@@ -17,7 +17,7 @@ const fao29 = "table after FAO Irrigation and Drainage Paper 29 rev. 1 (1985), P
 // quality reads the water test and chooses the filter.
 func (w *work) quality() {
 	in, p := &w.in, &w.plan
-	p.Filter = waterquality.FilterFor(drip.EmitterOf(in.TapeFlow, in.Spacing, in.exponent).Rated, in.Supply)
+	p.Filter = waterquality.FilterFor(drip.EmitterOf(in.TapeFlow, in.Sold.RatedAt, in.Spacing, in.exponent).Rated, in.Supply)
 	q := &p.Quality
 	find := func(id string, value float64) {
 		c, _ := waterquality.CloggerOf(id)
@@ -39,7 +39,7 @@ func (w *work) quality() {
 	}
 	if in.Hardness.Given {
 		q.HardnessWord = waterquality.HardnessWord(float64(in.Hardness.Value))
-		if in.Hardness.Value > 120 && in.PH.Given && in.PH.Value > 7.5 {
+		if in.PH.Given && waterquality.LimeLikely(in.Hardness.Value, in.PH.Value) {
 			w.warn("lime", Care, "UC ANR, micro-irrigation maintenance: bicarbonate above 2 meq/L and pH above 7.5",
 				unit.Say("Hard water of pH {} may leave lime in the outlets: have bicarbonate tested.", in.PH.Value))
 		}
@@ -57,7 +57,7 @@ func (w *work) quality() {
 func (w *work) salt() {
 	in, q := &w.in, &w.plan.Quality
 	q.Restriction = waterquality.Restriction(in.Salt.Value)
-	q.Infiltration = waterquality.Infiltration(in.Salt.Value, in.SodiumRatio.or(0))
+	q.Infiltration = waterquality.Infiltration(in.Salt.Value, in.SodiumRatio.Or(0))
 	if q.Infiltration == waterquality.Severe {
 		w.warn("infiltration", Care, fao29,
 			unit.Say("Water of {} is so pure that soil may seal and take it in slowly.", in.Salt.Value))
@@ -70,12 +70,12 @@ func (w *work) salt() {
 	}
 	t := w.tolerance()
 	yield := round(t.YieldWith(in.Salt.Value), stepShare)
-	q.Yield, q.MostSalt = Known(yield), Known(round(t.MostWater(), stepShare))
+	q.Yield, q.MostSalt = unit.Known(yield), unit.Known(round(t.MostWater(), stepShare))
 	if yield < 100 {
 		w.warn("salt-yield", Care, "FAO Irrigation and Drainage Paper 61, annex 1; soil paste 1.5 × the water",
 			unit.Say("With this water expect about {} of the yield: the crop stands {} without loss.", yield, q.MostSalt.Value))
 	}
-	if yield < 75 {
+	if yield < muchYieldLeft {
 		w.cares = append(w.cares, unit.Say("Salt in the water costs about {} of the yield.", 100-yield))
 	}
 	w.step("salt", "What salt costs",
@@ -98,7 +98,7 @@ func (w *work) feeding() {
 	in, p := &w.in, &w.plan
 	if in.Nitrate.Given && p.Demand != nil {
 		kilograms := feed.NitrateCredit(in.Nitrate.Value, unit.Litres(float64(p.Demand.InField)*10000))
-		p.Quality.NitrogenCredit = Known(float64(round(kilograms, stepVolume)))
+		p.Quality.NitrogenCredit = unit.Known(float64(round(kilograms, stepVolume)))
 	}
 	if !in.FeedRate.Given || !in.FeedGrade.Given || !in.Stock.Given || !in.Injector.Given || p.Schedule == nil || len(p.Schedule.Zones) == 0 || !in.BedCentres.Given {
 		return
@@ -148,7 +148,7 @@ func (w *work) chlorine() {
 	c := &Chlorine{Wanted: in.Chlorine.Value, ForIron: round(feed.ForIron(in.Iron.Value), stepShare)}
 	c.Inject = round(feed.Bleach{Strength: in.Bleach.Value}.InjectFor(flow, in.Chlorine.Value), stepOutlet)
 	p.Chlorine = c
-	if in.PH.Given && in.PH.Value > 7.5 {
+	if in.PH.Given && in.PH.Value > weakChlorinePH {
 		w.warn("chlorine-weak", Note, "UC ANR, micro-irrigation maintenance: at pH 8 about a quarter of the chlorine works, at pH 7 three quarters",
 			unit.Say("At pH {} most of the chlorine does not work. Never add acid at the same point or from the same tank.", in.PH.Value))
 	}

@@ -35,17 +35,17 @@ func (w *work) schedule() {
 	}
 	for i := range sch.Zones {
 		z := &sch.Zones[i]
-		z.LitresADay = Known(round(unit.Litres(w.peakGross*float64(in.BedLength.Value)*float64(z.Beds)), stepVolume))
+		z.LitresADay = unit.Known(round(unit.Litres(w.peakGross*float64(in.BedLength.Value)*float64(z.Beds)), stepVolume))
 	}
 	run := w.peakRun()
 	sch.Runs = soilwater.RunsADay(run, w.longest)
-	sch.RunADay = Known(round(run, stepMinutes))
+	sch.RunADay = unit.Known(round(run, stepMinutes))
 	sch.EachRun = round(run/unit.Minutes(sch.Runs), stepMinutes)
-	sch.LitresADay = Known(round(unit.Litres(w.peakGross*float64(in.BedLength.Value)*float64(in.Beds.Value)), stepVolume))
+	sch.LitresADay = unit.Known(round(unit.Litres(w.peakGross*float64(in.BedLength.Value)*float64(in.Beds.Value)), stepVolume))
 	if len(sch.Zones) > 0 {
 		hours := unit.Hours(float64(run) / 60 * float64(len(sch.Zones)))
-		sch.HoursADay = Known(round(hours, stepHours))
-		sch.HoursAWeek = Known(round(7*hours, stepHours))
+		sch.HoursADay = unit.Known(round(hours, stepHours))
+		sch.HoursAWeek = unit.Known(round(7*hours, stepHours))
 		w.step("hours", "Hours a day",
 			"gross need ÷ flow of the bed gives the run of one zone; × zones",
 			"arithmetic; Penn State Extension (2013) prints the same hours for 1 in on 30 in",

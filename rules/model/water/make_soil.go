@@ -13,7 +13,7 @@ func (w *work) soil() {
 	}
 	class := &in.Soil.Value
 	s := &Soil{GuideLow: class.GuideLow, GuideHigh: class.GuideHigh}
-	water := class.Of(in.OrganicMatter.or(soilwater.UsualOrganicMatter))
+	water := class.Of(in.OrganicMatter.Or(soilwater.UsualOrganicMatter))
 	s.Water = soilwater.Water{
 		WiltingPoint:  round(water.WiltingPoint, stepFactor),
 		FieldCapacity: round(water.FieldCapacity, stepFactor),
@@ -25,13 +25,13 @@ func (w *work) soil() {
 	if !in.BedTop.Given {
 		return
 	}
-	oneLine := in.WettedWidth.or(class.Wet)
+	oneLine := in.WettedWidth.Or(class.Wet)
 	s.Strip = soilwater.Wet(oneLine, in.BedTop.Value, in.Spacing, in.Laterals)
-	if in.Spacing > soilwater.OverlapShare*in.WettedWidth.or(class.WetHigh) && !w.light { // even the widest wetting on record leaves gaps
+	if in.Spacing > soilwater.OverlapShare*in.WettedWidth.Or(class.WetHigh) && !w.light { // even the widest wetting on record leaves gaps
 		w.warn("outlets-apart", Care, "spacing at most 0.8 of the wetted width (from memory, NRCS handbook 623 chapter 7)",
 			unit.Say("Outlets {} apart may leave dry gaps: one line wets about {} here. Take {} or closer.", unit.Short(in.Spacing), unit.Short(oneLine), unit.Short(s.Strip.WidestStep)))
 	}
-	if s.Strip.Share < 60 {
+	if s.Strip.Share < narrowStrip {
 		w.warn("narrow-wet-strip", Note, "common practice, no source",
 			unit.Say("The tape wets about {} of the bed top. Plant near the tape, or lay one more line.", s.Strip.Share))
 	}
@@ -39,7 +39,7 @@ func (w *work) soil() {
 		return
 	}
 	s.Depth = soilwater.DepthInBed(in.RootDepth.Value)
-	use := unit.Millimetres(5) // the use that table 22 holds for
+	use := soilwater.TableUse
 	if w.plan.Demand != nil {
 		use = w.plan.Demand.Peak.Use
 	}

@@ -45,7 +45,7 @@ func (w *work) supply() {
 	if !in.Flow.Given && w.gravityOnly() {
 		// Height alone decides: no flow was tested, and none is needed to know
 		// what one bed gets.
-		s := &Supply{SourceGives: Known(round(drip.PressureOf(-in.Rise.Value)-in.filterLoss-in.injectorLoss, stepPressure))}
+		s := &Supply{SourceGives: unit.Known(round(drip.PressureOf(-in.Rise.Value)-in.filterLoss-in.injectorLoss, stepPressure))}
 		w.gravity(s, in.filterLoss)
 		w.plan.Supply = s
 		return
@@ -68,7 +68,7 @@ func (w *work) supply() {
 	}
 	filter := in.filterLoss
 	if pushKnown {
-		s.SourceGives = Known(round(push-filter-in.injectorLoss-s.HeaderLoss, stepPressure))
+		s.SourceGives = unit.Known(round(push-filter-in.injectorLoss-s.HeaderLoss, stepPressure))
 	}
 	s.Needs = round(max(0, in.pressure+s.HeaderLoss+filter+in.injectorLoss+drip.PressureOf(in.Rise.Value)), stepPressure)
 	s.Head = drip.Head{
@@ -104,11 +104,11 @@ func (w *work) bore(s *Supply, sizes []int) {
 	allowed := usualHeaderLoss
 	if push, ok := in.push(); ok {
 		spare := push - in.filterLoss - in.injectorLoss
-		allowed = max(spare-in.pressure, spare/5, 0.5)
+		allowed = max(spare-in.pressure, spare*headerShare, leastHeaderLoss)
 	}
 	limits := drip.HeaderLimits{
 		Velocity: drip.MaxVelocity,
-		Spread:   max(in.spread-w.plan.Tape.Spread, in.spread/4),
+		Spread:   max(in.spread-w.plan.Tape.Spread, in.spread*headerSpread),
 		Loss:     allowed,
 	}
 	header := drip.Header{
@@ -200,11 +200,11 @@ func (w *work) supplySteps() {
 		w.warn("header-too-small", Care, "limits: 1.5 m/s (5 ft/s), flow spread, pressure at hand",
 			unit.Say("Even a header of {} loses {}. Run smaller zones or bring the source nearer.", unit.Bore(s.Bore.Inside), s.HeaderLoss))
 	}
-	if in.Lift.Value > 7 && in.Supply != waterquality.Well {
+	if in.Lift.Value > mostSuction && in.Supply != waterquality.Well {
 		w.warn("suction", Care, "from memory: pumps draw up to about 7 m at sea level",
 			unit.Say("A pump on the bank cannot draw {} up: set it in or near the water.", in.Lift.Value))
 	}
-	if in.Flow.Value > 5e5 {
+	if in.Flow.Value > riverFlow {
 		w.warn("river", Care, "range check", unit.Say("A flow of {} is that of a river: check the unit.", in.Flow.Value))
 	}
 	if s.SourceGives.Given && !w.plan.Tape.Lowered && s.SourceGives.Value > in.pressure {

@@ -13,7 +13,7 @@ func (w *work) line(bore unit.Metres, length unit.Metres) drip.Line {
 	return drip.Line{
 		Outlets: max(1, int(float64(length/in.Spacing)+1e-9)),
 		Spacing: in.Spacing, Bore: bore, Slope: in.Slope,
-		Outlet: drip.EmitterOf(in.TapeFlow, in.Spacing, in.exponent),
+		Outlet: drip.EmitterOf(in.TapeFlow, in.Sold.RatedAt, in.Spacing, in.exponent),
 	}
 }
 
@@ -66,7 +66,7 @@ const workablePressure unit.Kilopascals = 5
 func (w *work) tapeAt(pressure unit.Kilopascals) Tape {
 	in := &w.in
 	t := Tape{
-		Emitter:   drip.EmitterOf(in.TapeFlow, in.Spacing, in.exponent),
+		Emitter:   drip.EmitterOf(in.TapeFlow, in.Sold.RatedAt, in.Spacing, in.exponent),
 		Pressure:  round(pressure, stepPressure),
 		LabelFlow: in.bedFlow,
 		Flow:      in.bedFlow,
@@ -92,7 +92,7 @@ func (w *work) tapeAt(pressure unit.Kilopascals) Tape {
 		return t
 	}
 	t.Longest = w.longestLine(in.tapeBore, pressure)
-	t.LongestLargeBore = w.longestLine(max(drip.LargeTapeBore, in.tapeBore), pressure)
+	t.LongestLargeBore = w.longestLine(max(in.Sold.LargeBore, in.tapeBore), pressure)
 	if half, err := w.line(in.tapeBore, length/2).Solve(pressure); err == nil {
 		t.FromMiddle = round(half.Spread, stepShare)
 		if other := w.line(in.tapeBore, length/2); in.Slope != 0 {
@@ -135,14 +135,14 @@ func (w *work) tapeSteps() {
 		w.cares = append(w.cares, unit.Say("Along one bed the flow differs by {}, more than the {} allowed.", t.Spread, in.spread))
 		w.warn("bed-too-long", Care, "stepwise solution",
 			unit.Say("A line of {} is too long for even watering: {} is the longest. Feeding it from the middle gives {}; a bore of {} reaches {}.",
-				in.BedLength.Value, t.Longest.Length, t.FromMiddle, unit.Bore(drip.LargeTapeBore), t.LongestLargeBore.Length))
+				in.BedLength.Value, t.Longest.Length, t.FromMiddle, unit.Bore(in.Sold.LargeBore), t.LongestLargeBore.Length))
 	}
 	if p.Highest > mostTapePressure {
 		w.stop(ofLine, unit.Say("Falling ground raises the pressure in the tape to {}, and tape bursts above about {}.", p.Highest, mostTapePressure))
 		w.warn("bursts", Stop, "from memory: 8-mil tape stands 10–15 psi; read its label",
 			unit.Say("At its lowest ground the tape holds {}. Lower the inlet pressure or split the bed.", p.Highest))
 	}
-	if t.Pressure > 12*unit.KilopascalsPerPSI {
+	if t.Pressure > thinWallPressure {
 		w.warn("thin-wall", Note, "from memory: 8-mil tape stands 10–15 psi; read its label",
 			unit.Say("Thin tape may burst at {}: read the label.", t.Pressure))
 	}
@@ -158,7 +158,7 @@ func (w *work) tapeSteps() {
 		named("flow at the inlet", atPressure(t.Emitter.Flow(t.Pressure))),
 		named("rated flow", in.TapeFlow),
 		named("pressure", t.Pressure),
-		named("rated pressure", drip.RatedPressure),
+		named("rated pressure", in.Sold.RatedAt),
 		named("exponent", in.exponent))
 	speed := drip.Velocity(p.Flow, in.tapeBore)
 	const sample unit.Metres = 100

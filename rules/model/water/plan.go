@@ -101,16 +101,16 @@ type Month struct {
 	Ground          unit.Metres // width drawn on
 	Net, Gross      LitresPer100Metres
 	BedDepth        unit.Millimetres // gross, if spread over the bed top
-	AllBeds         Optional[unit.Litres]
-	GrossCool       Optional[LitresPer100Metres]
-	GrossDry        Optional[LitresPer100Metres]
+	AllBeds         unit.Optional[unit.Litres]
+	GrossCool       unit.Optional[LitresPer100Metres]
+	GrossDry        unit.Optional[LitresPer100Metres]
 	Run             unit.Minutes // a day and zone, at the tape's flow
 	Runs            int          // a day
 	EachRun         unit.Minutes
-	Interval        unit.Days            // days that may pass between runs
-	Together        unit.Minutes         // one run for all days of the interval
-	HoursADay       Optional[unit.Hours] // all zones
-	HoursAWeek      Optional[unit.Hours] // all zones
+	Interval        unit.Days                 // days that may pass between runs
+	Together        unit.Minutes              // one run for all days of the interval
+	HoursADay       unit.Optional[unit.Hours] // all zones
+	HoursAWeek      unit.Optional[unit.Hours] // all zones
 }
 
 // First is the planting day, when plants are small.
@@ -131,7 +131,7 @@ type Peak struct {
 	Net, Gross LitresPer100Metres
 	OnBedOnly  LitresPer100Metres // gross, if the depth counted on the bed top only
 	GrossPoor  LitresPer100Metres // gross, if the field is as uneven as old systems: 70 %
-	GrossDry   Optional[LitresPer100Metres]
+	GrossDry   unit.Optional[LitresPer100Metres]
 	Run        unit.Minutes
 	Runs       int
 	EachRun    unit.Minutes
@@ -177,8 +177,8 @@ type Supply struct {
 	HeaderLoss  unit.Kilopascals
 	Head        drip.Head
 	Total       unit.Metres
-	SourceGives Optional[unit.Kilopascals] // pressure left at the tape's inlet
-	Needs       unit.Kilopascals           // at the source's outlet
+	SourceGives unit.Optional[unit.Kilopascals] // pressure left at the tape's inlet
+	Needs       unit.Kilopascals                // at the source's outlet
 	PumpNeeded  bool
 	HeadKnown   bool // false where the lift is not given: Total then lacks it, and power is not told
 	WaterPower  unit.Kilowatts
@@ -204,22 +204,22 @@ type Zone struct {
 	FirstBed, LastBed int // from 1
 	Beds              int
 	Flow              unit.LitresPerHour
-	FromSource        unit.Metres           // pipe to its first bed
-	Loss              unit.Kilopascals      // in that pipe and along its beds
-	LitresADay        Optional[unit.Litres] // on the hungriest day
+	FromSource        unit.Metres                // pipe to its first bed
+	Loss              unit.Kilopascals           // in that pipe and along its beds
+	LitresADay        unit.Optional[unit.Litres] // on the hungriest day
 }
 
 // Schedule is the day of the peak.
 type Schedule struct {
 	Zones      []Zone
 	BedsAtOnce int
-	RunADay    Optional[unit.Minutes] // each zone
+	RunADay    unit.Optional[unit.Minutes] // each zone
 	Runs       int
 	EachRun    unit.Minutes
-	HoursADay  Optional[unit.Hours] // all zones
-	HoursAWeek Optional[unit.Hours]
+	HoursADay  unit.Optional[unit.Hours] // all zones
+	HoursAWeek unit.Optional[unit.Hours]
 	HoursGiven unit.Hours
-	LitresADay Optional[unit.Litres]
+	LitresADay unit.Optional[unit.Litres]
 }
 
 // Remedy is one computed change that makes the plan fit, or comes nearest.
@@ -238,10 +238,10 @@ type Quality struct {
 	Clogging       []Finding
 	Restriction    waterquality.Hazard // by salt, any crop
 	Infiltration   waterquality.Hazard
-	Yield          Optional[unit.Percent]
-	MostSalt       Optional[unit.DecisiemensPerMetre] // of water, without loss
+	Yield          unit.Optional[unit.Percent]
+	MostSalt       unit.Optional[unit.DecisiemensPerMetre] // of water, without loss
 	HardnessWord   string
-	NitrogenCredit Optional[float64] // kg/ha over the season, from nitrate in the water
+	NitrogenCredit unit.Optional[float64] // kg/ha over the season, from nitrate in the water
 }
 
 // Finding is one line of the water test.

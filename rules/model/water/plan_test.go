@@ -18,29 +18,29 @@ import (
 func tomatoField() Input {
 	return Input{
 		PlantOn:       unit.On(2027, 5, 1),
-		Season:        Known(unit.Days(120)),
-		Coefficients:  Known(Coefficients{0.60, 1.15, 0.80}),
-		Stages:        Known([4]unit.Days{30, 40, 45, 30}),
-		FilmCut:       Known(Range{10, 30}),
-		RootDepth:     Known(unit.Metres(0.7)),
-		Depletion:     Known(0.40),
-		SaltThreshold: Known(unit.DecisiemensPerMetre(2.5)),
-		SaltSlope:     Known(unit.Percent(9.9)),
-		Usual:         Known(Year{1, 1.5, 2.4, 3.6, 4.5, 5.1, 5.0, 4.4, 3.4, 2.2, 1.4, 1}),
+		Season:        unit.Known(unit.Days(120)),
+		Coefficients:  unit.Known(Coefficients{0.60, 1.15, 0.80}),
+		Stages:        unit.Known([4]unit.Days{30, 40, 45, 30}),
+		FilmCut:       unit.Known(Range{10, 30}),
+		RootDepth:     unit.Known(unit.Metres(0.7)),
+		Depletion:     unit.Known(0.40),
+		SaltThreshold: unit.Known(unit.DecisiemensPerMetre(2.5)),
+		SaltSlope:     unit.Known(unit.Percent(9.9)),
+		Usual:         unit.Known(Year{1, 1.5, 2.4, 3.6, 4.5, 5.1, 5.0, 4.4, 3.4, 2.2, 1.4, 1}),
 		Soil:          soilOf("sandy-loam"),
-		Beds:          Known(10),
-		BedLength:     Known(unit.FromFeet(300)),
-		BedCentres:    Known(unit.FromFeet(6)),
-		BedTop:        Known(unit.FromInches(30)),
-		Laterals:      1,
-		Spacing:       unit.FromInches(12),
-		TapeFlow:      unit.FromGallonsPerMinutePer100Feet(0.45),
-		Supply:        waterquality.Well,
-		Flow:          Known(unit.FromGallonsPerMinute(8)),
-		Lift:          Known(unit.Metres(10)),
-		Header:        Known(unit.Metres(30)),
-		Hours:         Known(unit.Hours(12)),
-		Salt:          Known(unit.DecisiemensPerMetre(0.6)),
+		Beds:          unit.Known(10),
+		BedLength:     unit.Known(unit.FromFeet(300)),
+		BedCentres:    unit.Known(unit.FromFeet(6)),
+		BedTop:        unit.Known(unit.FromInches(30)),
+		Sold:          sold, Laterals: 1,
+		Spacing:  unit.FromInches(12),
+		TapeFlow: unit.FromGallonsPerMinutePer100Feet(0.45),
+		Supply:   waterquality.Well,
+		Flow:     unit.Known(unit.FromGallonsPerMinute(8)),
+		Lift:     unit.Known(unit.Metres(10)),
+		Header:   unit.Known(unit.Metres(30)),
+		Hours:    unit.Known(unit.Hours(12)),
+		Salt:     unit.Known(unit.DecisiemensPerMetre(0.6)),
 	}
 }
 
@@ -94,14 +94,14 @@ func TestRunByHand(t *testing.T) {
 	// The same through the plan, with the crop use and the width forced: a flat
 	// coefficient of 1, a reference of 0.20 in, no film, all water on the bed.
 	in := tomatoField()
-	in.Coefficients, in.FilmCut = Known(Coefficients{1, 1, 1}), Known(Range{})
-	in.Salt = Optional[unit.DecisiemensPerMetre]{}
-	in.BedTop, in.Canopy = Known(unit.FromFeet(2.5)), Known(unit.FromFeet(2.5))
+	in.Coefficients, in.FilmCut = unit.Known(Coefficients{1, 1, 1}), unit.Known(Range{})
+	in.Salt = unit.Optional[unit.DecisiemensPerMetre]{}
+	in.BedTop, in.Canopy = unit.Known(unit.FromFeet(2.5)), unit.Known(unit.FromFeet(2.5))
 	var year Year
 	for m := range year {
 		year[m] = 0.20 * 25.4
 	}
-	in.Usual = Known(year)
+	in.Usual = unit.Known(year)
 	p := plan(t, in)
 	assert.InDelta(t, 31.2, float64(p.Demand.Peak.Net)*unit.MetresPerFoot/unit.LitresPerGallon, 0.05)
 	assert.InDelta(t, 31.2/0.9, float64(p.Demand.Peak.Gross)*unit.MetresPerFoot/unit.LitresPerGallon, 0.05)
@@ -135,14 +135,14 @@ func TestWeakWellByHand(t *testing.T) {
 	assert.Equal(t, 7, atOnce(unit.FromGallonsPerMinute(6*0.85), unit.FromGallonsPerMinute(0.68)))
 
 	in := tomatoField()
-	in.Soil, in.Beds, in.BedLength = soilOf("sand"), Known(12), Known(unit.FromFeet(200))
-	in.Flow, in.UsableShare = Known(unit.FromGallonsPerMinute(3)), Known(unit.Percent(85))
+	in.Soil, in.Beds, in.BedLength = soilOf("sand"), unit.Known(12), unit.Known(unit.FromFeet(200))
+	in.Flow, in.UsableShare = unit.Known(unit.FromGallonsPerMinute(3)), unit.Known(unit.Percent(85))
 	in.TapeFlow, in.Spacing = unit.FromGallonsPerMinutePer100Feet(1.34), unit.FromInches(4)
 	p := plan(t, in)
 	assert.Equal(t, DoesNotFit, p.Verdict, "the 4-in high-flow tape takes more than the well gives")
 	require.Len(t, p.Remedies, 3)
 	in.TapeFlow, in.Spacing = unit.FromGallonsPerMinutePer100Feet(0.34), unit.FromInches(8)
-	in.Hours = Known(unit.Hours(20))
+	in.Hours = unit.Known(unit.Hours(20))
 	p = plan(t, in)
 	assert.Equal(t, 4, len(p.Schedule.Zones))
 	assert.Greater(t, p.Schedule.Runs, 1, "sand wants pulses")
@@ -159,7 +159,7 @@ func TestBucket(t *testing.T) {
 
 // Every part that lacks an input stays empty and says what would settle it.
 func TestMissingIsNeverInvented(t *testing.T) {
-	nothing := Input{PlantOn: unit.On(2027, 5, 1), Laterals: 1, Spacing: 0.3, TapeFlow: 335}
+	nothing := Input{Sold: sold, PlantOn: unit.On(2027, 5, 1), Laterals: 1, Spacing: 0.3, TapeFlow: 335}
 	p := plan(t, nothing)
 	assert.Equal(t, Undecided, p.Verdict)
 	assert.Nil(t, p.Demand)
@@ -174,13 +174,13 @@ func TestMissingIsNeverInvented(t *testing.T) {
 		field  string
 		empty  func(Plan) bool
 	}{
-		"flow":    {func(in *Input) { in.Flow = Optional[unit.LitresPerHour]{} }, "flow_l_h", func(p Plan) bool { return p.Schedule == nil && p.Demand != nil && p.Tape.Profile != nil }},
-		"beds":    {func(in *Input) { in.Beds = Optional[int]{} }, "beds", func(p Plan) bool { return p.Schedule == nil && p.Demand != nil }},
-		"length":  {func(in *Input) { in.BedLength = Optional[unit.Metres]{} }, "bed_length_m", func(p Plan) bool { return p.Tape.Profile == nil && p.Demand.Peak.Run > 0 }},
-		"texture": {func(in *Input) { in.Soil = Optional[soilwater.Class]{} }, "texture", func(p Plan) bool { return p.Soil == nil && p.Schedule != nil }},
-		"crop":    {func(in *Input) { in.Coefficients = Optional[Coefficients]{} }, "crop coefficients", func(p Plan) bool { return p.Demand == nil && !p.Schedule.HoursADay.Given }},
-		"climate": {func(in *Input) { in.Usual = Optional[Year]{} }, "climate", func(p Plan) bool { return p.Demand == nil }},
-		"salt":    {func(in *Input) { in.Salt = Optional[unit.DecisiemensPerMetre]{} }, "ec_ds_m", func(p Plan) bool { return !p.Quality.Yield.Given && p.Demand.Leaching == 0 }},
+		"flow":    {func(in *Input) { in.Flow = unit.Optional[unit.LitresPerHour]{} }, "flow_l_h", func(p Plan) bool { return p.Schedule == nil && p.Demand != nil && p.Tape.Profile != nil }},
+		"beds":    {func(in *Input) { in.Beds = unit.Optional[int]{} }, "beds", func(p Plan) bool { return p.Schedule == nil && p.Demand != nil }},
+		"length":  {func(in *Input) { in.BedLength = unit.Optional[unit.Metres]{} }, "bed_length_m", func(p Plan) bool { return p.Tape.Profile == nil && p.Demand.Peak.Run > 0 }},
+		"texture": {func(in *Input) { in.Soil = unit.Optional[soilwater.Class]{} }, "texture", func(p Plan) bool { return p.Soil == nil && p.Schedule != nil }},
+		"crop":    {func(in *Input) { in.Coefficients = unit.Optional[Coefficients]{} }, "crop coefficients", func(p Plan) bool { return p.Demand == nil && !p.Schedule.HoursADay.Given }},
+		"climate": {func(in *Input) { in.Usual = unit.Optional[Year]{} }, "climate", func(p Plan) bool { return p.Demand == nil }},
+		"salt":    {func(in *Input) { in.Salt = unit.Optional[unit.DecisiemensPerMetre]{} }, "ec_ds_m", func(p Plan) bool { return !p.Quality.Yield.Given && p.Demand.Leaching == 0 }},
 		"source":  {func(in *Input) { in.Supply = "none" }, "source", func(p Plan) bool { return p.Schedule == nil }},
 	} {
 		in := tomatoField()
@@ -200,24 +200,24 @@ func TestMissingIsNeverInvented(t *testing.T) {
 // fit do so when planned on their own.
 func TestWaysOutHold(t *testing.T) {
 	for name, spoil := range map[string]func(*Input){
-		"too few hours":  func(in *Input) { in.Hours = Known(unit.Hours(4)) },
-		"weak well":      func(in *Input) { in.Flow = Known(unit.FromGallonsPerMinute(1)) },
-		"very weak well": func(in *Input) { in.Flow = Known(unit.FromGallonsPerMinute(0.3)) },
-		"two lines":      func(in *Input) { in.Laterals, in.Flow = 2, Known(unit.FromGallonsPerMinute(3)) },
+		"too few hours":  func(in *Input) { in.Hours = unit.Known(unit.Hours(4)) },
+		"weak well":      func(in *Input) { in.Flow = unit.Known(unit.FromGallonsPerMinute(1)) },
+		"very weak well": func(in *Input) { in.Flow = unit.Known(unit.FromGallonsPerMinute(0.3)) },
+		"two lines":      func(in *Input) { in.Laterals, in.Flow = 2, unit.Known(unit.FromGallonsPerMinute(3)) },
 		"uphill":         func(in *Input) { in.Slope = 12 },
 		"downhill":       func(in *Input) { in.Slope = -12 },
-		"hard downhill":  func(in *Input) { in.Slope, in.TapePressure = -3, Known(unit.FromPSI(14)) },
-		"low supply":     func(in *Input) { in.Supply, in.Pressure = waterquality.Municipal, Known(unit.FromPSI(7)) },
-		"no pressure":    func(in *Input) { in.Supply, in.Pressure = waterquality.Municipal, Known(unit.FromPSI(2)) },
+		"hard downhill":  func(in *Input) { in.Slope, in.TapePressure = -3, unit.Known(unit.FromPSI(14)) },
+		"low supply":     func(in *Input) { in.Supply, in.Pressure = waterquality.Municipal, unit.Known(unit.FromPSI(7)) },
+		"no pressure":    func(in *Input) { in.Supply, in.Pressure = waterquality.Municipal, unit.Known(unit.FromPSI(2)) },
 		"low tank": func(in *Input) {
-			in.Supply, in.Rise, in.Lift = waterquality.Tank, Known(unit.Metres(-0.4)), Optional[unit.Metres]{}
+			in.Supply, in.Rise, in.Lift = waterquality.Tank, unit.Known(unit.Metres(-0.4)), unit.Optional[unit.Metres]{}
 		},
 		"slow tank": func(in *Input) {
-			in.TankVolume, in.TankRefill = Known(unit.Litres(2000)), Known(unit.LitresPerHour(300))
+			in.TankVolume, in.TankRefill = unit.Known(unit.Litres(2000)), unit.Known(unit.LitresPerHour(300))
 		},
-		"half an hour": func(in *Input) { in.Hours = Known(unit.Hours(0.5)) },
+		"half an hour": func(in *Input) { in.Hours = unit.Known(unit.Hours(0.5)) },
 		"collapsing line": func(in *Input) {
-			in.BedLength, in.TapeBore, in.Slope = Known(unit.Metres(1000)), Known(unit.Metres(0.008)), -2
+			in.BedLength, in.TapeBore, in.Slope = unit.Known(unit.Metres(1000)), unit.Known(unit.Metres(0.008)), -2
 			in.Spacing, in.TapeFlow = 0.05, 1500
 		},
 	} {
@@ -248,7 +248,7 @@ func TestWaysOutHold(t *testing.T) {
 
 func TestFewerBedsReallyFits(t *testing.T) {
 	in := tomatoField()
-	in.Hours = Known(unit.Hours(7))
+	in.Hours = unit.Known(unit.Hours(7))
 	p := plan(t, in)
 	require.Equal(t, DoesNotFit, p.Verdict)
 	for _, way := range p.Remedies {
@@ -256,9 +256,9 @@ func TestFewerBedsReallyFits(t *testing.T) {
 			continue
 		}
 		beds := int(way.Change.Quantities[0].SI)
-		in.Beds = Known(beds)
+		in.Beds = unit.Known(beds)
 		assert.NotEqual(t, DoesNotFit, plan(t, in).Verdict)
-		in.Beds = Known(beds + 1)
+		in.Beds = unit.Known(beds + 1)
 		assert.Equal(t, DoesNotFit, plan(t, in).Verdict, "one more bed is one too many")
 		return
 	}
@@ -269,8 +269,8 @@ func TestFewerBedsReallyFits(t *testing.T) {
 // tested flow to know what one bed gets.
 func TestGravityTankPlan(t *testing.T) {
 	in := tomatoField()
-	in.Supply, in.Lift, in.Rise = waterquality.Tank, Optional[unit.Metres]{}, Known(unit.Metres(-3))
-	in.Flow = Optional[unit.LitresPerHour]{}
+	in.Supply, in.Lift, in.Rise = waterquality.Tank, unit.Optional[unit.Metres]{}, unit.Known(unit.Metres(-3))
+	in.Flow = unit.Optional[unit.LitresPerHour]{}
 	in.TapeFlow, in.Slope = unit.FromGallonsPerMinutePer100Feet(0.22), 0
 	p := plan(t, in)
 	require.NotNil(t, p.Supply)
@@ -286,23 +286,23 @@ func TestGravityTankPlan(t *testing.T) {
 // more.
 func TestMorePushLeavesMore(t *testing.T) {
 	in := tomatoField()
-	in.Supply, in.Lift = waterquality.Tank, Optional[unit.Metres]{}
+	in.Supply, in.Lift = waterquality.Tank, unit.Optional[unit.Metres]{}
 	before := unit.Kilopascals(-1)
 	for kPa := unit.Kilopascals(2); kPa <= 500; kPa *= 1.1 {
-		in.Pressure = Known(kPa)
+		in.Pressure = unit.Known(kPa)
 		left := fill(in).Pressure.Value - fill(in).filterLoss
 		assert.Greater(t, left, before, "%v kPa", kPa)
 		before = left
 	}
-	assert.InDelta(t, 2, float64(fill(Input{Supply: waterquality.Tank, Pressure: Known(unit.Kilopascals(5))}).filterLoss), 1e-9)
-	assert.Equal(t, usualFilterLoss, fill(Input{Supply: waterquality.Tank}).filterLoss, "a tank of unknown height")
-	assert.Equal(t, usualFilterLoss, fill(Input{Supply: waterquality.Well, Pressure: Known(unit.Kilopascals(5))}).filterLoss)
+	assert.InDelta(t, 2, float64(fill(Input{Sold: sold, Supply: waterquality.Tank, Pressure: unit.Known(unit.Kilopascals(5))}).filterLoss), 1e-9)
+	assert.Equal(t, usualFilterLoss, fill(Input{Sold: sold, Supply: waterquality.Tank}).filterLoss, "a tank of unknown height")
+	assert.Equal(t, usualFilterLoss, fill(Input{Sold: sold, Supply: waterquality.Well, Pressure: unit.Known(unit.Kilopascals(5))}).filterLoss)
 }
 
 // City water: pressure left over asks for a regulator, and no pump.
 func TestMunicipalPlan(t *testing.T) {
 	in := tomatoField()
-	in.Supply, in.Lift, in.Pressure = waterquality.Municipal, Optional[unit.Metres]{}, Known(unit.FromPSI(45))
+	in.Supply, in.Lift, in.Pressure = waterquality.Municipal, unit.Optional[unit.Metres]{}, unit.Known(unit.FromPSI(45))
 	p := plan(t, in)
 	assert.Equal(t, Fits, p.Verdict)
 	assert.False(t, p.Supply.PumpNeeded)
@@ -326,31 +326,33 @@ func warned(p Plan, id string) bool {
 
 func TestWarnings(t *testing.T) {
 	for id, spoil := range map[string]func(*Input){
-		"bed-too-long":     func(in *Input) { in.BedLength = Known(unit.FromFeet(600)) },
-		"river":            func(in *Input) { in.Flow = Known(unit.FromGallonsPerMinute(5000)) },
-		"outlets-apart":    func(in *Input) { in.Soil, in.Spacing, in.TapeFlow = soilOf("sand"), 0.61, 200 },
-		"narrow-wet-strip": func(in *Input) { in.BedTop, in.BedCentres = Known(unit.FromInches(96)), Known(unit.FromInches(120)) },
-		"salt-yield":       func(in *Input) { in.Salt = Known(unit.DecisiemensPerMetre(2.5)) },
-		"salt":             func(in *Input) { in.Salt = Known(unit.DecisiemensPerMetre(3.2)) },
-		"infiltration":     func(in *Input) { in.Salt = Known(unit.DecisiemensPerMetre(0.05)) },
-		"clogging-iron":    func(in *Input) { in.Iron = Known(unit.MilligramsPerLitre(2)) },
-		"clogging-ph":      func(in *Input) { in.PH = Known(8.2) },
-		"lime":             func(in *Input) { in.PH, in.Hardness = Known(7.9), Known(unit.MilligramsPerLitre(200)) },
-		"surface-water":    func(in *Input) { in.Supply = waterquality.Pond },
-		"suction":          func(in *Input) { in.Supply, in.Lift = waterquality.Pond, Known(unit.Metres(9)) },
-		"thin-wall":        func(in *Input) { in.TapePressure = Known(unit.FromPSI(13)) },
+		"bed-too-long":  func(in *Input) { in.BedLength = unit.Known(unit.FromFeet(600)) },
+		"river":         func(in *Input) { in.Flow = unit.Known(unit.FromGallonsPerMinute(5000)) },
+		"outlets-apart": func(in *Input) { in.Soil, in.Spacing, in.TapeFlow = soilOf("sand"), 0.61, 200 },
+		"narrow-wet-strip": func(in *Input) {
+			in.BedTop, in.BedCentres = unit.Known(unit.FromInches(96)), unit.Known(unit.FromInches(120))
+		},
+		"salt-yield":    func(in *Input) { in.Salt = unit.Known(unit.DecisiemensPerMetre(2.5)) },
+		"salt":          func(in *Input) { in.Salt = unit.Known(unit.DecisiemensPerMetre(3.2)) },
+		"infiltration":  func(in *Input) { in.Salt = unit.Known(unit.DecisiemensPerMetre(0.05)) },
+		"clogging-iron": func(in *Input) { in.Iron = unit.Known(unit.MilligramsPerLitre(2)) },
+		"clogging-ph":   func(in *Input) { in.PH = unit.Known(8.2) },
+		"lime":          func(in *Input) { in.PH, in.Hardness = unit.Known(7.9), unit.Known(unit.MilligramsPerLitre(200)) },
+		"surface-water": func(in *Input) { in.Supply = waterquality.Pond },
+		"suction":       func(in *Input) { in.Supply, in.Lift = waterquality.Pond, unit.Known(unit.Metres(9)) },
+		"thin-wall":     func(in *Input) { in.TapePressure = unit.Known(unit.FromPSI(13)) },
 		"short-runs": func(in *Input) {
-			in.Soil, in.RootDepth, in.BedLength = soilOf("sand"), Known(unit.Metres(0.06)), Known(unit.FromFeet(350))
+			in.Soil, in.RootDepth, in.BedLength = soilOf("sand"), unit.Known(unit.Metres(0.06)), unit.Known(unit.FromFeet(350))
 		},
 		"tank-empties": func(in *Input) {
-			in.TankVolume, in.TankRefill, in.Soil = Known(unit.Litres(60)), Known(unit.LitresPerHour(900)), soilOf("loam")
+			in.TankVolume, in.TankRefill, in.Soil = unit.Known(unit.Litres(60)), unit.Known(unit.LitresPerHour(900)), soilOf("loam")
 		},
 		"feed-too-long": func(in *Input) {
-			in.FeedRate, in.FeedGrade, in.Stock, in.Injector = Known(10.0), Known(unit.Percent(5)), Known(0.05), Known(200.0)
+			in.FeedRate, in.FeedGrade, in.Stock, in.Injector = unit.Known(10.0), unit.Known(unit.Percent(5)), unit.Known(0.05), unit.Known(200.0)
 		},
 		"header-too-small": func(in *Input) {
-			in.Supply, in.Pressure, in.Header = waterquality.Municipal, Known(unit.FromPSI(15.5)), Known(unit.Metres(5000))
-			in.Flow, in.Beds, in.BedLength = Known(unit.FromGallonsPerMinute(2000)), Known(500), Known(unit.Metres(100))
+			in.Supply, in.Pressure, in.Header = waterquality.Municipal, unit.Known(unit.FromPSI(15.5)), unit.Known(unit.Metres(5000))
+			in.Flow, in.Beds, in.BedLength = unit.Known(unit.FromGallonsPerMinute(2000)), unit.Known(500), unit.Known(unit.Metres(100))
 		},
 	} {
 		in := tomatoField()
@@ -364,7 +366,7 @@ func TestWarnings(t *testing.T) {
 func TestSaltAddsWater(t *testing.T) {
 	in := tomatoField()
 	fresh := plan(t, in)
-	in.Salt = Known(unit.DecisiemensPerMetre(3))
+	in.Salt = unit.Known(unit.DecisiemensPerMetre(3))
 	salty := plan(t, in)
 	assert.Greater(t, float64(salty.Demand.Leaching), 10.0)
 	assert.Greater(t, float64(salty.Demand.Peak.Gross), float64(fresh.Demand.Peak.Gross))
@@ -379,7 +381,7 @@ func TestYears(t *testing.T) {
 		cool[m] *= 0.85
 		dry[m] *= 1.2
 	}
-	in.Cool, in.Dry = Known(cool), Known(dry)
+	in.Cool, in.Dry = unit.Known(cool), unit.Known(dry)
 	p := plan(t, in)
 	for _, m := range p.Demand.Months {
 		assert.InEpsilon(t, 0.85*float64(m.Gross), float64(m.GrossCool.Value), 0.002)
@@ -394,18 +396,18 @@ func TestYears(t *testing.T) {
 // much more; where height alone pushes there is none to take.
 func TestAnInjectorTakesPressure(t *testing.T) {
 	in := tomatoField()
-	in.Pressure = Known(unit.FromPSI(40))
+	in.Pressure = unit.Known(unit.FromPSI(40))
 	without := plan(t, in)
-	in.Injector = Known(100.0)
+	in.Injector = unit.Known(100.0)
 	with := plan(t, in)
 	assert.InDelta(t, 5, float64(with.Supply.Needs-without.Supply.Needs)/unit.KilopascalsPerPSI, 0.01)
 	assert.InDelta(t, 5*2.31, float64(with.Supply.Head.Injector)/unit.MetresPerFoot, 0.02)
 	assert.Zero(t, without.Supply.Head.Injector)
 	assert.InDelta(t, float64(with.Supply.Head.Injector), float64(with.Supply.Total-without.Supply.Total), 0.01)
-	in.InjectorLoss = Known(unit.Kilopascals(0)) // a dosing pump
+	in.InjectorLoss = unit.Known(unit.Kilopascals(0)) // a dosing pump
 	assert.Equal(t, without.Supply.Needs, plan(t, in).Supply.Needs)
 	in = tomatoField()
-	in.Supply, in.Rise, in.Lift, in.Injector = waterquality.Tank, Known(unit.Metres(-4)), Optional[unit.Metres]{}, Known(100.0)
+	in.Supply, in.Rise, in.Lift, in.Injector = waterquality.Tank, unit.Known(unit.Metres(-4)), unit.Optional[unit.Metres]{}, unit.Known(100.0)
 	assert.Zero(t, plan(t, in).Supply.Head.Injector)
 }
 
@@ -429,8 +431,8 @@ func TestTheOlderLawStandsBeside(t *testing.T) {
 
 func TestFeedingInPlan(t *testing.T) {
 	in := tomatoField()
-	in.FeedRate, in.FeedGrade, in.Stock, in.Injector = Known(1.12085), Known(unit.Percent(20)), Known(0.1198), Known(100.0)
-	in.Nitrate = Known(unit.MilligramsPerLitre(10))
+	in.FeedRate, in.FeedGrade, in.Stock, in.Injector = unit.Known(1.12085), unit.Known(unit.Percent(20)), unit.Known(0.1198), unit.Known(100.0)
+	in.Nitrate = unit.Known(unit.MilligramsPerLitre(10))
 	p := plan(t, in)
 	require.NotNil(t, p.Feeding)
 	assert.InDelta(t, 3000.0/7260, float64(p.Feeding.Nutrient)/unit.KilogramsPerPound, 0.002)
@@ -442,7 +444,7 @@ func TestFeedingInPlan(t *testing.T) {
 // Each step can be followed by hand: its own inputs give its result.
 func TestStepsRecompute(t *testing.T) {
 	in := tomatoField()
-	in.FeedRate, in.FeedGrade, in.Stock, in.Injector = Known(1.12), Known(unit.Percent(20)), Known(0.12), Known(100.0)
+	in.FeedRate, in.FeedGrade, in.Stock, in.Injector = unit.Known(1.12), unit.Known(unit.Percent(20)), unit.Known(0.12), unit.Known(100.0)
 	p := plan(t, in)
 	steps := map[string]Step{}
 	for _, s := range p.Steps {
@@ -518,7 +520,7 @@ func TestHeaderCarriesItsZone(t *testing.T) {
 // demand does not.
 func TestCropWithoutFigures(t *testing.T) {
 	in := tomatoField()
-	in.Coefficients, in.Stages, in.RootDepth, in.Depletion = Optional[Coefficients]{}, Optional[[4]unit.Days]{}, Optional[unit.Metres]{}, Optional[float64]{}
+	in.Coefficients, in.Stages, in.RootDepth, in.Depletion = unit.Optional[Coefficients]{}, unit.Optional[[4]unit.Days]{}, unit.Optional[unit.Metres]{}, unit.Optional[float64]{}
 	p := plan(t, in)
 	assert.Equal(t, Undecided, p.Verdict)
 	assert.Len(t, p.Schedule.Zones, 3)
@@ -530,7 +532,7 @@ func TestCropWithoutFigures(t *testing.T) {
 // Chlorine through the plan follows the published table's formula.
 func TestChlorineInPlan(t *testing.T) {
 	in := tomatoField()
-	in.Bleach, in.Chlorine, in.PH = Known(unit.Percent(5.25)), Known(unit.MilligramsPerLitre(1)), Known(8.0)
+	in.Bleach, in.Chlorine, in.PH = unit.Known(unit.Percent(5.25)), unit.Known(unit.MilligramsPerLitre(1)), unit.Known(8.0)
 	p := plan(t, in)
 	require.NotNil(t, p.Chlorine)
 	gpm := float64(p.Schedule.Zones[0].Flow) / unit.LitresPerGallon / 60
@@ -547,7 +549,7 @@ func TestChlorineInPlan(t *testing.T) {
 // forced (0.17 in/in is not a class, so in proportion), ours is the table's.
 func TestLongestRunCheckNCAT(t *testing.T) {
 	in := tomatoField()
-	in.Depletion, in.WettedWidth, in.RootDepth = Known(0.5), Known(unit.FromInches(20)), Known(unit.Metres(0.3))
+	in.Depletion, in.WettedWidth, in.RootDepth = unit.Known(0.5), unit.Known(unit.FromInches(20)), unit.Known(unit.Metres(0.3))
 	p := plan(t, in)
 	for _, c := range p.Checks {
 		if c.ID == "longest-run" {
@@ -563,7 +565,7 @@ func TestLongestRunCheckNCAT(t *testing.T) {
 // Without the lift of a well, head and power are not told.
 func TestLiftIsNotInvented(t *testing.T) {
 	in := tomatoField()
-	in.Lift = Optional[unit.Metres]{}
+	in.Lift = unit.Optional[unit.Metres]{}
 	p := plan(t, in)
 	assert.True(t, p.Supply.PumpNeeded)
 	assert.False(t, p.Supply.HeadKnown)

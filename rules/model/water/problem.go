@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"filmfurrow/rules/model/waterquality"
+	"filmfurrow/rules/unit"
 )
 
 // Problem says what is wrong with one field and how to mend it. Values are in
@@ -114,7 +115,7 @@ func number(v float64) string {
 }
 
 // optional checks a value that may be unknown.
-func optional[T interface{ ~float64 | ~int }](c *checker, b bound, o Optional[T]) bool {
+func optional[T interface{ ~float64 | ~int }](c *checker, b bound, o unit.Optional[T]) bool {
 	return !o.Given || c.within(b, float64(o.Value))
 }
 
@@ -171,7 +172,7 @@ func (c *checker) stages(in Input) {
 	}
 }
 
-func (c *checker) year(field string, y Optional[Year]) {
+func (c *checker) year(field string, y unit.Optional[Year]) {
 	if !y.Given {
 		return
 	}

@@ -17,27 +17,27 @@ import (
 func anyInput(t *rapid.T) Input {
 	number := func(name string, low, high float64) float64 { return rapid.Float64Range(low, high).Draw(t, name) }
 	given := func(name string) bool { return rapid.IntRange(0, 9).Draw(t, name+" given") > 0 }
-	metres := func(name string, low, high float64) Optional[unit.Metres] {
+	metres := func(name string, low, high float64) unit.Optional[unit.Metres] {
 		if !given(name) {
-			return Optional[unit.Metres]{}
+			return unit.Optional[unit.Metres]{}
 		}
-		return Known(unit.Metres(number(name, low, high)))
+		return unit.Known(unit.Metres(number(name, low, high)))
 	}
 	in := tomatoField()
 	in.PlantOn = unit.On(2027, 1, 1).Plus(unit.Days(rapid.IntRange(0, 364).Draw(t, "plant on")))
-	in.Season = Known(unit.Days(rapid.IntRange(14, 400).Draw(t, "season")))
+	in.Season = unit.Known(unit.Days(rapid.IntRange(14, 400).Draw(t, "season")))
 	for m := range in.Usual.Value {
 		in.Usual.Value[m] = unit.Millimetres(number("reference", 0.1, 12))
 	}
 	low := number("cut", 0, 40)
-	in.FilmCut = Known(Range{unit.Percent(low), unit.Percent(number("cut", low, 45))})
+	in.FilmCut = unit.Known(Range{unit.Percent(low), unit.Percent(number("cut", low, 45))})
 	in.Soil = soilOf(table.Soils[rapid.IntRange(0, len(table.Soils)-1).Draw(t, "texture")].ID)
 	in.RootDepth = metres("roots", 0.05, 2.5)
 	in.BedLength = metres("length", 2, 400)
-	in.BedCentres = Known(unit.Metres(number("centres", 1, 4)))
-	in.BedTop = Known(unit.Metres(number("top", 0.2, 1)))
+	in.BedCentres = unit.Known(unit.Metres(number("centres", 1, 4)))
+	in.BedTop = unit.Known(unit.Metres(number("top", 0.2, 1)))
 	if given("beds") {
-		in.Beds = Known(rapid.IntRange(1, 120).Draw(t, "beds"))
+		in.Beds = unit.Known(rapid.IntRange(1, 120).Draw(t, "beds"))
 	}
 	in.Slope = unit.Percent(number("slope", -8, 8))
 	in.Laterals = rapid.IntRange(1, 4).Draw(t, "lines")
@@ -49,19 +49,19 @@ func anyInput(t *rapid.T) Input {
 	}
 	in.Supply = rapid.SampledFrom([]waterquality.Supply{"", "none", "well", "pond", "stream", "municipal", "tank"}).Draw(t, "supply")
 	if given("flow") {
-		in.Flow = Known(unit.LitresPerHour(number("flow", 20, 60000)))
+		in.Flow = unit.Known(unit.LitresPerHour(number("flow", 20, 60000)))
 	} else {
-		in.Flow = Optional[unit.LitresPerHour]{}
+		in.Flow = unit.Optional[unit.LitresPerHour]{}
 	}
 	if given("pressure") {
-		in.Pressure = Known(unit.Kilopascals(number("pressure", 0, 600)))
+		in.Pressure = unit.Known(unit.Kilopascals(number("pressure", 0, 600)))
 	}
 	in.Rise = metres("rise", -30, 30)
 	in.Header = metres("header", 0, 800)
-	in.Hours = Known(unit.Hours(number("hours", 0.5, 24)))
-	in.Salt = Known(unit.DecisiemensPerMetre(number("salt", 0.02, 6)))
+	in.Hours = unit.Known(unit.Hours(number("hours", 0.5, 24)))
+	in.Salt = unit.Known(unit.DecisiemensPerMetre(number("salt", 0.02, 6)))
 	if given("tank") && given("refill") {
-		in.TankVolume, in.TankRefill = Known(unit.Litres(number("tank", 60, 1e5))), Known(unit.LitresPerHour(number("refill", 20, 20000)))
+		in.TankVolume, in.TankRefill = unit.Known(unit.Litres(number("tank", 60, 1e5))), unit.Known(unit.LitresPerHour(number("refill", 20, 20000)))
 	}
 	return in
 }
@@ -131,9 +131,9 @@ func TestPlanKeepsItsPromises(t *testing.T) {
 func TestMoreFlowNeverWorse(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		in := tomatoField()
-		in.Pressure = Optional[unit.Kilopascals]{}
-		in.Beds = Known(rapid.IntRange(1, 60).Draw(t, "beds"))
-		in.Flow = Known(unit.LitresPerHour(rapid.Float64Range(300, 20000).Draw(t, "flow")))
+		in.Pressure = unit.Optional[unit.Kilopascals]{}
+		in.Beds = unit.Known(rapid.IntRange(1, 60).Draw(t, "beds"))
+		in.Flow = unit.Known(unit.LitresPerHour(rapid.Float64Range(300, 20000).Draw(t, "flow")))
 		a, _ := Make(in)
 		in.Flow.Value *= unit.LitresPerHour(rapid.Float64Range(1, 5).Draw(t, "more"))
 		b, _ := Make(in)
@@ -151,10 +151,10 @@ func TestTwiceTheZonesHalfTheFlow(t *testing.T) {
 		in := tomatoField()
 		perZone := 2 * rapid.IntRange(1, 12).Draw(t, "half a zone")
 		zones := rapid.IntRange(1, 8).Draw(t, "zones")
-		in.Beds = Known(perZone * zones)
+		in.Beds = unit.Known(perZone * zones)
 		first, _ := Make(in)
 		bed := first.Tape.BedFlow
-		in.Flow = Known(bed * unit.LitresPerHour(perZone) * 1.001 / 0.8)
+		in.Flow = unit.Known(bed * unit.LitresPerHour(perZone) * 1.001 / 0.8)
 		a, _ := Make(in)
 		in.Flow.Value /= 2
 		b, _ := Make(in)
@@ -169,11 +169,11 @@ func TestTwiceTheZonesHalfTheFlow(t *testing.T) {
 func TestMetricEqualsUS(t *testing.T) {
 	us := tomatoField()
 	si := us
-	si.BedLength, si.BedCentres, si.BedTop = Known(unit.Metres(91.44)), Known(unit.Metres(1.8288)), Known(unit.Metres(0.762))
+	si.BedLength, si.BedCentres, si.BedTop = unit.Known(unit.Metres(91.44)), unit.Known(unit.Metres(1.8288)), unit.Known(unit.Metres(0.762))
 	si.Spacing, si.TapeFlow = 0.3048, 335.3219098425197
-	si.Flow = Known(unit.LitresPerHour(1816.99765632))
-	si.TapePressure = Known(unit.Kilopascals(68.94757293168361))
-	us.TapePressure = Known(unit.FromPSI(10))
+	si.Flow = unit.Known(unit.LitresPerHour(1816.99765632))
+	si.TapePressure = unit.Known(unit.Kilopascals(68.94757293168361))
+	us.TapePressure = unit.Known(unit.FromPSI(10))
 	a, b := plan(t, us), plan(t, si)
 	require.Equal(t, len(a.Steps), len(b.Steps))
 	for i := range a.Steps {
@@ -201,18 +201,18 @@ func FuzzMake(f *testing.F) {
 	f.Add(1, 2.0, 0.5, 0.15, 20.0, 1, 0.92, 50.0, 28.0, 2e6, 1500.0, 0.0, 200.0, 0.0, 0.25, 0.02, 0.0, 1.0, uint8(11), uint8(4))
 	f.Fuzz(func(t *testing.T, beds int, length, centres, top, slope float64, lines int, spacing, tapeFlow, tapePressure, flow, pressure, lift, rise, header, hours, salt, reference, exponent float64, texture, supply uint8) {
 		in := tomatoField()
-		in.Beds, in.BedLength, in.BedCentres, in.BedTop = Known(beds), Known(unit.Metres(length)), Known(unit.Metres(centres)), Known(unit.Metres(top))
+		in.Beds, in.BedLength, in.BedCentres, in.BedTop = unit.Known(beds), unit.Known(unit.Metres(length)), unit.Known(unit.Metres(centres)), unit.Known(unit.Metres(top))
 		in.Slope, in.Laterals, in.Spacing, in.TapeFlow = unit.Percent(slope), lines, unit.Metres(spacing), unit.LitresPerHourPer100Metres(tapeFlow)
-		in.TapePressure, in.Flow, in.Pressure = Known(unit.Kilopascals(tapePressure)), Known(unit.LitresPerHour(flow)), Known(unit.Kilopascals(pressure))
-		in.Lift, in.Rise, in.Header, in.Hours = Known(unit.Metres(lift)), Known(unit.Metres(rise)), Known(unit.Metres(header)), Known(unit.Hours(hours))
-		in.Salt, in.Exponent = Known(unit.DecisiemensPerMetre(salt)), Known(exponent)
+		in.TapePressure, in.Flow, in.Pressure = unit.Known(unit.Kilopascals(tapePressure)), unit.Known(unit.LitresPerHour(flow)), unit.Known(unit.Kilopascals(pressure))
+		in.Lift, in.Rise, in.Header, in.Hours = unit.Known(unit.Metres(lift)), unit.Known(unit.Metres(rise)), unit.Known(unit.Metres(header)), unit.Known(unit.Hours(hours))
+		in.Salt, in.Exponent = unit.Known(unit.DecisiemensPerMetre(salt)), unit.Known(exponent)
 		for m := range in.Usual.Value {
 			in.Usual.Value[m] = unit.Millimetres(reference)
 		}
 		in.Soil = soilOf(table.Soils[int(texture)%len(table.Soils)].ID)
 		in.Supply = [...]waterquality.Supply{"", "none", "well", "pond", "stream", "municipal", "tank"}[supply%7]
 		if supply > 127 {
-			in.Pressure = Optional[unit.Kilopascals]{}
+			in.Pressure = unit.Optional[unit.Kilopascals]{}
 		}
 		p, problems := Make(in)
 		for _, problem := range problems {
@@ -232,9 +232,9 @@ func FuzzMake(f *testing.F) {
 // sixtyZones is a field of 240 beds in 60 zones of four.
 func sixtyZones() Input {
 	in := tomatoField()
-	in.Beds = Known(240)
-	in.Hours = Known(unit.Hours(24))
-	in.FeedRate, in.FeedGrade, in.Stock, in.Injector = Known(1.12), Known(unit.Percent(20)), Known(0.12), Known(100.0)
+	in.Beds = unit.Known(240)
+	in.Hours = unit.Known(unit.Hours(24))
+	in.FeedRate, in.FeedGrade, in.Stock, in.Injector = unit.Known(1.12), unit.Known(unit.Percent(20)), unit.Known(0.12), unit.Known(100.0)
 	return in
 }
 

@@ -110,11 +110,11 @@ func (w *work) fewerBeds() []change {
 	most := w.mostBeds(b)
 	if most > 0 {
 		input := w.in.Input
-		input.Beds = Known(most)
+		input.Beds = unit.Known(most)
 		return []change{{"fewer-beds", float64(had-most) / float64(had), unit.Say("Plant fewer beds: {} instead of {}.", most, had), []Input{input}}}
 	}
 	best := -1
-	for i, tape := range drip.TapeClasses {
+	for i, tape := range w.in.Sold.Tapes {
 		flow, even := w.bedFlowWith(tape)
 		if !even || !w.joins(tape.Spacing) {
 			continue
@@ -127,11 +127,11 @@ func (w *work) fewerBeds() []change {
 	if best < 0 {
 		return nil
 	}
-	tape := drip.TapeClasses[best]
+	tape := w.in.Sold.Tapes[best]
 	input := w.in.Input
-	input.Beds, input.TapeFlow, input.Spacing = Known(most), tape.Flow, tape.Spacing
+	input.Beds, input.TapeFlow, input.Spacing = unit.Known(most), tape.Flow, tape.Spacing
 	return []change{{"fewer-beds-other-tape", float64(had-most)/float64(had) + otherTapeEffort,
-		unit.Say("Plant fewer beds, {} instead of {}, on {} tape: outlets {} apart, {}.", most, had, string(tape.Class)+"-flow", unit.Short(tape.Spacing), tape.Flow), []Input{input}}}
+		unit.Say("Plant fewer beds, {} instead of {}, on {} tape: outlets {} apart, {}.", most, had, tape.Class, unit.Short(tape.Spacing), tape.Flow), []Input{input}}}
 }
 
 // mostBeds is the largest number of beds, below those in hand, that fits.
@@ -150,7 +150,7 @@ func (w *work) mostBeds(b balance) int {
 
 // bedFlowWith gives a bed's flow with another tape, and whether it waters
 // evenly, or at least not worse than the tape in hand.
-func (w *work) bedFlowWith(tape drip.TapeClass) (unit.LitresPerHour, bool) {
+func (w *work) bedFlowWith(tape Candidate) (unit.LitresPerHour, bool) {
 	other := work{in: w.in}
 	other.in.TapeFlow, other.in.Spacing = tape.Flow, tape.Spacing
 	p, err := other.line(w.in.tapeBore, w.in.BedLength.Value).Solve(w.in.pressure)
@@ -168,10 +168,9 @@ func (w *work) moreFlow() []change {
 		if _, fits := b.needs(); b.usable <= now || !fits && beds < b.beds {
 			continue
 		}
-		// A little more than the beds take, so that rounding cannot miss it.
-		tested := round(b.usable/unit.LitresPerHour(w.in.usable/100)*1.001, stepFlow)
+		tested := round(b.usable/unit.LitresPerHour(w.in.usable/100)*aLittleMore, stepFlow)
 		input := w.in.Input
-		input.Flow = Known(tested)
+		input.Flow = unit.Known(tested)
 		return []change{{"more-flow", float64(b.usable/now) - 1, unit.Say("Find a source that tests at {} instead of {}.", tested, w.in.Flow.Value), []Input{input}}}
 	}
 	return nil
@@ -181,8 +180,8 @@ func (w *work) moreFlow() []change {
 func (w *work) otherTape() []change {
 	in := &w.in
 	best, bestHours, bestFits := -1, unit.Hours(0), false
-	for i, tape := range drip.TapeClasses {
-		if math.Abs(float64(tape.Flow/in.TapeFlow)-1) < 0.02 && math.Abs(float64(tape.Spacing/in.Spacing)-1) < 0.02 || !w.joins(tape.Spacing) {
+	for i, tape := range w.in.Sold.Tapes {
+		if math.Abs(float64(tape.Flow/in.TapeFlow)-1) < sameTape && math.Abs(float64(tape.Spacing/in.Spacing)-1) < sameTape || !w.joins(tape.Spacing) {
 			continue
 		}
 		flow, even := w.bedFlowWith(tape)
@@ -202,10 +201,10 @@ func (w *work) otherTape() []change {
 	if best < 0 {
 		return nil
 	}
-	tape := drip.TapeClasses[best]
+	tape := w.in.Sold.Tapes[best]
 	input := in.Input
 	input.TapeFlow, input.Spacing = tape.Flow, tape.Spacing
-	return []change{{"other-tape", otherTapeEffort, unit.Say("Buy {} tape: outlets {} apart, {}, instead of {}.", string(tape.Class)+"-flow", unit.Short(tape.Spacing), tape.Flow, in.TapeFlow), []Input{input}}}
+	return []change{{"other-tape", otherTapeEffort, unit.Say("Buy {} tape: outlets {} apart, {}, instead of {}.", tape.Class, unit.Short(tape.Spacing), tape.Flow, in.TapeFlow), []Input{input}}}
 }
 
 // Efforts of changes that are not a share of something.
@@ -216,6 +215,24 @@ const (
 	boosterEffort    = 0.4
 	halfBedsEffort   = 0.5
 	storageEffort    = 0.6
+	eachCutEffort    = 0.2 // a header for each
+	otherEndEffort   = 0.3
+	contourEffort    = 0.25
+	oneBedEffort     = 0.35
+)
+
+// How remedies are sized.
+const (
+	aLittleMore                  = 1.001   // than the beds take, so that rounding cannot miss it
+	sameTape                     = 0.02    // a tape whose flow and spacing differ by no more is the same
+	keptBack                     = 0.97    // of the flow, where beds are cut to what it can push
+	mostPieces                   = 8       // that a bed is cut into
+	fewOutlets                   = 4       // that a line of tape must have
+	mostBeds                     = 1000    // after cutting
+	gentleFall                   = 2       // percent, along which beds still count as level: common practice
+	headerMore                   = 4.0 / 3 // of missing pressure: at full pressure the header loses more
+	headerSpare unit.Kilopascals = 5
+	oneBedMore                   = 1.5 // of a bed's flow, so that one bed runs and not two
 )
 
 // joins tells whether outlets so far apart wet a strip, where the soil is known.
@@ -223,7 +240,7 @@ func (w *work) joins(spacing unit.Metres) bool {
 	if !w.in.Soil.Given {
 		return true
 	}
-	widest := soilwater.OverlapShare * w.in.WettedWidth.or(w.in.Soil.Value.Wet)
+	widest := soilwater.OverlapShare * w.in.WettedWidth.Or(w.in.Soil.Value.Wet)
 	return spacing <= max(widest, w.in.Spacing)
 }
 
@@ -235,7 +252,7 @@ func (w *work) moreHours() []change {
 	}
 	hours = unit.Hours(math.Ceil(float64(hours)*10) / 10)
 	input := w.in.Input
-	input.Hours = Known(min(hours, 24))
+	input.Hours = unit.Known(min(hours, 24))
 	return []change{{"more-hours", float64(hours/b.hours) - 1, unit.Say("Run water {} a day instead of {}.", hours, b.hours), []Input{input}}}
 }
 
@@ -254,8 +271,8 @@ func (w *work) storage() []change {
 		}
 		tank := round(unit.Litres(float64(b.usable-source)*float64(hours)), stepVolume)
 		input := w.in.Input
-		input.Flow = Known(b.usable / unit.LitresPerHour(w.in.usable/100) * 1.001)
-		input.Pressure, input.Supply = Optional[unit.Kilopascals]{}, ""
+		input.Flow = unit.Known(b.usable / unit.LitresPerHour(w.in.usable/100) * aLittleMore)
+		input.Pressure, input.Supply = unit.Optional[unit.Kilopascals]{}, ""
 		return []change{{"tank", storageEffort, unit.Say("Fill a tank of {} around the clock, and pump {} from it.", tank, round(b.usable, stepFlow)), []Input{input}}}
 	}
 	return nil
@@ -287,10 +304,10 @@ func (w *work) oneLineMore() []change {
 func (w *work) smallerPlanting() []change {
 	b := w.balance()
 	perMetre := float64(b.bedFlow) / float64(w.in.BedLength.Value)
-	length := math.Floor(2*0.97*float64(b.usable)/perMetre) / 2
+	length := math.Floor(2*keptBack*float64(b.usable)/perMetre) / 2
 	length = min(length, float64(w.in.BedLength.Value))
 	zones := math.Floor(float64(b.hours) / (b.perBed / float64(b.bedFlow)))
-	if length < float64(4*w.in.Spacing) || zones < 1 {
+	if length < float64(fewOutlets*w.in.Spacing) || zones < 1 {
 		return nil
 	}
 	beds := min(b.beds, int(zones)*max(1, atOnce(b.usable, unit.LitresPerHour(perMetre*length))))
@@ -299,7 +316,7 @@ func (w *work) smallerPlanting() []change {
 		return nil
 	}
 	input := w.in.Input
-	input.Beds, input.BedLength = Known(beds), Known(unit.Metres(length))
+	input.Beds, input.BedLength = unit.Known(beds), unit.Known(unit.Metres(length))
 	return []change{{"smaller-planting", 1 - area, unit.Say("Plant {} beds of {} instead of {} beds of {}.", beds, unit.Metres(length), b.beds, w.in.BedLength.Value), []Input{input}}}
 }
 
@@ -307,7 +324,7 @@ func (w *work) smallerPlanting() []change {
 // climbs and one falls, and both must work.
 func (w *work) halfBeds() []change {
 	input := w.in.Input
-	if input.BedLength.Value < 4*input.Spacing || 2*input.Beds.Value > 1000 {
+	if input.BedLength.Value < fewOutlets*input.Spacing || 2*input.Beds.Value > mostBeds {
 		return nil
 	}
 	input.BedLength.Value /= 2
@@ -321,26 +338,26 @@ func (w *work) halfBeds() []change {
 }
 
 func (w *work) largerBore() []change {
-	if w.in.tapeBore >= drip.LargeTapeBore || w.plan.Tape.Profile != nil && w.plan.Tape.Spread <= w.in.spread {
+	if w.in.tapeBore >= w.in.Sold.LargeBore || w.plan.Tape.Profile != nil && w.plan.Tape.Spread <= w.in.spread {
 		return nil
 	}
 	input := w.in.Input
-	input.TapeBore = Known(drip.LargeTapeBore)
-	return []change{{"larger-bore", largerBoreEffort, unit.Say("Buy tape of a larger bore: {} instead of {}.", unit.Bore(drip.LargeTapeBore), unit.Bore(w.in.tapeBore)), []Input{input}}}
+	input.TapeBore = unit.Known(w.in.Sold.LargeBore)
+	return []change{{"larger-bore", largerBoreEffort, unit.Say("Buy tape of a larger bore: {} instead of {}.", unit.Bore(w.in.Sold.LargeBore), unit.Bore(w.in.tapeBore)), []Input{input}}}
 }
 
 // shorterLines cuts the beds into pieces, each with its own header, until the
 // pieces work: on a slope both ways along it, since a header may feed both.
 func (w *work) shorterLines() []change {
-	for pieces := 2; pieces <= 8; pieces++ {
+	for pieces := 2; pieces <= mostPieces; pieces++ {
 		input := w.in.Input
 		input.BedLength.Value /= unit.Metres(pieces)
 		input.Beds.Value *= pieces
-		if input.BedLength.Value < 4*input.Spacing || input.Beds.Value > 1000 {
+		if input.BedLength.Value < fewOutlets*input.Spacing || input.Beds.Value > mostBeds {
 			return nil
 		}
-		c := change{"shorter-lines", 0.2 * float64(pieces-1), unit.Say("Cut each bed into {} lines, each fed by its own header.", pieces), []Input{input}}
-		if w.try(c).Fits || pieces == 8 {
+		c := change{"shorter-lines", eachCutEffort * float64(pieces-1), unit.Say("Cut each bed into {} lines, each fed by its own header.", pieces), []Input{input}}
+		if w.try(c).Fits || pieces == mostPieces {
 			return []change{c}
 		}
 	}
@@ -350,14 +367,14 @@ func (w *work) shorterLines() []change {
 // gentlerTape takes the row of the tape table with the least flow that still
 // joins: less friction along the line.
 func (w *work) gentlerTape() []change {
-	for _, tape := range drip.TapeClasses { // from least to most flow
-		if tape.Flow >= w.in.TapeFlow*0.98 {
+	for _, tape := range w.in.Sold.Tapes { // from least to most flow
+		if tape.Flow >= w.in.TapeFlow*(1-sameTape) {
 			return nil
 		}
 		if w.joins(tape.Spacing) {
 			input := w.in.Input
 			input.TapeFlow, input.Spacing = tape.Flow, tape.Spacing
-			return []change{{"gentler-tape", otherTapeEffort, unit.Say("Buy {} tape: outlets {} apart, {}, instead of {}.", string(tape.Class)+"-flow", unit.Short(tape.Spacing), tape.Flow, w.in.TapeFlow), []Input{input}}}
+			return []change{{"gentler-tape", otherTapeEffort, unit.Say("Buy {} tape: outlets {} apart, {}, instead of {}.", tape.Class, unit.Short(tape.Spacing), tape.Flow, w.in.TapeFlow), []Input{input}}}
 		}
 	}
 	return nil
@@ -370,18 +387,17 @@ func (w *work) otherEnd() []change {
 	}
 	input := w.in.Input
 	input.Slope = -input.Slope
-	return []change{{"other-end", 0.3, unit.Say("Feed the beds from their other end."), []Input{input}}}
+	return []change{{"other-end", otherEndEffort, unit.Say("Feed the beds from their other end."), []Input{input}}}
 }
 
-// alongContour lays the beds nearly level: a gentle fall of up to 2 % still
-// drains them (common practice, no source).
+// alongContour lays the beds nearly level: a gentle fall still drains them.
 func (w *work) alongContour() []change {
-	if math.Abs(float64(w.in.Slope)) <= 2 {
+	if math.Abs(float64(w.in.Slope)) <= gentleFall {
 		return nil
 	}
 	input := w.in.Input
 	input.Slope = -1
-	return []change{{"along-contour", 0.25, unit.Say("Lay the beds across the slope, with a fall of about {}.", unit.Percent(1)), []Input{input}}}
+	return []change{{"along-contour", contourEffort, unit.Say("Lay the beds across the slope, with a fall of about {}.", unit.Percent(1)), []Input{input}}}
 }
 
 // lack is the pressure that the source misses at the tape.
@@ -390,12 +406,11 @@ func (w *work) lack() unit.Kilopascals {
 	if s == nil || !s.SourceGives.Given {
 		return 0
 	}
-	return max(0, w.in.TapePressure.or(usualTapePressure)-s.SourceGives.Value)
+	return max(0, w.in.TapePressure.Or(usualTapePressure)-s.SourceGives.Value)
 }
 
-// extra is the pressure to add. At full pressure the header loses more than at
-// the low one: a third more makes up for it, and a regulator takes the rest.
-func (w *work) extra() unit.Kilopascals { return round(w.lack()*4/3+5, stepPressure) }
+// extra is the pressure to add; a regulator takes what is too much.
+func (w *work) extra() unit.Kilopascals { return round(w.lack()*headerMore+headerSpare, stepPressure) }
 
 // booster names the pump that makes up missing pressure.
 func (w *work) booster() []change {
@@ -419,7 +434,7 @@ func (w *work) morePressure() []change {
 func (w *work) pushed(extra unit.Kilopascals) Input {
 	push, _ := w.in.push()
 	input := w.in.Input
-	input.Pressure, input.Rise = Known(push+extra), Optional[unit.Metres]{}
+	input.Pressure, input.Rise = unit.Known(push+extra), unit.Optional[unit.Metres]{}
 	return input
 }
 
@@ -430,8 +445,8 @@ func (w *work) oneBedAtOnce() []change {
 		return nil
 	}
 	input := w.in.Input
-	input.Flow = Known(w.plan.Tape.BedFlow * 1.5 / unit.LitresPerHour(w.in.usable/100))
-	return []change{{"one-bed-at-once", 0.35, unit.Say("Run one bed at a time, so that the header loses less pressure."), []Input{input}}}
+	input.Flow = unit.Known(w.plan.Tape.BedFlow * oneBedMore / unit.LitresPerHour(w.in.usable/100))
+	return []change{{"one-bed-at-once", oneBedEffort, unit.Say("Run one bed at a time, so that the header loses less pressure."), []Input{input}}}
 }
 
 func (w *work) higherTank() []change {
@@ -439,7 +454,7 @@ func (w *work) higherTank() []change {
 	if lack == 0 || !w.gravityOnly() {
 		return nil
 	}
-	raise := round(unit.Metres(math.Ceil(float64(drip.HeadOf(lack*4/3))*10)/10), stepLength)
+	raise := round(unit.Metres(math.Ceil(float64(drip.HeadOf(lack*headerMore))*10)/10), stepLength)
 	input := w.in.Input
 	input.Rise.Value -= raise
 	return []change{{"higher-tank", float64(raise / -w.in.Rise.Value), unit.Say("Set the tank {} higher.", raise), []Input{input}}}
@@ -457,7 +472,7 @@ func (w *work) lowerPressure() []change {
 		return nil
 	}
 	input := w.in.Input
-	input.TapePressure = Known(lower)
+	input.TapePressure = unit.Known(lower)
 	return []change{{"lower-pressure", pressureEffort, unit.Say("Turn the regulator down to {}.", lower), []Input{input}}}
 }
 
@@ -468,6 +483,6 @@ func (w *work) moreRefill() []change {
 	}
 	refill := round(unit.LitresPerHour(math.Ceil(float64(w.plan.Schedule.LitresADay.Value)/24)), stepFlow)
 	input := in.Input
-	input.TankRefill = Known(refill)
+	input.TankRefill = unit.Known(refill)
 	return []change{{"more-refill", float64(refill/in.TankRefill.Value) - 1, unit.Say("Refill the tank with {} instead of {}.", refill, in.TankRefill.Value), []Input{input}}}
 }

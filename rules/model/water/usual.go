@@ -26,6 +26,21 @@ const (
 	tankFilterShare                      = 0.1
 	leastTankFilterLoss unit.Kilopascals = 2
 	longestSought       unit.Metres      = 1000
+	// A header may lose what the tape leaves of the source's pressure and evenness, and
+	// at least these shares of them (our judgement).
+	headerShare                      = 0.2
+	headerSpread                     = 0.25
+	leastHeaderLoss unit.Kilopascals = 0.5
+)
+
+// From where a warning is due.
+const (
+	thinWallPressure unit.Kilopascals   = 12 * unit.KilopascalsPerPSI // from memory: 8-mil tape stands 10–15 psi
+	mostSuction      unit.Metres        = 7                           // from memory: pumps draw up to about 7 m at sea level
+	riverFlow        unit.LitresPerHour = 5e5                         // check the unit
+	narrowStrip      unit.Percent       = 60                          // of the bed top wetted: common practice
+	muchYieldLeft    unit.Percent       = 75                          // below it salt is a care of the plan
+	weakChlorinePH                      = 7.5                         // UC ANR: at pH 8 a quarter of the chlorine works
 )
 
 // Assumption is a usual value that stood in for one not given.
@@ -53,26 +68,26 @@ type filled struct {
 func fill(in Input) filled {
 	f := filled{
 		Input:        in,
-		tapeBore:     in.TapeBore.or(drip.CommonTapeBore),
-		exponent:     in.Exponent.or(usualExponent),
-		makersCV:     in.MakersCV.or(usualMakersCV),
-		pressure:     in.TapePressure.or(usualTapePressure),
-		filterLoss:   in.FilterLoss.or(usualFilterLoss),
-		injectorLoss: in.InjectorLoss.or(0),
-		spread:       in.FlowSpread.or(usualSpread),
-		usable:       in.UsableShare.or(usualUsableShare),
-		efficiency:   in.Efficiency.or(demand.UsualEfficiency),
-		hours:        in.Hours.or(usualHours),
-		filmCut:      in.FilmCut.or(Range{demand.UsualFilmCut.Low, demand.UsualFilmCut.High}),
+		tapeBore:     in.TapeBore.Or(in.Sold.CommonBore),
+		exponent:     in.Exponent.Or(usualExponent),
+		makersCV:     in.MakersCV.Or(usualMakersCV),
+		pressure:     in.TapePressure.Or(usualTapePressure),
+		filterLoss:   in.FilterLoss.Or(usualFilterLoss),
+		injectorLoss: in.InjectorLoss.Or(0),
+		spread:       in.FlowSpread.Or(usualSpread),
+		usable:       in.UsableShare.Or(usualUsableShare),
+		efficiency:   in.Efficiency.Or(demand.UsualEfficiency),
+		hours:        in.Hours.Or(usualHours),
+		filmCut:      in.FilmCut.Or(Range{demand.UsualFilmCut.Low, demand.UsualFilmCut.High}),
 		bedFlow:      in.TapeFlow * unit.LitresPerHourPer100Metres(in.Laterals),
 	}
 	if f.drivesInjector() {
-		f.injectorLoss = in.InjectorLoss.or(usualInjectorLoss)
+		f.injectorLoss = in.InjectorLoss.Or(usualInjectorLoss)
 	}
 	if loss, own := f.tankFilter(); own {
-		f.filterLoss = in.FilterLoss.or(loss)
+		f.filterLoss = in.FilterLoss.Or(loss)
 	}
-	full := in.Canopy.or(in.BedCentres.Value)
+	full := in.Canopy.Or(in.BedCentres.Value)
 	f.ground = demand.Ground{BedTop: in.BedTop.Value, Full: max(full, in.BedTop.Value)}
 	return f
 }

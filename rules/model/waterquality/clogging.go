@@ -1,5 +1,7 @@
 package waterquality
 
+import "filmfurrow/rules/unit"
+
 // Hazard sorts a finding.
 type Hazard uint8
 
@@ -80,10 +82,18 @@ func HardnessWord(milligrams float64) string {
 	return "very hard"
 }
 
-// LimeLikely tells whether lime may come out in the outlets: bicarbonate above
-// 2 meq/L (about 120 mg/L) and a pH above 7.5 together (UC ANR,
-// micro-irrigation maintenance).
-func LimeLikely(bicarbonateMeq, ph float64) bool { return bicarbonateMeq > 2 && ph > 7.5 }
+// Lime may come out in the outlets above both of these together: UC ANR
+// (micro-irrigation maintenance) names bicarbonate of 2 meq/L, about 120 mg/L of
+// hardness, and a pH of 7.5.
+const (
+	LimeHardness unit.MilligramsPerLitre = 120
+	LimePH                               = 7.5
+)
+
+// LimeLikely tells whether lime may come out in the outlets.
+func LimeLikely(hardness unit.MilligramsPerLitre, ph float64) bool {
+	return hardness > LimeHardness && ph > LimePH
+}
 
 // DissolvedSolids gives mg/L from conductivity in dS/m: about 640 × EC (from
 // memory).

@@ -37,9 +37,9 @@ type Filter struct {
 	SandFirst  bool // a well that lifts sand wants a separator ahead
 }
 
-// lowFlowOutlet is the emitter flow at 8 psi below which passages are small:
+// LowFlowOutlet is the emitter flow at 8 psi below which passages are small:
 // between the low class (0.13 gal/h) and the medium one (0.20).
-const lowFlowOutlet unit.LitresPerHour = 0.16 * unit.LitresPerGallon
+const LowFlowOutlet unit.LitresPerHour = 0.16 * unit.LitresPerGallon
 
 // FilterFor chooses by the outlet and the supply. The base is 120 mesh or finer
 // (Agriculture Victoria); low-flow outlets get 200 mesh, the typical screen of
@@ -48,7 +48,7 @@ const lowFlowOutlet unit.LitresPerHour = 0.16 * unit.LitresPerGallon
 // ("") only the mesh is told. The tape's label has the last word.
 func FilterFor(outlet unit.LitresPerHour, supply Supply) Filter {
 	f := Filter{Mesh: Meshes[2]}
-	if outlet < lowFlowOutlet {
+	if outlet < LowFlowOutlet {
 		f.Mesh = Meshes[5]
 	}
 	f.MediaFirst = supply.Surface()

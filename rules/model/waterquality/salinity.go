@@ -42,12 +42,13 @@ func (t Tolerance) Leaching(water unit.DecisiemensPerMetre) unit.Percent {
 		return 0
 	}
 	if below <= 0 {
-		return mostLeaching
+		return MostLeaching
 	}
-	return min(mostLeaching, unit.Percent(100*water/below))
+	return min(MostLeaching, unit.Percent(100*water/below))
 }
 
-const mostLeaching unit.Percent = 50
+// MostLeaching is the share beyond which a water does not suit a crop.
+const MostLeaching unit.Percent = 50
 
 // Restriction sorts irrigation water by conductivity: slight below 0.7 dS/m,
 // severe above 3.0 (table after FAO Irrigation and Drainage Paper 29 revision

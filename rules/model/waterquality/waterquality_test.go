@@ -46,9 +46,9 @@ func TestHardnessWordsAndLime(t *testing.T) {
 	for milligrams, word := range map[float64]string{60: "soft", 61: "moderately hard", 120: "moderately hard", 121: "hard", 180: "hard", 181: "very hard"} {
 		assert.Equal(t, word, HardnessWord(milligrams))
 	}
-	assert.True(t, LimeLikely(2.1, 7.6))
-	assert.False(t, LimeLikely(2.1, 7.4), "both must be high")
-	assert.False(t, LimeLikely(1.9, 8))
+	assert.True(t, LimeLikely(125, 7.6))
+	assert.False(t, LimeLikely(125, 7.4), "both must be high")
+	assert.False(t, LimeLikely(115, 8))
 	assert.InDelta(t, 640, DissolvedSolids(1), 1e-9)
 }
 

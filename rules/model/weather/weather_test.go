@@ -125,7 +125,7 @@ func TestInputErrors(t *testing.T) {
 				n.Minimum[m], n.Maximum[m] = 0, 0.2
 			}
 			n.Maximum[5] = 39
-		}, "neighbouring months differ too much"},
+		}, "neighboring months differ too much"},
 	} {
 		n := inland()
 		c.spoil(&n)

@@ -1,0 +1,35 @@
+package heat
+
+import "filmfurrow/rules/unit"
+
+// Judgements lists the estimates that soil warmth rests on; VALIDATION.md tells which
+// stations and rows they were fitted on.
+func Judgements() []unit.Judgement {
+	const (
+		rows     = "fitted on nine published rows"
+		stations = "fitted on 40 weather stations"
+		unfitted = "20 weather stations that were not fitted"
+	)
+	n, t := usualNature, usualNature.turf
+	return []unit.Judgement{
+		{ID: "warmth-roughness", Means: "roughness length of a field of beds", Value: n.roughness, Unit: "m", Source: rows},
+		{ID: "warmth-supply", Means: "water that moist open ground gives off between rains, a day", Value: n.supply, Unit: "mm", Source: rows},
+		{ID: "warmth-snow", Means: "of the air's cold below 0 °C that snow keeps from the ground", Value: n.snowShare, Source: stations},
+		{ID: "warmth-least-resistance", Means: "of a wet skin to evaporation", Value: n.leastResistance, Unit: "s/m", Source: unit.FromMemory},
+		{ID: "warmth-most-resistance", Means: "of a dry crust to evaporation", Value: n.mostResistance, Unit: "s/m", Source: unit.FromMemory},
+		{ID: "warmth-dryness", Means: "added to dryness by each 6 K of daily range beyond 12 K", Value: n.drynessByRange, Source: stations},
+		{ID: "warmth-turf-thatch", Means: "by which thatch insulates where all grows", Value: t.thatch, Unit: "m²·K/W", Source: stations},
+		{ID: "warmth-turf-conductivity", Means: "of the ground below turf", Value: t.conductivity, Unit: "W/m/K", Source: stations},
+		{ID: "warmth-turf-limit", Means: "evaporative demand a day at which half of the turf grows", Value: t.limit, Unit: "mm", Source: stations},
+		{ID: "warmth-turf-sharpness", Means: "how fast growth falls beyond it, for each mm a day", Value: t.sharpness},
+		{ID: "warmth-turf-share", Means: "of a moist bed's supply below turf that grows", Value: t.share, Source: stations},
+		{ID: "warmth-desert-share", Means: "of a moist bed's supply where nothing grows", Value: t.desertShare, Source: stations},
+		{ID: "warmth-freezable", Means: "of the soil's water that freezes", Value: freezable, Source: unit.FromMemory},
+		{ID: "warmth-error-5-cm", Means: "that the model misses a month's mean by, 5 cm deep", Value: ModelError[FiveCentimetres], Unit: "K", Source: unfitted},
+		{ID: "warmth-error-10-cm", Means: "the same, 10 cm deep", Value: ModelError[TenCentimetres], Unit: "K", Source: unfitted},
+		{ID: "warmth-band", Means: "errors that the printed band reaches", Value: bandReach, Unit: "times"},
+		{ID: "warmth-probe-place", Means: "of a probe's difference that belongs to the place and lasts", Value: placeShare, Source: stations},
+		{ID: "warmth-probe-fade", Means: "in which the rest fades", Value: fadeDays, Unit: "days", Source: stations},
+		{ID: "warmth-probe-doubt", Means: "of a probe's difference beyond which it is not believed", Value: doubtBeyond, Unit: "K"},
+	}
+}
