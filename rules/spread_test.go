@@ -18,10 +18,9 @@ import (
 	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/question"
-	"filmfurrow/rules/table"
 )
 
-// somefields are random usual fields, the same on every run.
+// someFields are random usual fields, the same on every run.
 func someFields(t *testing.T, n int) (list []field.Case) {
 	farms := pack(t)
 	var names []string
@@ -38,16 +37,8 @@ func someFields(t *testing.T, n int) (list []field.Case) {
 	return list
 }
 
-// asked are the questions whose answers are counted, and those of the wait's length.
+// counted are the questions whose answers are counted.
 var counted = [...]question.Question{question.Verdict, question.Film, question.Surface, question.Thickness, question.Bed, question.Tape, question.Wait}
-
-// tapesAlike counts tapes by their spacing: the bore has no name of its own.
-func answerKey(q question.Question, o question.Option) string {
-	if q == question.Tape && table.Tapes[o].Bore > 0.02 {
-		return q.Key(o) + ", wide"
-	}
-	return q.Key(o)
-}
 
 // The spread of the answers over random usual fields: a table of the guide. A rule that
 // moves one of the shares by more than a few points is a change of what growers are
@@ -61,7 +52,7 @@ func TestTheSpreadOfAnswers(t *testing.T) {
 		for _, q := range counted {
 			key := "none fits"
 			if o, ok := a.Choice(q).Best(); ok {
-				key = answerKey(q, o)
+				key = q.Key(o)
 			}
 			shares[q.String()+" | "+key] += 100 / float64(n)
 		}
