@@ -25,7 +25,7 @@ func inOrder(list *plan.Shopping) (lines []*plan.Line) {
 }
 
 // partShapes are the parts as sketches around the middle of the pipe.
-var partShapes = map[field.Item]string{
+var partShapes = [field.ItemCount]string{
 	field.ItemBackflow:   `<path class="d-end" d="M-26-12h52v24h-52z"/><path class="d-tape" d="M-16-8l14 8-14 8zM2-8l14 8-14 8z"/>`,
 	field.ItemInjector:   `<path class="d-end" d="M-9-34h18v26h-18z"/><path class="d-drop" d="M0-30q-9 16 0 17q9-1 0-17"/><path class="d-lead" d="M0-8V0"/>`,
 	field.ItemFilter:     `<path class="d-end" d="M-24-9h48V5h-48zM-12 5h24v20q-12 12-24 0z"/><path class="d-lead" d="M-12 13h24M-12 21h24M-4 5v24M4 5v24"/>`,
@@ -43,8 +43,8 @@ var partShapes = map[field.Item]string{
 func partsHTML(lines []*plan.Line) string {
 	t, said := &svg{}, []string{}
 	for i, l := range lines {
-		shape, ok := partShapes[l.Item]
-		if !ok {
+		shape := partShapes[l.Item]
+		if shape == "" {
 			break
 		}
 		n := strconv.Itoa(i + 1)

@@ -54,6 +54,9 @@ tractor-yes = Tractor: {}; this bed needs at least {}.
 tractor-walk = Walk-behind tractor: {}. Flat ground only, film up to {} wide; firm the bed in a first pass.
 tractor-no = Tractor: {}; this bed needs at least {}. Form a lower bed, or borrow a heavier tractor.
 
+lay-today = Lay today?
+print = Print the sheet
+beds = {} beds of {}
 head-before = Before the day: bring and check
 head-figure = or the figure
 todo = Still to do:

@@ -54,6 +54,9 @@ tractor-yes = Tractor: {}; esta cama pide al menos {}.
 tractor-walk = Motocultor: {}. Solo suelo plano, plástico de hasta {} de ancho; afirme la cama en una primera pasada.
 tractor-no = Tractor: {}; esta cama pide al menos {}. Haga una cama más baja o pida prestado un tractor más pesado.
 
+lay-today = ¿Tender hoy?
+print = Imprimir la hoja
+beds = {} camas de {}
 head-before = Antes del día: qué llevar y revisar
 head-figure = o la cifra
 todo = Falta:
