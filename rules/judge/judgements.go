@@ -30,7 +30,7 @@ var (
 	paleHalf      = Judgement{ID: "film-pale-half", Means: "degrees above it, or above a cool crop's best months, at which white counts half", Value: 3, Unit: "°C"}
 	silverPale    = Judgement{ID: "film-silver-in-heat", Means: "what silver counts beside white in heat: guides name white, and keep silver for insects", Value: 0.5, Unit: "share"}
 	harvestLeft   = Judgement{ID: "film-short-harvest", Means: "days of harvest before frost below which a season is short", Value: 80, Unit: "days"}
-	coldFull      = Judgement{ID: "film-cold-full", Means: "degrees below its best roots, under black, at which a short season counts whole", Value: 4, Unit: "°C"}
+	coldFull      = Judgement{ID: "film-cold-full", Means: "degrees below its best roots, under black, at which a short season counts whole: as many as the warmest film adds to black, 8 to 14 °F against 3 to 5", Value: 3.9, Unit: "°C", Source: &table.NewEngland}
 	hoursLight    = Judgement{ID: "film-weeding-light", Means: "weeding of 100 ft of bare bed in a season, light weeds", Value: 0.5, Unit: "h"}
 	hoursModerate = Judgement{ID: "film-weeding-moderate", Means: "weeding of 100 ft of bare bed in a season, moderate weeds", Value: 1.5, Unit: "h"}
 	hoursHeavy    = Judgement{ID: "film-weeding-heavy", Means: "weeding of 100 ft of bare bed in a season, heavy weeds", Value: 4, Unit: "h"}
