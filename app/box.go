@@ -95,8 +95,8 @@ func (b *textBox) typed(ctx app.Context, _ app.Event) {
 	ctx.PreventUpdate()
 	b.S.typed[b.ID] = b.hand.heard(ctx.JSSrc())
 	b.S.save()
-	if b.ID == placeBox {
-		b.S.tell(onExample) // the places found
+	if b.ID == placeBox || b.ID == probeBox {
+		b.S.tell(onExample) // the places found, what the reading says
 	}
 }
 

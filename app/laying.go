@@ -43,19 +43,23 @@ func (p *layingPart) Render() app.UI {
 	if l == "" {
 		l = sheet.English
 	}
-	words := dayWordsOf[l]
 	list, _ := p.S.shopping()
 	s := p.S.advice.Sheet(&list)
-	if s.Down { // nothing is laid: it is the day of planting
-		words[0] = sheet.Text(l, s.Title())
-	}
 	s.Told(p.ticked)
+	title := sheet.Key("lay-today")
+	if s.Down { // nothing is laid: it is the day of planting
+		title = s.Title()
+	}
 	part := func(head string, list []plan.SheetLine, more ...app.UI) app.UI {
 		items := make([]app.UI, len(list))
 		for i := range list {
 			items[i] = item(list[i].In(l, p.S.system))
 		}
-		return app.Div().Hidden(len(list) == 0).Body(append([]app.UI{heading(head), app.Ul().Body(items...)}, more...)...)
+		body := append([]app.UI{app.Ul().Body(items...)}, more...)
+		if head != "" {
+			body = append([]app.UI{heading(head)}, body...)
+		}
+		return app.Div().Hidden(len(list) == 0).Body(body...)
 	}
 	if p.S.advice.Refused() {
 		return app.Section().ID("laying-day").Class("sheet").Body(p.S.paperHead(),
@@ -85,7 +89,7 @@ func (p *layingPart) Render() app.UI {
 	shown, boxes := p.cards(l, &s)
 	return app.Section().ID("laying-day").Class("sheet").Lang(string(l)).Body(
 		head[0],
-		box("view-head", app.H1().Text(words[0]), para("sub", p.on(l)), p.languages(l), p.S.printButton("lay-print", words[1])),
+		box("view-head", app.H1().Text(p.say(l, title)), para("sub", p.on(l)), p.languages(l), p.S.printButton("lay-print", p.say(l, "print"))),
 		app.Div().Class(class).Role("status").Body(strong(state), span(because), app.Small().Text(counts)),
 		app.Ul().Class("boxes conds").Body(shown...),
 		heading(p.say(l, "head-before")),
@@ -118,38 +122,43 @@ func (p *layingPart) cards(l sheet.Language, s *plan.Sheet) (shown, boxes []app.
 	}
 	told := map[sheet.Key]bool{}
 	for _, c := range row {
-		reply, ask := plan.Unasked, c.ask
-		var body []app.UI
-		title := ""
-		if ask != "" {
-			title = p.say(l, ask)
+		reply, ask, first := plan.Yes, "", true
+		if c.ask != "" {
+			ask = p.say(l, c.ask)
 		}
+		text := &svg{}
+		var body []app.UI
 		says := func(r plan.Reply, words string, doubled bool) {
+			reply, first = worse(reply, r), false
 			class := string(r.Key())
 			if doubled && r == plan.Unasked { // the question says it too
 				class += " paper-only"
 			}
-			body = append(body, app.P().Class(class).Body(app.B().Text(p.say(l, r.Key())), plain(" "+words)))
+			text.raw(`<p class="`, class, `"><b>`, p.say(l, r.Key()), `</b> `, escape(words), `</p>`)
+		}
+		flush := func(title string) {
+			if title != "" {
+				title = `<h3>` + escape(title) + `</h3>`
+			}
+			body = append(body, app.Raw(`<div>`+title+text.b.String()+`</div>`))
+			text = &svg{}
 		}
 		var taps app.UI
 		for i := range s.Go {
 			g := &s.Go[i]
-			of := string(g.ID)
-			switch {
-			case of == string(c.picture), of == "hand" && c.picture == "ball", of == "tractor" && c.picture == "machine":
-			default:
+			if g.ID != c.picture && !(g.ID == "hand" && c.picture == "ball") && !(g.ID == "tractor" && c.picture == "machine") {
 				continue
 			}
-			told[g.ID] = true
-			reply = worse(reply, g.Reply, len(body) == 0)
-			says(g.Reply, g.In(l, p.S.system), g.Ask.Key != "" || of == "ball")
+			says(g.Reply, g.In(l, p.S.system), g.Ask.Key != "" || g.ID == "ball")
 			switch {
-			case of == "ball", of == "hand":
-				body = append(body, p.choices(l, "day."+of))
-			case c.tells != "" && g.Ask.Key != "":
-				title = g.Ask.In(l, p.S.system)
+			case c.picture == "ball":
+				flush(ask)
+				ask = ""
+				body = append(body, p.choices(l, "day."+string(g.ID)))
+			case g.Ask.Key != "":
+				ask = g.Ask.In(l, p.S.system)
 				taps = p.yesNo(l, g.ID+plan.TapYes, g.ID+plan.TapNo, g.Reply, c.tells)
-			case c.tells != "" && of != "tractor": // how many rolls is not known
+			case g.ID == "rolls": // how many are needed is not known
 				taps = asked("taps", p.figure(l, c.tells))
 			}
 		}
@@ -157,22 +166,19 @@ func (p *layingPart) cards(l sheet.Language, s *plan.Sheet) (shown, boxes []app.
 			if b := &s.Boxes[i]; b.Key == sheet.Key(c.tells) {
 				told[b.Key] = true
 				r := b.Reply(p.ticked)
-				reply = worse(reply, r, len(body) == 0)
 				says(r, b.In(l, p.S.system), false)
 				taps = p.yesNo(l, b.Key, b.Key+plan.TapNo, r, "")
 			}
 		}
-		if len(body) == 0 {
+		if first {
 			continue
 		}
-		if title != "" {
-			body = append([]app.UI{heading3(title)}, body...)
-		}
 		if c.picture != "ball" {
-			body = append(body, app.Raw(p.dayPicture(string(c.picture))))
-		}
-		if c.picture == "people" && !s.ByHand && !s.Down {
-			body = append(body, helpText(s.Who.In(l, p.S.system)))
+			text.raw(p.dayPicture(string(c.picture)))
+			if c.picture == "people" && !s.ByHand && !s.Down {
+				text.raw(`<p class="help">`, escape(s.Who.In(l, p.S.system)), `</p>`)
+			}
+			flush(ask)
 		}
 		if taps != nil {
 			body = append(body, taps)
@@ -196,20 +202,15 @@ func (p *layingPart) cards(l sheet.Language, s *plan.Sheet) (shown, boxes []app.
 }
 
 // worse is what two replies on one card come to: no before open before yes.
-func worse(a, b plan.Reply, first bool) plan.Reply {
-	switch {
-	case first:
-		return b
-	case a == plan.No || b == plan.No:
+func worse(a, b plan.Reply) plan.Reply {
+	if a == plan.No || b == plan.No {
 		return plan.No
-	case a == plan.Unasked || b == plan.Unasked:
-		return plan.Unasked
 	}
-	return plan.Yes
+	return min(a, b) // open stands before yes
 }
 
 // tap is a large button that is pressed or not; a second tap takes it back.
-func (p *layingPart) tap(id, text, picture string, on bool, do func(), scope ...any) app.UI {
+func tap(id, text, picture string, on bool, do func(), scope ...any) app.UI {
 	var inside []app.UI
 	if picture != "" {
 		inside = append(inside, app.Raw(picture))
@@ -222,7 +223,7 @@ func (p *layingPart) tap(id, text, picture string, on bool, do func(), scope ...
 func (p *layingPart) yesNo(l sheet.Language, yes, no sheet.Key, reply plan.Reply, figure string) app.UI {
 	one := func(key, other sheet.Key, says plan.Reply) app.UI {
 		on := reply == says
-		return p.tap(string(key), p.say(l, says.Key()), "", on, func() {
+		return tap(string(key), p.say(l, says.Key()), "", on, func() {
 			delete(p.S.ticks, string(other))
 			if figure != "" && p.S.shown(field.InputByName(figure)) != "" { // the word takes its place
 				p.S.set(field.InputByName(figure), "")
@@ -250,7 +251,7 @@ func (p *layingPart) choices(l sheet.Language, name string) app.UI {
 	taps := make([]app.UI, len(in.Options))
 	for i := range in.Options {
 		id := in.Options[i].ID
-		taps[i] = p.tap(fieldID(name)[2:]+"-"+id, p.say(l, sheet.Key("pick-"+id)), ball[id], now == id, func() {
+		taps[i] = tap(fieldID(name)[2:]+"-"+id, p.say(l, sheet.Key("pick-"+id)), ball(id), now == id, func() {
 			text := id
 			if now == id {
 				text = ""
@@ -271,16 +272,16 @@ func (p *layingPart) on(l sheet.Language) string {
 	if l != sheet.English {
 		words = spanishDay(day)
 	}
-	return words + p.S.beds(dayWordsOf[l][2])
+	return words + p.S.beds(l)
 }
 
 // beds are how many and how long, behind a comma; empty where they are not known.
-func (s *store) beds(words string) string {
+func (s *store) beds(l sheet.Language) string {
 	f := &s.c.Field
 	if !f.Beds.Given || !f.BedLength.Given {
 		return ""
 	}
-	return ", " + unit.Say(words, int(f.Beds.Value), f.BedLength.Value).In(s.system)
+	return ", " + unit.Say(sheet.Text(l, "beds"), int(f.Beds.Value), f.BedLength.Value).In(s.system)
 }
 
 // say gives a sentence of the sheet.

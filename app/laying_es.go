@@ -4,16 +4,8 @@ import (
 	"strconv"
 	"strings"
 
-	"filmfurrow/rules/sheet"
 	"filmfurrow/rules/unit"
 )
-
-// dayWordsOf are the view's own words in the sheet's languages: its question, its
-// button, and the beds.
-var dayWordsOf = map[sheet.Language][3]string{
-	sheet.English: {"Lay today?", "Print the sheet", "{} beds of {}"},
-	"es":          {"¿Tender hoy?", "Imprimir la hoja", "{} camas de {}"},
-}
 
 // spanishError is what stands beside a figure of the day that cannot be read.
 func spanishError(allowed string) string {
@@ -31,7 +23,7 @@ func spanishDay(d unit.Date) string {
 func (p *layingPart) spanishHead() string {
 	w := &p.S.advice.WaitPlan
 	year, _, _ := w.PlantOn.Civil()
-	return p.S.fieldName() + ": " + cropSpanish[p.S.c.Crop] + ", tender el " + spanishDay(w.LayOn) + ", plantar el " + spanishDay(w.PlantOn) + " de " + strconv.Itoa(year) + p.S.beds(dayWordsOf["es"][2])
+	return p.S.fieldName() + ": " + cropSpanish(p.S.c.Crop) + ", tender el " + spanishDay(w.LayOn) + ", plantar el " + spanishDay(w.PlantOn) + " de " + strconv.Itoa(year) + p.S.beds("es")
 }
 
 // bedSpanish puts the words of the bed's drawing into Spanish, by the terms of the
@@ -40,12 +32,11 @@ var bedSpanish = strings.NewReplacer("bed top ", "ancho arriba ", " high<", " de
 	">tape ", ">cinta a ", ">emitters ", ">goteros cada ", " deep<", " de hondo<",
 	">black", ">negro", ">clear", ">claro", ">white-", ">blanco-", ">silver-", ">plateado-", ">red", ">rojo", ">blue", ">azul", ">paper", ">papel", ">mulch", ">", ">film", ">", " film<", "<", "on-<", "sobre-<", ">soil-", ">bio", ">biodegradable", ">degradable", ">infrared-", ">infra-", ">transmitting", ">rrojo")
 
-// cropSpanish are the crops by their common names; from memory.
-var cropSpanish = map[string]string{
-	"tomato": "tomate", "bell-pepper": "pimiento", "hot-pepper": "chile", "eggplant": "berenjena", "tomatillo": "tomatillo", "okra": "okra", "muskmelon": "melón", "watermelon": "sandía",
-	"seedless-watermelon": "sandía sin semilla", "cucumber": "pepino", "summer-squash": "calabacita", "winter-squash": "calabaza", "pumpkin": "calabaza", "sweet-corn": "maíz dulce", "sweet-potato": "camote",
-	"strawberry": "fresa", "broccoli": "brócoli", "cauliflower": "coliflor", "cabbage": "repollo", "brussels-sprouts": "coles de Bruselas", "kale": "col rizada", "collard": "berza", "chard": "acelga",
-	"lettuce": "lechuga", "spinach": "espinaca", "salad-greens": "hojas de ensalada", "celery": "apio", "onion": "cebolla", "garlic": "ajo", "leek": "puerro", "snap-bean": "ejote", "pea": "chícharo",
-	"beet": "betabel", "carrot": "zanahoria", "potato": "papa", "ginger": "jengibre", "basil": "albahaca", "parsley": "perejil", "zinnia": "zinnia", "celosia": "celosía", "sunflower": "girasol",
-	"snapdragon": "perritos", "lisianthus": "lisianthus", "dahlia": "dalia", "statice": "statice", "gomphrena": "amaranto globoso", "china-aster": "áster de China", "ageratum": "agérato", "stock": "alhelí", "marigold": "cempasúchil",
+// cropSpanish names a crop; the names are from memory.
+func cropSpanish(id string) string {
+	_, rest, _ := strings.Cut(cropsSpanish, ";"+id+"=")
+	name, _, _ := strings.Cut(rest, ";")
+	return name
 }
+
+const cropsSpanish = ";tomato=tomate;bell-pepper=pimiento;hot-pepper=chile;eggplant=berenjena;tomatillo=tomatillo;okra=okra;muskmelon=melón;watermelon=sandía;seedless-watermelon=sandía sin semilla;cucumber=pepino;summer-squash=calabacita;winter-squash=calabaza;pumpkin=calabaza;sweet-corn=maíz dulce;sweet-potato=camote;strawberry=fresa;broccoli=brócoli;cauliflower=coliflor;cabbage=repollo;brussels-sprouts=coles de Bruselas;kale=col rizada;collard=berza;chard=acelga;lettuce=lechuga;spinach=espinaca;salad-greens=hojas de ensalada;celery=apio;onion=cebolla;garlic=ajo;leek=puerro;snap-bean=ejote;pea=chícharo;beet=betabel;carrot=zanahoria;potato=papa;ginger=jengibre;basil=albahaca;parsley=perejil;zinnia=zinnia;celosia=celosía;sunflower=girasol;snapdragon=perritos;lisianthus=lisianthus;dahlia=dalia;statice=statice;gomphrena=amaranto globoso;china-aster=áster de China;ageratum=agérato;stock=alhelí;marigold=cempasúchil;"

@@ -68,19 +68,9 @@ func (p *mapPart) work() {
 	})
 }
 
-// filmLetters stand in the cells, in the order of the film table.
-const filmLetters = "BCWSIRUDP"
-
-func filmLetter(film table.FilmID) string {
-	if film == table.NoFilm {
-		return "–"
-	}
-	return filmLetters[film : film+1]
-}
-
 func filmWord(film table.FilmID) string {
 	if film == table.NoFilm {
-		return "none fits"
+		return "do not lay"
 	}
 	return film.Name()
 }
@@ -105,7 +95,7 @@ func (p *mapPart) Render() app.UI {
 			DataSet("ms", strconv.FormatInt(p.took.Milliseconds(), 10)).OnKeyDown(p.key).OnClick(p.click).Body(app.Raw(p.svg())),
 		app.P().ID("map-says").Aria("live", "polite").Text(p.says()),
 		box("buttons", press("map-go", "Go there", p.goThere)),
-		para("help", p.letters()),
+		app.Raw(p.legend()),
 		app.Details().ID("map-table").Body(summary("The map as a table"), app.Raw(p.table())),
 	)
 }
@@ -129,19 +119,21 @@ func (p *mapPart) says() string {
 	return text + "."
 }
 
-// letters names the letters that stand on the map.
-func (p *mapPart) letters() string {
+// legend names the films that stand on the map.
+func (p *mapPart) legend() string {
 	seen := map[table.FilmID]bool{}
-	text := "Outlined: your field. "
+	w := &svg{}
+	w.raw(`<div><ul class="legend">`)
 	for row := range p.m.Cells {
 		for day := range p.m.Days {
 			if film := p.m.FilmAt(row, day); !seen[film] {
 				seen[film] = true
-				text += filmLetter(film) + ": " + filmWord(film) + ". "
+				w.raw(`<li>`, swatch(filmKey(film)), ` `, escape(filmWord(film)), `</li>`)
 			}
 		}
 	}
-	return text + "Each row stands for the value above it; a week a cell."
+	w.raw(`</ul><p class="help">Outlined: your field. Each row stands for the value above it; a week a cell.</p></div>`)
+	return w.b.String()
 }
 
 func (p *mapPart) key(ctx app.Context, e app.Event) {
@@ -203,6 +195,7 @@ func (p *mapPart) svg() string {
 	m := p.m
 	across := func(day int) string { return percent(float64(day) / float64(len(m.Days))) }
 	w.open("svg", "class", "map-svg", "height", strconv.Itoa(mapHead+mapRow*len(m.Values)+4), "aria-hidden", "true", "focusable", "false")
+	w.raw(filmPatterns)
 	_, last, _ := m.Days[0].Civil()
 	for day, d := range m.Days {
 		if _, month, _ := d.Civil(); month != last {
@@ -220,15 +213,7 @@ func (p *mapPart) svg() string {
 			for to < len(m.Days) && m.Cells[row][to] == m.Cells[row][from] {
 				to++
 			}
-			film := m.FilmAt(row, from)
-			key := "none"
-			if film != table.NoFilm {
-				key = film.Key()
-			}
-			box("m-film m-"+key, row, from, to)
-			if to-from > 2 {
-				w.raw(`<text class="m-letter m-on-`, key, `" x="`, percent(float64(from+to)/2/float64(len(m.Days))), `" y="`, strconv.Itoa(mapHead+mapRow*row+mapRow-10), `">`, filmLetter(film), `</text>`)
-			}
+			box("m-film m-"+filmKey(m.FilmAt(row, from)), row, from, to)
 			from = to
 		}
 	}

@@ -4,7 +4,6 @@ package app
 
 import (
 	"os"
-	"regexp"
 	"strings"
 	"testing"
 
@@ -53,7 +52,7 @@ func heard(t *testing.T, source string) string {
 			if chosen, said := attributes["selected"]; !said || chosen == "false" {
 				return
 			}
-		case "p", "h2", "label", "select", "button", "summary", "tr", "div", "details":
+		case "p", "h2", "li", "label", "select", "button", "summary", "tr", "div", "details":
 			line()
 		case "td", "th":
 			if n.PrevSibling != nil {
@@ -107,11 +106,10 @@ func TestTheMapsWords(t *testing.T) {
 			}
 		}
 		assert.Equal(t, len(p.m.Days)*len(p.m.Values), strings.Count(text, " | ")-len(p.m.Values), "a cell of the table for each of the map")
-		// Each letter that is drawn is named.
+		// Each swatch that is drawn is named.
 		for film := range table.FilmID(table.FilmCount + 1) {
-			letter := filmLetter(film)
-			if regexp.MustCompile(`class="m-letter[^>]*>` + letter + `<`).MatchString(p.svg()) {
-				assert.True(t, strings.Contains(text, letter+": "+filmWord(film)), letter)
+			if strings.Contains(p.svg(), "m-"+filmKey(film)+`"`) {
+				assert.Contains(t, text, filmWord(film))
 			}
 		}
 	}

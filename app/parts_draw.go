@@ -25,7 +25,7 @@ func inOrder(list *plan.Shopping) (lines []*plan.Line) {
 }
 
 // partShapes are the parts as sketches around the middle of the pipe.
-var partShapes = map[field.Item]string{
+var partShapes = [field.ItemCount]string{
 	field.ItemBackflow:   `<path class="d-end" d="M-26-12h52v24h-52z"/><path class="d-tape" d="M-16-8l14 8-14 8zM2-8l14 8-14 8z"/>`,
 	field.ItemInjector:   `<path class="d-end" d="M-9-34h18v26h-18z"/><path class="d-drop" d="M0-30q-9 16 0 17q9-1 0-17"/><path class="d-lead" d="M0-8V0"/>`,
 	field.ItemFilter:     `<path class="d-end" d="M-24-9h48V5h-48zM-12 5h24v20q-12 12-24 0z"/><path class="d-lead" d="M-12 13h24M-12 21h24M-4 5v24M4 5v24"/>`,
@@ -41,19 +41,18 @@ var partShapes = map[field.Item]string{
 // partsHTML lays the parts out in the order in which the water meets them, each with its
 // number on the list.
 func partsHTML(lines []*plan.Line) string {
-	t, said := &svg{}, []string{}
+	t := &svg{}
 	for i, l := range lines {
-		shape, ok := partShapes[l.Item]
-		if !ok {
+		shape := partShapes[l.Item]
+		if shape == "" {
 			break
 		}
 		n := strconv.Itoa(i + 1)
-		said = append(said, n+" "+l.Name)
 		pipe := "-400H400"
 		if l.Item == field.ItemEnds {
 			pipe = "-400H-30"
 		}
-		t.raw(`<li><b>`, n, `</b><svg viewBox="-40 -36 80 72"><path class="w-pipe-thin" d="M`, strings.Replace(pipe, "H", " 0H", 1), `"/>`, shape, `</svg></li>`)
+		t.raw(`<li><b>`, n, `</b><span class="for-readers">`, escape(l.Name), `</span><svg aria-hidden="true" viewBox="-40 -36 80 72"><path class="w-pipe-thin" d="M`, strings.Replace(pipe, "H", " 0H", 1), `"/>`, shape, `</svg></li>`)
 	}
-	return `<ol class="tile parts" role="img" aria-label="` + escape("As the water meets them: "+strings.Join(said, ", ")) + `"><li><b>&nbsp;</b><svg viewBox="-40 -36 80 72"><path class="w-pipe-thin" d="M0 0H400"/><path class="w-zone-0 d-rim" d="M-24-14h48v34h-48z"/><path class="t-lay" d="M-30-16h60"/></svg></li>` + t.b.String() + `</ol>`
+	return `<ol class="tile parts" aria-label="The parts, as the water meets them"><li><b>&nbsp;</b><span class="for-readers">The source</span><svg aria-hidden="true" viewBox="-40 -36 80 72"><path class="w-pipe-thin" d="M0 0H400"/><path class="w-zone-0 d-rim" d="M-24-14h48v34h-48z"/><path class="t-lay" d="M-30-16h60"/></svg></li>` + t.b.String() + `</ol>`
 }

@@ -32,7 +32,7 @@ func (s *store) paperHead() app.UI {
 	} else if a.FilmDown() {
 		words += ", film down, plant " + wholeDay(a.WaitPlan.PlantOn, s.system)
 	} else {
-		words += ", lay " + wholeDay(a.WaitPlan.LayOn, s.system) + ", plant " + wholeDay(a.WaitPlan.PlantOn, s.system) + s.beds(dayWordsOf[sheet.English][2])
+		words += ", lay " + wholeDay(a.WaitPlan.LayOn, s.system) + ", plant " + wholeDay(a.WaitPlan.PlantOn, s.system) + s.beds(sheet.English)
 	}
 	if len(s.borrowed) > 0 {
 		words += ". Still from the example: " + strings.Join(s.borrowedLabels(), ", ")
@@ -95,6 +95,7 @@ func (p *yearRoom) Render() app.UI {
 			s.printButton("year-print", "Print"))),
 		p.dayPicker(),
 		app.Raw(p.steps(steps)),
+		s.yearPart(),
 		para("paper-only", "Labels, local codes and licensed people overrule this page."),
 		app.Details().ID("end-of-film").Hidden(a.Refused()).Body(
 			summary("The end of the film"),
@@ -184,7 +185,7 @@ type waterRoom struct {
 	S *store
 }
 
-func (p *waterRoom) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Update) }
+func (p *waterRoom) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits|onExample, p.Update) }
 func (p *waterRoom) OnDismount()         { p.S.leave(p) }
 
 func (p *waterRoom) Render() app.UI {
@@ -202,7 +203,7 @@ func (p *waterRoom) Render() app.UI {
 		s.paperHead(),
 		s.dayPicker("water-day"),
 		app.Raw(p.week()),
-		app.Raw(squeezed),
+		s.reading(),
 		app.Raw(`<section class="tile paper-only"><h2>Minutes a day, month by month</h2>`+monthsSVG(&w.plan, s.system)+`</section>`),
 		app.Details().ID("water-whole").Open(w.plan.Verdict == water.DoesNotFit).Class("fold").Body(
 			app.Summary().Body(plain("The whole plan: months, zones, pressure, soil, salt "), app.Small().Text(v.lead())),
@@ -302,12 +303,6 @@ func minutesWords(m unit.Minutes) string {
 	}
 	return strconv.Itoa(n/60) + " h " + strconv.Itoa(n%60) + " min"
 }
-
-// squeezed is the soil in the hand, in three states.
-var squeezed = `<section class="tile squeeze"><h2>What does your soil say?</h2><p class="help">Squeeze some from 6 in (15 cm) down, beside the tape. Common practice, no source.</p><ul>` +
-	`<li>` + ball["crumbles"] + `<b>Crumbles</b> dry: water now, and longer tomorrow</li>` +
-	`<li>` + ball["breaks"] + `<b>Holds, then breaks</b> right: go on</li>` +
-	`<li>` + ball["ribbons"] + `<b>Ribbons, drips</b> wet: skip a day, then run shorter</li></ul></section>`
 
 // detailsRoom is the whole form in its groups, what was taken for granted, what is not
 // known, cautions and sources.

@@ -71,6 +71,7 @@ type store struct {
 	borrowed map[string]bool
 	day      unit.Optional[unit.Date] // that was set for today
 	finding  bool                     // the place is being looked for
+	films    yearFilms                // what to lay when, of the advice that is shown
 }
 
 // topic is what a part of the page listens to.

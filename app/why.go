@@ -113,6 +113,7 @@ func (p *whyRoom) Render() app.UI {
 				summary("Surface: "+question.Surface.Says(a.Surface.Ranked[0].Option).In(system)),
 				para("firm", firmness(&a.Surface, system)),
 				&balancePart{S: s, Q: question.Surface}),
+			s.yearPart(),
 			app.Details().ID("map-more").Body(summary("A map of the decision: the year and one more thing"),
 				&laterPart{S: s, ID: "map", Title: "A map of the decision", Part: func() app.UI { return &mapPart{S: s} }}))
 	}
@@ -260,13 +261,14 @@ func sourcesHTML(list []*table.Source) string {
 type laterPart struct {
 	app.Compo
 	S         *store
+	To        topic // it is drawn anew with
 	ID, Title string
 	Part      func() app.UI
 	here      bool
 }
 
 func (p *laterPart) OnMount(app.Context) {
-	p.S.follow(p, 0, func() {
+	p.S.follow(p, p.To, func() {
 		p.here = true
 		p.Update()
 	})

@@ -37,12 +37,16 @@ const (
 	lightTractor          = 22.0   // kW, 30 hp
 	rareFrost, coverFrost = 0.1, 0.25
 	largeByHand           = unit.SquareMetres(0.5 * unit.SquareMetresPerAcre)
-	outOfSeason           = 75 // days from the wanted day to the next that will do
+	outOfSeason           = 75   // days from the wanted day to the next that will do
+	shortThirds           = 2    // of the days to harvest that must be left before autumn frost
+	hotDays               = 40   // of the first 60 above the ceiling under white film
+	wornCover             = 70   // percent of the old film whole
+	nearlyEvery           = 0.95 // share of years
 )
 
 // yearsOf says in how many years something comes, at the head of a sentence.
 func yearsOf(share float64) unit.Quantity {
-	if share >= 0.95 {
+	if share >= nearlyEvery {
 		return unit.Of("In nearly every year")
 	}
 	return unit.Of("In " + unit.Of(unit.PercentOf(share)).In(unit.Metric) + " of years")
@@ -180,9 +184,9 @@ var gates = [...]*Rule{
 			if f.Crop.Hardiness < table.Tender || f.FreeDays == facts.Never {
 				return silent()
 			}
-			left := f.FreeDays
+			left, least := f.FreeDays, f.CropDays*shortThirds/3
 			switch {
-			case left < f.CropDays*2/3 && forbidding(o):
+			case left < least && forbidding(o):
 				return rulesOut("Only {} are left before the usual first frost, and the first harvest of {} takes about {}.", left, f.Crop.Name, f.CropDays)
 			case left < f.CropDays && careful(o):
 				return rulesOut("Only {} are left before the usual first frost, and the first harvest of {} takes about {}. Have covers ready.", left, f.Crop.Name, f.CropDays)
@@ -278,7 +282,7 @@ var gates = [...]*Rule{
 		}, &table.Practice),
 	gate("soil-too-hot", "Too hot under every film", "Roots above the crop's ceiling stop working.", "lettuce-hot-summer",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if careful(o) && f.CeilingDays[table.WhiteOnBlack] > 40 {
+			if careful(o) && f.CeilingDays[table.WhiteOnBlack] > hotDays {
 				return rulesOut("Even under white-on-black film the root zone is above {} on {} of the first 60 days. Plant later or earlier, or shade the bed.", f.Ceiling, f.CeilingDays[table.WhiteOnBlack])
 			}
 			return silent()
@@ -302,7 +306,7 @@ var gates = [...]*Rule{
 	gate("reused-film-holes", "The old film is worn", "Open film grows weeds and loses its warmth.", "squash-on-worn-film",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			p := &f.Case.Practice
-			if p.ReuseFilm != "" && p.ReuseCover.Given && p.ReuseCover.Value < 70 && careful(o) {
+			if p.ReuseFilm != "" && p.ReuseCover.Given && p.ReuseCover.Value < wornCover && careful(o) {
 				return rulesOut("Only {} of the old film is whole. Weeds will come through; plan to patch it or lay afresh.", unit.PercentOf(p.ReuseCover.Value/100))
 			}
 			return silent()

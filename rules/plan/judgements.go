@@ -21,6 +21,7 @@ func Judgements() []unit.Judgement {
 		{ID: "work-most-lifters", Means: "people beyond whom a roll asks for a machine", Value: mostLifters},
 		{ID: "laying-wind", Means: "wind that stops the work", Value: float64(windLimit), Unit: "m/s", Source: unit.FromMemory},
 		{ID: "laying-bury-start", Means: "of film buried by hand before the tractor goes on", Value: float64(buryStart), Unit: "m", Source: unit.FromMemory},
+		{ID: "laying-walk-behind", Means: "that a person walks behind the layer", Value: float64(WalkBehind), Unit: "m", Source: unit.FromMemory},
 		{ID: "laying-tape-tail", Means: "of tape left at each end of a bed", Value: float64(tapeTail), Unit: "m", Source: unit.FromMemory},
 		{ID: "laying-check-every", Means: "of bed after which the work is looked at", Value: float64(checkEvery), Unit: "m"},
 		{ID: "laying-ribboning", Means: "of clay from which soil still ribbons at field capacity", Value: ribboning},

@@ -56,6 +56,10 @@ tractor-yes = Tractor: {}; this bed needs at least {}.
 tractor-walk = Walk-behind tractor: {}. Flat ground only, film up to {} wide; firm the bed in a first pass.
 tractor-no = Tractor: {}; this bed needs at least {}. Form a lower bed, or borrow a heavier tractor.
 
+lay-today = Lay today?
+print = Print the sheet
+beds = {} beds of {}
+
 down-painted = The old film is painted white, and the paint is dry.
 down-whole = Holes are patched or covered, loose edges are buried.
 down-tape = The old tape runs: no leak, pressure at the far end.

@@ -56,6 +56,10 @@ tractor-yes = Tractor: {}; esta cama pide al menos {}.
 tractor-walk = Motocultor: {}. Solo suelo plano, plástico de hasta {} de ancho; afirme la cama en una primera pasada.
 tractor-no = Tractor: {}; esta cama pide al menos {}. Haga una cama más baja o pida prestado un tractor más pesado.
 
+lay-today = ¿Tender hoy?
+print = Imprimir la hoja
+beds = {} camas de {}
+
 down-painted = El plástico viejo está pintado de blanco y la pintura está seca.
 down-whole = Los hoyos están parchados o tapados, los bordes sueltos enterrados.
 down-tape = La cinta vieja riega: sin fugas, con presión en el extremo.
