@@ -239,6 +239,9 @@ var bedRules = [...]*Rule{
 			if hours < scarceHours {
 				return silent()
 			}
+			if hours > 24 {
+				return against(raised(o)*scarceFit, "Your source cannot give all that full leaf takes; a lower bed dries less.")
+			}
 			return against(raised(o)*scarceFit, "Your source must run {} a day at full leaf; a lower bed dries less.", unit.Hours(hours))
 		}},
 	{ID: "bed-flat-is-simple", Speaks: question.Bed, Weight: Slight, Title: "Flat is simple",

@@ -15,6 +15,10 @@ func row(o question.Option) *table.Film { return &table.Films[o] }
 // bedShown is the length of bed that hours and litter are told for: 100 ft.
 const bedShown = unit.Metres(100 * unit.MetresPerFoot)
 
+// mostEarlier is the most that trials saw film bring a crop forward: 7 to 21 days (Penn
+// State; North Carolina State).
+const mostEarlier = unit.Days(21)
+
 // weeding is the work of a season's weeds on 100 ft of bare bed.
 func weeding(f *facts.Facts) float64 {
 	switch f.Case.Weeds.Pressure {
@@ -36,6 +40,10 @@ var filmRules = [...]*Rule{
 		Sources: []*table.Source{&table.NewEngland, &table.PennColours, &table.PuertoRico1968, &table.Georgia2002, &table.WarmthFalls2015, &table.Contact, &table.GeorgiaFloors, &table.KansasFloors, &table.PurdueTransplants}, Fires: "pepper-cloddy-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			switch days := f.Ahead[o]; {
+			case days > mostEarlier && !f.Autumn: // a short season's heat sum would promise more than was ever seen
+				return speaksFor(saturate(float64(days), daysHalf.Value), "It warms the bed, and the crop comes more than {} earlier than on bare ground.", mostEarlier)
+			case days < -mostEarlier:
+				return against(-saturate(float64(days), daysHalf.Value), "It cools the bed, and the crop comes more than {} later than on bare ground.", mostEarlier)
 			case days < 0:
 				return against(-saturate(float64(days), daysHalf), "It cools the bed, and the crop comes about {} later than on bare ground.", -days)
 			case days > 0 && f.Autumn:

@@ -20,7 +20,7 @@ const (
 	paleHalf      = 3
 	silverPale    = 0.5
 	harvestLeft   = 80
-	coldFull      = 4
+	coldFull      = 3.9
 	hoursLight    = 0.5
 	hoursModerate = 1.5
 	hoursHeavy    = 4
@@ -197,7 +197,7 @@ func Judgements() []unit.Judgement {
 		{ID: "film-pale-half", Means: "degrees above it, or above a cool crop's best months, at which white counts half", Value: paleHalf, Unit: "°C"},
 		{ID: "film-silver-in-heat", Means: "what silver counts beside white in heat: guides name white, and keep silver for insects", Value: silverPale, Unit: "share"},
 		{ID: "film-short-harvest", Means: "days of harvest before frost below which a season is short", Value: harvestLeft, Unit: "days"},
-		{ID: "film-cold-full", Means: "degrees below its best roots, under black, at which a short season counts whole", Value: coldFull, Unit: "°C"},
+		{ID: "film-cold-full", Means: "degrees below its best roots, under black, at which a short season counts whole: as many as the warmest film adds to black, 8 to 14 °F against 3 to 5", Value: coldFull, Unit: "°C", Source: table.NewEngland.Named()},
 		{ID: "film-weeding-light", Means: "weeding of 100 ft of bare bed in a season, light weeds", Value: hoursLight, Unit: "h"},
 		{ID: "film-weeding-moderate", Means: "weeding of 100 ft of bare bed in a season, moderate weeds", Value: hoursModerate, Unit: "h"},
 		{ID: "film-weeding-heavy", Means: "weeding of 100 ft of bare bed in a season, heavy weeds", Value: hoursHeavy, Unit: "h"},

@@ -78,6 +78,9 @@ var tapeRules = [...]*Rule{
 				return silent()
 			}
 			day, have := s.HoursADay.Value, s.Hours
+			if day > 24 {
+				return against(saturate(float64(day-have), 3), "At full leaf {} need {} of running for each day: more than a day has.", zonesOf(s.Zones), day)
+			}
 			if day > have {
 				return against(saturate(float64(day-have), lackHalf), "At full leaf {} need {} of running a day; you have {}.", zonesOf(s.Zones), day, have)
 			}
