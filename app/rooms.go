@@ -110,12 +110,12 @@ func (p *yearRoom) dayPicker() app.UI { return p.S.dayPicker("year-day") }
 
 func (s *store) dayPicker(id string) app.UI {
 	today, known := s.today()
-	value := ""
+	value, words := "", "Today is"
 	if known {
-		value = today.String()
+		value, words = today.String(), "Today is "+dayOfYear(today, s.system)
 	}
 	return asked("day-picker",
-		app.Label().For(id).Text("Today is"),
+		app.Label().For(id).Text(words),
 		app.Input().ID(id).Name(id).Type("date").Value(value).OnChange(func(ctx app.Context, _ app.Event) { s.setToday(ctx.JSSrc().Get("value").String()) }))
 }
 
