@@ -53,7 +53,7 @@ func partsHTML(lines []*plan.Line) string {
 		if l.Item == field.ItemEnds {
 			pipe = "-400H-30"
 		}
-		t.raw(`<li><b>`, n, `</b><svg viewBox="-40 -36 80 72"><path class="w-pipe-thin" d="M`, strings.Replace(pipe, "H", " 0H", 1), `"/>`, shape, `</svg></li>`)
+		t.raw(`<span><b>`, n, `</b><svg viewBox="-40 -36 80 72"><path class="w-pipe-thin" d="M`, strings.Replace(pipe, "H", " 0H", 1), `"/>`, shape, `</svg></span>`)
 	}
-	return `<ol class="tile parts" role="img" aria-label="` + escape("As the water meets them: "+strings.Join(said, ", ")) + `"><li><b>&nbsp;</b><svg viewBox="-40 -36 80 72"><path class="w-pipe-thin" d="M0 0H400"/><path class="w-zone-0 d-rim" d="M-24-14h48v34h-48z"/><path class="t-lay" d="M-30-16h60"/></svg></li>` + t.b.String() + `</ol>`
+	return `<div class="tile parts" role="img" aria-label="` + escape("As the water meets them: "+strings.Join(said, ", ")) + `"><span><b>&nbsp;</b><svg viewBox="-40 -36 80 72"><path class="w-pipe-thin" d="M0 0H400"/><path class="w-zone-0 d-rim" d="M-24-14h48v34h-48z"/><path class="t-lay" d="M-30-16h60"/></svg></span>` + t.b.String() + `</div>`
 }
