@@ -81,7 +81,7 @@ func answerWords(a *plan.Advice, q question.Question, system unit.System) (lead,
 		return "Emitters " + short(t.Spacing) + " apart", unit.Of(t.Flow).In(system) + ". " + lines + " a bed, " + short(a.TapePlan.Depth) + " deep, emitters up, off the plant line."
 	case question.Wait:
 		w := &a.WaitPlan
-		more = "Lay on " + w.LayOn.In(system) + ", plant on " + w.PlantOn.In(system) + "."
+		more = a.DatesWords().In(system)
 		if w.Moved > 0 {
 			more += " That is " + unit.Of(w.Moved).In(system) + " later than you wanted."
 		}
@@ -96,7 +96,7 @@ func answerWords(a *plan.Advice, q question.Question, system unit.System) (lead,
 		}
 		return unit.Of(w.Days).In(system), more
 	}
-	return sentence(q.Says(best).In(system)), ""
+	return a.VerdictWords(), ""
 }
 
 // mainReason is the factor that weighs most for the winner, or against the

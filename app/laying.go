@@ -46,6 +46,10 @@ func (p *layingPart) Render() app.UI {
 	list, _ := p.S.shopping()
 	s := p.S.advice.Sheet(&list)
 	s.Told(p.ticked)
+	title := sheet.Key("lay-today")
+	if s.Down { // nothing is laid: it is the day of planting
+		title = s.Title()
+	}
 	items := func(list []plan.SheetLine) []app.UI {
 		items := make([]app.UI, len(list))
 		for i := range list {
@@ -84,7 +88,7 @@ func (p *layingPart) Render() app.UI {
 	shown, boxes := p.cards(l, &s)
 	return app.Section().ID("laying-day").Class("sheet").Lang(string(l)).Body(
 		head[0],
-		box("view-head", app.H1().Text(p.say(l, "lay-today")), para("sub", p.on(l)), p.languages(l), p.S.printButton("lay-print", p.say(l, "print"))),
+		box("view-head", app.H1().Text(p.say(l, title)), para("sub", p.on(l)), p.languages(l), p.S.printButton("lay-print", p.say(l, "print"))),
 		app.Div().Class(class).Role("status").Body(strong(state), span(because), app.Small().Text(counts)),
 		app.Ul().Class("boxes conds").Body(shown...),
 		heading(p.say(l, "head-before")),
@@ -93,7 +97,7 @@ func (p *layingPart) Render() app.UI {
 		box("sheet-parts",
 			part(p.say(l, "head-people"), s.People),
 			part(p.say(l, "head-settings"), s.Settings),
-			app.Div().Body(heading(p.say(l, "head-order")), app.Ol().Body(order...)),
+			app.Div().Body(heading(p.say(l, s.Work())), app.Ol().Body(order...)),
 			part(s.CheckHow.In(l, p.S.system), s.Checks),
 			part(p.say(l, "head-faults"), s.Faults),
 			part(p.say(l, "head-caution"), s.Care),
@@ -103,7 +107,7 @@ func (p *layingPart) Render() app.UI {
 
 // who is the drawing of who stands where with its words; empty where no tractor lays.
 func (p *layingPart) who(l sheet.Language, s *plan.Sheet) string {
-	if s.ByHand {
+	if s.ByHand || s.Down {
 		return ""
 	}
 	return `<figure>` + whoSVG(p.S.system) + `<figcaption>` + escape(s.Who.In(l, p.S.system)) + `</figcaption></figure>`
@@ -112,7 +116,7 @@ func (p *layingPart) who(l sheet.Language, s *plan.Sheet) string {
 // cards gives the day's cards, and the boxes that none of them ticks.
 func (p *layingPart) cards(l sheet.Language, s *plan.Sheet) (shown, boxes []app.UI) {
 	row := cards[0]
-	if s.ByHand {
+	if s.ByHand || s.Down {
 		row = cards[1]
 	}
 	told := map[sheet.Key]bool{}
@@ -168,7 +172,7 @@ func (p *layingPart) cards(l sheet.Language, s *plan.Sheet) (shown, boxes []app.
 		}
 		if c.picture != "ball" {
 			text.raw(p.dayPicture(string(c.picture)))
-			if c.picture == "people" {
+			if c.picture == "people" && !s.ByHand && !s.Down {
 				text.raw(`<p class="help">`, escape(s.Who.In(l, p.S.system)), `</p>`)
 			}
 			flush(ask)
@@ -257,9 +261,13 @@ func (p *layingPart) choices(l sheet.Language, name string) app.UI {
 
 // on says the day and the beds.
 func (p *layingPart) on(l sheet.Language) string {
-	words := dayOfYear(p.S.advice.WaitPlan.LayOn, p.S.system)
+	day := p.S.advice.WaitPlan.LayOn
+	if p.S.advice.FilmDown() {
+		day = p.S.advice.WaitPlan.PlantOn
+	}
+	words := dayOfYear(day, p.S.system)
 	if l != sheet.English {
-		words = spanishDay(p.S.advice.WaitPlan.LayOn)
+		words = spanishDay(day)
 	}
 	return words + p.S.beds(l)
 }

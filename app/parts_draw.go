@@ -41,19 +41,18 @@ var partShapes = [field.ItemCount]string{
 // partsHTML lays the parts out in the order in which the water meets them, each with its
 // number on the list.
 func partsHTML(lines []*plan.Line) string {
-	t, said := &svg{}, []string{}
+	t := &svg{}
 	for i, l := range lines {
 		shape := partShapes[l.Item]
 		if shape == "" {
 			break
 		}
 		n := strconv.Itoa(i + 1)
-		said = append(said, n+" "+l.Name)
 		pipe := "-400H400"
 		if l.Item == field.ItemEnds {
 			pipe = "-400H-30"
 		}
-		t.raw(`<span><b>`, n, `</b><svg viewBox="-40 -36 80 72"><path class="w-pipe-thin" d="M`, strings.Replace(pipe, "H", " 0H", 1), `"/>`, shape, `</svg></span>`)
+		t.raw(`<li><b>`, n, `</b><span class="for-readers">`, escape(l.Name), `</span><svg aria-hidden="true" viewBox="-40 -36 80 72"><path class="w-pipe-thin" d="M`, strings.Replace(pipe, "H", " 0H", 1), `"/>`, shape, `</svg></li>`)
 	}
-	return `<div class="tile parts" role="img" aria-label="` + escape("As the water meets them: "+strings.Join(said, ", ")) + `"><span><b>&nbsp;</b><svg viewBox="-40 -36 80 72"><path class="w-pipe-thin" d="M0 0H400"/><path class="w-zone-0 d-rim" d="M-24-14h48v34h-48z"/><path class="t-lay" d="M-30-16h60"/></svg></span>` + t.b.String() + `</div>`
+	return `<ol class="tile parts" aria-label="The parts, as the water meets them"><li><b>&nbsp;</b><span class="for-readers">The source</span><svg aria-hidden="true" viewBox="-40 -36 80 72"><path class="w-pipe-thin" d="M0 0H400"/><path class="w-zone-0 d-rim" d="M-24-14h48v34h-48z"/><path class="t-lay" d="M-30-16h60"/></svg></li>` + t.b.String() + `</ol>`
 }

@@ -148,6 +148,9 @@ func (v *verdictPart) Render() app.UI {
 
 // verdictLine is the verdict in a sentence.
 func verdictLine(a *plan.Advice) string {
+	if a.FilmDown() {
+		return a.VerdictWords() + "."
+	}
 	best, _ := a.Verdict.Best()
 	film, ok := a.Film.Best()
 	words := "film"
@@ -168,7 +171,11 @@ func datesHTML(a *plan.Advice, system unit.System) string {
 	w := &a.WaitPlan
 	day := func(d unit.Date) string { return dayOfYear(d, system) }
 	t := &svg{}
-	t.raw(`Lay <b>`, day(w.LayOn), `</b>, plant <b>`, day(w.PlantOn), `</b>.`)
+	if a.FilmDown() {
+		t.raw(`The film is down. Plant <b>`, day(w.PlantOn), `</b>.`)
+	} else {
+		t.raw(`Lay <b>`, day(w.LayOn), `</b>, plant <b>`, day(w.PlantOn), `</b>.`)
+	}
 	if w.Moved > 0 {
 		t.raw(` That is `, escape(unit.Of(w.Moved).In(system)), ` later than you wanted.`)
 	}
@@ -352,6 +359,10 @@ func waitSVG(a *plan.Advice, system unit.System) string {
 	left, right := 30.0, wide-30
 	t := &svg{}
 	words := "Lay on " + dayOfYear(w.LayOn, system) + ", plant on " + dayOfYear(w.PlantOn, system) + "."
+	start := "Lay "
+	if a.FilmDown() {
+		words, start = a.DatesWords().In(system), "Ready "
+	}
 	t.raw(`<svg class="line-svg" viewBox="0 0 320 76" role="img" aria-label="`, escape(words), `"><path class="d-measure" d="M4 44 H316"/>`)
 	if w.Days == 0 {
 		t.raw(`<path class="t-plant" d="M160 28 v32"/>`)
@@ -367,7 +378,7 @@ func waitSVG(a *plan.Advice, system unit.System) string {
 		}
 	}
 	t.raw(`<path class="t-lay" d="M`, num(left), ` 28 v32"/><path class="t-plant" d="M`, num(right), ` 28 v32"/>`)
-	t.text(4, 20, "t-label", "start", "Lay "+dayOfYear(w.LayOn, system))
+	t.text(4, 20, "t-label", "start", start+dayOfYear(w.LayOn, system))
 	t.text(wide-4, 20, "t-label", "end", "Plant "+dayOfYear(w.PlantOn, system))
 	t.raw(`</svg>`)
 	return t.b.String()

@@ -29,6 +29,8 @@ func (s *store) paperHead() app.UI {
 	words := s.fieldName() + ": " + a.Facts.Crop.Name
 	if a.Refused() {
 		words += ", wanted for " + wholeDay(a.Facts.Plant, s.system)
+	} else if a.FilmDown() {
+		words += ", film down, plant " + wholeDay(a.WaitPlan.PlantOn, s.system)
 	} else {
 		words += ", lay " + wholeDay(a.WaitPlan.LayOn, s.system) + ", plant " + wholeDay(a.WaitPlan.PlantOn, s.system) + s.beds(sheet.English)
 	}

@@ -58,7 +58,7 @@ func (p *shoppingPart) Render() app.UI {
 	}
 	return app.Section().ID("shopping").Class("sheet").Body(
 		s.paperHead(),
-		box("view-head", app.H1().Text(title), para("sub", "for laying on "+dayOfYear(a.WaitPlan.LayOn, system)), s.printButton("shopping-print", "Print the list")),
+		box("view-head", app.H1().Text(title), para("sub", buyFor(a, system)), s.printButton("shopping-print", "Print the list")),
 		p.whose(),
 		app.Raw(partsHTML(lines)),
 		asked("", listed("scroll list", "Shopping list", rows, "No.", "Item", "Quantity", "Your own")),
@@ -277,4 +277,12 @@ func money(v float64, currency string) string {
 		return text
 	}
 	return currency + " " + text
+}
+
+// buyFor says which day the list is for.
+func buyFor(a *plan.Advice, system unit.System) string {
+	if a.FilmDown() {
+		return "for planting on " + dayOfYear(a.WaitPlan.PlantOn, system) + "; the film is down"
+	}
+	return "for laying on " + dayOfYear(a.WaitPlan.LayOn, system)
 }

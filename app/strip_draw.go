@@ -261,7 +261,7 @@ func (g *strips) drawDays(w *svg, a *plan.Advice, s *facts.SoilSeason, system un
 		w.raw(`<circle class="s-mark" cx="`, percent(g.x(mark.on.Value)), `" cy="`, num(g.y(s.Days[chosen][i].Mean)), `" r="6"><title>`, mark.name, ` held from `, dayOfYear(mark.on.Value, system), `</title></circle>`)
 	}
 	bottom := num(stripTop + stripTall)
-	if lay := a.WaitPlan.LayOn; lay >= g.from && lay < g.from.Plus(unit.Days(g.days)) {
+	if lay := a.WaitPlan.LayOn; !a.FilmDown() && lay >= g.from && lay < g.from.Plus(unit.Days(g.days)) {
 		at := percent(g.x(lay))
 		w.raw(`<line class="s-lay" x1="`, at, `" x2="`, at, `" y1="42" y2="`, bottom, `"/>`)
 		side := "s-left"

@@ -100,7 +100,7 @@ func stripWords(a *plan.Advice, s *facts.SoilSeason, system unit.System) []strin
 func layWords(a *plan.Advice, system unit.System) string {
 	w := &a.WaitPlan
 	text := sentence(dayOfYear(w.LayOn, system)) + " is the day to lay"
-	if a.Facts.Film == table.NoFilm {
+	if a.Facts.Film == table.NoFilm || a.FilmDown() {
 		text = sentence(dayOfYear(w.LayOn, system)) + " is the day to have the bed ready"
 	}
 	if w.Moved > 0 {

@@ -122,3 +122,17 @@ func TestEverySourceIsCited(t *testing.T) {
 		assert.True(t, cited, "nothing cites %s", m[1])
 	}
 }
+
+// Every room says what it holds.
+func TestEveryRoomSaysWhatItHolds(t *testing.T) {
+	said := map[string]string{}
+	for path := range imports(t, "..") {
+		file, err := parser.ParseFile(token.NewFileSet(), path, nil, parser.PackageClauseOnly|parser.ParseComments)
+		require.NoError(t, err)
+		said[filepath.Dir(path)] += file.Doc.Text()
+	}
+	for room, doc := range said {
+		assert.Greater(t, len(doc), 80, "%s has no word on what it holds", room)
+		assert.Regexp(t, `^(Package|Command) `, doc, room)
+	}
+}

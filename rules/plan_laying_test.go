@@ -347,3 +347,48 @@ func TestCautionsStandAtTheStepWhereTheyBite(t *testing.T) {
 		assert.True(t, steps[caution.Step], "the season has a day for %s", caution.Step)
 	}
 }
+
+// Where film lies already nothing is laid: no view speaks of a layer, a roll or a day
+// to lay, and the bed, the film and its thickness are those that are there.
+func TestFilmThatIsDownIsNotLaid(t *testing.T) {
+	for id, c := range pack(t) {
+		if c.Practice.ReuseFilm == "" {
+			continue
+		}
+		c.Soil.Wetness, c.Soil.Tilth, c.Soil.Stones = "dry", "cloddy", "many"
+		c.Practice.People, c.Practice.Tractor = unit.Known(1.0), unit.Known(unit.Kilowatts(10))
+		a := advise(t, c)
+		w := a.WaterPlan()
+		list := a.Shopping(&w)
+		s := a.Sheet(&list)
+		assert.True(t, s.Down, id)
+		assert.Empty(t, s.Settings, "%s: no layer is set", id)
+		assert.Empty(t, s.People, id)
+		words := a.VerdictWords() + " " + a.DatesWords().In(unit.US)
+		for i := range s.Go {
+			words += " " + s.Go[i].In(sheet.English, unit.US)
+		}
+		for _, lines := range [][]plan.SheetLine{s.Boxes, s.Checks, s.Faults, s.Care} {
+			for i := range lines {
+				words += " " + lines[i].In(sheet.English, unit.US)
+			}
+		}
+		for i := range s.Order {
+			words += " " + s.Order[i].In(sheet.English, unit.US)
+		}
+		for _, step := range a.Season(&list) {
+			assert.NotContains(t, []string{"order", "ground", "moisture", "lay", "wait"}, step.ID, id)
+			if step.ID != "haul" && step.ID != "lift" {
+				words += " " + step.What.In(unit.US)
+			}
+		}
+		for _, g := range a.Gates {
+			words += " " + g.Reason.In(unit.US)
+		}
+		assert.NotRegexp(t, regexp.MustCompile(`(?i)\b(tractor|layer|roll|press wheel|lay (the )?film|before (you )?lay|day to lay)`), words, id)
+		for _, item := range []field.Item{field.ItemFilm, field.ItemTape, field.ItemPins} {
+			assert.Zero(t, list.Lines[item].Quantity, "%s: %s", id, field.ItemKeys[item])
+		}
+		assert.Zero(t, a.WorkOf().Laying, id)
+	}
+}

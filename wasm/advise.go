@@ -142,8 +142,7 @@ func seek(turner *search.TurningSearch, deep bool, errs io.Writer) {
 // writeText prints the advice for reading: the number first, then the reasons.
 func writeText(w io.Writer, a *plan.Advice, points []search.TurningPoint, left []*field.Input, system unit.System) {
 	line := func(format string, args ...any) { fmt.Fprintf(w, format+"\n", args...) }
-	best, _ := a.Verdict.Best()
-	line("%s.", question.Verdict.Says(best).In(system))
+	line("%s.", a.VerdictWords())
 	for i := range a.Gates {
 		line("  %s: %s [%s]", a.Gates[i].Rule.Title, a.Gates[i].Reason.In(system), sourceIDs(&a.Gates[i]))
 	}
@@ -183,7 +182,7 @@ func writeText(w io.Writer, a *plan.Advice, points []search.TurningPoint, left [
 	writeWater(w, a, system)
 	writeBefore(w, a, system)
 	if !a.Refused() {
-		line("\nLay on %s, plant on %s.", a.WaitPlan.LayOn.In(system), a.WaitPlan.PlantOn.In(system))
+		line("\n%s", a.DatesWords().In(system))
 	}
 	if w := &a.WaitPlan; w.Moved > 0 && w.Soonest.Given && w.Latest.Given {
 		line("In a warm spring you could plant on %s, in a cool one on %s.", w.Soonest.Value.In(system), w.Latest.Value.In(system))

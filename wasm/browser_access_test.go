@@ -225,13 +225,11 @@ func TestLabelsErrorsAndOrder(t *testing.T) {
 func TestNoTextInPictures(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	for _, listed := range app.Pages() {
-		p := b.Whole(820, listed.Path)
+	walk(b, paths(), func(p *browsertest.Page, _ string) {
 		p.Do(unfold)
 		assert.Empty(t, browsertest.Eval[[]string](p, `[...document.querySelectorAll("img, picture, canvas, svg image, object, embed, video")].map((el) => el.outerHTML.slice(0, 80))`), "pictures of dots cannot be read out or enlarged")
 		assert.Empty(t, browsertest.Eval[[]string](p, `[...document.querySelectorAll("svg")].filter((el) => !el.parentElement.closest("svg") && el.checkVisibility() && el.getAttribute("aria-hidden") !== "true" && !el.getAttribute("aria-label") && !el.getAttribute("aria-labelledby")).map((el) => el.outerHTML.slice(0, 80))`), "drawings without a name")
-		p.Close()
-	}
+	})
 }
 
 // Printed in black and white: paper white, text dark, controls gone, the answers
@@ -273,14 +271,13 @@ func TestPrintInBlackAndWhite(t *testing.T) {
 func TestTextTwiceAsLarge(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	for _, v := range fieldViews {
-		p := b.Whole(820, v.path)
+	walk(b, viewPaths(), func(p *browsertest.Page, path string) {
 		p.Do(unfold)
 		before := browsertest.Eval[float64](p, `parseFloat(getComputedStyle(document.querySelector("main p, main h1")).fontSize)`)
 		p.Do(`document.documentElement.style.fontSize = "200%"`)
 		require.Equal(t, 2*before, browsertest.Eval[float64](p, `parseFloat(getComputedStyle(document.querySelector("main p, main h1")).fontSize)`))
-		assert.LessOrEqual(t, browsertest.Eval[int](p, `document.documentElement.scrollWidth`), 820, v.path)
-		assert.Empty(t, browsertest.Eval[[]string](p, `[...document.querySelectorAll("main p, main h2, main h3, main button, main label, main summary")].filter((el) => el.checkVisibility() && getComputedStyle(el).overflow !== "visible" && getComputedStyle(el).clipPath === "none" && !el.closest(".for-readers") && !el.classList.contains("for-readers") && el.scrollHeight > el.clientHeight + 2).map((el) => el.id || el.className || el.textContent.slice(0, 40))`), "text that is cut on %s", v.path)
-		p.Close()
-	}
+		assert.LessOrEqual(t, browsertest.Eval[int](p, `document.documentElement.scrollWidth`), 820, path)
+		assert.Empty(t, browsertest.Eval[[]string](p, `[...document.querySelectorAll("main p, main h2, main h3, main button, main label, main summary")].filter((el) => el.checkVisibility() && getComputedStyle(el).overflow !== "visible" && getComputedStyle(el).clipPath === "none" && !el.closest(".for-readers") && !el.classList.contains("for-readers") && el.scrollHeight > el.clientHeight + 2).map((el) => el.id || el.className || el.textContent.slice(0, 40))`), "text that is cut on %s", path)
+		p.Do(`document.documentElement.style.fontSize = ""`)
+	})
 }

@@ -90,13 +90,11 @@ func TestGoingFromPageToPage(t *testing.T) {
 func TestNothingIsAskedTwice(t *testing.T) {
 	t.Parallel()
 	b := browsertest.OpenKeeping(t)
-	for _, v := range fieldViews {
-		p := b.Whole(820, v.path)
+	walk(b, viewPaths(), func(p *browsertest.Page, path string) {
 		p.Do(unfold)
 		assert.Empty(t, browsertest.Eval[[]string](p, `(() => { const seen = new Map(); for (const el of document.querySelectorAll("input[name], select[name]")) seen.set(el.name, (seen.get(el.name) ?? 0) + 1); return [...seen].filter(([, n]) => n > 1).map(([name]) => name); })()`))
-		assert.Empty(t, browsertest.Eval[[]string](p, `(() => { const seen = new Map(); for (const el of document.querySelectorAll("[id]")) seen.set(el.id, (seen.get(el.id) ?? 0) + 1); return [...seen].filter(([, n]) => n > 1).map(([name]) => name); })()`), "ids of %s", v.path)
-		p.Close()
-	}
+		assert.Empty(t, browsertest.Eval[[]string](p, `(() => { const seen = new Map(); for (const el of document.querySelectorAll("[id]")) seen.set(el.id, (seen.get(el.id) ?? 0) + 1); return [...seen].filter(([, n]) => n > 1).map(([name]) => name); })()`), "ids of %s", path)
+	})
 }
 
 // What changes is read out politely, and not at every key: while a figure is typed

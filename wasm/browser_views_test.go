@@ -13,8 +13,10 @@ import (
 	"filmfurrow/wasm/browsertest"
 )
 
-// fieldViews are the views of a field, with what each shows first of all.
-var fieldViews = []struct{ path, shows string }{
+// fieldView is a view of a field, with what it shows first of all.
+type fieldView struct{ path, shows string }
+
+var fieldViews = []fieldView{
 	{"/", "Lay "}, {"/buy", "Order by"}, {"/lay", "Lay today?"}, {"/water", " min"}, {"/year", "The year of this field"},
 	{"/why/film", "Why"}, {"/why/thickness", "Why"}, {"/why/bed", "Why"}, {"/why/tape", "Why"}, {"/why/wait", "Why"}, {"/why/water", "Why"}, {"/why/verdict", "Why"},
 	{"/details", "All that is known"}, {"/fields", "Your fields"}, {"/share", "Take it along"},
@@ -111,4 +113,12 @@ func view(p *browsertest.Page, path string) {
 	path, _, _ = strings.Cut(path, "#")
 	p.Wait("the view "+path, fmt.Sprintf(`location.pathname === %q && document.querySelector("main h1, main #place-open") !== null`, path))
 	p.WaitDrawn()
+}
+
+// viewPaths are the addresses of a field's views.
+func viewPaths() (list []string) {
+	for _, v := range fieldViews {
+		list = append(list, v.path)
+	}
+	return list
 }

@@ -9,6 +9,7 @@ import (
 	"reflect"
 	"strings"
 
+	"filmfurrow/rules"
 	"filmfurrow/rules/facts"
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/judge"
@@ -78,12 +79,8 @@ var lists = map[string]func(io.Writer){
 		}
 	},
 	"judgements": func(w io.Writer) {
-		for _, j := range judge.Judgements() {
-			unit := j.Unit
-			if unit == "" {
-				unit = "of a rule's weight"
-			}
-			fmt.Fprintf(w, "%-32s %6.4g %s: %s. %s.\n", j.ID, j.Value, unit, j.Means, j.Whose())
+		for _, j := range rules.Judgements() {
+			fmt.Fprintf(w, "%-32s %s: %s. %s.\n", j.ID, strings.TrimSpace(fmt.Sprintf("%.4g %s", j.Value, j.Unit)), j.Means, j.Whose())
 		}
 	},
 	"cautions": func(w io.Writer) {

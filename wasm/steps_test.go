@@ -33,8 +33,10 @@ var steps = map[string][]edit{
 			if film(o) != table.Black || f.Steps == 0 || f.Case.Weeds.Pressure != "moderate" {
 				return silent()
 			}
-			return speaksFor(saturate(float64(f.Steps), 6), "The floor that is worked to lies {} below the safe {}.", f.Steps, f.SafeSoilTemperature)
+			return speaksFor(saturate(float64(f.Steps), stepsHalf.Value), "The floor that is worked to lies {} below the safe {}.", f.Steps, f.SafeSoilTemperature)
 		}},`},
+		{"rules/judge/judgements.go", "var (", "\n)\n", "\n\tstepsHalf = judged(\"film-steps-half\", \"degrees that count half\", 6, \"K\", &table.StepsTried)"},
+		{"rules/judge/judgements.go", "var judgements", "\n}\n", "\n\t&stepsHalf,"},
 		{"rules/facts/facts.go", "type Facts struct", "\tUnder ", "\tSteps       unit.CelsiusDegrees\n"},
 		{"rules/facts/facts.go", "f.WorkFloor = ", "\tf.rough()\n", "\tf.Steps = f.SafeSoilTemperature.Minus(f.WorkFloor)\n"},
 	},
@@ -73,7 +75,7 @@ var steps = map[string][]edit{
 		{"rules/table/soil.go", "var Soils", "\n}\n", "\n\t{ID: \"marl\", Name: \"marl\", Sand: .30, Clay: .30, Wetted: wets(18, 22, 28), Spacing: inches(12, 16, &Memory, FromMemory), WaterHeld: held(143, 147, 208), Heavy: .6},"},
 	},
 	"A tape": {
-		{"rules/table/tape.go", "var Tapes", "\n}\n", "\n\ttape(\"6-in-medium\", \"medium-flow tape, emitters 6 in (15 cm) apart\", 6, 0.68, &StepsTried, Recomputed),"},
+		{"rules/table/tape.go", "var Tapes", "\n}\n", "\n\ttape(\"6-in-medium\", \"medium-flow\", \"medium-flow tape, emitters 6 in (15 cm) apart\", 6, 0.68, &StepsTried, Recomputed),"},
 	},
 	"A sentence": {
 		{"rules/sheet/english.go", "language(", "\ncare-treated", "\nfollowed-steps = Mind the step of {}."},

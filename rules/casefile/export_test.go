@@ -22,3 +22,6 @@ func Unframed(link string) []byte {
 	_, n := binary.Uvarint(all)
 	return all[n : len(all)-4]
 }
+
+// LinkFields lists the fields of a share text in their numbers' order.
+func LinkFields() []string { return linkFields[:] }

@@ -249,6 +249,3 @@ func takeNumber(b []byte) (v float64, rest []byte, ok bool) {
 	}
 	return float64(digits) / math.Pow10(int(b[0])), b[1+n:], true
 }
-
-// LinkFields lists the fields of a share text in their numbers' order.
-func LinkFields() []string { return linkFields[:] }

@@ -146,6 +146,15 @@ func next(from unit.Date, holds func(index int) bool) (unit.Date, bool) {
 	return from, false
 }
 
+// FreeFrom is how many days lie between a day and the frost that ends the crop in
+// autumn; Never where none does.
+func (s *Season) FreeFrom(on unit.Date) unit.Days {
+	if !s.frost.closed {
+		return Never
+	}
+	return unit.Days(after(weather.Index(on), s.frost.from))
+}
+
 // season gathers what decides the planting day.
 func (f *Facts) season(soil *SoilYear) Season {
 	return Season{soil: soil, depth: depthOf(f.Seeded), floor: f.WorkFloor, frost: f.frostWindow()}

@@ -39,10 +39,13 @@ func raised(o question.Option) float64 {
 	return float64(question.Heights[o]) / float64(question.Heights[len(question.Heights)-1])
 }
 
+// highBed is the place of 8 in among the heights.
+const highBed = 3
+
 // drains is how much of the drainage that height can give a bed gives, 0–1: what lies
 // above 8 in drains no better.
 func drains(o question.Option) float64 {
-	return min(float64(question.Heights[o]/question.Heights[3]), 1)
+	return min(float64(question.Heights[o]/question.Heights[highBed]), 1)
 }
 
 // across is the bed of an option, cut across.
@@ -64,7 +67,7 @@ func nearest[T ~float64](list []T, to T) question.Option {
 // guided tells whether a guide names this height for the crop.
 func guided(f *facts.Facts, o question.Option) bool {
 	h := f.Crop.BedHeight
-	return h.Given() && question.Heights[o]+0.005 >= h.Low && question.Heights[o] <= h.High+0.005
+	return h.Given() && float64(question.Heights[o])+sizeSlack.Value >= float64(h.Low) && float64(question.Heights[o]) <= float64(h.High)+sizeSlack.Value
 }
 
 var bedRules = [...]*Rule{
@@ -137,17 +140,17 @@ var bedRules = [...]*Rule{
 		Because: "A high sand bed is hard to keep wet from one tape, and slumps; Florida forms 6 to 8 in on sand all the same.",
 		Sources: []*table.Source{&table.RaisedBeds, &table.DryBeds, &table.NewEnglandDrip, &table.Practice}, Fires: "melon-weak-well",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Soil.Heavy > 0.2 || o < 3 || guided(f, o) {
+			if f.Soil.Heavy > sandyTo.Value || o < highBed || guided(f, o) {
 				return silent()
 			}
-			return against(sandFit.Value*raised(o)*(1-2*f.Soil.Heavy), "On {} a bed {} high dries at the sides and slumps.", f.Soil.Name, unit.Short(question.Heights[o]))
+			return against(sandFit.Value*raised(o)*(1-sandFade.Value*f.Soil.Heavy), "On {} a bed {} high dries at the sides and slumps.", f.Soil.Name, unit.Short(question.Heights[o]))
 		}},
 	{ID: "bed-early-warmth", Speaks: question.Bed, Weight: Plain, Title: "Warms earlier",
 		Because: "Raised ground is drier and looser, and so warms sooner; no degrees were measured.",
 		Sources: []*table.Source{&table.RaisedBeds, &table.WhyRaised}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			short := bareShort(f)
-			if short < tellable || o == 0 || BeyondTractor(f, o) > 0 {
+			if float64(short) < tellable.Value || o == 0 || BeyondTractor(f, o) > 0 {
 				return silent()
 			}
 			return speaksFor(saturate(float64(short), earlyHalf.Value)*raised(o), "On planting day bare ground is {} cooler than the {} that planting waits for: a raised bed warms sooner.", short, f.WorkFloor)
@@ -183,7 +186,7 @@ var bedRules = [...]*Rule{
 		Because: "Loose depth is worth more to deep roots than to shallow ones.",
 		Sources: []*table.Source{&table.F56T22, &table.FlowerBed1998}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if o == 0 || f.Crop.RootDepth.Low < 0.45 {
+			if o == 0 || float64(f.Crop.RootDepth.Low) < deepRoots.Value {
 				return silent()
 			}
 			return speaksFor(raised(o)*rootsFit.Value, "The roots of {} go {} deep and use the loose soil.", f.Crop.Name, unit.Short(f.Crop.RootDepth.Low))
@@ -193,7 +196,7 @@ var bedRules = [...]*Rule{
 		Sources: []*table.Source{&table.RunoffRye, &table.Runoff}, Fires: "melon-hillside",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			slope := f.Case.Soil.Slope.Value
-			if slope <= 3 || o < 2 {
+			if slope <= levelTo.Value || o < 2 {
 				return silent()
 			}
 			return against(saturate(slope, slopeHalf.Value)*raised(o), "On a slope of {} a bed {} high collects water in the alley and may wash out.", unit.FineShare(slope), unit.Short(question.Heights[o]))

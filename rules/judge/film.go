@@ -2,6 +2,7 @@ package judge
 
 import (
 	"filmfurrow/rules/facts"
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
@@ -13,9 +14,6 @@ func row(o question.Option) *table.Film { return &table.Films[o] }
 
 // bedShown is the length of bed that hours and litter are told for: 100 ft.
 const bedShown = unit.Metres(100 * unit.MetresPerFoot)
-
-// leastHours is the least saving of work worth a word.
-const leastHours = 0.1
 
 // weeding is the work of a season's weeds on 100 ft of bare bed.
 func weeding(f *facts.Facts) float64 {
@@ -84,7 +82,7 @@ var filmRules = [...]*Rule{
 			case best.Given(): // okra and its like want more heat than tomatoes
 				from += max(0, best.High-unit.Celsius(paleTop.Value))
 			}
-			if f.AirSetting.Minus(from) < tellable {
+			if float64(f.AirSetting.Minus(from)) < tellable.Value {
 				return silent()
 			}
 			fit := saturate(float64(f.AirSetting.Minus(from)), paleHalf.Value)
@@ -104,7 +102,7 @@ var filmRules = [...]*Rule{
 		Sources: []*table.Source{&table.SaskatchewanFilms, &table.SaskatchewanColours, &table.AlaskaCorn1991, &table.QuebecMelon1998}, Fires: "corn-short-season",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			left, cold := max(f.FreeDays-f.CropDays, 0), f.Crop.RootBest.Low.Minus(f.MeanUnder[table.Black])
-			if !f.Crop.Warm || !f.WarmingPays || f.FreeDays == facts.Never || f.Case.Weeds.Pressure == "heavy" || row(o).SunPassed.Value < 0.2 || float64(left) >= harvestLeft.Value || cold <= 0 {
+			if !f.Crop.Warm || !f.WarmingPays || f.FreeDays == facts.Never || f.Case.Weeds.Pressure == "heavy" || row(o).SunPassed.Value < passesSun.Value || float64(left) >= harvestLeft.Value || cold <= 0 {
 				return silent()
 			}
 			fit := (1 - float64(left)/harvestLeft.Value) * min(float64(cold)/coldFull.Value, 1)
@@ -124,9 +122,9 @@ var filmRules = [...]*Rule{
 			saved := hours * (1 - passes*times)
 			fit := saturate(saved, hoursHalf.Value)
 			switch {
-			case saved > -leastHours && saved < leastHours:
+			case saved > -leastHours.Value && saved < leastHours.Value:
 				return silent()
-			case passes < 0.02:
+			case passes < holdsAll.Value:
 				return speaksFor(fit, "It holds the annual weeds: about {} less weeding on {} of bed.", unit.Hours(saved), bedShown)
 			case saved < 0:
 				return against(-fit, "Weeds grow under it, where no hoe reaches: about {} more weeding on {} of bed than on bare ground.", unit.Hours(-saved), bedShown)
@@ -137,7 +135,7 @@ var filmRules = [...]*Rule{
 		Because: "Clear film is a greenhouse for weeds; under heavy pressure they lift it off the bed.",
 		Sources: []*table.Source{&table.FloridaCir805, &table.NewEngland}, Fires: "pepper-yellow-nutsedge",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if row(o).Opaque.Value > 0.05 || f.Case.Weeds.Pressure != "heavy" {
+			if row(o).Opaque.Value > holdsNone.Value || f.Case.Weeds.Pressure != "heavy" {
 				return silent()
 			}
 			return rulesOut("It holds no weeds at all, and yours are heavy: they would lift the film.")
@@ -299,13 +297,13 @@ var filmRules = [...]*Rule{
 			case float64(left) < coverLeast.Value:
 				return rulesOut("It does not last for {} crops: about {} of it is left after two.", int(crops), left)
 			}
-			return against(saturate(float64(95-left), coverHalf.Value), "About {} of its cover was left after two crops in a trial.", left)
+			return against(saturate(wholeCover.Value-float64(left), coverHalf.Value), "About {} of its cover was left after two crops in a trial.", left)
 		}},
 	{ID: "film-lasts-the-crop", Speaks: question.Film, Weight: Strong, Title: "Lasts until harvest",
 		Because: "Film that breaks up early lets weeds in at the worst time.",
 		Sources: []*table.Source{&table.BioLaying, &table.EN17033}, Fires: "strawberry-autumn",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			need := float64(f.Crop.DaysToHarvest.High) + 10
+			need := float64(f.Crop.DaysToHarvest.High) + pastHarvest.Value
 			over := need - row(o).Life.Value
 			if over <= 0 || lies(f, o) {
 				return silent()
@@ -343,15 +341,15 @@ var filmRules = [...]*Rule{
 				there, _ := table.FilmByID(p.ReuseFilm)
 				return rulesOut("The bed lies under {} already.", there.Name())
 			case table.Films[o].Removal == table.LiftAndHaul && Painted(f):
-				return speaksFor(p.ReuseCover.Or(80)/100, "It is down already and {} of it is whole. Paint it white before you plant: {} of the first two weeks would burn stems on it.", unit.PercentOf(p.ReuseCover.Or(80)/100), unit.Days(f.Burning[o]))
+				return speaksFor(whole(p), "It is down already and {} of it is whole. Paint it white before you plant: {} of the first two weeks would burn stems on it.", unit.PercentOf(whole(p)), unit.Days(f.Burning[o]))
 			}
-			return speaksFor(p.ReuseCover.Or(80)/100, "It is down already and {} of it is whole.", unit.PercentOf(p.ReuseCover.Or(80)/100))
+			return speaksFor(whole(p), "It is down already and {} of it is whole.", unit.PercentOf(whole(p)))
 		}},
 	{ID: "film-second-crop-heat", Speaks: question.Film, Weight: Plain, Title: "The second crop starts in summer",
 		Because: "A second crop goes into film that lies in full summer sun.",
 		Sources: []*table.Source{&table.FloridaCir805, &table.LateSwitch, &table.FloridaDouble2018}, Fires: "tomato-two-crops",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Case.Practice.CropsOnFilm.Or(1) < 2 || f.HotSeason < 10 || f.Case.Practice.ReuseFilm != "" {
+			if f.Case.Practice.CropsOnFilm.Or(1) < 2 || f.HotSeason < secondHot.Value || f.Case.Practice.ReuseFilm != "" {
 				return silent()
 			}
 			switch film(o) {
@@ -400,6 +398,9 @@ var filmRules = [...]*Rule{
 		}},
 }
 
+// whole is the share of film that is down which is whole still.
+func whole(p *field.PracticeCase) float64 { return p.ReuseCover.Or(usualWhole.Value) / 100 }
+
 // lies tells whether this film is on the bed already.
 func lies(f *facts.Facts, o question.Option) bool { return film(o).Key() == f.Case.Practice.ReuseFilm }
 
@@ -412,7 +413,7 @@ func Painted(f *facts.Facts) bool {
 
 // litter is the film of bedShown as it is hauled: 4 ft wide and 1 mil thick, with its
 // soil.
-var litter = unit.Kilograms(float64(bedShown) * 4 * unit.MetresPerFoot * float64(unit.FromMil(1)) / 1e6 * FilmDensity * litterSoil.Value)
+var litter = unit.Kilograms(float64(bedShown) * litterWidth.Value * float64(unit.FromMil(1)) / 1e6 * FilmDensity * litterSoil.Value)
 
 // FilmDensity is that of polyethylene, kg/m³: the trade's 30,000 in² for a pound at 1 mil
 // ([table.FilmYieldConstant]).

@@ -19,6 +19,16 @@ func gate(id, title, because, fires string, judge func(*facts.Facts, question.Op
 	return &Rule{ID: id, Speaks: question.Verdict, Title: title, Weight: Strong, Because: because, Sources: sources, Judge: judge, Fires: fires}
 }
 
+// layingGate speaks of the laying itself: of film that lies already it says nothing.
+func layingGate(id, title, because, fires string, judge func(*facts.Facts, question.Option) (Finding, bool), sources ...*table.Source) *Rule {
+	return gate(id, title, because, fires, func(f *facts.Facts, o question.Option) (Finding, bool) {
+		if f.Case.Practice.ReuseFilm != "" {
+			return silent()
+		}
+		return judge(f, o)
+	}, sources...)
+}
+
 // Limits of the gates: our judgement, chosen wide.
 const (
 	manyHoles, someHoles  = 35, 15 // plants for each m² of bed top, sown
@@ -27,12 +37,16 @@ const (
 	lightTractor          = 22.0   // kW, 30 hp
 	rareFrost, coverFrost = 0.1, 0.25
 	largeByHand           = unit.SquareMetres(0.5 * unit.SquareMetresPerAcre)
-	outOfSeason           = 75 // days from the wanted day to the next that will do
+	outOfSeason           = 75   // days from the wanted day to the next that will do
+	shortThirds           = 2    // of the days to harvest that must be left before autumn frost
+	hotDays               = 40   // of the first 60 above the ceiling under white film
+	wornCover             = 70   // percent of the old film whole
+	nearlyEvery           = 0.95 // share of years
 )
 
 // yearsOf says in how many years something comes, at the head of a sentence.
 func yearsOf(share float64) unit.Quantity {
-	if share >= 0.95 {
+	if share >= nearlyEvery {
 		return unit.Of("In nearly every year")
 	}
 	return unit.Of("In " + unit.Of(unit.PercentOf(share)).In(unit.Metric) + " of years")
@@ -170,9 +184,9 @@ var gates = [...]*Rule{
 			if f.Crop.Hardiness < table.Tender || f.FreeDays == facts.Never {
 				return silent()
 			}
-			left := f.FreeDays
+			left, least := f.FreeDays, f.CropDays*shortThirds/3
 			switch {
-			case left < f.CropDays*2/3 && forbidding(o):
+			case left < least && forbidding(o):
 				return rulesOut("Only {} are left before the usual first frost, and the first harvest of {} takes about {}.", left, f.Crop.Name, f.CropDays)
 			case left < f.CropDays && careful(o):
 				return rulesOut("Only {} are left before the usual first frost, and the first harvest of {} takes about {}. Have covers ready.", left, f.Crop.Name, f.CropDays)
@@ -210,7 +224,7 @@ var gates = [...]*Rule{
 			}
 			return silent()
 		}, &table.FumigantManual, &table.FumigantShort),
-	gate("light-tractor-on-stones", "A light tractor on stony ground", "Stones lift the layer's discs and the film tears; a light tractor slips and is pulled sideways.", "pepper-stony-light",
+	layingGate("light-tractor-on-stones", "A light tractor on stony ground", "Stones lift the layer's discs and the film tears; a light tractor slips and is pulled sideways.", "pepper-stony-light",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Practice.Laying == "hand" || f.Case.Soil.Stones != "many" {
 				return silent()
@@ -223,21 +237,21 @@ var gates = [...]*Rule{
 			}
 			return silent()
 		}, &table.Practice, &table.Plasticulture),
-	gate("trashy-ground", "Trash in the soil", "Stalks and sod puncture film and hold it off the bed.", "cabbage-wet-clay",
+	layingGate("trashy-ground", "Trash in the soil", "Stalks and sod puncture film and hold it off the bed.", "cabbage-wet-clay",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Soil.Tilth == "trashy" && careful(o) {
 				return rulesOut("There is crop trash in the soil. Bury it or rake it off first: it punctures the film and holds it off the soil.")
 			}
 			return silent()
 		}, &table.TilthMichigan, &table.Contact),
-	gate("cloddy-ground", "Clods hold the film off", "Air under the film loses most of the warming, and clods wear holes.", "pepper-cloddy-spring",
+	layingGate("cloddy-ground", "Clods hold the film off", "Air under the film loses most of the warming, and clods wear holes.", "pepper-cloddy-spring",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Soil.Tilth == "cloddy" && careful(o) {
 				return rulesOut("The soil is cloddy. Work it fine while it is moist: air gaps under the film lose most of the warming.")
 			}
 			return silent()
 		}, &table.Contact, &table.DryBeds),
-	gate("bed-beyond-tractor", "The tractor is light for this bed", "A tractor that slips makes a crooked, loose bed.", "berries-spring-set",
+	layingGate("bed-beyond-tractor", "The tractor is light for this bed", "A tractor that slips makes a crooked, loose bed.", "berries-spring-set",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			bed := f.HeightOption
 			if BeyondTractor(f, bed) == 0 || !careful(o) {
@@ -245,21 +259,21 @@ var gates = [...]*Rule{
 			}
 			return rulesOut("A bed {} high takes about {} to form and cover in one pass; your tractor has {}. Form it in one pass and lay in a second, draw the rest up by hand, or borrow a tractor for the day.", unit.Short(f.Height), LeastPower[bed], f.Case.Practice.Tractor.Value)
 		}, &table.CompactLayers, &table.Plasticulture),
-	gate("dry-at-laying", "The ground is dry", "Drip hardly re-wets a bed that was covered dry, least of all in sand.", "melon-weak-well",
+	layingGate("dry-at-laying", "The ground is dry", "Drip hardly re-wets a bed that was covered dry, least of all in sand.", "melon-weak-well",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Soil.Wetness == "dry" && careful(o) {
 				return rulesOut("Dry soil at laying: water the ground to the depth of the bed first. Tape hardly wets a dry bed through.")
 			}
 			return silent()
 		}, &table.DryBeds, &table.Guide205),
-	gate("wet-at-laying", "The ground is too wet to work", "Wet soil smears and sets into clods that hold film off.", "cabbage-wet-clay",
+	layingGate("wet-at-laying", "The ground is too wet to work", "Wet soil smears and sets into clods that hold film off.", "cabbage-wet-clay",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Soil.Wetness == "wet" && careful(o) {
 				return rulesOut("Wet soil smears and sets hard. Wait until a squeezed ball breaks when poked.")
 			}
 			return silent()
 		}, &table.Guide205, &table.Practice),
-	gate("driver-alone", "One person and a layer", "Nobody should both drive and bury the row start.", "tomato-lone-driver",
+	layingGate("driver-alone", "One person and a layer", "Nobody should both drive and bury the row start.", "tomato-lone-driver",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Practice.Laying != "hand" && f.Case.Practice.People.Given && f.Case.Practice.People.Value < 2 && careful(o) {
 				return rulesOut("One person cannot safely drive and bury the row start. Find a second for laying day.")
@@ -268,12 +282,12 @@ var gates = [...]*Rule{
 		}, &table.Practice),
 	gate("soil-too-hot", "Too hot under every film", "Roots above the crop's ceiling stop working.", "lettuce-hot-summer",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if careful(o) && f.CeilingDays[table.WhiteOnBlack] > 40 {
+			if careful(o) && f.CeilingDays[table.WhiteOnBlack] > hotDays {
 				return rulesOut("Even under white-on-black film the root zone is above {} on {} of the first 60 days. Plant later or earlier, or shade the bed.", f.Ceiling, f.CeilingDays[table.WhiteOnBlack])
 			}
 			return silent()
 		}, &table.PepperHeat2011, &table.Broccoli2009),
-	gate("hand-laying-large", "A large field by hand", "More than half an acre by hand is slow and hard.", "flowers-large-by-hand",
+	layingGate("hand-laying-large", "A large field by hand", "More than half an acre by hand is slow and hard.", "flowers-large-by-hand",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			area := unit.SquareMetres(float64(f.BedMetres) * float64(f.Centres))
 			if f.Case.Practice.Laying == "hand" && area > largeByHand && careful(o) {
@@ -292,7 +306,7 @@ var gates = [...]*Rule{
 	gate("reused-film-holes", "The old film is worn", "Open film grows weeds and loses its warmth.", "squash-on-worn-film",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			p := &f.Case.Practice
-			if p.ReuseFilm != "" && p.ReuseCover.Given && p.ReuseCover.Value < 70 && careful(o) {
+			if p.ReuseFilm != "" && p.ReuseCover.Given && p.ReuseCover.Value < wornCover && careful(o) {
 				return rulesOut("Only {} of the old film is whole. Weeds will come through; plan to patch it or lay afresh.", unit.PercentOf(p.ReuseCover.Value/100))
 			}
 			return silent()

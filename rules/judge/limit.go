@@ -8,6 +8,9 @@ import (
 	"filmfurrow/rules/unit"
 )
 
+// farStation is the distance beyond which the nearest station is said to be far, m.
+const farStation = 25000
+
 // Limit is something that the advice does not know, or where sources disagree.
 type Limit struct {
 	ID   string
@@ -25,7 +28,7 @@ func Limits(f *facts.Facts) []Limit {
 	p := &f.Case.Place
 	if !p.Own {
 		list = append(list, Limit{"period", unit.Say("The station's normals are of 1981–2010. Most places have grown warmer since; choose a warm spring to see the effect.")})
-		if p.StationAway > 25000 {
+		if p.StationAway > farStation {
 			list = append(list, Limit{"far-station", unit.Say("The nearest station is {} away.", p.StationAway)})
 		}
 		if p.StationFlag == "P" || p.StationFlag == "Q" {

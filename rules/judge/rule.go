@@ -36,16 +36,12 @@ type Rule struct {
 	Fires   string                                              // a case in testdata/cases that fires it
 }
 
-// leastPoints is the least that a reason must weigh to be told: what is less shows as
-// nothing beside it.
-const leastPoints = 0.005
-
 // ask is what the rule says of an option, its fit to the thousandth; a reason without
 // weight is none.
 func (r *Rule) ask(f *facts.Facts, o question.Option) (Finding, bool) {
 	finding, speaks := r.Judge(f, o)
 	finding.Fit = math.Round(finding.Fit*1000) / 1000
-	if speaks && !finding.RulesOut && math.Abs(float64(r.Weight)*finding.Fit) < leastPoints {
+	if speaks && !finding.RulesOut && math.Abs(float64(r.Weight)*finding.Fit) < leastPoints.Value {
 		return silent()
 	}
 	return finding, speaks

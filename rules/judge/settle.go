@@ -82,15 +82,12 @@ func candidates(season *facts.Season, from unit.Date) (days []unit.Date) {
 	return slices.Compact(days)
 }
 
-// provisionalLabel stands in for the label's interval while it is not known, so that
-// a day can be pencilled in: published pages name two to three weeks between a
-// fumigant and planting. The label overrules it, and the page says so.
-const provisionalLabel = 21
-
-// LabelEnds is the first day after a treatment on which the label lets a crop in.
+// LabelEnds is the first day after a treatment on which the label lets a crop in. While
+// the interval is not known, [labelDays] stands in, so that a day can be penciled in; the
+// label overrules it, and the page says so.
 func LabelEnds(p *field.PracticeCase) (unit.Date, bool) {
 	if !p.FumigatedOn.Given {
 		return 0, false
 	}
-	return p.FumigatedOn.Value.Plus(unit.Days(p.LabelInterval.Or(provisionalLabel))), true
+	return p.FumigatedOn.Value.Plus(unit.Days(p.LabelInterval.Or(labelDays.Value))), true
 }

@@ -9,9 +9,6 @@ import (
 	"filmfurrow/rules/unit"
 )
 
-// tellable is the least difference of soil warmth that a sentence tells.
-const tellable = unit.CelsiusDegrees(0.5)
-
 // bareShort is how far bare ground lies below the floor of planting on planting day.
 func bareShort(f *facts.Facts) unit.CelsiusDegrees {
 	mean, _, _ := f.Warmth.Of(facts.Bare, 0)
@@ -55,7 +52,7 @@ var surfaceRules = [...]*Rule{
 		Because: "Opaque film warms only what it touches.", Sources: []*table.Source{&table.Contact, &table.Embossing}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			short := bareShort(f)
-			if o != question.Embossed || short < tellable {
+			if o != question.Embossed || float64(short) < tellable.Value {
 				return silent()
 			}
 			return speaksFor(saturate(float64(short), contactHalf.Value), "On planting day bare ground is {} cooler than the {} that planting waits for: film that touches the soil warms it best.", short, f.WorkFloor)

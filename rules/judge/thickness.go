@@ -50,7 +50,7 @@ var thicknessRules = [...]*Rule{
 				}
 				return rulesOut("{} is sold by thickness.", unit.Capital(r.Name))
 			}
-			if r.ByWeight || (question.Thicknesses[o]+0.5 >= r.Thicknesses.Low && question.Thicknesses[o] <= r.Thicknesses.High+0.5) {
+			if r.ByWeight || (float64(question.Thicknesses[o])+soldSlack.Value >= float64(r.Thicknesses.Low) && float64(question.Thicknesses[o]) <= float64(r.Thicknesses.High)+soldSlack.Value) {
 				return silent()
 			}
 			return rulesOut("{} is usually sold in {}.", unit.Capital(r.Name), unit.Between(r.Thicknesses.Low, r.Thicknesses.High))
@@ -61,8 +61,8 @@ var thicknessRules = [...]*Rule{
 			if o == question.ByWeight {
 				return silent()
 			}
-			if t := thick(o); t >= 0.99 && t <= 1.26 {
-				return speaksFor(oneSeason.Value, "For one season most growers lay {}.", unit.Between(unit.FromMil(1), unit.FromMil(1.25)))
+			if t := thick(o); t >= 1-milSlack.Value && t <= stoutMil.Value+milSlack.Value {
+				return speaksFor(oneSeason.Value, "For one season most growers lay {}.", unit.Between(unit.FromMil(1), unit.FromMil(stoutMil.Value)))
 			}
 			return silent()
 		}},
@@ -73,8 +73,8 @@ var thicknessRules = [...]*Rule{
 			if crops < 2 || o == question.ByWeight {
 				return silent()
 			}
-			if short := 1.25 - thick(o); short > 0.01 {
-				return against(saturate(short, secondHalf.Value), "{} crops on one laying need {} or more.", int(crops), unit.FromMil(1.25))
+			if short := stoutMil.Value - thick(o); short > milSlack.Value {
+				return against(saturate(short, secondHalf.Value), "{} crops on one laying need {} or more.", int(crops), unit.FromMil(stoutMil.Value))
 			}
 			return speaksFor(stoutFit.Value, "Thick enough for {} crops on one laying.", int(crops))
 		}},
@@ -85,18 +85,18 @@ var thicknessRules = [...]*Rule{
 			if sedge == "" || sedge == "none" || o == question.ByWeight {
 				return silent()
 			}
-			if thick(o) >= 1.24 {
+			if thick(o) >= stoutMil.Value-milSlack.Value {
 				if sedge == "yellow" {
-					return speaksFor(stoutFit.Value, "The trial that held yellow nutsedge used {}.", unit.FromMil(1.25))
+					return speaksFor(stoutFit.Value, "The trial that held yellow nutsedge used {}.", unit.FromMil(stoutMil.Value))
 				}
 				return speaksFor(stoutFit.Value, "Spears pierce thin film first.")
 			}
-			return against(saturate(1.25-thick(o), thinHalf.Value), "Nutsedge spears pierce thin film.")
+			return against(saturate(stoutMil.Value-thick(o), thinHalf.Value), "Nutsedge spears pierce thin film.")
 		}},
 	{ID: "thickness-lifting", Speaks: question.Thickness, Weight: Strong, Title: "Comes up in one piece",
 		Because: "Torn film stays in the field for years.", Sources: []*table.Source{&table.Retrieval2019, &table.ThinFilm, &table.EN13655}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if FilmRow(f).Removal != table.LiftAndHaul || o == question.ByWeight || thick(o) >= 0.99 {
+			if FilmRow(f).Removal != table.LiftAndHaul || o == question.ByWeight || thick(o) >= 1-milSlack.Value {
 				return silent()
 			}
 			return against(saturate(1-thick(o), tearHalf.Value), "Below {} film tears when it is lifted.", unit.FromMil(1))
@@ -107,10 +107,10 @@ var thicknessRules = [...]*Rule{
 			if o == question.ByWeight || (f.Case.Soil.Stones != "some" && f.Case.Soil.Stones != "many") {
 				return silent()
 			}
-			if thick(o) >= 1.24 {
-				return speaksFor(stoutFit.Value, "Stony ground needs {} or more.", unit.FromMil(1.25))
+			if thick(o) >= stoutMil.Value-milSlack.Value {
+				return speaksFor(stoutFit.Value, "Stony ground needs {} or more.", unit.FromMil(stoutMil.Value))
 			}
-			return against(saturate(1.25-thick(o), stoneHalf.Value), "Stones puncture thin film; stony ground needs {} or more.", unit.FromMil(1.25))
+			return against(saturate(stoutMil.Value-thick(o), stoneHalf.Value), "Stones puncture thin film; stony ground needs {} or more.", unit.FromMil(stoutMil.Value))
 		}},
 	{ID: "thickness-trash", Speaks: question.Thickness, Weight: Plain, Title: "Trash in the bed",
 		Because: "Stalks puncture film from below.", Sources: []*table.Source{&table.TilthMichigan}, Fires: "cabbage-wet-clay",
@@ -118,7 +118,7 @@ var thicknessRules = [...]*Rule{
 			if o == question.ByWeight || f.Case.Soil.Tilth != "trashy" {
 				return silent()
 			}
-			return speaksFor(saturate(thick(o)-0.6, stalkHalf.Value), "Stalks puncture film from below; thicker film stands up to more of them.")
+			return speaksFor(saturate(thick(o)-stalkFrom.Value, stalkHalf.Value), "Stalks puncture film from below; thicker film stands up to more of them.")
 		}},
 	{ID: "thickness-fumigation", Speaks: question.Thickness, Weight: Plain, Title: "Holds a fumigant",
 		Because: "Barrier films are about this thick; the label decides.", Sources: []*table.Source{&table.BarrierFilm2013, &table.Memory}, Fires: "tomato-fumigated",
@@ -126,10 +126,10 @@ var thicknessRules = [...]*Rule{
 			if o == question.ByWeight || !f.Case.Practice.FumigatedOn.Given {
 				return silent()
 			}
-			if thick(o) >= 1.24 {
-				return speaksFor(gasThick.Value, "Films that hold a fumigant are about {}. The label names them.", unit.FromMil(1.25))
+			if thick(o) >= stoutMil.Value-milSlack.Value {
+				return speaksFor(gasThick.Value, "Films that hold a fumigant are about {}. The label names them.", unit.FromMil(stoutMil.Value))
 			}
-			return against(saturate(1.25-thick(o), thinHalf.Value), "Films that hold a fumigant are about {}.", unit.FromMil(1.25))
+			return against(saturate(stoutMil.Value-thick(o), thinHalf.Value), "Films that hold a fumigant are about {}.", unit.FromMil(stoutMil.Value))
 		}},
 	{ID: "thickness-rots-away", Speaks: question.Thickness, Weight: Plain, Title: "Made to break down",
 		Because: "Thicker film of this kind lasts longer in the soil as well.", Sources: []*table.Source{&table.EN17033, &table.RaspberryFilm2020}, Fires: "pumpkin-biodegradable",
@@ -137,10 +137,10 @@ var thicknessRules = [...]*Rule{
 			if FilmRow(f).Removal != table.TillInSlowly || o == question.ByWeight {
 				return silent()
 			}
-			if need := f.Crop.DaysToHarvest.High; need > 100 && thick(o) > 0.7 {
+			if need := f.Crop.DaysToHarvest.High; need > longCrop.Value && thick(o) > longBioFrom.Value {
 				return speaksFor(longBio.Value, "The crop stands for about {}: take the thicker of these films.", unit.DaysOf(need))
 			}
-			return against(saturate(thick(o)-0.6, handHalf.Value), "Thicker film of this kind is slower to break down in the soil.")
+			return against(saturate(thick(o)-stalkFrom.Value, handHalf.Value), "Thicker film of this kind is slower to break down in the soil.")
 		}},
 	{ID: "thickness-by-hand", Speaks: question.Thickness, Weight: Slight, Title: "Handled by people",
 		Because: "Thin film clings and tears in the hands.", Sources: []*table.Source{&table.Memory}, Fires: "flowers-by-hand",
@@ -148,7 +148,7 @@ var thicknessRules = [...]*Rule{
 			if f.Case.Practice.Laying != "hand" || o == question.ByWeight {
 				return silent()
 			}
-			return speaksFor(saturate(thick(o)-0.9, handHalf.Value), "Laid by hand, thicker film is easier to handle.")
+			return speaksFor(saturate(thick(o)-handFrom.Value, handHalf.Value), "Laid by hand, thicker film is easier to handle.")
 		}},
 	{ID: "thickness-wind", Speaks: question.Thickness, Weight: Slight, Title: "Wind",
 		Because: "Flapping film tears where it is thin.", Sources: []*table.Source{&table.Memory}, Fires: "pepper-cool-spring",
@@ -156,12 +156,12 @@ var thicknessRules = [...]*Rule{
 			if f.Case.Field.Exposure != "windy" || o == question.ByWeight {
 				return silent()
 			}
-			return speaksFor(saturate(thick(o)-0.9, handHalf.Value), "Your field is windy, and thicker film stands up to it better.")
+			return speaksFor(saturate(thick(o)-handFrom.Value, handHalf.Value), "Your field is windy, and thicker film stands up to it better.")
 		}},
 	{ID: "thickness-price", Speaks: question.Thickness, Weight: Plain, Title: "Price and weight",
 		Because: "Film is sold by weight: a quarter thicker costs and weighs a quarter more.", Sources: []*table.Source{&table.FilmYieldConstant}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if o == question.ByWeight || thick(o) <= 1.01 {
+			if o == question.ByWeight || thick(o) <= 1+milSlack.Value {
 				return silent()
 			}
 			return against(saturate(thick(o)-1, weightHalf.Value), "It weighs and costs {} more than {} film.", unit.PercentOf(thick(o)-1), unit.FromMil(1))
@@ -169,7 +169,7 @@ var thicknessRules = [...]*Rule{
 	{ID: "thickness-long-crop", Speaks: question.Thickness, Weight: Plain, Title: "A long season on the film",
 		Because: "Sun and wind work on the film for as long as it lies.", Sources: []*table.Source{&table.StrawberryFilm}, Fires: "strawberry-autumn",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if o == question.ByWeight || f.Crop.DaysToHarvest.High < 180 || !f.Autumn {
+			if o == question.ByWeight || f.Crop.DaysToHarvest.High < winterCrop.Value || !f.Autumn {
 				return silent() // a crop set in spring is off the film by autumn
 			}
 			return speaksFor(saturate(thick(o)-1, longHalf.Value), "The crop is on the film for about {}; guides give {}.", unit.DaysOf(f.Crop.DaysToHarvest.High), unit.Between(unit.FromMil(1), unit.FromMil(1.5)))

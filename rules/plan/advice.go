@@ -212,6 +212,27 @@ func waterAnswer(f *facts.Facts, ok bool) WaterAnswer {
 	return w
 }
 
+// FilmDown tells that film lies on the bed already: nothing is laid, formed or bought
+// for it, and the crop goes into what is there.
+func (a *Advice) FilmDown() bool { return a.Case.Practice.ReuseFilm != "" }
+
+// VerdictWords is the verdict in words, also for film that lies already.
+func (a *Advice) VerdictWords() string {
+	best, _ := a.Verdict.Best()
+	if a.FilmDown() {
+		return [...]string{"Plant into the film that is down", "Plant into the film that is down, with care", "Do not plant into film here"}[best]
+	}
+	return question.Verdict.Says(best).Text
+}
+
+// DatesWords says when to lay and when to plant.
+func (a *Advice) DatesWords() unit.Phrase {
+	if a.FilmDown() {
+		return unit.Say("The film is down. Plant on {}.", a.WaitPlan.PlantOn)
+	}
+	return unit.Say("Lay on {}, plant on {}.", a.WaitPlan.LayOn, a.WaitPlan.PlantOn)
+}
+
 // RunWords says how long to run and how often: 24 min every 3 days.
 func RunWords(every unit.Days, run unit.Minutes) unit.Quantity {
 	if every > 1 {

@@ -70,7 +70,9 @@ const (
 // WorkOf counts the hours: ours, or the grower's own.
 func (a *Advice) WorkOf() Work {
 	w := a.usualWork()
-	if own := a.Case.Prices.LayHours; own.Given {
+	if a.FilmDown() {
+		w = Work{People: w.People, How: unit.Say("The film is down: nothing is laid.")}
+	} else if own := a.Case.Prices.LayHours; own.Given {
 		w.Laying, w.LayingClock = unit.Hours(own.Value), halfHours(own.Value/float64(w.People))
 	}
 	if judge.FilmRow(a.Facts).Removal == table.LiftAndHaul {

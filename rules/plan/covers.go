@@ -40,6 +40,10 @@ const (
 	coverMost  = 35
 )
 
+// coverWins is the most that a cover is counted to win, one to three weeks
+// ([table.RowCoversH251]): a mild autumn of the year before is not an early spring.
+const coverWins unit.Days = 21
+
 // winterGates are the reasons against film that a cover may mend.
 var winterGates = [...]string{"out-of-season", "always-frost", "never-warm"}
 
@@ -59,9 +63,13 @@ func (a *Advice) Covers() (list []CoverChoice) {
 	for i := range table.Covers {
 		cover := &table.Covers[i]
 		season := f.SeasonUnder(cover.Night.Low)
-		first, ok := season.NextOpen(f.ChosenCover(), from, facts.UsualSpring)
-		if !ok {
-			continue
+		opens := from
+		if f.Opening == facts.OpenWarm {
+			opens = max(from, f.Plant.Plus(-coverWins))
+		}
+		first, ok := season.NextOpen(f.ChosenCover(), opens, facts.UsualSpring)
+		if !ok || f.Crop.Hardiness >= table.Tender && season.FreeFrom(first) < f.CropDays {
+			continue // frost comes before the harvest, under the cover too
 		}
 		c := CoverChoice{Cover: cover, Asked: asked, First: first}
 		if f.Opening == facts.OpenWarm {

@@ -84,6 +84,23 @@ type Sheet struct {
 	Care     []SheetLine
 	CheckHow SheetLine
 	ByHand   bool
+	Down     bool // film lies already: the sheet is that of planting into it
+}
+
+// Title names the sheet, and Work the part of it that tells the work.
+func (s *Sheet) Title() sheet.Key {
+	if s.Down {
+		return "title-down"
+	}
+	return "title"
+}
+
+// Work names the part that tells the work.
+func (s *Sheet) Work() sheet.Key {
+	if s.Down {
+		return "head-order-down"
+	}
+	return "head-order"
 }
 
 // Ready tells whether everything says yes and every box is ticked; else how
@@ -191,6 +208,9 @@ func to(list *[]SheetLine, k sheet.Key, values ...any) { *list = append(*list, l
 
 // Sheet works out the laying-day sheet from the answers.
 func (a *Advice) Sheet(s *Shopping) Sheet {
+	if a.FilmDown() {
+		return a.sheetOfFilmDown()
+	}
 	p, b := &a.Case.Practice, a.Shape
 	out := Sheet{ByHand: p.Laying == "hand", Go: a.goOrNoGo(s)}
 	out.bring(s, b.FilmWidth)
@@ -286,6 +306,43 @@ func (a *Advice) Sheet(s *Shopping) Sheet {
 	to(&out.Care, "care-heat")
 	to(&out.Care, "care-flame")
 	if p.FumigatedOn.Given {
+		to(&out.Care, "care-treated")
+	}
+	return out
+}
+
+// sheetOfFilmDown is the sheet where film lies already: no soil is worked, no layer is
+// set and no roll is carried. What counts is that film, edges and tape are whole.
+func (a *Advice) sheetOfFilmDown() Sheet {
+	out := Sheet{Down: true, CheckHow: line("head-checks", checkEvery)}
+	if v, ok := a.Verdict.Best(); ok && v == question.DoNotLay {
+		out.Go = append(out.Go, Condition{SheetLine: line("verdict-no"), Reply: No, ID: "verdict"})
+	}
+	people := a.Case.Day.People
+	out.Go = append(out.Go, measured("people", people.Given, people.Value >= 1, int(people.Value), 1).asked(1))
+	if judge.Painted(a.Facts) {
+		to(&out.Boxes, "down-painted")
+	}
+	to(&out.Boxes, "down-whole")
+	to(&out.Boxes, "down-tape")
+	to(&out.Boxes, "go-backflow")
+	if a.Case.Practice.FumigatedOn.Given {
+		to(&out.Boxes, "go-label")
+	}
+	to(&out.Boxes, "go-read")
+	out.do("flow-old", "flow-clear", "down-clear")
+	out.do("flow-clear", "flow-patched", "down-patch")
+	out.do("flow-patched", "flow-watered", "down-flush")
+	out.do("flow-watered", "flow-planted", "down-plant")
+	if length := a.Case.Field.BedLength; length.Given {
+		out.CheckHow = line("head-checks-bed", checkEvery, int(math.Ceil(float64(length.Value/checkEvery))))
+	}
+	out.Checks = []SheetLine{line("check-edge"), line("down-check-hole"), line("down-check-tape")}
+	out.Faults = []SheetLine{line("fault-edge-hand"), line("fault-dry")}
+	to(&out.Care, "care-knife")
+	to(&out.Care, "care-heat")
+	to(&out.Care, "care-flame")
+	if a.Case.Practice.FumigatedOn.Given {
 		to(&out.Care, "care-treated")
 	}
 	return out

@@ -96,7 +96,7 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 	a.feedingSteps(&list, &s.Base)
 	a.coverSteps(&list, s)
 	list.add("water-test", min(lay.Plus(1), plant), 1, judge.StepWater, unit.Say("Flush main, header and tapes, then close the ends. Read the pressure at the far end."), unit.Say("Always before planting."))
-	if why, _ := a.Wait.Best(); w.Days > 1 {
+	if why, _ := a.Wait.Best(); w.Days > 1 && !a.FilmDown() {
 		list.add("wait", lay.Plus(1), w.Days-1, judge.StepSeason, unit.Say("Wait: do not punch holes yet."), unit.Say("The reason: {}.", question.Wait.Says(why).Text))
 	}
 	list.add("probe", max(lay, plant.Plus(-probeDays)), max(1, min(probeDays, w.Days)), judge.StepSeason, a.probeSays(), unit.Say("The computed curve is for a usual year; your probe knows this one."))

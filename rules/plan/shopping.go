@@ -108,6 +108,9 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 	set(field.ItemTape, math.Ceil(float64(beds*f.Laterals)*float64(run)*(1+tapeWaste)), unit.KindLong,
 		unit.Say("Beds: {}. Lines of tape on a bed: {}. Each {} long, with {} to join and end, and {} spare for repairs.", beds, f.Laterals, bed, unit.Metres(profile.EndAllowance), unit.PercentOf(tapeWaste)), &table.Practice)
 	s.Lines[field.ItemTape].Spec = a.tapeSpec()
+	if a.FilmDown() {
+		set(field.ItemTape, 0, unit.KindLong, unit.Say("None: the tape under the film is used again. Flush it and test it before you plant."), &table.Practice)
+	}
 	set(field.ItemTakeOffs, float64(beds*f.Laterals*f.Stretches), unit.KindCount, unit.Say("One for each line of tape."), &table.Practice)
 	set(field.ItemEnds, float64(beds*f.Laterals*f.Stretches), unit.KindCount, unit.Say("One for each line of tape."), &table.Practice)
 	set(field.ItemFilter, 1, unit.KindCount, unit.Say("One, ahead of the regulator; the mesh follows from the source."), &table.ClogFlorida)

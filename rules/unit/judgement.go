@@ -8,13 +8,13 @@ type Judgement struct {
 	Means  string
 	Value  float64 // in Unit
 	Unit   string  // "" for a share, a count, or a fit, which runs from −1 to +1
-	Source string  // publisher or place; "" is our judgement
+	Source string  // publisher or place; "" is our judgment
 }
 
 // Whose tells where the figure comes from.
 func (j *Judgement) Whose() string {
 	if j.Source == "" {
-		return "our judgement"
+		return "our judgment"
 	}
 	return j.Source
 }

@@ -58,17 +58,6 @@ func TestAcreInches(t *testing.T) {
 	assert.InDelta(t, 2, float64(HoursFor(0.234*25.4, unit.FromFeet(5600/2004.0), unit.FromGallonsPerMinutePer100Feet(0.34))), 0.01)
 }
 
-// Mid-Atlantic recommendations, as a growers' journal reported them (2021):
-// 7,260 bed feet to the acre at 6-ft centres, 6,222 at 7 ft (cut, not rounded).
-func TestBedFeet(t *testing.T) {
-	feet := func(centres float64) float64 {
-		perHectare := float64(BedMetresPerHectare(unit.FromFeet(centres)))
-		return perHectare / unit.MetresPerFoot * unit.SquareMetresPerAcre / 10000
-	}
-	assert.InDelta(t, 7260, feet(6), 0.5)
-	assert.Equal(t, 6222, int(feet(7)))
-}
-
 // Purdue Vegetable Crops Hotline, 25 June to 11 July: reference 2.79 in, tomato
 // 2.01 in, watermelon 1.60 in, five weeks after planting: coefficients of 0.72
 // and 0.57. Ours, over days 35 to 51, disagree: tomato 0.79 on bare ground and

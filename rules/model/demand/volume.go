@@ -27,7 +27,3 @@ func Gross(net float64, efficiency, leaching unit.Percent) float64 {
 	kept := min(float64(efficiency), 100-float64(leaching)) / 100
 	return net / kept
 }
-
-// BedMetresPerHectare and its US form 43,560 ÷ centres in feet: length of bed
-// on a measure of field.
-func BedMetresPerHectare(centres unit.Metres) unit.Metres { return 10000 / centres }

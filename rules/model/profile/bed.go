@@ -1,3 +1,6 @@
+// Package profile cuts a bed across: from height, top, centres and the lean of its sides
+// to base, crown and the film that covers it, in metres. Film, sheet, list and drawing
+// read the same section.
 package profile
 
 import (

@@ -16,10 +16,10 @@ type Candidate struct {
 
 // Need is what the crop needs, whatever the tape.
 type Need struct {
-	Known               bool
-	FirstUse, PeakUse   unit.Millimetres   // a day
-	FirstGross, PeakDay LitresPer100Metres // a day, gross
-	Usable              unit.LitresPerHour // of the tested flow; 0 where unknown
+	Known             bool
+	FirstUse, PeakUse unit.Millimetres   // a day
+	PeakDay           LitresPer100Metres // a day, gross
+	Usable            unit.LitresPerHour // of the tested flow; 0 where unknown
 }
 
 // Sketch is what one tape would make of a plan: the figures that [Make] gives
@@ -81,7 +81,7 @@ func CompareKnowing(known *drip.Known, in Input, tapes []Candidate) (Need, []Ske
 	}
 	need := Need{}
 	if d := first.plan.Demand; d != nil {
-		need = Need{true, d.First.Use, d.Peak.Use, d.First.Gross, d.Peak.Gross, 0}
+		need = Need{true, d.First.Use, d.Peak.Use, d.Peak.Gross, 0}
 	}
 	need.Usable = round(first.usable(), stepFlow)
 	return need, sketches, nil

@@ -87,7 +87,7 @@ func HardnessWord(milligrams float64) string {
 // hardness, and a pH of 7.5.
 const (
 	LimeHardness unit.MilligramsPerLitre = 120
-	LimePH                               = 7.5
+	LimePH       float64                 = 7.5
 )
 
 // LimeLikely tells whether lime may come out in the outlets.

@@ -56,15 +56,3 @@ func FilterFor(outlet unit.LitresPerHour, supply Supply) Filter {
 	f.SandFirst = supply == Well
 	return f
 }
-
-// FinestFor gives the coarsest mesh that keeps particles to a quarter of an
-// outlet's passage (secondary source quoting a Florida circular), passage in
-// µm. ok is false where even the finest screen is too coarse.
-func FinestFor(passage float64) (m Mesh, ok bool) {
-	for _, m := range Meshes {
-		if m.Opening <= passage/4 {
-			return m, true
-		}
-	}
-	return Meshes[len(Meshes)-1], false
-}

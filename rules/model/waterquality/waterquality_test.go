@@ -108,9 +108,4 @@ func TestFilter(t *testing.T) {
 	assert.True(t, FilterFor(medium, Well).SandFirst)
 	assert.True(t, FilterFor(medium, Municipal).ScreenOnly)
 	assert.False(t, FilterFor(medium, "").ScreenOnly, "an unknown supply may be a pond")
-	m, ok := FinestFor(600)
-	assert.True(t, ok)
-	assert.Equal(t, 100, m.Count)
-	_, ok = FinestFor(200)
-	assert.False(t, ok)
 }

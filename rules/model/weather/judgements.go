@@ -7,7 +7,7 @@ func Judgements() []unit.Judgement {
 	const fitted = "fitted on 30 stations of the US Climate Reference Network, 2020, and NOAA's normals of 1981–2010"
 	return []unit.Judgement{
 		{ID: "weather-day-to-day", Means: "correlation of a day's departure from the smooth year with the day's before", Value: dayToDay, Source: "30 stations of the US Climate Reference Network, 2020"},
-		{ID: "weather-lapse", Means: "by which air cools for each metre of height", Value: LapseRate, Unit: "K/m", Source: "standard atmosphere, from memory"},
+		{ID: "weather-lapse", Means: "by which air cools for each meter of height", Value: LapseRate, Unit: "K/m", Source: "standard atmosphere, from memory"},
 		{ID: "weather-hard-freeze", Means: "frost that harms hardy leaves", Value: float64(HardFreeze), Unit: "°C", Source: unit.FromMemory},
 		{ID: "weather-least-spread", Means: "standard deviation of a day's minimum or maximum, at least", Value: leastSpread, Unit: "K"},
 		{ID: "weather-minimum-base", Means: "standard deviation of minima: where the year has no range", Value: spreadOfMinimum.base, Unit: "K", Source: fitted},
