@@ -223,10 +223,10 @@ func (a *Advice) filmSpec(width, roll unit.Metres) unit.Phrase {
 	name := table.FilmID(film).Name()
 	t, ok := a.ThicknessChosen()
 	if !ok {
-		return unit.Say("{}, {} wide, rolls of {}", name, unit.Short(width), roll)
+		return unit.Say("{}, {} wide, rolls of {}", name, unit.Roll(width), roll)
 	}
 	surface, _ := a.Surface.Best()
-	return unit.Say("{}, {}, {} thick, {} wide, rolls of {}", name, question.Surface.Key(surface), t, unit.Short(width), roll)
+	return unit.Say("{}, {}, {} thick, {} wide, rolls of {}", name, question.Surface.Key(surface), t, unit.Roll(width), roll)
 }
 
 // Walls of tape, from memory of the trade: 8 mil for one season, 10 mil and more
