@@ -41,9 +41,9 @@ var filmRules = [...]*Rule{
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			switch days := f.Ahead[o]; {
 			case days > mostEarlier && !f.Autumn: // a short season's heat sum would promise more than was ever seen
-				return speaksFor(saturate(float64(days), daysHalf.Value), "It warms the bed, and the crop comes more than {} earlier than on bare ground.", mostEarlier)
+				return speaksFor(saturate(float64(days), daysHalf), "It warms the bed, and the crop comes more than {} earlier than on bare ground.", mostEarlier)
 			case days < -mostEarlier:
-				return against(-saturate(float64(days), daysHalf.Value), "It cools the bed, and the crop comes more than {} later than on bare ground.", mostEarlier)
+				return against(-saturate(float64(days), daysHalf), "It cools the bed, and the crop comes more than {} later than on bare ground.", mostEarlier)
 			case days < 0:
 				return against(-saturate(float64(days), daysHalf), "It cools the bed, and the crop comes about {} later than on bare ground.", -days)
 			case days > 0 && f.Autumn:
