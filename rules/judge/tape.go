@@ -82,7 +82,7 @@ var tapeRules = [...]*Rule{
 			}
 			day, have := s.HoursADay.Value, s.Hours
 			if day > dayHours {
-				return against(saturate(float64(day-have), 3), "At full leaf {} need {} of running for each day: more than a day has.", zonesOf(s.Zones), day)
+				return against(saturate(float64(day-have), lackHalf.Value), "At full leaf {} need {} of running for each day: more than a day has.", zonesOf(s.Zones), day)
 			}
 			if day > have {
 				return against(saturate(float64(day-have), lackHalf.Value), "At full leaf {} need {} of running a day; you have {}.", zonesOf(s.Zones), day, have)
