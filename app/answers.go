@@ -71,7 +71,7 @@ func answerWords(a *plan.Advice, q question.Question, system unit.System) (lead,
 	case question.Bed:
 		b := a.Shape
 		return sentence(q.Says(best).In(system)), "Top " + short(b.Top) + ", base " + short(b.Base) + ", crown " + short(b.Crown) +
-			". Film " + short(b.FilmWidth) + " wide: top, sides and " + short(b.Tuck) + " buried on each side."
+			". Film " + unit.Of(unit.Roll(b.FilmWidth)).In(system) + " wide: top, sides and " + short(b.Tuck) + " buried on each side."
 	case question.Tape:
 		t := a.TapePlan.Tape
 		lines := "One line"

@@ -284,7 +284,7 @@ func bedWords(a *plan.Advice, system unit.System) string {
 	}
 	w.WriteString(", beds " + unit.Of(b.Centres).In(system) + " from " + map[unit.System]string{unit.US: "center to center. ", unit.Metric: "centre to centre. "}[system])
 	if !a.Refused() {
-		w.WriteString("A roll " + short(b.FilmWidth) + " wide leaves " + short(b.Tuck) + " to bury on each side. ")
+		w.WriteString("A roll " + unit.Of(unit.Roll(b.FilmWidth)).In(system) + " wide leaves " + short(b.Tuck) + " to bury on each side. ")
 	}
 	if t := a.TapePlan.Tape; t != nil {
 		if a.TapePlan.Laterals == 1 {

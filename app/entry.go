@@ -70,6 +70,7 @@ func (f *entry) Render() app.UI {
 	}
 	if f.Inline {
 		return app.Span().Class("blank"+class).Body(label.Class("for-readers"), f.control(in, bad),
+			app.Small().Class("in-words").Text(f.inWords(in)),
 			app.Small().Class("whose-it-is").Text(short),
 			app.Span().Class("error").ID(f.id()+"-error").Text(f.shown))
 	}
@@ -82,6 +83,14 @@ func (f *entry) Render() app.UI {
 		app.Button().Type("button").Class("plain mine").Text("Yes, mine").Aria("label", "Yes, mine: "+in.Label).Hidden(whose == "").OnClick(func(app.Context, app.Event) { f.S.mine(name) }, name),
 		app.P().Class("help").ID(f.id()+"-help").Text(help),
 		app.P().Class("error").ID(f.id()+"-error").Text(f.shown))
+}
+
+// inWords says a date as people do, beside a control that writes it as the browser does.
+func (f *entry) inWords(in *field.Input) string {
+	if v, given := in.Get(&f.S.c); given && in.Form == field.FormDate {
+		return dayOfYear(unit.Date(v.Number), f.S.system)
+	}
+	return ""
 }
 
 // error is what stands beside the field. It is not an alert, since it comes and

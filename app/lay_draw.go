@@ -62,7 +62,7 @@ func (p *layingPart) dayPicture(name string) string {
 		}
 		shape = peopleShape
 	case "rolls":
-		shape, measure = strings.Replace(rollShape, "{film}", filmKey(filmOf(a)), 1), unit.Of(unit.Short(a.Shape.FilmWidth)).In(system)
+		shape, measure = strings.Replace(rollShape, "{film}", filmKey(filmOf(a)), 1), unit.Of(unit.Roll(a.Shape.FilmWidth)).In(system)
 	case "parts":
 		shape = reelShape
 		if long := p.S.workOut().list.Lines[field.ItemTape].Taken(); long > 0 {

@@ -50,16 +50,15 @@ func (p *layingPart) Render() app.UI {
 	if s.Down { // nothing is laid: it is the day of planting
 		title = s.Title()
 	}
-	part := func(head string, list []plan.SheetLine, more ...app.UI) app.UI {
+	items := func(list []plan.SheetLine) []app.UI {
 		items := make([]app.UI, len(list))
 		for i := range list {
 			items[i] = item(list[i].In(l, p.S.system))
 		}
-		body := append([]app.UI{app.Ul().Body(items...)}, more...)
-		if head != "" {
-			body = append([]app.UI{heading(head)}, body...)
-		}
-		return app.Div().Hidden(len(list) == 0).Body(body...)
+		return items
+	}
+	part := func(head string, list []plan.SheetLine) app.UI {
+		return app.Div().Hidden(len(list) == 0).Body(heading(head), app.Ul().Body(items(list)...))
 	}
 	if p.S.advice.Refused() {
 		return app.Section().ID("laying-day").Class("sheet").Body(p.S.paperHead(),
@@ -93,7 +92,7 @@ func (p *layingPart) Render() app.UI {
 		app.Div().Class(class).Role("status").Body(strong(state), span(because), app.Small().Text(counts)),
 		app.Ul().Class("boxes conds").Body(shown...),
 		heading(p.say(l, "head-before")),
-		app.Div().Class("before").Body(part("", s.Bring), asked("", app.Ul().Class("boxes").Body(boxes...))),
+		app.Div().Class("before").Body(app.Ul().Body(items(s.Bring)...), asked("", app.Ul().Class("boxes").Body(boxes...))),
 		app.Raw(`<div class="paper-bed two"><figure class="bed">`+bed+`</figure>`+p.who(l, &s)+`</div>`),
 		box("sheet-parts",
 			part(p.say(l, "head-people"), s.People),
@@ -138,7 +137,7 @@ func (p *layingPart) cards(l sheet.Language, s *plan.Sheet) (shown, boxes []app.
 		}
 		flush := func(title string) {
 			if title != "" {
-				title = `<h3>` + escape(title) + `</h3>`
+				title = `<h2>` + escape(title) + `</h2>`
 			}
 			body = append(body, app.Raw(`<div>`+title+text.b.String()+`</div>`))
 			text = &svg{}
@@ -158,8 +157,6 @@ func (p *layingPart) cards(l sheet.Language, s *plan.Sheet) (shown, boxes []app.
 			case g.Ask.Key != "":
 				ask = g.Ask.In(l, p.S.system)
 				taps = p.yesNo(l, g.ID+plan.TapYes, g.ID+plan.TapNo, g.Reply, c.tells)
-			case g.ID == "rolls": // how many are needed is not known
-				taps = asked("taps", p.figure(l, c.tells))
 			}
 		}
 		for i := range s.Boxes {

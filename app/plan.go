@@ -246,7 +246,7 @@ func bedHTML(s *store) string {
 	label("label-left", "film", name, `<span>`+thickness+`, `+escape(question.Surface.Says(a.Facts.Surfacing).In(system))+`</span>`)
 	label("label-right", "bed", height, `<span>top `+escape(short(b.Top))+` wide</span>`)
 	t.raw(`</div><figure class="bed" id="bed-drawing">`, bedSVG(a, system, true), `</figure><div class="labels">`)
-	label("label-left", "bed", short(b.Tuck)+" buried", `<span>each side; roll `+escape(short(b.FilmWidth))+` wide</span>`)
+	label("label-left", "bed", short(b.Tuck)+" buried", `<span>each side; roll `+escape(unit.Of(unit.Roll(b.FilmWidth)).In(system))+` wide</span>`)
 	if tape := a.TapePlan.Tape; tape != nil {
 		label("label-right", "tape", "Tape, holes every "+short(tape.Spacing), `<span>`+escape(short(a.TapePlan.Depth))+` deep, `+escape(lines(a.TapePlan.Laterals))+`</span>`)
 	} else {

@@ -112,12 +112,12 @@ func (p *yearRoom) dayPicker() app.UI { return p.S.dayPicker("year-day") }
 
 func (s *store) dayPicker(id string) app.UI {
 	today, known := s.today()
-	value := ""
+	value, words := "", "Today is"
 	if known {
-		value = today.String()
+		value, words = today.String(), "Today is "+dayOfYear(today, s.system)
 	}
 	return asked("day-picker",
-		app.Label().For(id).Text("Today is"),
+		app.Label().For(id).Text(words),
 		app.Input().ID(id).Name(id).Type("date").Value(value).OnChange(func(ctx app.Context, _ app.Event) { s.setToday(ctx.JSSrc().Get("value").String()) }))
 }
 
@@ -272,7 +272,7 @@ func (p *waterRoom) week() string {
 	}
 	t.raw(`Rain does not count: film sheds it.</p>`)
 	if week.RunDry.Given && week.RunCool.Given {
-		t.raw(`<p class="help">In a dry year `, show(week.RunDry.Value), `, in a cool one `, show(week.RunCool.Value), `.</p>`)
+		t.raw(`<p class="help">In a dry year `, show(week.RunDry.Value), ` a day, in a cool one `, show(week.RunCool.Value), `.</p>`)
 	}
 	t.raw(`</div></section><section class="tile" id="next-weeks"><h2>Next four weeks</h2><ol class="weeks">`)
 	for n := 1; n <= fewWeeks; n++ {

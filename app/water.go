@@ -96,7 +96,7 @@ func (v waterView) words() app.UI {
 
 // lower starts a sentence small, to stand behind a colon.
 func lower(s string) string {
-	if len(s) > 1 && s[0] >= 'A' && s[0] <= 'Z' && s[1] >= 'a' && s[1] <= 'z' {
+	if len(s) > 1 && s[0] >= 'A' && s[0] <= 'Z' && (s[1] >= 'a' && s[1] <= 'z' || s[1] == ' ') {
 		return string(s[0]+'a'-'A') + s[1:]
 	}
 	return s

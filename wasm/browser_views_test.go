@@ -17,7 +17,7 @@ import (
 type fieldView struct{ path, shows string }
 
 var fieldViews = []fieldView{
-	{"/", "Lay "}, {"/buy", "Order by"}, {"/lay", "Lay today?"}, {"/water", "a day"}, {"/year", "The year of this field"},
+	{"/", "Lay "}, {"/buy", "Order by"}, {"/lay", "Lay today?"}, {"/water", " min"}, {"/year", "The year of this field"},
 	{"/why/film", "Why"}, {"/why/thickness", "Why"}, {"/why/bed", "Why"}, {"/why/tape", "Why"}, {"/why/wait", "Why"}, {"/why/water", "Why"}, {"/why/verdict", "Why"},
 	{"/details", "All that is known"}, {"/fields", "Your fields"}, {"/share", "Take it along"},
 }
@@ -68,6 +68,24 @@ func TestTheFirstViewIsOneScreen(t *testing.T) {
 		assert.LessOrEqual(t, len(controls), 7, "%v", controls)
 		assert.LessOrEqual(t, bottom, 1.0)
 		p.Screenshot(fmt.Sprintf("plan-%d", size.wide))
+		p.Close()
+	}
+}
+
+// The buying list, the laying sheet and this week's minutes are one tap away, and each
+// sheet's print two: what is asked for stands on the first screen.
+func TestEachSheetIsOneTapAway(t *testing.T) {
+	t.Parallel()
+	b := browsertest.Open(t)
+	for _, v := range []struct{ path, shows, print string }{
+		{"/buy", "#shopping tbody tr", "#shopping-print"}, {"/lay", "#laying-day .tap", "#lay-print"}, {"/water", "#this-week h1", "#water-print"}, {"/year", "#season .steps li", "#year-print"},
+	} {
+		p := b.Tab(browsertest.Tab{Path: "/", Height: 1180, Whole: true})
+		p.Do(`window.printed = 0; window.print = () => { window.printed++; }`)
+		p.Click(`.bar a[href$="` + v.path + `"]`)
+		p.Wait("what is asked for, on the first screen", fmt.Sprintf(`(() => { const e = document.querySelector(%q); return e && e.checkVisibility() && e.getBoundingClientRect().bottom < innerHeight - 64; })()`, v.shows))
+		p.Click(v.print)
+		p.Wait("the print", `window.printed === 1`)
 		p.Close()
 	}
 }

@@ -17,6 +17,7 @@ type Limit struct {
 	Text unit.Phrase
 }
 
+// Limits lists what the advice of a case does not know, what holds of every case first.
 func Limits(f *facts.Facts) []Limit {
 	list := []Limit{
 		{"normals", unit.Say("Temperatures are long-term monthly means. The soil's mean on planting day may lie from {} to {} under black film; a cold spell is not in the means.", f.Warmth.Low[table.Black][facts.WarmthBefore], f.Warmth.High[table.Black][facts.WarmthBefore])},

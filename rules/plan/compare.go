@@ -33,7 +33,7 @@ var compared = [...]struct {
 	{"Surface", chosen(question.Surface)},
 	{"Thickness", chosen(question.Thickness)},
 	{"Bed", chosen(question.Bed)},
-	{"Film to buy, width", func(a *Advice) unit.Phrase { return unit.Say("{}", unit.Short(a.Shape.FilmWidth)) }},
+	{"Film to buy, width", func(a *Advice) unit.Phrase { return unit.Say("{}", unit.Roll(a.Shape.FilmWidth)) }},
 	{"Tape", chosen(question.Tape)},
 	{"Lay on", func(a *Advice) unit.Phrase { return unit.Say("{}", a.WaitPlan.LayOn) }},
 	{"Plant on", func(a *Advice) unit.Phrase { return unit.Say("{}", a.WaitPlan.PlantOn) }},

@@ -238,9 +238,9 @@ func (a *Advice) Sheet(s *Shopping) Sheet {
 	}
 	to(&out.Settings, "set-top", unit.Short(b.Top), unit.Short(b.Base), b.Centres)
 	if t, ok := a.ThicknessChosen(); ok {
-		to(&out.Settings, "set-film", unit.Short(b.FilmWidth), t)
+		to(&out.Settings, "set-film", unit.Roll(b.FilmWidth), t)
 	} else {
-		to(&out.Settings, "set-film-by", unit.Short(b.FilmWidth))
+		to(&out.Settings, "set-film-by", unit.Roll(b.FilmWidth))
 	}
 	switch a.Facts.Film {
 	case table.WhiteOnBlack:

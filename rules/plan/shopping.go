@@ -52,7 +52,8 @@ const (
 	gaugeTop    = unit.Kilopascals(30 * unit.KilopascalsPerPSI) // fine enough to read 8–12 psi: from memory
 )
 
-// FilmMass is the mass of film of one width, length and thickness.
+// FilmMass is the mass, in kg, of polyethylene film of one width, length and thickness, of
+// the density [judge.FilmDensity].
 func FilmMass(width, length unit.Metres, thickness unit.Micrometres) unit.Kilograms {
 	return unit.Kilograms(float64(width) * float64(length) * float64(thickness) / 1e6 * judge.FilmDensity)
 }
@@ -222,10 +223,10 @@ func (a *Advice) filmSpec(width, roll unit.Metres) unit.Phrase {
 	name := table.FilmID(film).Name()
 	t, ok := a.ThicknessChosen()
 	if !ok {
-		return unit.Say("{}, {} wide, rolls of {}", name, unit.Short(width), roll)
+		return unit.Say("{}, {} wide, rolls of {}", name, unit.Roll(width), roll)
 	}
 	surface, _ := a.Surface.Best()
-	return unit.Say("{}, {}, {} thick, {} wide, rolls of {}", name, question.Surface.Key(surface), t, unit.Short(width), roll)
+	return unit.Say("{}, {}, {} thick, {} wide, rolls of {}", name, question.Surface.Key(surface), t, unit.Roll(width), roll)
 }
 
 // Walls of tape, from memory of the trade: 8 mil for one season, 10 mil and more

@@ -59,7 +59,7 @@ func (l *SheetLine) Reply(ticked func(sheet.Key) bool) Reply {
 // bring lists what must lie on the headland, from the shopping list.
 func (s *Sheet) bring(list *Shopping, width unit.Metres) {
 	if n := list.Lines[field.ItemFilm].Taken(); n > 0 {
-		to(&s.Bring, "bring-film", int(n), unit.Short(width))
+		to(&s.Bring, "bring-film", int(n), unit.Roll(width))
 	}
 	if long := list.Lines[field.ItemTape].Taken(); long > 0 {
 		to(&s.Bring, "bring-tape", unit.Quantity{Kind: unit.KindLong, SI: long}, int(list.Lines[field.ItemEnds].Taken()))

@@ -65,6 +65,7 @@ var measures = [...][2]measure{
 	KindFineMass:      {{"kg", 1, 0, 3}, {"lb", 1 / KilogramsPerPound, 0, 3}},
 	KindFineVolume:    {{"L", 1, 0, 2}, {"gal", 1 / LitresPerGallon, 0, 2}},
 	KindBore:          {{"mm", 1000, 0, 0}, {"in", 1 / MetresPerInch, 0, 3}},
+	KindRoll:          {{"m", 1, 0, 1}, {"in", 1 / MetresPerInch, 0, 1}},
 	KindRate:          {{"kg/ha", 1, 0, 2}, {"lb/acre", SquareMetresPerAcre / 10000 / KilogramsPerPound, 0, 2}},
 	KindStrength:      {{"kg/L", 1, 0, 3}, {"lb/gal", LitresPerGallon / KilogramsPerPound, 0, 2}},
 	KindPriceLong:     {{"per m", 1, 0, 4}, {"per ft", MetresPerFoot, 0, 4}},
@@ -97,6 +98,17 @@ func (k Kind) Figure(si float64, system System) string {
 	return group(trimmed(k.Shown(si, system), measures[k][system].decimals))
 }
 
+// sold gives the round figure under which film of a whole part of a mil is sold where
+// films are counted in µm: 20 µm for 0.75 mil, 30 for 1.25, 40 for 1.5.
+func sold(um float64) float64 {
+	for _, gauge := range [...][2]float64{{0.75, 20}, {1.25, 30}, {1.5, 40}} {
+		if math.Abs(um-gauge[0]*MicrometresPerMil) < 0.1 {
+			return gauge[1]
+		}
+	}
+	return um
+}
+
 // In prints a quantity with its unit. A difference or share that is not zero
 // but below the shown step says "less than", never 0.
 func (q Quantity) In(system System) string {
@@ -125,6 +137,9 @@ func (q Quantity) In(system System) string {
 // said prints the number as a sentence says it: inches as a rule shows them, whole from
 // ten on and quarters below, and rates and masses to three figures.
 func (k Kind) said(si float64, system System) string {
+	if k == KindThickness && system == Metric {
+		si = sold(si)
+	}
 	shown, decimals := k.Shown(si, system), measures[k][system].decimals
 	switch {
 	case k == KindShort && system == US && math.Abs(shown) >= 10:

@@ -42,6 +42,7 @@ const (
 	KindFineMass                  // kg or lb, to the thousandth
 	KindFineVolume                // L or gal, to the hundredth
 	KindBore                      // m, shown in mm or in to the thousandth
+	KindRoll                      // m, shown in m or in: the width of film as it is sold
 	KindRate                      // kg/ha or lb/acre
 	KindStrength                  // kg/L or lb/gal
 	KindPriceLong                 // money for 1 m, or for 1 ft
@@ -119,6 +120,9 @@ type FineVolume Litres
 // Bore marks the inside width of tape or pipe.
 type Bore Metres
 
+// Roll marks the width of film as it is sold.
+type Roll Metres
+
 // LitresPer100Metres is a volume of water for 100 m of bed.
 type LitresPer100Metres float64
 
@@ -163,6 +167,8 @@ func Of(v any) Quantity {
 		return Quantity{Kind: KindFineMass, SI: float64(v)}
 	case FineVolume:
 		return Quantity{Kind: KindFineVolume, SI: float64(v)}
+	case Roll:
+		return Quantity{Kind: KindRoll, SI: float64(v)}
 	case Bore:
 		return Quantity{Kind: KindBore, SI: float64(v)}
 	case LitresPer100Metres:

@@ -189,3 +189,16 @@ func TestTypedMeasuresAreExact(t *testing.T) {
 		assert.Equal(t, unit.Metres(read), unit.FromInches(float64(inches)))
 	}
 }
+
+// Metric goods are metric goods: film is sold by 25 and 30 µm and by the decimetre.
+func TestMetricGoods(t *testing.T) {
+	for mil, want := range map[float64]string{0.6: "15 µm", 0.75: "20 µm", 1: "25 µm", 1.25: "30 µm", 1.5: "40 µm"} {
+		assert.Equal(t, want, unit.Of(unit.FromMil(mil)).In(unit.Metric), "%v mil", mil)
+	}
+	for inches, want := range map[float64]string{36: "0.9 m", 48: "1.2 m", 60: "1.5 m"} {
+		assert.Equal(t, want, unit.Of(unit.Roll(unit.FromInches(inches))).In(unit.Metric), "%v in", inches)
+	}
+	assert.Equal(t, "60 in", unit.Of(unit.Roll(unit.FromInches(60))).In(unit.US))
+	assert.Equal(t, "16 mm", unit.Of(unit.Bore(unit.FromInches(0.625))).In(unit.Metric))
+	assert.Equal(t, "22 mm", unit.Of(unit.Bore(unit.FromInches(0.875))).In(unit.Metric))
+}
