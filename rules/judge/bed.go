@@ -239,7 +239,7 @@ var bedRules = [...]*Rule{
 			if hours < scarceHours {
 				return silent()
 			}
-			if hours > 24 {
+			if hours > dayHours {
 				return against(raised(o)*scarceFit, "Your source cannot give all that full leaf takes; a lower bed dries less.")
 			}
 			return against(raised(o)*scarceFit, "Your source must run {} a day at full leaf; a lower bed dries less.", unit.Hours(hours))

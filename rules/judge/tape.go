@@ -11,6 +11,9 @@ import (
 
 func tapeOf(o question.Option) *table.Tape { return &table.Tapes[o] }
 
+// dayHours are the hours of a day: no more can be watered in it.
+const dayHours = 24
+
 // hourSpan shows a daily run in the unit that suits it.
 func hourSpan(run unit.Minutes) unit.Hours { return unit.Hours(math.Round(float64(run)/6) / 10) }
 
@@ -78,8 +81,8 @@ var tapeRules = [...]*Rule{
 				return silent()
 			}
 			day, have := s.HoursADay.Value, s.Hours
-			if day > 24 {
-				return against(saturate(float64(day-have), 3), "At full leaf {} need {} of running for each day: more than a day has.", zonesOf(s.Zones), day)
+			if day > dayHours {
+				return against(saturate(float64(day-have), lackHalf), "At full leaf {} need {} of running for each day: more than a day has.", zonesOf(s.Zones), day)
 			}
 			if day > have {
 				return against(saturate(float64(day-have), lackHalf), "At full leaf {} need {} of running a day; you have {}.", zonesOf(s.Zones), day, have)
