@@ -4,6 +4,7 @@ import (
 	"go/parser"
 	"go/token"
 	"io/fs"
+	"maps"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -126,7 +127,11 @@ func TestEverySourceIsCited(t *testing.T) {
 // Every room says what it holds.
 func TestEveryRoomSaysWhatItHolds(t *testing.T) {
 	said := map[string]string{}
-	for path := range imports(t, "..") {
+	files := imports(t, ".")
+	for _, root := range []string{"../app", "../wasm"} {
+		maps.Copy(files, imports(t, root))
+	}
+	for path := range files {
 		file, err := parser.ParseFile(token.NewFileSet(), path, nil, parser.PackageClauseOnly|parser.ParseComments)
 		require.NoError(t, err)
 		said[filepath.Dir(path)] += file.Doc.Text()
