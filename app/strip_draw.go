@@ -253,12 +253,12 @@ func (g *strips) drawDays(w *svg, a *plan.Advice, s *facts.SoilSeason, system un
 	for _, mark := range []struct {
 		on   unit.Optional[unit.Date]
 		name string
-	}{{s.Marks[chosen].Covers, "enough with covers"}, {s.Marks[chosen].Warm, "warm enough"}} {
+	}{{s.Marks[chosen].Covers, "warm enough with covers"}, {s.Marks[chosen].Warm, "warm enough to plant"}} {
 		i := int(mark.on.Value.Minus(g.from))
 		if !mark.on.Given || i < 0 || i >= g.days {
 			continue
 		}
-		w.raw(`<circle class="s-mark" cx="`, percent(g.x(mark.on.Value)), `" cy="`, num(g.y(s.Days[chosen][i].Mean)), `" r="6"><title>`, mark.name, ` held from `, dayOfYear(mark.on.Value, system), `</title></circle>`)
+		w.raw(`<circle class="s-mark" cx="`, percent(g.x(mark.on.Value)), `" cy="`, num(g.y(s.Days[chosen][i].Mean)), `" r="6"><title>`, mark.name, ` from `, dayOfYear(mark.on.Value, system), `</title></circle>`)
 	}
 	bottom := num(stripTop + stripTall)
 	if lay := a.WaitPlan.LayOn; !a.FilmDown() && lay >= g.from && lay < g.from.Plus(unit.Days(g.days)) {

@@ -88,7 +88,7 @@ func TestThePlantingDayByKeyboard(t *testing.T) {
 		assert.Equal(t, "strip-day", browsertest.Eval[string](p, `document.activeElement.id`), "the focus stays after %s", step.key)
 	}
 	words := browsertest.Eval[string](p, `document.querySelector("#strip-day").getAttribute("aria-valuetext")`)
-	assert.Regexp(t, `^17 June 2027\. Soil under .+ \d+ °F, bare \d+ °F\.$`, words)
+	assert.Regexp(t, `^June 17, 2027\. Soil under .+ \d+ °F, bare \d+ °F\.$`, words)
 	p.WaitText(".strip-says", "on June 17")
 
 	// Far out, the strip moves on, and the handle with it.

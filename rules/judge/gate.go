@@ -206,7 +206,7 @@ var gates = [...]*Rule{
 				return rulesOut("Under no film does the bed hold {} for three days this season. A warmer place or a tunnel is needed for {}.", f.CoverFloor(), f.Crop.Name)
 			}
 			if f.Opening == facts.OpenUnderCovers && careful(o) {
-				return rulesOut("The bed reaches {} but never holds {} under the film. Plant under covers, on {} or later.", f.CoverFloor(), f.WorkFloor, f.Plant)
+				return rulesOut("The bed reaches {} but does not hold {} in time. Plant under covers, on {} or later.", f.CoverFloor(), f.WorkFloor, f.Plant)
 			}
 			return silent()
 		}, &table.GeorgiaFloors, &table.KansasFloors),

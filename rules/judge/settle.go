@@ -15,9 +15,9 @@ import (
 // that is best on that very day. So the day is a fixed point: whoever asks for it is
 // moved nowhere, and whoever asks for an earlier one is moved to it.
 //
-// Where the bed never holds the working floor, the floor for planting under covers
-// decides; where it does not even hold that, the facts are those of the wanted day and
-// Facts.Opening says so.
+// Where the bed does not hold the working floor in the season in which it holds that for
+// planting under covers, the latter decides. Where it never holds either, the facts are
+// those of the wanted day, and Facts.Opening says so.
 func Settle(f *facts.Facts, c field.Case, soil *facts.SoilYear, before *facts.Facts) error {
 	if err := SettleDry(f, c, soil, before); err != nil {
 		return err
@@ -38,27 +38,48 @@ func SettleDry(f *facts.Facts, c field.Case, soil *facts.SoilYear, before *facts
 	if f.Season.Open(cover(f), from) {
 		return nil
 	}
-	for _, opening := range [...]facts.Opening{facts.OpenWarm, facts.OpenUnderCovers} {
-		season := f.Season
-		if opening == facts.OpenUnderCovers {
-			season = season.WithFloor(f.CoverFloor())
+	warm := f.Season
+	late, opens, err := firstOpen(f, c, &warm, from, soil, before)
+	if err != nil {
+		return err
+	}
+	if opens && (late.Minus(from) <= outOfSeason || !f.Crop.Warm) {
+		f.Opening = facts.OpenWarm
+		return nil
+	}
+	if f.Crop.Warm {
+		covered := warm.WithFloor(f.CoverFloor())
+		soon, underCovers, err := firstOpen(f, c, &covered, from, soil, before)
+		if err != nil {
+			return err
 		}
-		for _, day := range candidates(&season, from) {
-			if err := f.Dry(c, day, soil, before); err != nil {
-				return err
-			}
-			if season.Open(cover(f), day) {
-				f.Opening = opening
-				return nil
-			}
-		}
-		if !f.Crop.Warm {
-			break
+		// Counted from the day under covers, so that whoever asks for that day gets it.
+		if underCovers && (!opens || late.Minus(soon) > outOfSeason) {
+			f.Opening = facts.OpenUnderCovers
+			return nil
 		}
 	}
-	err := f.Dry(c, from, soil, before)
-	f.Opening = facts.NeverOpen
+	opening := facts.NeverOpen
+	if opens {
+		opening, from = facts.OpenWarm, late
+	}
+	err = f.Dry(c, from, soil, before)
+	f.Opening = opening
 	return err
+}
+
+// firstOpen is the first day from a day on that a season is open on, under the film that
+// is best on that day, and leaves the facts at it.
+func firstOpen(f *facts.Facts, c field.Case, season *facts.Season, from unit.Date, soil *facts.SoilYear, before *facts.Facts) (unit.Date, bool, error) {
+	for _, day := range candidates(season, from) {
+		if err := f.Dry(c, day, soil, before); err != nil {
+			return 0, false, err
+		}
+		if season.Open(cover(f), day) {
+			return day, true, nil
+		}
+	}
+	return 0, false, nil
 }
 
 // cover is the place of the film that is best in the facts: bare ground where none

@@ -11,6 +11,9 @@ import (
 
 func tapeOf(o question.Option) *table.Tape { return &table.Tapes[o] }
 
+// dayHours are the hours of a day: no more can be watered in it.
+const dayHours = 24
+
 // hourSpan shows a daily run in the unit that suits it.
 func hourSpan(run unit.Minutes) unit.Hours { return unit.Hours(math.Round(float64(run)/6) / 10) }
 

@@ -86,7 +86,7 @@ var waitRules = [...]*Rule{
 			case facts.NeverOpen:
 				return waited(days, "The bed does not hold {} this season even under film. Read a probe before planting, and have covers ready.", f.CoverFloor())
 			case facts.OpenUnderCovers:
-				return waited(days, "Under the film the bed reaches {} but never holds {}: plant under covers, from {} on.", f.CoverFloor(), f.WorkFloor, f.Plant)
+				return waited(days, "Under the film the bed reaches {} but does not hold {} in time: plant under covers, from {} on.", f.CoverFloor(), f.WorkFloor, f.Plant)
 			}
 			day, ok := f.Season.NextWarm(f.ChosenCover(), f.Wanted)
 			if !ok || day <= f.Wanted {
