@@ -91,11 +91,11 @@ func TestNamesNeverMeet(t *testing.T) {
 }
 
 // The floors' and the ceiling's names keep clear of each other for every crop:
-// the early floor's stands below its line, the others above theirs.
+// that of covers stands below its line, the others above theirs.
 func TestTheStripIsWellFormed(t *testing.T) {
 	a, s := exampleSeason(t, func(*field.Case) {})
 	svg := stripSVG(a, s, unit.Metric, stripWords(a, s, unit.Metric))
-	for _, name := range []string{"bare soil", "clear", "infrared", "black", "red", "blue", "silver", "bio black", "paper", "white", "too hot", "safe", "risky", "plant " + dayOfYear(a.Facts.Plant, unit.Metric)} {
+	for _, name := range []string{"bare soil", "clear", "infrared", "black", "red", "blue", "silver", "bio black", "paper", "white", "too hot", "plant<tspan", "with covers", "plant " + dayOfYear(a.Facts.Plant, unit.Metric)} {
 		assert.Contains(t, svg, name)
 	}
 	assert.NotContains(t, svg, "NaN")
