@@ -275,7 +275,17 @@ type tilesPart struct {
 	S *store
 }
 
-func (p *tilesPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Update) }
+func (p *tilesPart) OnMount(app.Context) {
+	p.S.follow(p, onAdvice|onUnits, func() {
+		if s := p.S; s.slices != nil && s.advice != nil && s.worked.of != s.advice { // the sums take a turn of their own
+			s.workOut()
+			s.lane.due[p] = true
+			s.wakeIn(0)
+			return
+		}
+		p.Update()
+	})
+}
 func (p *tilesPart) OnDismount()         { p.S.leave(p) }
 
 func (p *tilesPart) Render() app.UI {
