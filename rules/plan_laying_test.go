@@ -240,6 +240,9 @@ func TestFiguresAndUnitsAreTheSameInEveryLanguage(t *testing.T) {
 func TestTheSheetSaysTheAnswersNumbers(t *testing.T) {
 	for _, f := range everyFarm(t) {
 		id, a, sh := f.id, f.a, f.a.Sheet(&f.s)
+		if sh.Down { // nothing is set: see TestFilmThatIsDownIsNotLaid
+			continue
+		}
 		text := ""
 		for i := range sh.Settings {
 			text += sh.Settings[i].In(sheet.English, unit.US) + "\n"

@@ -297,11 +297,12 @@ func TestMidAtlanticJuly(t *testing.T) {
 
 // Coefficients measured under film, beside ours. Melon under plastic in a dry
 // climate, by Bowen ratio: 0.26, 0.96 and 0.63 of the reference (Scientia
-// Agricola 72(5), 2015). Ours are higher at first and lower at mid-season, since
-// FAO-56 gives cantaloupe 0.85 there: the limits say so. Cucumber on drip with
-// black film used 243 mm against 288 mm on drip alone, 16 % less (recomputed
-// from Agricultural Water Management, 2013, Syria): ours lies within a few
-// points of it.
+// Agricola 72(5), 2015). Ours are lower throughout: at first since FAO-56 (chapter 10)
+// gives young plants under plastic a tenth, at mid-season since it gives cantaloupe 0.85.
+// Purdue's hotline gives tomato and watermelon five weeks after planting 0.72 and 0.57.
+// Cucumber on drip with black film used 243 mm against 288 mm on drip alone, 16 % less
+// (recomputed from Agricultural Water Management, 2013, Syria): ours saves more, by the
+// same low start. The limits say all of it, and are held to what is computed here.
 func TestMeasuredUnderFilm(t *testing.T) {
 	curve := func(id string) (demand.Crop, demand.FilmCut) {
 		c := table.CropByID(id)
@@ -313,8 +314,9 @@ func TestMeasuredUnderFilm(t *testing.T) {
 			demand.FilmCut{Low: unit.Percent(c.FilmSaving.Low), High: unit.Percent(c.FilmSaving.High)}
 	}
 	under := func(c demand.Crop, cut demand.FilmCut, day int) float64 {
-		k, cover := c.At(day)
-		return k * (1 - float64(cut.At(cover))/100)
+		_, cover := c.At(day)
+		k, _ := c.UnderFilm(cut.At(cover)).At(day)
+		return k
 	}
 	melon, cut := curve("muskmelon")
 	season := int(melon.Season())
@@ -323,7 +325,7 @@ func TestMeasuredUnderFilm(t *testing.T) {
 		stage           string
 		day             int
 		published, ours float64
-	}{{"initial", 5, 0.26, 0.45}, {"mid-season", 80, 0.96, 0.81}, {"late", season, 0.63, 0.57}} {
+	}{{"initial", 5, 0.26, 0.12}, {"mid-season", 80, 0.96, 0.81}, {"late", season, 0.63, 0.57}} {
 		got := under(melon, cut, row.day)
 		t.Logf("melon, %s: published %.2f, ours %.2f", row.stage, row.published, got)
 		assert.InDelta(t, row.ours, got, 0.006, row.stage)
@@ -335,8 +337,24 @@ func TestMeasuredUnderFilm(t *testing.T) {
 		bare += under(cucumber, demand.FilmCut{}, day)
 		filmed += under(cucumber, cut, day)
 	}
-	t.Logf("cucumber: film saves %.0f %% over the season; published 16 %%", 100*(1-filmed/bare))
-	assert.InDelta(t, 1-243.0/288, 1-filmed/bare, 0.03)
+	saved := 1 - filmed/bare
+	t.Logf("cucumber: film saves %.0f %% over the season; published 16 %%", 100*saved)
+	assert.Contains(t, limit(a, "water-melon"), unit.Of(unit.PercentOf(saved)).In(unit.US), "what the limit says of cucumber")
+	assert.Greater(t, saved, 1-243.0/288)
+	assert.Less(t, saved, 0.35, "the most that FAO-56 gives for film")
+	for _, row := range []struct {
+		crop      string
+		published float64
+		film      bool
+	}{{"tomato", 0.72, false}, {"tomato", 0.72, true}, {"watermelon", 0.57, false}, {"watermelon", 0.57, true}} {
+		c, cut := curve(row.crop)
+		if !row.film {
+			cut = demand.FilmCut{}
+		}
+		got := math.Round(100*under(c, cut, 35)) / 100
+		t.Logf("%s at five weeks, film %v: Purdue %.2f, ours %.2f", row.crop, row.film, row.published, got)
+		assert.Contains(t, limit(a, "water-purdue"), unit.Of(got).In(unit.US), row.crop)
+	}
 }
 
 // limit gives one of the advice's limits in US units.

@@ -92,7 +92,9 @@ func TestBucketFillsTheFlow(t *testing.T) {
 	p.Do(unfold)
 	p.WaitText("#water-feeding", "Inject, largest zone")
 	// Metric shows the same plan.
+	p.Do(`document.querySelector("#menu").open = true`)
 	p.Click("#units-metric")
+	p.Do(`document.querySelector("#menu").open = false`)
 	p.WaitText("#water-schedule", "L/h")
 	p.Do(`document.querySelectorAll("#water-plan details").forEach((d) => { d.open = true })`)
 	p.WaitText("#water-step-gross", "L per 100 m")

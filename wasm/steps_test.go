@@ -33,10 +33,10 @@ var steps = map[string][]edit{
 			if film(o) != table.Black || f.Steps == 0 || f.Case.Weeds.Pressure != "moderate" {
 				return silent()
 			}
-			return speaksFor(saturate(float64(f.Steps), stepsHalf.Value), "The floor that is worked to lies {} below the safe {}.", f.Steps, f.SafeSoilTemperature)
+			return speaksFor(saturate(float64(f.Steps), stepsHalf), "The floor that is worked to lies {} below the safe {}.", f.Steps, f.SafeSoilTemperature)
 		}},`},
-		{"rules/judge/judgements.go", "var (", "\n)\n", "\n\tstepsHalf = judged(\"film-steps-half\", \"degrees that count half\", 6, \"K\", &table.StepsTried)"},
-		{"rules/judge/judgements.go", "var judgements", "\n}\n", "\n\t&stepsHalf,"},
+		{"rules/judge/judgements.go", "const (", "\n)\n", "\n\tstepsHalf = 6"},
+		{"rules/judge/judgements.go", "func Judgements", "\n\t}\n", "\n\t\t{ID: \"film-steps-half\", Means: \"degrees that count half\", Value: stepsHalf, Unit: \"K\"},"},
 		{"rules/facts/facts.go", "type Facts struct", "\tUnder ", "\tSteps       unit.CelsiusDegrees\n"},
 		{"rules/facts/facts.go", "f.WorkFloor = ", "\tf.rough()\n", "\tf.Steps = f.SafeSoilTemperature.Minus(f.WorkFloor)\n"},
 	},

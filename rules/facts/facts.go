@@ -363,6 +363,8 @@ func (f *Facts) layout() {
 	f.BedMetres = unit.Metres(float64(c.BedLength.Or(0)) * c.Beds.Or(0))
 }
 
+// Warm reads a soil year around the planting day, at the depth of roots or seed: floors,
+// days won and lost, heat. Air, frost and layout must stand already.
 func (f *Facts) Warm(g *SoilYear) {
 	f.Depth = Depths[AtTen]
 	f.MinSoilTemperature, f.SafeSoilTemperature = f.Crop.MinSoilTemperature.Value, f.Crop.SafeSoilTemperature.Value

@@ -80,7 +80,7 @@ func (in *Input) allowed() string {
 		}
 		return strings.Join(ids, ", ")
 	case FormDate:
-		return DateLow.String() + " to " + DateHigh.String()
+		return unit.DateLow.String() + " to " + unit.DateHigh.String()
 	case FormDay:
 		return "01-01 to 12-31"
 	case FormYesNo:
@@ -215,7 +215,7 @@ func checkRequired(c *Case) (errs Errors) {
 		errs = append(errs, Error{"crop", "missing", "one of " + strconv.Itoa(len(table.Crops)) + " ids, see explain", "Choose a crop."})
 	}
 	if !c.PlantOn.Given {
-		errs = append(errs, Error{"plant_on", "missing", DateLow.String() + " to " + DateHigh.String(), "Give the day you want to plant."})
+		errs = append(errs, Error{"plant_on", "missing", unit.DateLow.String() + " to " + unit.DateHigh.String(), "Give the day you want to plant."})
 	}
 	if p := &c.Place; !p.HasNormals || p.Own && p.Station != "" && !p.Latitude.Given {
 		value := "missing"

@@ -60,12 +60,6 @@ type Value struct {
 // Choosable is one option of a choice.
 type Choosable struct{ ID, Label string }
 
-// DateLow and DateHigh bound every date of a case.
-var (
-	DateLow  = unit.On(1900, 1, 1)
-	DateHigh = unit.On(2200, 12, 31)
-)
-
 // Inputs lists every input in the order of the case file. It is set once and
 // never changed.
 var Inputs = rowsOf([]*Input{

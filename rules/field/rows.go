@@ -21,7 +21,7 @@ func whole(name, label, help string, low, high float64, at func(*Case) *unit.Opt
 
 func date(name, label, help string, at func(*Case) *unit.Optional[unit.Date]) *Input {
 	return &Input{Name: name, Label: label, Help: help, Form: FormDate, Kind: unit.KindDate,
-		Low: float64(DateLow), High: float64(DateHigh), Step: 1,
+		Low: float64(unit.DateLow), High: float64(unit.DateHigh), Step: 1,
 		Get:   func(c *Case) (Value, bool) { o := at(c); return Value{Number: float64(o.Value)}, o.Given },
 		Set:   func(c *Case, v Value) { *at(c) = unit.Known(unit.Date(v.Number)) },
 		Clear: func(c *Case) { *at(c) = unit.Optional[unit.Date]{} }}

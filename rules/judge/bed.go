@@ -67,7 +67,7 @@ func nearest[T ~float64](list []T, to T) question.Option {
 // guided tells whether a guide names this height for the crop.
 func guided(f *facts.Facts, o question.Option) bool {
 	h := f.Crop.BedHeight
-	return h.Given() && float64(question.Heights[o])+sizeSlack.Value >= float64(h.Low) && float64(question.Heights[o]) <= float64(h.High)+sizeSlack.Value
+	return h.Given() && float64(question.Heights[o])+sizeSlack >= float64(h.Low) && float64(question.Heights[o]) <= float64(h.High)+sizeSlack
 }
 
 var bedRules = [...]*Rule{
@@ -105,7 +105,7 @@ var bedRules = [...]*Rule{
 			if lack == 0 {
 				return silent()
 			}
-			return against(saturate(lack, weakHalf.Value), "To form and cover this bed in one pass takes about {}; your tractor has {}.", LeastPower[o], f.Case.Practice.Tractor.Value)
+			return against(saturate(lack, weakHalf), "To form and cover this bed in one pass takes about {}; your tractor has {}.", LeastPower[o], f.Case.Practice.Tractor.Value)
 		}},
 	{ID: "bed-drainage", Speaks: question.Bed, Weight: Strong, Title: "Drains the roots",
 		Because: "Roots that stand in water for a day die back.",
@@ -114,12 +114,12 @@ var bedRules = [...]*Rule{
 			switch f.Case.Soil.Drainage {
 			case "slow":
 				if o == 0 {
-					return against(slowFlat.Value, "The ground drains slowly: on the flat the roots would stand in water.")
+					return against(slowFlat, "The ground drains slowly: on the flat the roots would stand in water.")
 				}
-				return speaksFor(drains(o)*slowRaised.Value, "It lifts the roots {} above ground that drains slowly.", unit.Short(question.Heights[o]))
+				return speaksFor(drains(o)*slowRaised, "It lifts the roots {} above ground that drains slowly.", unit.Short(question.Heights[o]))
 			case "quick":
 				if o > 1 {
-					return against(raised(o)*quickRaised.Value, "The ground drains quickly: a bed this high dries at the shoulders.")
+					return against(raised(o)*quickRaised, "The ground drains quickly: a bed this high dries at the shoulders.")
 				}
 			}
 			return silent()
@@ -128,32 +128,32 @@ var bedRules = [...]*Rule{
 		Because: "Clay warms and drains slowly; height helps with both.",
 		Sources: []*table.Source{&table.WhyRaised, &table.RaisedBeds}, Fires: "cabbage-wet-clay",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Soil.Heavy < heavyFrom.Value {
+			if f.Soil.Heavy < heavyFrom {
 				return silent()
 			}
 			if o == 0 {
-				return against(f.Soil.Heavy*heavyFit.Value, "On {} a flat bed stays wet and cold in spring.", f.Soil.Name)
+				return against(f.Soil.Heavy*heavyFit, "On {} a flat bed stays wet and cold in spring.", f.Soil.Name)
 			}
-			return speaksFor(f.Soil.Heavy*drains(o)*heavyFit.Value, "On {} a bed {} high drains and warms sooner.", f.Soil.Name, unit.Short(question.Heights[o]))
+			return speaksFor(f.Soil.Heavy*drains(o)*heavyFit, "On {} a bed {} high drains and warms sooner.", f.Soil.Name, unit.Short(question.Heights[o]))
 		}},
 	{ID: "bed-sandy-soil", Speaks: question.Bed, Weight: Plain, Title: "Sandy soil dries out",
 		Because: "A high sand bed is hard to keep wet from one tape, and slumps; Florida forms 6 to 8 in on sand all the same.",
 		Sources: []*table.Source{&table.RaisedBeds, &table.DryBeds, &table.NewEnglandDrip, &table.Practice}, Fires: "melon-weak-well",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Soil.Heavy > sandyTo.Value || o < highBed || guided(f, o) {
+			if f.Soil.Heavy > sandyTo || o < highBed || guided(f, o) {
 				return silent()
 			}
-			return against(sandFit.Value*raised(o)*(1-sandFade.Value*f.Soil.Heavy), "On {} a bed {} high dries at the sides and slumps.", f.Soil.Name, unit.Short(question.Heights[o]))
+			return against(sandFit*raised(o)*(1-sandFade*f.Soil.Heavy), "On {} a bed {} high dries at the sides and slumps.", f.Soil.Name, unit.Short(question.Heights[o]))
 		}},
 	{ID: "bed-early-warmth", Speaks: question.Bed, Weight: Plain, Title: "Warms earlier",
 		Because: "Raised ground is drier and looser, and so warms sooner; no degrees were measured.",
 		Sources: []*table.Source{&table.RaisedBeds, &table.WhyRaised}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			short := bareShort(f)
-			if float64(short) < tellable.Value || o == 0 || BeyondTractor(f, o) > 0 {
+			if float64(short) < tellable || o == 0 || BeyondTractor(f, o) > 0 {
 				return silent()
 			}
-			return speaksFor(saturate(float64(short), earlyHalf.Value)*raised(o), "On planting day bare ground is {} cooler than the {} that planting waits for: a raised bed warms sooner.", short, f.WorkFloor)
+			return speaksFor(saturate(float64(short), earlyHalf)*raised(o), "On planting day bare ground is {} cooler than the {} that planting waits for: a raised bed warms sooner.", short, f.WorkFloor)
 		}},
 	{ID: "bed-trade-height", Speaks: question.Bed, Weight: Plain, Title: "What most growers form",
 		Because: "Layers and bed pans are made for it.",
@@ -161,9 +161,9 @@ var bedRules = [...]*Rule{
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			switch o {
 			case 2:
-				return speaksFor(usualHeight.Value, "Most vegetable beds are formed {} high, and bed pans are made for {}.", unit.Between(unit.Short(question.Heights[1]), unit.Short(question.Heights[3])), unit.Short(question.Heights[2]))
+				return speaksFor(usualHeight, "Most vegetable beds are formed {} high, and bed pans are made for {}.", unit.Between(unit.Short(question.Heights[1]), unit.Short(question.Heights[3])), unit.Short(question.Heights[2]))
 			case 1, 3:
-				return speaksFor(nearUsual.Value, "Many vegetable beds are formed {} high.", unit.Short(question.Heights[o]))
+				return speaksFor(nearUsual, "Many vegetable beds are formed {} high.", unit.Short(question.Heights[o]))
 			}
 			return silent()
 		}},
@@ -177,29 +177,29 @@ var bedRules = [...]*Rule{
 			}
 			says, values := "A guide gives {} for {}.", []any{unit.Between(unit.Short(h.Low), unit.Short(h.High)), f.Crop.Name}
 			if guided(f, o) {
-				return speaksFor(guideHeight.Value, says, values...)
+				return speaksFor(guideHeight, says, values...)
 			}
 			off := max(float64(h.Low-question.Heights[o]), float64(question.Heights[o]-h.High))
-			return against(saturate(off, guideHalf.Value), says, values...)
+			return against(saturate(off, guideHalf), says, values...)
 		}},
 	{ID: "bed-root-depth", Speaks: question.Bed, Weight: Slight, Title: "Room for the roots",
 		Because: "Loose depth is worth more to deep roots than to shallow ones.",
 		Sources: []*table.Source{&table.F56T22, &table.FlowerBed1998}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if o == 0 || float64(f.Crop.RootDepth.Low) < deepRoots.Value {
+			if o == 0 || float64(f.Crop.RootDepth.Low) < deepRoots {
 				return silent()
 			}
-			return speaksFor(raised(o)*rootsFit.Value, "The roots of {} go {} deep and use the loose soil.", f.Crop.Name, unit.Short(f.Crop.RootDepth.Low))
+			return speaksFor(raised(o)*rootsFit, "The roots of {} go {} deep and use the loose soil.", f.Crop.Name, unit.Short(f.Crop.RootDepth.Low))
 		}},
 	{ID: "bed-slope", Speaks: question.Bed, Weight: Plain, Title: "On a slope",
 		Because: "High beds across a slope dam water until it breaks through.",
 		Sources: []*table.Source{&table.RunoffRye, &table.Runoff}, Fires: "melon-hillside",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			slope := f.Case.Soil.Slope.Value
-			if slope <= levelTo.Value || o < 2 {
+			if slope <= levelTo || o < 2 {
 				return silent()
 			}
-			return against(saturate(slope, slopeHalf.Value)*raised(o), "On a slope of {} a bed {} high collects water in the alley and may wash out.", unit.FineShare(slope), unit.Short(question.Heights[o]))
+			return against(saturate(slope, slopeHalf)*raised(o), "On a slope of {} a bed {} high collects water in the alley and may wash out.", unit.FineShare(slope), unit.Short(question.Heights[o]))
 		}},
 	{ID: "bed-by-hand", Speaks: question.Bed, Weight: Strong, Title: "Formed by hand",
 		Because: "Shoveled beds cost hours for each inch.",
@@ -208,7 +208,7 @@ var bedRules = [...]*Rule{
 			if f.Case.Practice.Laying != "hand" || o == 0 {
 				return silent()
 			}
-			return against(raised(o)*shovelFit.Value, "By hand, a bed {} high has to be shoveled up.", unit.Short(question.Heights[o]))
+			return against(raised(o)*shovelFit, "By hand, a bed {} high has to be shoveled up.", unit.Short(question.Heights[o]))
 		}},
 	{ID: "bed-wet-at-laying", Speaks: question.Bed, Weight: Slight, Title: "Wet ground in spring",
 		Because: "Ground that is wet at laying time stays wet.",
@@ -217,7 +217,7 @@ var bedRules = [...]*Rule{
 			if f.Case.Soil.Wetness != "wet" || o == 0 {
 				return silent()
 			}
-			return speaksFor(drains(o)*wetFit.Value, "The ground is wet at laying time: a raised bed dries sooner.")
+			return speaksFor(drains(o)*wetFit, "The ground is wet at laying time: a raised bed dries sooner.")
 		}},
 	{ID: "bed-wind", Speaks: question.Bed, Weight: Slight, Title: "Wind on the shoulder",
 		Because: "A tall shoulder gives the wind a hold.",
@@ -226,7 +226,7 @@ var bedRules = [...]*Rule{
 			if f.Case.Field.Exposure != "windy" || o < 2 {
 				return silent()
 			}
-			return against(raised(o)*shoulderFit.Value, "Your field is windy, and wind pulls at shoulders {} high.", unit.Short(question.Heights[o]))
+			return against(raised(o)*shoulderFit, "Your field is windy, and wind pulls at shoulders {} high.", unit.Short(question.Heights[o]))
 		}},
 	{ID: "bed-scarce-water", Speaks: question.Bed, Weight: Slight, Title: "Little water",
 		Because: "A lower bed loses less water at its sides.",
@@ -236,10 +236,13 @@ var bedRules = [...]*Rule{
 				return silent()
 			}
 			hours := float64(f.PeakLitres) * float64(f.BedMetres) / 100 / float64(f.Usable)
-			if hours < scarceHours.Value {
+			if hours < scarceHours {
 				return silent()
 			}
-			return against(raised(o)*scarceFit.Value, "Your source must run {} a day at full leaf; a lower bed dries less.", unit.Hours(hours))
+			if hours > 24 {
+				return against(raised(o)*scarceFit, "Your source cannot give all that full leaf takes; a lower bed dries less.")
+			}
+			return against(raised(o)*scarceFit, "Your source must run {} a day at full leaf; a lower bed dries less.", unit.Hours(hours))
 		}},
 	{ID: "bed-flat-is-simple", Speaks: question.Bed, Weight: Slight, Title: "Flat is simple",
 		Because: "Flat ground needs no former and less power, where it drains.",
@@ -248,7 +251,7 @@ var bedRules = [...]*Rule{
 			if o != 0 || f.Case.Soil.Drainage == "slow" {
 				return silent()
 			}
-			return speaksFor(simpleFit.Value, "Both flat and raised beds work where the ground drains; flat is the least work.")
+			return speaksFor(simpleFit, "Both flat and raised beds work where the ground drains; flat is the least work.")
 		}},
 	{ID: "bed-film-and-power", Speaks: question.Bed, Weight: Slight, Title: "Film and power for each inch",
 		Because: "Every inch of height takes wider film and a stronger tractor.",
@@ -258,6 +261,6 @@ var bedRules = [...]*Rule{
 				return silent()
 			}
 			b := across(f, o)
-			return against(raised(o)*costFit.Value, "A bed {} high takes film {} wide and about {} to form.", unit.Short(question.Heights[o]), unit.Short(b.Needed), LeastPower[o])
+			return against(raised(o)*costFit, "A bed {} high takes film {} wide and about {} to form.", unit.Short(question.Heights[o]), unit.Short(b.Needed), LeastPower[o])
 		}},
 }

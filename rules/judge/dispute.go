@@ -78,7 +78,11 @@ var sideRows = [...]sideRow{
 func Disputes(f *facts.Facts) (list []Dispute) {
 	own := sideRows[:len(sideRows):len(sideRows)]
 	if h := f.Crop.BedHeight; h.Given() {
-		own = append(own, sideRow{bedDispute, h.Source, "{} to {}, for this crop.", unit.KindShort, []float64{float64(h.Low), float64(h.High)}})
+		says, values := "{} to {}, for this crop.", []float64{float64(h.Low), float64(h.High)}
+		if h.Low == h.High {
+			says, values = "{}, for this crop.", values[:1]
+		}
+		own = append(own, sideRow{bedDispute, h.Source, says, unit.KindShort, values})
 	}
 	early, safe := f.Crop.MinSoilTemperature.Source, f.Crop.SafeSoilTemperature.Source
 	if f.Seeded {

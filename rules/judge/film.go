@@ -15,15 +15,19 @@ func row(o question.Option) *table.Film { return &table.Films[o] }
 // bedShown is the length of bed that hours and litter are told for: 100 ft.
 const bedShown = unit.Metres(100 * unit.MetresPerFoot)
 
+// mostEarlier is the most that trials saw film bring a crop forward: 7 to 21 days (Penn
+// State; North Carolina State).
+const mostEarlier = unit.Days(21)
+
 // weeding is the work of a season's weeds on 100 ft of bare bed.
 func weeding(f *facts.Facts) float64 {
 	switch f.Case.Weeds.Pressure {
 	case "light":
-		return hoursLight.Value
+		return hoursLight
 	case "heavy":
-		return hoursHeavy.Value
+		return hoursHeavy
 	}
-	return hoursModerate.Value
+	return hoursModerate
 }
 
 // The film rules weigh what comes of a film in the grower's own units: days earlier,
@@ -36,12 +40,16 @@ var filmRules = [...]*Rule{
 		Sources: []*table.Source{&table.NewEngland, &table.PennColours, &table.PuertoRico1968, &table.Georgia2002, &table.WarmthFalls2015, &table.Contact, &table.GeorgiaFloors, &table.KansasFloors, &table.PurdueTransplants}, Fires: "pepper-cloddy-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			switch days := f.Ahead[o]; {
+			case days > mostEarlier && !f.Autumn: // a short season's heat sum would promise more than was ever seen
+				return speaksFor(saturate(float64(days), daysHalf), "It warms the bed, and the crop comes more than {} earlier than on bare ground.", mostEarlier)
+			case days < -mostEarlier:
+				return against(-saturate(float64(days), daysHalf), "It cools the bed, and the crop comes more than {} later than on bare ground.", mostEarlier)
 			case days < 0:
-				return against(-saturate(float64(days), daysHalf.Value), "It cools the bed, and the crop comes about {} later than on bare ground.", -days)
+				return against(-saturate(float64(days), daysHalf), "It cools the bed, and the crop comes about {} later than on bare ground.", -days)
 			case days > 0 && f.Autumn:
-				return speaksFor(saturate(float64(days), daysHalf.Value), "It keeps the bed warm in the fall, worth about {} of growth before harvest, compared with bare ground.", days)
+				return speaksFor(saturate(float64(days), daysHalf), "It keeps the bed warm in the fall, worth about {} of growth before harvest, compared with bare ground.", days)
 			case days > 0:
-				return speaksFor(saturate(float64(days), daysHalf.Value), "It warms the bed, and the crop comes about {} earlier than on bare ground.", days)
+				return speaksFor(saturate(float64(days), daysHalf), "It warms the bed, and the crop comes about {} earlier than on bare ground.", days)
 			}
 			return silent()
 		}},
@@ -50,7 +58,7 @@ var filmRules = [...]*Rule{
 		Sources: []*table.Source{&table.HotFilm, &table.Films1993, &table.PepperHeat2011, &table.Broccoli2009, &table.TomatoRoots1995, &table.Romaine2020}, Fires: "tomato-high-summer",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			stems, roots, bare := f.Burning[o], f.Stalled[o], f.Stalled[facts.Bare]
-			fit := -saturate(float64(stems+roots-bare), heatHalf.Value)
+			fit := -saturate(float64(stems+roots-bare), heatHalf)
 			switch {
 			case stems == 0 && roots == bare:
 				return silent()
@@ -75,17 +83,17 @@ var filmRules = [...]*Rule{
 		Because: "Guides change from black to white when plants are set into summer heat.",
 		Sources: []*table.Source{&table.LateSwitch, &table.FloridaCir805, &table.KansasWeeds, &table.MidAtlanticPepper}, Fires: "tomato-high-summer",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			from := unit.Celsius(paleFrom.Value)
+			from := unit.Celsius(paleFrom)
 			switch best := f.Crop.MonthBest; {
 			case best.Given() && !f.Crop.Warm:
 				from = best.High
 			case best.Given(): // okra and its like want more heat than tomatoes
-				from += max(0, best.High-unit.Celsius(paleTop.Value))
+				from += max(0, best.High-unit.Celsius(paleTop))
 			}
-			if float64(f.AirSetting.Minus(from)) < tellable.Value {
+			if float64(f.AirSetting.Minus(from)) < tellable {
 				return silent()
 			}
-			fit := saturate(float64(f.AirSetting.Minus(from)), paleHalf.Value)
+			fit := saturate(float64(f.AirSetting.Minus(from)), paleHalf)
 			switch film(o) {
 			case table.WhiteOnBlack:
 				if !f.Crop.Warm {
@@ -93,7 +101,7 @@ var filmRules = [...]*Rule{
 				}
 				return speaksFor(fit, "Air in the first weeks usually averages {}: guides lay white film for {} set into such heat.", f.AirSetting, f.Crop.Name)
 			case table.SilverOnBlack:
-				return speaksFor(fit*silverPale.Value, "Air in the first weeks usually averages {}, and silver stays cooler than dark film. Guides name white first.", f.AirSetting)
+				return speaksFor(fit*silverPale, "Air in the first weeks usually averages {}, and silver stays cooler than dark film. Guides name white first.", f.AirSetting)
 			}
 			return silent()
 		}},
@@ -102,10 +110,10 @@ var filmRules = [...]*Rule{
 		Sources: []*table.Source{&table.SaskatchewanFilms, &table.SaskatchewanColours, &table.AlaskaCorn1991, &table.QuebecMelon1998}, Fires: "corn-short-season",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			left, cold := max(f.FreeDays-f.CropDays, 0), f.Crop.RootBest.Low.Minus(f.MeanUnder[table.Black])
-			if !f.Crop.Warm || !f.WarmingPays || f.FreeDays == facts.Never || f.Case.Weeds.Pressure == "heavy" || row(o).SunPassed.Value < passesSun.Value || float64(left) >= harvestLeft.Value || cold <= 0 {
+			if !f.Crop.Warm || !f.WarmingPays || f.FreeDays == facts.Never || f.Case.Weeds.Pressure == "heavy" || row(o).SunPassed.Value < passesSun || float64(left) >= harvestLeft || cold <= 0 {
 				return silent()
 			}
-			fit := (1 - float64(left)/harvestLeft.Value) * min(float64(cold)/coldFull.Value, 1)
+			fit := (1 - float64(left)/harvestLeft) * min(float64(cold)/coldFull, 1)
 			if left == 0 {
 				return speaksFor(fit, "A short, cool season: frost comes before the harvest is over, and under black film the bed averages {} in the first month. Film that lets the sun through warms it most.", f.MeanUnder[table.Black])
 			}
@@ -115,16 +123,16 @@ var filmRules = [...]*Rule{
 		Because: "Weeds under film cannot be hoed.",
 		Sources: []*table.Source{&table.KansasWeeds, &table.Tomato2010, &table.ClearFilm2021, &table.OrganicRule}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			hours, passes, times := weeding(f), 1-row(o).Opaque.Value, underFilm.Value
+			hours, passes, times := weeding(f), 1-row(o).Opaque.Value, underFilm
 			if f.Case.Practice.Organic.Value {
-				times = underOrganic.Value
+				times = underOrganic
 			}
 			saved := hours * (1 - passes*times)
-			fit := saturate(saved, hoursHalf.Value)
+			fit := saturate(saved, hoursHalf)
 			switch {
-			case saved > -leastHours.Value && saved < leastHours.Value:
+			case saved > -leastHours && saved < leastHours:
 				return silent()
-			case passes < holdsAll.Value:
+			case passes < holdsAll:
 				return speaksFor(fit, "It holds the annual weeds: about {} less weeding on {} of bed.", unit.Hours(saved), bedShown)
 			case saved < 0:
 				return against(-fit, "Weeds grow under it, where no hoe reaches: about {} more weeding on {} of bed than on bare ground.", unit.Hours(-saved), bedShown)
@@ -135,7 +143,7 @@ var filmRules = [...]*Rule{
 		Because: "Clear film is a greenhouse for weeds; under heavy pressure they lift it off the bed.",
 		Sources: []*table.Source{&table.FloridaCir805, &table.NewEngland}, Fires: "pepper-yellow-nutsedge",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if row(o).Opaque.Value > holdsNone.Value || f.Case.Weeds.Pressure != "heavy" {
+			if row(o).Opaque.Value > holdsNone || f.Case.Weeds.Pressure != "heavy" {
 				return silent()
 			}
 			return rulesOut("It holds no weeds at all, and yours are heavy: they would lift the film.")
@@ -148,9 +156,9 @@ var filmRules = [...]*Rule{
 				return silent()
 			}
 			if f.Seeded {
-				return speaksFor(sownFit.Value, "Seed can come up under it; it must be slit by hand when the leaves touch.")
+				return speaksFor(sownFit, "Seed can come up under it; it must be slit by hand when the leaves touch.")
 			}
-			return against(setOutFit.Value, "It is mostly used over seed and must be opened after emergence. Your {} will be set out as plants.", f.Crop.Name)
+			return against(setOutFit, "It is mostly used over seed and must be opened after emergence. Your {} will be set out as plants.", f.Crop.Name)
 		}},
 	{ID: "film-yellow-nutsedge", Speaks: question.Film, Weight: Strong, Title: "Yellow nutsedge",
 		Because: "Opaque film held yellow nutsedge best of the plastics; paper held it in the field.",
@@ -161,14 +169,14 @@ var filmRules = [...]*Rule{
 			}
 			switch film(o) {
 			case table.Black:
-				return speaksFor(yellowBlack.Value, "Black film cut yellow nutsedge shoots by {} in pots.", unit.Percent(96))
+				return speaksFor(yellowBlack, "Black film cut yellow nutsedge shoots by {} in pots.", unit.Percent(96))
 			case table.Paper:
 				if f.Case.Weeds.Pressure == "heavy" {
-					return speaksFor(yellowHeavy.Value, "Nutsedge did not get through paper in a field trial, and your weeds are heavy.")
+					return speaksFor(yellowHeavy, "Nutsedge did not get through paper in a field trial, and your weeds are heavy.")
 				}
-				return speaksFor(yellowPaper.Value, "Nutsedge did not get through paper in a field trial.")
+				return speaksFor(yellowPaper, "Nutsedge did not get through paper in a field trial.")
 			case table.WhiteOnBlack, table.SilverOnBlack:
-				return against(yellowPale.Value, "In mixed stands white and silver films had up to twice the shoots of black in one of two years.")
+				return against(yellowPale, "In mixed stands white and silver films had up to twice the shoots of black in one of two years.")
 			}
 			return silent()
 		}},
@@ -181,11 +189,11 @@ var filmRules = [...]*Rule{
 			}
 			switch film(o) {
 			case table.Paper:
-				return speaksFor(purplePaper.Value, "Nutsedge did not get through paper in a field trial, but did through every plastic.")
+				return speaksFor(purplePaper, "Nutsedge did not get through paper in a field trial, but did through every plastic.")
 			case table.Clear, table.InfraredTransmitting:
-				return speaksFor(purpleLight.Value, "Film that lets light through cut purple nutsedge by {} in the field: its leaves open under the film. Other trials differ.", unit.Between(unit.Percent(70), unit.Percent(88)))
+				return speaksFor(purpleLight, "Film that lets light through cut purple nutsedge by {} in the field: its leaves open under the film. Other trials differ.", unit.Between(unit.Percent(70), unit.Percent(88)))
 			}
-			return against(purplePlastic.Value, "Purple nutsedge came through black film nearly as on bare ground.")
+			return against(purplePlastic, "Purple nutsedge came through black film nearly as on bare ground.")
 		}},
 	{ID: "film-virus-insects", Speaks: question.Film, Weight: Strong, Title: "Keeps insects away",
 		Because: "A virus caught young can take the whole crop; the effect ends when leaves cover about 60 % of the film.",
@@ -196,22 +204,22 @@ var filmRules = [...]*Rule{
 			case carrier == 0 || row(o).Repels&carrier == 0:
 				return silent()
 			case f.Crop.Group == table.Bulb && carrier == table.Thrips && film(o) == table.SilverOnBlack:
-				return speaksFor(insectsOnly.Value, "Fewer thrips settle on young plants over it: in onions silver gave more than black on two farms of three.")
+				return speaksFor(insectsOnly, "Fewer thrips settle on young plants over it: in onions silver gave more than black on two farms of three.")
 			case f.Crop.Virus&carrier == 0:
 				return silent()
 			case film(o) == table.SilverOnBlack:
-				return speaksFor(virusSilver.Value, "It turns {} away while the plants are small: virus came 7 to 13 days later on silver in squash trials.", f.Case.Weeds.Insects)
+				return speaksFor(virusSilver, "It turns {} away while the plants are small: virus came 7 to 13 days later on silver in squash trials.", f.Case.Weeds.Insects)
 			}
-			return speaksFor(virusOther.Value, "It turns some {} away while the plants are small, though fewer than silver does.", f.Case.Weeds.Insects)
+			return speaksFor(virusOther, "It turns some {} away while the plants are small, though fewer than silver does.", f.Case.Weeds.Insects)
 		}},
 	{ID: "film-carriers-may-come", Speaks: question.Film, Weight: Slight, Title: "Carriers that may come",
 		Because: "Even without a known outbreak, late plantings of a virus-prone crop meet more carriers.",
 		Sources: []*table.Source{&table.ColourCompare, &table.SilverPumpkin}, Fires: "melon-weak-well",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Crop.Virus == 0 || film(o) != table.SilverOnBlack || f.Case.Weeds.Insects != "" || !f.Autumn && float64(f.AirMean) <= lateAir.Value {
+			if f.Crop.Virus == 0 || film(o) != table.SilverOnBlack || f.Case.Weeds.Insects != "" || !f.Autumn && float64(f.AirMean) <= lateAir {
 				return silent()
 			}
-			return speaksFor(mayCome.Value, "Flying insects carry virus to {}, more of it in late plantings. Scout for them before you order.", f.Crop.Name)
+			return speaksFor(mayCome, "Flying insects carry virus to {}, more of it in late plantings. Scout for them before you order.", f.Crop.Name)
 		}},
 	{ID: "film-draws-thrips", Speaks: question.Film, Weight: Plain, Title: "Color that draws thrips",
 		Because: "Thrips fly to blue and carry virus to tomato and pepper.",
@@ -221,9 +229,9 @@ var filmRules = [...]*Rule{
 				return silent()
 			}
 			if f.Case.Weeds.Insects == "thrips" {
-				return against(thripsHere.Value, "Blue draws thrips, and you have them.")
+				return against(thripsHere, "Blue draws thrips, and you have them.")
 			}
-			return against(thripsMayCome.Value, "Blue draws thrips, which carry virus to {}.", f.Crop.Name)
+			return against(thripsMayCome, "Blue draws thrips, which carry virus to {}.", f.Crop.Name)
 		}},
 	{ID: "film-trial-gain", Speaks: question.Film, Weight: Slight, Title: "Trials on this crop",
 		Because: "A yield trial elsewhere is a hint, not a promise.",
@@ -235,13 +243,13 @@ var filmRules = [...]*Rule{
 				}
 				switch {
 				case t.Agrees && t.Gain.Low < t.Gain.High:
-					return speaksFor(saturate(float64(t.Gain.Low), gainHalf.Value), "In trials on {} it yielded {} more than the film it was compared with.", f.Crop.Name, unit.Between(t.Gain.Low, t.Gain.High))
+					return speaksFor(saturate(float64(t.Gain.Low), gainHalf), "In trials on {} it yielded {} more than the film it was compared with.", f.Crop.Name, unit.Between(t.Gain.Low, t.Gain.High))
 				case t.Agrees:
-					return speaksFor(saturate(float64(t.Gain.Low), gainHalf.Value), "In trials on {} it yielded {} more than the film it was compared with.", f.Crop.Name, t.Gain.Low)
+					return speaksFor(saturate(float64(t.Gain.Low), gainHalf), "In trials on {} it yielded {} more than the film it was compared with.", f.Crop.Name, t.Gain.Low)
 				case t.Gain.Low < 0:
-					return against(gainMixed.Value, "Trials on {} disagree: from {} less yield to {} more.", f.Crop.Name, -t.Gain.Low, t.Gain.High)
+					return against(gainMixed, "Trials on {} disagree: from {} less yield to {} more.", f.Crop.Name, -t.Gain.Low, t.Gain.High)
 				}
-				return speaksFor(saturate(float64(t.Gain.High), gainDoubtHalf.Value), "In some trials on {} it yielded up to {} more, in others no more.", f.Crop.Name, t.Gain.High)
+				return speaksFor(saturate(float64(t.Gain.High), gainDoubtHalf), "In some trials on {} it yielded up to {} more, in others no more.", f.Crop.Name, t.Gain.High)
 			}
 			return silent()
 		}},
@@ -252,7 +260,7 @@ var filmRules = [...]*Rule{
 			if !row(o).Experiment {
 				return silent()
 			}
-			return against(mixedFit.Value, "Trials of {} disagree. Try one short strip beside the film you trust.", row(o).Name)
+			return against(mixedFit, "Trials of {} disagree. Try one short strip beside the film you trust.", row(o).Name)
 		}},
 	{ID: "film-summer-harvest", Speaks: question.Film, Weight: Strong, Title: "Set in spring to fruit all summer",
 		Because: "Spring-set berries are handled as a different crop from fall-set ones: they fruit on the film from July to October.",
@@ -261,7 +269,7 @@ var filmRules = [...]*Rule{
 			if f.Crop.Group != table.Berry || f.Autumn || film(o) != table.WhiteOnBlack {
 				return silent()
 			}
-			return speaksFor(springFit.Value, "Day-neutral {} set in spring fruit through the summer heat; guides lay white-on-black for them.", f.Crop.Name)
+			return speaksFor(springFit, "Day-neutral {} set in spring fruit through the summer heat; guides lay white-on-black for them.", f.Crop.Name)
 		}},
 	{ID: "film-price", Speaks: question.Film, Weight: Slight, Title: "Price of the film",
 		Because: "The difference in price is small beside the value of the crop, but real.",
@@ -271,7 +279,7 @@ var filmRules = [...]*Rule{
 			if class <= 1 {
 				return silent()
 			}
-			return against(saturate(class-1, priceHalf.Value), "It costs about {} times as much as plain black: for {} of bed, what black costs for {}.", class, bedShown, unit.Metres(class)*bedShown)
+			return against(saturate(class-1, priceHalf), "It costs about {} times as much as plain black: for {} of bed, what black costs for {}.", class, bedShown, unit.Metres(class)*bedShown)
 		}},
 	{ID: "film-removal", Speaks: question.Film, Weight: Slight, Title: "What is left to haul",
 		Because: "Lifting and hauling is the hardest day of the film's life; many places refuse dirty film.",
@@ -280,7 +288,7 @@ var filmRules = [...]*Rule{
 			if row(o).Removal != table.LiftAndHaul {
 				return silent()
 			}
-			return against(litterFit.Value, "Each {} of bed leaves about {} of dirty film to lift and haul.", bedShown, litter)
+			return against(litterFit, "Each {} of bed leaves about {} of dirty film to lift and haul.", bedShown, litter)
 		}},
 	{ID: "film-next-crops", Speaks: question.Film, Weight: Strong, Title: "Lasts for the next crop",
 		Because: "Film that has gone to pieces cannot carry a second crop.",
@@ -294,21 +302,21 @@ var filmRules = [...]*Rule{
 			switch {
 			case left == 0:
 				return rulesOut("It does not last for {} crops: after one it is gone.", int(crops))
-			case float64(left) < coverLeast.Value:
+			case float64(left) < coverLeast:
 				return rulesOut("It does not last for {} crops: about {} of it is left after two.", int(crops), left)
 			}
-			return against(saturate(wholeCover.Value-float64(left), coverHalf.Value), "About {} of its cover was left after two crops in a trial.", left)
+			return against(saturate(wholeCover-float64(left), coverHalf), "About {} of its cover was left after two crops in a trial.", left)
 		}},
 	{ID: "film-lasts-the-crop", Speaks: question.Film, Weight: Strong, Title: "Lasts until harvest",
 		Because: "Film that breaks up early lets weeds in at the worst time.",
 		Sources: []*table.Source{&table.BioLaying, &table.EN17033}, Fires: "strawberry-autumn",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			need := float64(f.Crop.DaysToHarvest.High) + pastHarvest.Value
+			need := float64(f.Crop.DaysToHarvest.High) + pastHarvest
 			over := need - row(o).Life.Value
 			if over <= 0 || lies(f, o) {
 				return silent()
 			}
-			return against(saturate(over, lifeHalf.Value), "The crop is on the film for about {}, and this film lasts about {}.", unit.DaysOf(need), unit.DaysOf(row(o).Life.Value))
+			return against(saturate(over, lifeHalf), "The crop is on the film for about {}, and this film lasts about {}.", unit.DaysOf(need), unit.DaysOf(row(o).Life.Value))
 		}},
 	{ID: "film-organic", Speaks: question.Film, Weight: Strong, Title: "Organic rule",
 		Because: "A film that breaks the rule costs the certificate.",
@@ -349,14 +357,14 @@ var filmRules = [...]*Rule{
 		Because: "A second crop goes into film that lies in full summer sun.",
 		Sources: []*table.Source{&table.FloridaCir805, &table.LateSwitch, &table.FloridaDouble2018}, Fires: "tomato-two-crops",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Case.Practice.CropsOnFilm.Or(1) < 2 || f.HotSeason < secondHot.Value || f.Case.Practice.ReuseFilm != "" {
+			if f.Case.Practice.CropsOnFilm.Or(1) < 2 || f.HotSeason < secondHot || f.Case.Practice.ReuseFilm != "" {
 				return silent()
 			}
 			switch film(o) {
 			case table.WhiteOnBlack, table.SilverOnBlack:
-				return speaksFor(secondPale.Value, "The next crop is set in summer, when pale film is the safer bed.")
+				return speaksFor(secondPale, "The next crop is set in summer, when pale film is the safer bed.")
 			case table.Black, table.BiodegradableBlack, table.Red, table.Blue:
-				return against(secondDark.Value, "The next crop is set in summer heat; the film must be painted white for it.")
+				return against(secondDark, "The next crop is set in summer heat; the film must be painted white for it.")
 			}
 			return silent()
 		}},
@@ -367,7 +375,7 @@ var filmRules = [...]*Rule{
 			if film(o) != table.Black {
 				return silent()
 			}
-			return speaksFor(commonFit.Value, "Black is the most common film and easy to find.")
+			return speaksFor(commonFit, "Black is the most common film and easy to find.")
 		}},
 	{ID: "film-paper-tears", Speaks: question.Film, Weight: Plain, Title: "Paper tears",
 		Because: "Paper pays where it is asked for or where nutsedge decides; otherwise it costs more and tears.",
@@ -376,7 +384,7 @@ var filmRules = [...]*Rule{
 			if film(o) != table.Paper {
 				return silent()
 			}
-			return against(tearsFit.Value, "It tears when wet, in the setter and at the buried edge; in a trial it was gone before the season ended.")
+			return against(tearsFit, "It tears when wet, in the setter and at the buried edge; in a trial it was gone before the season ended.")
 		}},
 	{ID: "film-wind", Speaks: question.Film, Weight: Plain, Title: "Holds up in wind",
 		Because: "Paper and thin films tear at the shoulder where wind works them.",
@@ -385,7 +393,7 @@ var filmRules = [...]*Rule{
 			if f.Case.Field.Exposure != "windy" || row(o).Embossable {
 				return silent()
 			}
-			return against(windFit.Value, "Your field is windy, and {} tears at the edges.", row(o).Name)
+			return against(windFit, "Your field is windy, and {} tears at the edges.", row(o).Name)
 		}},
 	{ID: "film-fumigated", Speaks: question.Film, Weight: Plain, Title: "Must hold a fumigant",
 		Because: "Gas that escapes neither works nor may be allowed: the label names the films.",
@@ -394,12 +402,12 @@ var filmRules = [...]*Rule{
 			if !f.Case.Practice.FumigatedOn.Given || row(o).Embossable {
 				return silent()
 			}
-			return against(gasFit.Value, "The ground was treated: {} does not hold a gas. The label names the films that do.", row(o).Name)
+			return against(gasFit, "The ground was treated: {} does not hold a gas. The label names the films that do.", row(o).Name)
 		}},
 }
 
 // whole is the share of film that is down which is whole still.
-func whole(p *field.PracticeCase) float64 { return p.ReuseCover.Or(usualWhole.Value) / 100 }
+func whole(p *field.PracticeCase) float64 { return p.ReuseCover.Or(usualWhole) / 100 }
 
 // lies tells whether this film is on the bed already.
 func lies(f *facts.Facts, o question.Option) bool { return film(o).Key() == f.Case.Practice.ReuseFilm }
@@ -413,7 +421,7 @@ func Painted(f *facts.Facts) bool {
 
 // litter is the film of bedShown as it is hauled: 4 ft wide and 1 mil thick, with its
 // soil.
-var litter = unit.Kilograms(float64(bedShown) * litterWidth.Value * float64(unit.FromMil(1)) / 1e6 * FilmDensity * litterSoil.Value)
+var litter = unit.Kilograms(float64(bedShown) * litterWidth * float64(unit.FromMil(1)) / 1e6 * FilmDensity * litterSoil)
 
 // FilmDensity is that of polyethylene, kg/m³: the trade's 30,000 in² for a pound at 1 mil
 // ([table.FilmYieldConstant]).

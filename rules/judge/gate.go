@@ -257,6 +257,9 @@ var gates = [...]*Rule{
 			if BeyondTractor(f, bed) == 0 || !careful(o) {
 				return silent()
 			}
+			if f.Height == 0 {
+				return rulesOut("Laying film on flat ground takes about {}; your tractor has {}. Lay it by hand, or borrow a tractor for the day.", LeastPower[bed], f.Case.Practice.Tractor.Value)
+			}
 			return rulesOut("A bed {} high takes about {} to form and cover in one pass; your tractor has {}. Form it in one pass and lay in a second, draw the rest up by hand, or borrow a tractor for the day.", unit.Short(f.Height), LeastPower[bed], f.Case.Practice.Tractor.Value)
 		}, &table.CompactLayers, &table.Plasticulture),
 	layingGate("dry-at-laying", "The ground is dry", "Drip hardly re-wets a bed that was covered dry, least of all in sand.", "melon-weak-well",

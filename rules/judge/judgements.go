@@ -6,230 +6,338 @@ import (
 	"filmfurrow/rules/unit"
 )
 
-// figure is a number that a rule weighs with and that no table of the trade gives: what
-// it means, its unit and whose it is. A fit, which runs from −1 to +1, has no unit; a
-// figure without a source is our judgment.
-type figure struct {
-	Value    float64
-	id       string
-	means    string
-	measured string
-	source   *table.Source
-}
-
-func (f *figure) row() unit.Judgement {
-	j := unit.Judgement{ID: f.id, Means: f.means, Value: f.Value, Unit: f.measured}
-	if f.source != nil {
-		j.Source = f.source.Named()
-	}
-	return j
-}
+// The rules weigh with these figures, which no table of the trade gives. A fit runs from
+// 0 to 1; a half is where a slope counts half. [Judgements] says of each what it means,
+// in which unit, and whose it is.
 
 // The figures of the film rules. A "half" is where a consequence counts half of what
 // its rule can weigh; it never goes flat, so that no two films tie far out.
-var (
-	daysHalf      = judged("film-days-half", "days earlier, or later, that count half", 20, "days", nil)
-	heatHalf      = judged("film-heat-half", "days lost to heat that count half", 10, "days", nil)
-	paleFrom      = judged("film-pale-from", "usual air at planting above which white begins to count under warm crops: in Delaware guides change in mid-June, at 22 °C", 21, "°C", &table.LateSwitch)
-	paleTop       = judged("film-pale-top", "top of the best months of the crops that the guides name, tomato and pepper; what a crop bears beyond it puts white off as far", 24, "°C", &table.LateSwitch)
-	paleHalf      = judged("film-pale-half", "degrees above it, or above a cool crop's best months, at which white counts half", 3, "°C", nil)
-	silverPale    = judged("film-silver-in-heat", "what silver counts beside white in heat: guides name white, and keep silver for insects", 0.5, "share", nil)
-	harvestLeft   = judged("film-short-harvest", "days of harvest before frost below which a season is short", 80, "days", nil)
-	coldFull      = judged("film-cold-full", "degrees below its best roots, under black, at which a short season counts whole", 4, "°C", nil)
-	hoursLight    = judged("film-weeding-light", "weeding of 100 ft of bare bed in a season, light weeds", 0.5, "h", nil)
-	hoursModerate = judged("film-weeding-moderate", "weeding of 100 ft of bare bed in a season, moderate weeds", 1.5, "h", nil)
-	hoursHeavy    = judged("film-weeding-heavy", "weeding of 100 ft of bare bed in a season, heavy weeds", 4, "h", nil)
-	underFilm     = judged("film-weeding-under", "how many times longer a weed takes under film, where no hoe reaches", 2, "times", nil)
-	underOrganic  = judged("film-weeding-under-organic", "the same where no spray may be used before laying", 3, "times", nil)
-	hoursHalf     = judged("film-weeding-half", "hours of weeding saved on 100 ft of bed that count half", 3, "h", nil)
-	sownFit       = judged("film-sown-fit", "clear film over seed", 0.5, "", nil)
-	setOutFit     = judged("film-set-out-fit", "clear film over transplants, against", 0.6, "", nil)
-	yellowBlack   = judged("film-yellow-black", "black against yellow nutsedge", 0.3, "", nil)
-	yellowPale    = judged("film-yellow-pale", "white and silver against yellow nutsedge, against", 0.2, "", nil)
-	yellowPaper   = judged("film-yellow-paper", "paper against yellow nutsedge, weeds light or moderate", 0.5, "", nil)
-	yellowHeavy   = judged("film-yellow-paper-heavy", "paper against yellow nutsedge, weeds heavy: in Tennessee it was best", 1, "", &table.PaperNutsedge2018)
-	purplePaper   = judged("film-purple-paper", "paper against purple nutsedge", 0.9, "", nil)
-	purpleLight   = judged("film-purple-light", "film that passes light against purple nutsedge: trials differ", 0.3, "", nil)
-	purplePlastic = judged("film-purple-plastic", "other plastic against purple nutsedge, against", 0.5, "", nil)
-	virusSilver   = judged("film-virus-silver", "silver where carriers are and the crop takes their virus", 0.9, "", nil)
-	virusOther    = judged("film-virus-white", "white where carriers are and the crop takes their virus", 0.4, "", nil)
-	insectsOnly   = judged("film-insects-only", "silver where thrips are and the crop is an onion or its kin, which they harm by feeding", 0.6, "", &table.SilverOnion2006)
-	mayCome       = judged("film-carriers-may-come", "silver where no insects were named", 0.1, "", nil)
-	lateAir       = judged("film-late-air", "usual air at planting above which carriers are about, where none were named", 18, "°C", nil)
-	thripsHere    = judged("film-thrips-here", "blue where thrips are, against", 1, "", nil)
-	thripsMayCome = judged("film-thrips-may-come", "blue on a crop that takes virus from thrips, against", 0.5, "", nil)
-	gainHalf      = judged("film-gain-half", "a yield gain on which trials agree that counts half", 30, "%", nil)
-	gainDoubtHalf = judged("film-gain-doubt-half", "the best of gains on which trials disagree that counts half", 60, "%", nil)
-	gainMixed     = judged("film-gain-mixed", "a film that lost in some trials on the crop, against", 0.3, "", nil)
-	mixedFit      = judged("film-mixed-fit", "red and blue, against: trials disagree", 0.7, "", nil)
-	priceHalf     = judged("film-price-half", "price beyond black's that counts half", 1.5, "times", nil)
-	litterFit     = judged("film-litter-fit", "film that must be lifted and hauled, against", 0.3, "", nil)
-	litterSoil    = judged("film-litter-soil", "mass of film as hauled, with soil, beside clean film", 2, "times", &table.PaperNutsedge2018)
-	coverHalf     = judged("film-cover-half", "cover gone after two crops that counts half", 25, "%", nil)
-	coverLeast    = judged("film-cover-least", "cover left below which a film cannot carry a second crop", 30, "%", nil)
-	lifeHalf      = judged("film-life-half", "days that a film gives out before the harvest ends that count half", 25, "days", nil)
-	secondPale    = judged("film-second-pale", "pale film where the second crop starts in summer", 0.3, "", nil)
-	secondDark    = judged("film-second-dark", "dark film where the second crop starts in summer, against: it can be painted", 0.2, "", nil)
-	commonFit     = judged("film-common-fit", "black, the film that is everywhere", 0.5, "", nil)
-	windFit       = judged("film-wind-fit", "paper and thin film on a windy field, against", 0.6, "", nil)
-	tearsFit      = judged("film-tears-fit", "paper, against: it tears wet, at the edge and in the setter", 0.5, "", nil)
-	gasFit        = judged("film-gas-fit", "film that holds no gas on treated ground, against", 0.9, "", nil)
-	springFit     = judged("film-summer-harvest-fit", "white under a berry set in spring that fruits all summer", 0.8, "", nil)
+const (
+	daysHalf      = 20
+	heatHalf      = 10
+	paleFrom      = 21
+	paleTop       = 24
+	paleHalf      = 3
+	silverPale    = 0.5
+	harvestLeft   = 80
+	coldFull      = 3.9
+	hoursLight    = 0.5
+	hoursModerate = 1.5
+	hoursHeavy    = 4
+	underFilm     = 2.0
+	underOrganic  = 3.0
+	hoursHalf     = 3
+	sownFit       = 0.5
+	setOutFit     = 0.6
+	yellowBlack   = 0.3
+	yellowPale    = 0.2
+	yellowPaper   = 0.5
+	yellowHeavy   = 1
+	purplePaper   = 0.9
+	purpleLight   = 0.3
+	purplePlastic = 0.5
+	virusSilver   = 0.9
+	virusOther    = 0.4
+	insectsOnly   = 0.6
+	mayCome       = 0.1
+	lateAir       = 18
+	thripsHere    = 1
+	thripsMayCome = 0.5
+	gainHalf      = 30
+	gainDoubtHalf = 60
+	gainMixed     = 0.3
+	mixedFit      = 0.7
+	priceHalf     = 1.5
+	litterFit     = 0.3
+	litterSoil    = 2
+	coverHalf     = 25
+	coverLeast    = 30
+	lifeHalf      = 25
+	secondPale    = 0.3
+	secondDark    = 0.2
+	commonFit     = 0.5
+	windFit       = 0.6
+	tearsFit      = 0.5
+	gasFit        = 0.9
+	springFit     = 0.8
 )
 
 // The figures of the bed, surface and thickness rules stand beside their rules' needs.
-var (
-	slowFlat    = judged("bed-slow-flat", "flat ground that drains slowly, against", 0.9, "", nil)
-	slowRaised  = judged("bed-slow-raised", "8 in and more on ground that drains slowly", 0.9, "", nil)
-	quickRaised = judged("bed-quick-raised", "the highest bed on ground that drains quickly, against", 0.4, "", nil)
-	heavyFrom   = judged("bed-heavy-from", "how heavy a soil must be for height to help: silt loam and heavier, not loam", 0.5, "of clay", nil)
-	heavyFit    = judged("bed-heavy-fit", "8 in and more on clay", 0.6, "", nil)
-	sandFit     = judged("bed-sand-fit", "the highest bed on sand, against", 0.4, "", nil)
-	earlyHalf   = judged("bed-early-half", "degrees that bare ground lacks at which height counts half", 6, "°C", nil)
-	usualHeight = judged("bed-usual-fit", "the height that most growers form", 0.6, "", nil)
-	nearUsual   = judged("bed-near-usual-fit", "heights beside it", 0.3, "", nil)
-	guideHeight = judged("bed-guide-fit", "a height that a guide names for the crop", 0.6, "", nil)
-	guideHalf   = judged("bed-guide-half", "how far from a guide's height counts half", 0.15, "m", nil)
-	rootsFit    = judged("bed-roots-fit", "the highest bed under deep roots", 0.5, "", nil)
-	slopeHalf   = judged("bed-slope-half", "slope at which height counts half against", 10, "%", nil)
-	shovelFit   = judged("bed-shovel-fit", "the highest bed where it must be shoveled, against", 0.8, "", nil)
-	wetFit      = judged("bed-wet-fit", "8 in and more where the ground is wet at laying", 0.7, "", nil)
-	shoulderFit = judged("bed-wind-fit", "the highest bed on a windy field, against", 0.6, "", nil)
-	scarceFit   = judged("bed-scarce-fit", "the highest bed where water is scarce, against", 0.6, "", nil)
-	scarceHours = judged("bed-scarce-hours", "hours of pumping a day at full leaf from which water is scarce", 8, "h", nil)
-	simpleFit   = judged("bed-simple-fit", "flat ground that drains", 0.5, "", nil)
-	costFit     = judged("bed-cost-fit", "film and power for the highest bed, against", 0.5, "", nil)
-	weakHalf    = judged("bed-weak-half", "share of power lacking that counts half", 0.3, "share", nil)
+const (
+	slowFlat    = 0.9
+	slowRaised  = 0.9
+	quickRaised = 0.4
+	heavyFrom   = 0.5
+	heavyFit    = 0.6
+	sandFit     = 0.4
+	earlyHalf   = 6
+	usualHeight = 0.6
+	nearUsual   = 0.3
+	guideHeight = 0.6
+	guideHalf   = 0.15
+	rootsFit    = 0.5
+	slopeHalf   = 10
+	shovelFit   = 0.8
+	wetFit      = 0.7
+	shoulderFit = 0.6
+	scarceFit   = 0.6
+	scarceHours = 8
+	simpleFit   = 0.5
+	costFit     = 0.5
+	weakHalf    = 0.3
 )
 
-var (
-	hugsFit     = judged("surface-hugs-fit", "embossed film on a raised bed", 0.8, "", nil)
-	flatFit     = judged("surface-flat-fit", "smooth film on flat ground", 0.8, "", nil)
-	slackHalf   = judged("surface-slack-half", "hot days before harvest at which smooth film's slack counts half", 20, "days", nil)
-	contactHalf = judged("surface-contact-half", "degrees that bare ground lacks at which tight contact counts half", 8, "°C", nil)
-	cheapFit    = judged("surface-cheap-fit", "smooth film, which is cheaper", 0.5, "", nil)
-	slidesFit   = judged("surface-slides-fit", "smooth film laid by hand", 0.5, "", nil)
-	tightFit    = judged("surface-tight-fit", "embossed film on a windy field", 0.6, "", nil)
+const (
+	hugsFit     = 0.8
+	flatFit     = 0.8
+	slackHalf   = 20
+	contactHalf = 8
+	cheapFit    = 0.5
+	slidesFit   = 0.5
+	tightFit    = 0.6
 
-	oneSeason  = judged("thickness-one-season-fit", "1 to 1.25 mil for one season", 0.6, "", nil)
-	stoutFit   = judged("thickness-stout-fit", "1.25 mil or more where something pierces or wears it", 0.5, "", nil)
-	gasThick   = judged("thickness-gas-fit", "1.25 mil or more on treated ground", 0.6, "", nil)
-	longBio    = judged("thickness-long-biodegradable-fit", "the thicker of films that rot, under a long crop", 0.4, "", nil)
-	secondHalf = judged("thickness-second-half", "mil short of 1.25 for a second crop that count half", 0.2, "mil", nil)
-	thinHalf   = judged("thickness-thin-half", "mil short of 1.25 against spears or gas that count half", 0.3, "mil", nil)
-	stoneHalf  = judged("thickness-stone-half", "mil short of 1.25 on stones that count half", 0.4, "mil", nil)
-	tearHalf   = judged("thickness-tear-half", "mil short of 1 at lifting that count half", 0.15, "mil", nil)
-	stalkHalf  = judged("thickness-stalk-half", "mil beyond 0.6 over trash that count half", 0.6, "mil", nil)
-	handHalf   = judged("thickness-handled-half", "mil beyond the thin films, handled, in wind or rotting, that count half", 0.5, "mil", nil)
-	weightHalf = judged("thickness-weight-half", "mil beyond 1, bought and hauled, that count half against", 0.6, "mil", nil)
-	longHalf   = judged("thickness-long-half", "mil beyond 1 under a crop that lies the winter that count half", 0.3, "mil", nil)
+	oneSeason  = 0.6
+	stoutFit   = 0.5
+	gasThick   = 0.6
+	longBio    = 0.4
+	secondHalf = 0.2
+	thinHalf   = 0.3
+	stoneHalf  = 0.4
+	tearHalf   = 0.15
+	stalkHalf  = 0.6
+	handHalf   = 0.5
+	weightHalf = 0.6
+	longHalf   = 0.3
 )
 
 // The figures of the tape rules.
-var (
-	tapeSlack     = judged("tape-spacing-slack", "by which emitters may stand beyond the usual range before it counts", 0.01, "m", nil)
-	gapHalf       = judged("tape-gap-half", "between emitters beyond the soil's widest, that count half", 0.1, "m", nil)
-	closeHalf     = judged("tape-close-half", "between emitters short of the soil's closest, that count half", 0.3, "m", nil)
-	farFrom       = judged("tape-far-from", "between emitters beyond the plants', from which some plants start far from water", 0.1, "m", nil)
-	farHalf       = judged("tape-far-half", "the same that counts half", 0.3, "m", nil)
-	tradeClosest  = judged("tape-trade-closest", "between emitters of what most growers use, at least: 8 in", 0.2, "m", &table.ClemsonTape)
-	tradeWidest   = judged("tape-trade-widest", "the same, at most: 12 in", 0.31, "m", &table.ClemsonTape)
-	tradeLow      = judged("tape-trade-low", "flow of what most growers use, at least", 0.4, "gal/min for 100 ft", &table.Practice)
-	tradeHigh     = judged("tape-trade-high", "the same, at most: 0.5, and what rounding adds", 0.515, "gal/min for 100 ft", &table.Practice)
-	tradeFit      = judged("tape-trade-fit", "emitters and flow that most growers use", 0.6, "", nil)
-	tradeSpacing  = judged("tape-trade-spacing-fit", "emitters that most growers use, with another flow", 0.25, "", nil)
-	lackHalf      = judged("tape-hours-lack-half", "hours a day that are not there that count half", 3, "h", nil)
-	spareHalf     = judged("tape-hours-spare-half", "hours a day to spare that count half", 12, "h", nil)
-	spareFit      = judged("tape-hours-spare-fit", "hours to spare, at most", 0.5, "", nil)
-	unevenFit     = judged("tape-uneven-fit", "a line beyond the design limit, against", 0.6, "", nil)
-	unevenMore    = judged("tape-uneven-more", "what a line may lose beyond that fit as it grows longer", 0.4, "", nil)
-	unevenHalf    = judged("tape-uneven-half", "of flow lost beyond the design limit that counts half of it", 10, "%", nil)
-	pulseFrom     = judged("tape-pulse-from", "longest run below which water must be given in pulses", 60, "min", nil)
-	pulseHalf     = judged("tape-pulse-half", "minutes short of it that count half", 30, "min", nil)
-	smallEmitter  = judged("tape-small-emitter", "flow of an emitter above which clogging does not count", 0.9, "L/h", nil)
-	smallFrom     = judged("tape-small-from", "flow of an emitter from which clogging is counted", 0.95, "L/h", nil)
-	smallHalf     = judged("tape-small-half", "flow short of it that counts half", 0.3, "L/h", nil)
-	longRun       = judged("tape-long-run", "a day at full leaf from which a run is long", 3, "h", &table.Practice)
-	longRunHalf   = judged("tape-long-run-half", "hours beyond it that count half", 4, "h", nil)
-	slopeFrom     = judged("tape-slope-from", "slope from which less flow keeps the ends more alike", 2, "%", nil)
-	slopeFit      = judged("tape-slope-fit", "flow on a slope, at most, against", 0.5, "", nil)
-	flowHalf      = judged("tape-flow-half", "flow of tape that counts half, on a slope or at little pressure", 400, "L/h for 100 m", nil)
-	closeFrom     = judged("tape-close-from", "between emitters up to which they cost a little more", 0.21, "m", nil)
-	closeCostHalf = judged("tape-close-cost-half", "between emitters short of 12 in that costs half", 0.3, "m", nil)
-	wideFit       = judged("tape-wide-fit", "tape of a wide bore, against", 0.8, "", nil)
-	littlePush    = judged("tape-little-pressure", "pressure below which flow counts", 40, "kPa", nil)
+const (
+	tapeSlack     = 0.01
+	gapHalf       = 0.1
+	closeHalf     = 0.3
+	farFrom       = 0.1
+	farHalf       = 0.3
+	tradeClosest  = 0.2
+	tradeWidest   = 0.31
+	tradeLow      = 0.4
+	tradeHigh     = 0.515
+	tradeFit      = 0.6
+	tradeSpacing  = 0.25
+	lackHalf      = 3
+	spareHalf     = 12
+	spareFit      = 0.5
+	unevenFit     = 0.6
+	unevenMore    = 0.4
+	unevenHalf    = 10
+	pulseFrom     = 60
+	pulseHalf     = 30
+	smallEmitter  = 0.9
+	smallFrom     = 0.95
+	smallHalf     = 0.3
+	longRun       = 3
+	longRunHalf   = 4
+	slopeFrom     = 2
+	slopeFit      = 0.5
+	flowHalf      = 400
+	closeFrom     = 0.21
+	closeCostHalf = 0.3
+	wideFit       = 0.8
+	littlePush    = 40
 )
 
 // The figures of the wait.
-var (
-	waitHalf  = judged("wait-half", "days of waiting that show half", 60, "days", nil)
-	dryWait   = judged("wait-dry", "to water dry ground through", 2, "days", nil)
-	wetWait   = judged("wait-wet", "for wet ground to drain", 5, "days", nil)
-	clearLead = judged("wait-clear", "by which the longest wait leads where the answer is clear", 7, "days", nil)
-	labelDays = judged("wait-label-unknown", "from treatment to planting while the label is not known: pages name two to three weeks", 21, "days", &table.FumigantShort)
+const (
+	waitHalf  = 60
+	dryWait   = 2
+	wetWait   = 5
+	clearLead = 7
+	labelDays = 21
 )
 
 // Where the film, bed, surface and thickness rules begin to speak.
-var (
-	leastHours  = judged("film-least-hours", "of weeding saved that are worth a word", 0.1, "h", nil)
-	passesSun   = judged("film-passes-sun", "of the sun passed from which film is said to pass it", 0.2, "share", nil)
-	holdsAll    = judged("film-holds-all", "of the light passed below which film holds the annual weeds", 0.02, "share", nil)
-	holdsNone   = judged("film-holds-none", "of the light held up to which film holds no weeds at all", 0.05, "share", nil)
-	wholeCover  = judged("film-whole-cover", "cover left after two crops that counts as whole", 95, "%", nil)
-	pastHarvest = judged("film-past-harvest", "that film must last beyond the latest harvest day", 10, "days", nil)
-	usualWhole  = judged("film-usual-whole", "of film that is down, taken to be whole where nobody counted", 80, "%", nil)
-	secondHot   = judged("film-second-hot", "hot days before harvest from which a second crop starts in summer", 10, "days", nil)
-	litterWidth = judged("film-litter-width", "width of film that litter is told for: 4 ft", 4*unit.MetresPerFoot, "m", nil)
-	sizeSlack   = judged("bed-size-slack", "by which a height may miss a guide's and still be it", 0.005, "m", nil)
-	sandyTo     = judged("bed-sandy-to", "how heavy a soil may be and still count as sand", 0.2, "of clay", nil)
-	sandFade    = judged("bed-sand-fade", "how fast sand's share of a rule falls as soil gets heavier", 2, "times", nil)
-	deepRoots   = judged("bed-deep-roots", "depth of roots from which they use loose height", 0.45, "m", nil)
-	levelTo     = judged("bed-level-to", "slope up to which height does not count against", 3, "%", nil)
-	tellable    = judged("surface-tellable", "of soil warmth, the least difference that a sentence tells", 0.5, "K", nil)
-	stoutMil    = judged("thickness-stout", "film that stands stones, spears, gas and a second crop", 1.25, "mil", nil)
-	milSlack    = judged("thickness-slack", "by which a thickness may miss a round one and still be it", 0.01, "mil", nil)
-	soldSlack   = judged("thickness-sold-slack", "by which a thickness may miss what is sold", 0.5, "µm", nil)
-	stalkFrom   = judged("thickness-stalk-from", "film from which more stands more stalks, or is slower to rot", 0.6, "mil", nil)
-	handFrom    = judged("thickness-handled-from", "film from which more is easier to handle and stands wind", 0.9, "mil", nil)
-	longBioFrom = judged("thickness-long-biodegradable-from", "film that rots, thick enough for a long crop", 0.7, "mil", nil)
-	longCrop    = judged("thickness-long-crop", "that a crop stands beyond which it is long, on film that rots", 100, "days", nil)
-	winterCrop  = judged("thickness-winter-crop", "that a crop stands from which it lies the winter", 180, "days", nil)
+const (
+	leastHours  = 0.1
+	passesSun   = 0.2
+	holdsAll    = 0.02
+	holdsNone   = 0.05
+	wholeCover  = 95
+	pastHarvest = 10
+	usualWhole  = 80
+	secondHot   = 10
+	litterWidth = 4 * unit.MetresPerFoot
+	sizeSlack   = 0.005
+	sandyTo     = 0.2
+	sandFade    = 2
+	deepRoots   = 0.45
+	levelTo     = 3
+	tellable    = 0.5
+	stoutMil    = 1.25
+	milSlack    = 0.01
+	soldSlack   = 0.5
+	stalkFrom   = 0.6
+	handFrom    = 0.9
+	longBioFrom = 0.7
+	longCrop    = 100
+	winterCrop  = 180
 )
 
 // How scores are told.
-var (
-	leadHalf    = judged("weigh-lead-half", "points ahead that show half of a lead", 2, "points", nil)
-	leastPoints = judged("weigh-least", "points below which a reason is not told: it shows as nothing beside it", 0.005, "points", nil)
+const (
+	leadHalf    = 2
+	leastPoints = 0.005
 )
-
-// The figures that tell when film may not be laid, and those of tractors, are constants
-// in their files, since other rooms read them too; [Judgements] lists them.
-
-// judgements are all of them, for "explain".
-var judgements = [...]*figure{
-	&daysHalf, &heatHalf, &paleFrom, &paleTop, &paleHalf, &silverPale, &harvestLeft, &coldFull, &hoursLight, &hoursModerate, &hoursHeavy, &underFilm, &underOrganic, &hoursHalf,
-	&sownFit, &setOutFit, &yellowBlack, &yellowPale, &yellowPaper, &yellowHeavy, &purplePaper, &purpleLight, &purplePlastic,
-	&virusSilver, &virusOther, &insectsOnly, &mayCome, &lateAir, &thripsHere, &thripsMayCome, &gainHalf, &gainDoubtHalf, &gainMixed, &mixedFit,
-	&priceHalf, &litterFit, &litterSoil, &coverHalf, &coverLeast, &lifeHalf, &secondPale, &secondDark, &commonFit, &windFit, &tearsFit, &gasFit, &springFit,
-	&slowFlat, &slowRaised, &quickRaised, &heavyFrom, &heavyFit, &sandFit, &earlyHalf, &usualHeight, &nearUsual, &guideHeight, &guideHalf, &rootsFit, &slopeHalf,
-	&shovelFit, &wetFit, &shoulderFit, &scarceFit, &scarceHours, &simpleFit, &costFit, &weakHalf,
-	&hugsFit, &flatFit, &slackHalf, &contactHalf, &cheapFit, &slidesFit, &tightFit,
-	&oneSeason, &stoutFit, &gasThick, &longBio, &secondHalf, &thinHalf, &stoneHalf, &tearHalf, &stalkHalf, &handHalf, &weightHalf, &longHalf,
-	&tapeSlack, &gapHalf, &closeHalf, &farFrom, &farHalf, &tradeClosest, &tradeWidest, &tradeLow, &tradeHigh, &tradeFit, &tradeSpacing, &lackHalf,
-	&spareHalf, &spareFit, &unevenFit, &unevenMore, &unevenHalf, &pulseFrom, &pulseHalf, &smallEmitter, &smallFrom, &smallHalf, &longRun, &longRunHalf,
-	&slopeFrom, &slopeFit, &flowHalf, &closeFrom, &closeCostHalf, &wideFit, &littlePush, &waitHalf, &dryWait, &wetWait, &clearLead, &labelDays,
-	&leastHours, &passesSun, &holdsAll, &holdsNone, &wholeCover, &pastHarvest, &usualWhole, &secondHot, &litterWidth, &sizeSlack, &sandyTo, &sandFade,
-	&deepRoots, &levelTo, &tellable, &stoutMil, &milSlack, &soldSlack, &stalkFrom, &handFrom, &longBioFrom, &longCrop, &winterCrop, &leadHalf,
-	&leastPoints,
-}
 
 // Judgements lists every figure that the rules weigh with and no table gives.
 func Judgements() []unit.Judgement {
-	list := make([]unit.Judgement, 0, 200)
-	for _, f := range judgements {
-		list = append(list, f.row())
-	}
-	list = append(list, []unit.Judgement{
+	list := []unit.Judgement{
+		{ID: "film-days-half", Means: "days earlier, or later, that count half", Value: daysHalf, Unit: "days"},
+		{ID: "film-heat-half", Means: "days lost to heat that count half", Value: heatHalf, Unit: "days"},
+		{ID: "film-pale-from", Means: "usual air at planting above which white begins to count under warm crops: in Delaware guides change in mid-June, at 22 °C", Value: paleFrom, Unit: "°C", Source: table.LateSwitch.Named()},
+		{ID: "film-pale-top", Means: "top of the best months of the crops that the guides name, tomato and pepper; what a crop bears beyond it puts white off as far", Value: paleTop, Unit: "°C", Source: table.LateSwitch.Named()},
+		{ID: "film-pale-half", Means: "degrees above it, or above a cool crop's best months, at which white counts half", Value: paleHalf, Unit: "°C"},
+		{ID: "film-silver-in-heat", Means: "what silver counts beside white in heat: guides name white, and keep silver for insects", Value: silverPale, Unit: "share"},
+		{ID: "film-short-harvest", Means: "days of harvest before frost below which a season is short", Value: harvestLeft, Unit: "days"},
+		{ID: "film-cold-full", Means: "degrees below its best roots, under black, at which a short season counts whole: as many as the warmest film adds to black, 8 to 14 °F against 3 to 5", Value: coldFull, Unit: "°C", Source: table.NewEngland.Named()},
+		{ID: "film-weeding-light", Means: "weeding of 100 ft of bare bed in a season, light weeds", Value: hoursLight, Unit: "h"},
+		{ID: "film-weeding-moderate", Means: "weeding of 100 ft of bare bed in a season, moderate weeds", Value: hoursModerate, Unit: "h"},
+		{ID: "film-weeding-heavy", Means: "weeding of 100 ft of bare bed in a season, heavy weeds", Value: hoursHeavy, Unit: "h"},
+		{ID: "film-weeding-under", Means: "how many times longer a weed takes under film, where no hoe reaches", Value: underFilm, Unit: "times"},
+		{ID: "film-weeding-under-organic", Means: "the same where no spray may be used before laying", Value: underOrganic, Unit: "times"},
+		{ID: "film-weeding-half", Means: "hours of weeding saved on 100 ft of bed that count half", Value: hoursHalf, Unit: "h"},
+		{ID: "film-sown-fit", Means: "clear film over seed", Value: sownFit},
+		{ID: "film-set-out-fit", Means: "clear film over transplants, against", Value: setOutFit},
+		{ID: "film-yellow-black", Means: "black against yellow nutsedge", Value: yellowBlack},
+		{ID: "film-yellow-pale", Means: "white and silver against yellow nutsedge, against", Value: yellowPale},
+		{ID: "film-yellow-paper", Means: "paper against yellow nutsedge, weeds light or moderate", Value: yellowPaper},
+		{ID: "film-yellow-paper-heavy", Means: "paper against yellow nutsedge, weeds heavy: in Tennessee it was best", Value: yellowHeavy, Source: table.PaperNutsedge2018.Named()},
+		{ID: "film-purple-paper", Means: "paper against purple nutsedge", Value: purplePaper},
+		{ID: "film-purple-light", Means: "film that passes light against purple nutsedge: trials differ", Value: purpleLight},
+		{ID: "film-purple-plastic", Means: "other plastic against purple nutsedge, against", Value: purplePlastic},
+		{ID: "film-virus-silver", Means: "silver where carriers are and the crop takes their virus", Value: virusSilver},
+		{ID: "film-virus-white", Means: "white where carriers are and the crop takes their virus", Value: virusOther},
+		{ID: "film-insects-only", Means: "silver where thrips are and the crop is an onion or its kin, which they harm by feeding", Value: insectsOnly, Source: table.SilverOnion2006.Named()},
+		{ID: "film-carriers-may-come", Means: "silver where no insects were named", Value: mayCome},
+		{ID: "film-late-air", Means: "usual air at planting above which carriers are about, where none were named", Value: lateAir, Unit: "°C"},
+		{ID: "film-thrips-here", Means: "blue where thrips are, against", Value: thripsHere},
+		{ID: "film-thrips-may-come", Means: "blue on a crop that takes virus from thrips, against", Value: thripsMayCome},
+		{ID: "film-gain-half", Means: "a yield gain on which trials agree that counts half", Value: gainHalf, Unit: "%"},
+		{ID: "film-gain-doubt-half", Means: "the best of gains on which trials disagree that counts half", Value: gainDoubtHalf, Unit: "%"},
+		{ID: "film-gain-mixed", Means: "a film that lost in some trials on the crop, against", Value: gainMixed},
+		{ID: "film-mixed-fit", Means: "red and blue, against: trials disagree", Value: mixedFit},
+		{ID: "film-price-half", Means: "price beyond black's that counts half", Value: priceHalf, Unit: "times"},
+		{ID: "film-litter-fit", Means: "film that must be lifted and hauled, against", Value: litterFit},
+		{ID: "film-litter-soil", Means: "mass of film as hauled, with soil, beside clean film", Value: litterSoil, Unit: "times", Source: table.PaperNutsedge2018.Named()},
+		{ID: "film-cover-half", Means: "cover gone after two crops that counts half", Value: coverHalf, Unit: "%"},
+		{ID: "film-cover-least", Means: "cover left below which a film cannot carry a second crop", Value: coverLeast, Unit: "%"},
+		{ID: "film-life-half", Means: "days that a film gives out before the harvest ends that count half", Value: lifeHalf, Unit: "days"},
+		{ID: "film-second-pale", Means: "pale film where the second crop starts in summer", Value: secondPale},
+		{ID: "film-second-dark", Means: "dark film where the second crop starts in summer, against: it can be painted", Value: secondDark},
+		{ID: "film-common-fit", Means: "black, the film that is everywhere", Value: commonFit},
+		{ID: "film-wind-fit", Means: "paper and thin film on a windy field, against", Value: windFit},
+		{ID: "film-tears-fit", Means: "paper, against: it tears wet, at the edge and in the setter", Value: tearsFit},
+		{ID: "film-gas-fit", Means: "film that holds no gas on treated ground, against", Value: gasFit},
+		{ID: "film-summer-harvest-fit", Means: "white under a berry set in spring that fruits all summer", Value: springFit},
+		{ID: "bed-slow-flat", Means: "flat ground that drains slowly, against", Value: slowFlat},
+		{ID: "bed-slow-raised", Means: "8 in and more on ground that drains slowly", Value: slowRaised},
+		{ID: "bed-quick-raised", Means: "the highest bed on ground that drains quickly, against", Value: quickRaised},
+		{ID: "bed-heavy-from", Means: "how heavy a soil must be for height to help: silt loam and heavier, not loam", Value: heavyFrom, Unit: "of clay"},
+		{ID: "bed-heavy-fit", Means: "8 in and more on clay", Value: heavyFit},
+		{ID: "bed-sand-fit", Means: "the highest bed on sand, against", Value: sandFit},
+		{ID: "bed-early-half", Means: "degrees that bare ground lacks at which height counts half", Value: earlyHalf, Unit: "°C"},
+		{ID: "bed-usual-fit", Means: "the height that most growers form", Value: usualHeight},
+		{ID: "bed-near-usual-fit", Means: "heights beside it", Value: nearUsual},
+		{ID: "bed-guide-fit", Means: "a height that a guide names for the crop", Value: guideHeight},
+		{ID: "bed-guide-half", Means: "how far from a guide's height counts half", Value: guideHalf, Unit: "m"},
+		{ID: "bed-roots-fit", Means: "the highest bed under deep roots", Value: rootsFit},
+		{ID: "bed-slope-half", Means: "slope at which height counts half against", Value: slopeHalf, Unit: "%"},
+		{ID: "bed-shovel-fit", Means: "the highest bed where it must be shoveled, against", Value: shovelFit},
+		{ID: "bed-wet-fit", Means: "8 in and more where the ground is wet at laying", Value: wetFit},
+		{ID: "bed-wind-fit", Means: "the highest bed on a windy field, against", Value: shoulderFit},
+		{ID: "bed-scarce-fit", Means: "the highest bed where water is scarce, against", Value: scarceFit},
+		{ID: "bed-scarce-hours", Means: "hours of pumping a day at full leaf from which water is scarce", Value: scarceHours, Unit: "h"},
+		{ID: "bed-simple-fit", Means: "flat ground that drains", Value: simpleFit},
+		{ID: "bed-cost-fit", Means: "film and power for the highest bed, against", Value: costFit},
+		{ID: "bed-weak-half", Means: "share of power lacking that counts half", Value: weakHalf, Unit: "share"},
+		{ID: "surface-hugs-fit", Means: "embossed film on a raised bed", Value: hugsFit},
+		{ID: "surface-flat-fit", Means: "smooth film on flat ground", Value: flatFit},
+		{ID: "surface-slack-half", Means: "hot days before harvest at which smooth film's slack counts half", Value: slackHalf, Unit: "days"},
+		{ID: "surface-contact-half", Means: "degrees that bare ground lacks at which tight contact counts half", Value: contactHalf, Unit: "°C"},
+		{ID: "surface-cheap-fit", Means: "smooth film, which is cheaper", Value: cheapFit},
+		{ID: "surface-slides-fit", Means: "smooth film laid by hand", Value: slidesFit},
+		{ID: "surface-tight-fit", Means: "embossed film on a windy field", Value: tightFit},
+		{ID: "thickness-one-season-fit", Means: "1 to 1.25 mil for one season", Value: oneSeason},
+		{ID: "thickness-stout-fit", Means: "1.25 mil or more where something pierces or wears it", Value: stoutFit},
+		{ID: "thickness-gas-fit", Means: "1.25 mil or more on treated ground", Value: gasThick},
+		{ID: "thickness-long-biodegradable-fit", Means: "the thicker of films that rot, under a long crop", Value: longBio},
+		{ID: "thickness-second-half", Means: "mil short of 1.25 for a second crop that count half", Value: secondHalf, Unit: "mil"},
+		{ID: "thickness-thin-half", Means: "mil short of 1.25 against spears or gas that count half", Value: thinHalf, Unit: "mil"},
+		{ID: "thickness-stone-half", Means: "mil short of 1.25 on stones that count half", Value: stoneHalf, Unit: "mil"},
+		{ID: "thickness-tear-half", Means: "mil short of 1 at lifting that count half", Value: tearHalf, Unit: "mil"},
+		{ID: "thickness-stalk-half", Means: "mil beyond 0.6 over trash that count half", Value: stalkHalf, Unit: "mil"},
+		{ID: "thickness-handled-half", Means: "mil beyond the thin films, handled, in wind or rotting, that count half", Value: handHalf, Unit: "mil"},
+		{ID: "thickness-weight-half", Means: "mil beyond 1, bought and hauled, that count half against", Value: weightHalf, Unit: "mil"},
+		{ID: "thickness-long-half", Means: "mil beyond 1 under a crop that lies the winter that count half", Value: longHalf, Unit: "mil"},
+		{ID: "tape-spacing-slack", Means: "by which emitters may stand beyond the usual range before it counts", Value: tapeSlack, Unit: "m"},
+		{ID: "tape-gap-half", Means: "between emitters beyond the soil's widest, that count half", Value: gapHalf, Unit: "m"},
+		{ID: "tape-close-half", Means: "between emitters short of the soil's closest, that count half", Value: closeHalf, Unit: "m"},
+		{ID: "tape-far-from", Means: "between emitters beyond the plants', from which some plants start far from water", Value: farFrom, Unit: "m"},
+		{ID: "tape-far-half", Means: "the same that counts half", Value: farHalf, Unit: "m"},
+		{ID: "tape-trade-closest", Means: "between emitters of what most growers use, at least: 8 in", Value: tradeClosest, Unit: "m", Source: table.ClemsonTape.Named()},
+		{ID: "tape-trade-widest", Means: "the same, at most: 12 in", Value: tradeWidest, Unit: "m", Source: table.ClemsonTape.Named()},
+		{ID: "tape-trade-low", Means: "flow of what most growers use, at least", Value: tradeLow, Unit: "gal/min for 100 ft", Source: table.Practice.Named()},
+		{ID: "tape-trade-high", Means: "the same, at most: 0.5, and what rounding adds", Value: tradeHigh, Unit: "gal/min for 100 ft", Source: table.Practice.Named()},
+		{ID: "tape-trade-fit", Means: "emitters and flow that most growers use", Value: tradeFit},
+		{ID: "tape-trade-spacing-fit", Means: "emitters that most growers use, with another flow", Value: tradeSpacing},
+		{ID: "tape-hours-lack-half", Means: "hours a day that are not there that count half", Value: lackHalf, Unit: "h"},
+		{ID: "tape-hours-spare-half", Means: "hours a day to spare that count half", Value: spareHalf, Unit: "h"},
+		{ID: "tape-hours-spare-fit", Means: "hours to spare, at most", Value: spareFit},
+		{ID: "tape-uneven-fit", Means: "a line beyond the design limit, against", Value: unevenFit},
+		{ID: "tape-uneven-more", Means: "what a line may lose beyond that fit as it grows longer", Value: unevenMore},
+		{ID: "tape-uneven-half", Means: "of flow lost beyond the design limit that counts half of it", Value: unevenHalf, Unit: "%"},
+		{ID: "tape-pulse-from", Means: "longest run below which water must be given in pulses", Value: pulseFrom, Unit: "min"},
+		{ID: "tape-pulse-half", Means: "minutes short of it that count half", Value: pulseHalf, Unit: "min"},
+		{ID: "tape-small-emitter", Means: "flow of an emitter above which clogging does not count", Value: smallEmitter, Unit: "L/h"},
+		{ID: "tape-small-from", Means: "flow of an emitter from which clogging is counted", Value: smallFrom, Unit: "L/h"},
+		{ID: "tape-small-half", Means: "flow short of it that counts half", Value: smallHalf, Unit: "L/h"},
+		{ID: "tape-long-run", Means: "a day at full leaf from which a run is long", Value: longRun, Unit: "h", Source: table.Practice.Named()},
+		{ID: "tape-long-run-half", Means: "hours beyond it that count half", Value: longRunHalf, Unit: "h"},
+		{ID: "tape-slope-from", Means: "slope from which less flow keeps the ends more alike", Value: slopeFrom, Unit: "%"},
+		{ID: "tape-slope-fit", Means: "flow on a slope, at most, against", Value: slopeFit},
+		{ID: "tape-flow-half", Means: "flow of tape that counts half, on a slope or at little pressure", Value: flowHalf, Unit: "L/h for 100 m"},
+		{ID: "tape-close-from", Means: "between emitters up to which they cost a little more", Value: closeFrom, Unit: "m"},
+		{ID: "tape-close-cost-half", Means: "between emitters short of 12 in that costs half", Value: closeCostHalf, Unit: "m"},
+		{ID: "tape-wide-fit", Means: "tape of a wide bore, against", Value: wideFit},
+		{ID: "tape-little-pressure", Means: "pressure below which flow counts", Value: littlePush, Unit: "kPa"},
+		{ID: "wait-half", Means: "days of waiting that show half", Value: waitHalf, Unit: "days"},
+		{ID: "wait-dry", Means: "to water dry ground through", Value: dryWait, Unit: "days"},
+		{ID: "wait-wet", Means: "for wet ground to drain", Value: wetWait, Unit: "days"},
+		{ID: "wait-clear", Means: "by which the longest wait leads where the answer is clear", Value: clearLead, Unit: "days"},
+		{ID: "wait-label-unknown", Means: "from treatment to planting while the label is not known: pages name two to three weeks", Value: labelDays, Unit: "days", Source: table.FumigantShort.Named()},
+		{ID: "film-least-hours", Means: "of weeding saved that are worth a word", Value: leastHours, Unit: "h"},
+		{ID: "film-passes-sun", Means: "of the sun passed from which film is said to pass it", Value: passesSun, Unit: "share"},
+		{ID: "film-holds-all", Means: "of the light passed below which film holds the annual weeds", Value: holdsAll, Unit: "share"},
+		{ID: "film-holds-none", Means: "of the light held up to which film holds no weeds at all", Value: holdsNone, Unit: "share"},
+		{ID: "film-whole-cover", Means: "cover left after two crops that counts as whole", Value: wholeCover, Unit: "%"},
+		{ID: "film-past-harvest", Means: "that film must last beyond the latest harvest day", Value: pastHarvest, Unit: "days"},
+		{ID: "film-usual-whole", Means: "of film that is down, taken to be whole where nobody counted", Value: usualWhole, Unit: "%"},
+		{ID: "film-second-hot", Means: "hot days before harvest from which a second crop starts in summer", Value: secondHot, Unit: "days"},
+		{ID: "film-litter-width", Means: "width of film that litter is told for: 4 ft", Value: litterWidth, Unit: "m"},
+		{ID: "bed-size-slack", Means: "by which a height may miss a guide's and still be it", Value: sizeSlack, Unit: "m"},
+		{ID: "bed-sandy-to", Means: "how heavy a soil may be and still count as sand", Value: sandyTo, Unit: "of clay"},
+		{ID: "bed-sand-fade", Means: "how fast sand's share of a rule falls as soil gets heavier", Value: sandFade, Unit: "times"},
+		{ID: "bed-deep-roots", Means: "depth of roots from which they use loose height", Value: deepRoots, Unit: "m"},
+		{ID: "bed-level-to", Means: "slope up to which height does not count against", Value: levelTo, Unit: "%"},
+		{ID: "surface-tellable", Means: "of soil warmth, the least difference that a sentence tells", Value: tellable, Unit: "K"},
+		{ID: "thickness-stout", Means: "film that stands stones, spears, gas and a second crop", Value: stoutMil, Unit: "mil"},
+		{ID: "thickness-slack", Means: "by which a thickness may miss a round one and still be it", Value: milSlack, Unit: "mil"},
+		{ID: "thickness-sold-slack", Means: "by which a thickness may miss what is sold", Value: soldSlack, Unit: "µm"},
+		{ID: "thickness-stalk-from", Means: "film from which more stands more stalks, or is slower to rot", Value: stalkFrom, Unit: "mil"},
+		{ID: "thickness-handled-from", Means: "film from which more is easier to handle and stands wind", Value: handFrom, Unit: "mil"},
+		{ID: "thickness-long-biodegradable-from", Means: "film that rots, thick enough for a long crop", Value: longBioFrom, Unit: "mil"},
+		{ID: "thickness-long-crop", Means: "that a crop stands beyond which it is long, on film that rots", Value: longCrop, Unit: "days"},
+		{ID: "thickness-winter-crop", Means: "that a crop stands from which it lies the winter", Value: winterCrop, Unit: "days"},
+		{ID: "weigh-lead-half", Means: "points ahead that show half of a lead", Value: leadHalf, Unit: "points"},
+		{ID: "weigh-least", Means: "points below which a reason is not told: it shows as nothing beside it", Value: leastPoints, Unit: "points"},
 		{ID: "weigh-slight", Means: "weight of a slight rule", Value: float64(Slight), Unit: "points"},
 		{ID: "weigh-plain", Means: "weight of a plain rule", Value: float64(Plain), Unit: "points"},
 		{ID: "weigh-strong", Means: "weight of a strong rule", Value: float64(Strong), Unit: "points"},
@@ -253,7 +361,7 @@ func Judgements() []unit.Judgement {
 		{ID: "bed-power-slack", Means: "by which a tractor may miss the power for a bed", Value: PowerSlack, Unit: "kW"},
 		{ID: "film-density", Means: "of polyethylene", Value: FilmDensity, Unit: "kg/m³", Source: table.FilmYieldConstant.Named()},
 		{ID: "place-far-station", Means: "to the station beyond which it is said to be far", Value: farStation, Unit: "m"},
-	}...)
+	}
 	for o, power := range LeastPower {
 		j := unit.Judgement{ID: "bed-power-" + question.Bed.Key(question.Option(o)), Means: "power that forms a bed of this height and lays on it in one pass", Value: float64(power), Unit: "kW"}
 		switch o {

@@ -41,7 +41,7 @@ type Rule struct {
 func (r *Rule) ask(f *facts.Facts, o question.Option) (Finding, bool) {
 	finding, speaks := r.Judge(f, o)
 	finding.Fit = math.Round(finding.Fit*1000) / 1000
-	if speaks && !finding.RulesOut && math.Abs(float64(r.Weight)*finding.Fit) < leastPoints.Value {
+	if speaks && !finding.RulesOut && math.Abs(float64(r.Weight)*finding.Fit) < leastPoints {
 		return silent()
 	}
 	return finding, speaks

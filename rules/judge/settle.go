@@ -89,5 +89,5 @@ func LabelEnds(p *field.PracticeCase) (unit.Date, bool) {
 	if !p.FumigatedOn.Given {
 		return 0, false
 	}
-	return p.FumigatedOn.Value.Plus(unit.Days(p.LabelInterval.Or(labelDays.Value))), true
+	return p.FumigatedOn.Value.Plus(unit.Days(p.LabelInterval.Or(labelDays))), true
 }

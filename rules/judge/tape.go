@@ -29,10 +29,10 @@ var tapeRules = [...]*Rule{
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			s, low, high := tapeOf(o).Spacing, f.Soil.Spacing.Low, f.Soil.Spacing.High
 			switch {
-			case s > high+unit.Metres(tapeSlack.Value):
-				return against(saturate(float64(s-high), gapHalf.Value), "On {} one emitter wets about {}. Emitters {} apart leave dry gaps; {} is usual.", f.Soil.Name, unit.Short(f.Soil.Wetted.Value), unit.Short(s), unit.Between(unit.Short(low), unit.Short(high)))
-			case s < low-unit.Metres(tapeSlack.Value):
-				return against(saturate(float64(low-s), closeHalf.Value), "On {} emitters {} apart are closer than they need to be; {} is usual.", f.Soil.Name, unit.Short(s), unit.Between(unit.Short(low), unit.Short(high)))
+			case s > high+unit.Metres(tapeSlack):
+				return against(saturate(float64(s-high), gapHalf), "On {} one emitter wets about {}. Emitters {} apart leave dry gaps; {} is usual.", f.Soil.Name, unit.Short(f.Soil.Wetted.Value), unit.Short(s), unit.Between(unit.Short(low), unit.Short(high)))
+			case s < low-unit.Metres(tapeSlack):
+				return against(saturate(float64(low-s), closeHalf), "On {} emitters {} apart are closer than they need to be; {} is usual.", f.Soil.Name, unit.Short(s), unit.Between(unit.Short(low), unit.Short(high)))
 			}
 			return silent()
 		}},
@@ -41,8 +41,8 @@ var tapeRules = [...]*Rule{
 		Sources: []*table.Source{&table.Practice, &table.TapeOffset}, Fires: "onion-sets",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			s := tapeOf(o).Spacing
-			if over := s - f.InRow; float64(over) > farFrom.Value {
-				return against(saturate(float64(over), farHalf.Value), "Plants are {} apart and emitters {}: some plants start far from water.", unit.Short(f.InRow), unit.Short(s))
+			if over := s - f.InRow; float64(over) > farFrom {
+				return against(saturate(float64(over), farHalf), "Plants are {} apart and emitters {}: some plants start far from water.", unit.Short(f.InRow), unit.Short(s))
 			}
 			return silent()
 		}},
@@ -51,14 +51,14 @@ var tapeRules = [...]*Rule{
 		Sources: []*table.Source{&table.Practice, &table.ClemsonTape}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			t := tapeOf(o)
-			if float64(t.Spacing) < tradeClosest.Value || float64(t.Spacing) > tradeWidest.Value || t.Bore > table.CommonBore {
+			if float64(t.Spacing) < tradeClosest || float64(t.Spacing) > tradeWidest || t.Bore > table.CommonBore {
 				return silent()
 			}
-			low, high := unit.FromGallonsPerMinutePer100Feet(tradeLow.Value), unit.FromGallonsPerMinutePer100Feet(tradeHigh.Value)
+			low, high := unit.FromGallonsPerMinutePer100Feet(tradeLow), unit.FromGallonsPerMinutePer100Feet(tradeHigh)
 			if t.Flow >= low && t.Flow <= high {
-				return speaksFor(tradeFit.Value, "Most vegetables are grown on tape with emitters {} apart and a flow of about {}.", unit.Between(unit.Short(0.2032), unit.Short(0.3048)), unit.Between(low, unit.FromGallonsPerMinutePer100Feet(0.5)))
+				return speaksFor(tradeFit, "Most vegetables are grown on tape with emitters {} apart and a flow of about {}.", unit.Between(unit.Short(0.2032), unit.Short(0.3048)), unit.Between(low, unit.FromGallonsPerMinutePer100Feet(0.5)))
 			}
-			return speaksFor(tradeSpacing.Value, "Most vegetables are grown on tape with emitters {} apart.", unit.Between(unit.Short(0.2032), unit.Short(0.3048)))
+			return speaksFor(tradeSpacing, "Most vegetables are grown on tape with emitters {} apart.", unit.Between(unit.Short(0.2032), unit.Short(0.3048)))
 		}},
 	{ID: "tape-one-bed-too-much", Speaks: question.Tape, Weight: Strong, Title: "The source must feed one bed",
 		Because: "A zone cannot be smaller than a bed.",
@@ -78,10 +78,13 @@ var tapeRules = [...]*Rule{
 				return silent()
 			}
 			day, have := s.HoursADay.Value, s.Hours
-			if day > have {
-				return against(saturate(float64(day-have), lackHalf.Value), "At full leaf {} need {} of running a day; you have {}.", zonesOf(s.Zones), day, have)
+			if day > 24 {
+				return against(saturate(float64(day-have), 3), "At full leaf {} need {} of running for each day: more than a day has.", zonesOf(s.Zones), day)
 			}
-			return speaksFor(saturate(float64(have-day), spareHalf.Value)*spareFit.Value, "At full leaf {} need {} of running a day, within your {}.", zonesOf(s.Zones), day, have)
+			if day > have {
+				return against(saturate(float64(day-have), lackHalf), "At full leaf {} need {} of running a day; you have {}.", zonesOf(s.Zones), day, have)
+			}
+			return speaksFor(saturate(float64(have-day), spareHalf)*spareFit, "At full leaf {} need {} of running a day, within your {}.", zonesOf(s.Zones), day, have)
 		}},
 	{ID: "tape-run-length", Speaks: question.Tape, Weight: Strong, Title: "Reaches the end of the bed",
 		Because: "A dry far end is the commonest fault of long beds.",
@@ -95,17 +98,17 @@ var tapeRules = [...]*Rule{
 			if spread > facts.WorstSpread {
 				return rulesOut("Along {} of tape the driest plants would get {} less than the wettest. More than a fifth shows in the crop.", long, spread)
 			}
-			return against(unevenFit.Value+saturate(float64(spread-facts.DesignSpread), unevenHalf.Value)*unevenMore.Value, "Along {} of tape the driest plants get {} less than the wettest; a tenth is the limit to design for.", long, spread)
+			return against(unevenFit+saturate(float64(spread-facts.DesignSpread), unevenHalf)*unevenMore, "Along {} of tape the driest plants get {} less than the wettest; a tenth is the limit to design for.", long, spread)
 		}},
 	{ID: "tape-short-pulses", Speaks: question.Tape, Weight: Plain, Title: "Water that stays with the roots",
 		Because: "A flow that passes the roots in minutes needs a timer and many pulses.",
 		Sources: []*table.Source{&table.Drip1996, &table.NCATDrip, &table.Saxton2006}, Fires: "melon-weak-well",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			run := f.Sketch[o].Longest
-			if float64(run) >= pulseFrom.Value || run == 0 {
+			if float64(run) >= pulseFrom || run == 0 {
 				return silent()
 			}
-			return against(saturate(pulseFrom.Value-float64(run), pulseHalf.Value), "After {} the water sinks below the roots on {}, so it must be given in short pulses.", run, f.Soil.Name)
+			return against(saturate(pulseFrom-float64(run), pulseHalf), "After {} the water sinks below the roots on {}, so it must be given in short pulses.", run, f.Soil.Name)
 		}},
 	{ID: "tape-clogging", Speaks: question.Tape, Weight: Plain, Title: "Small outlets clog",
 		Because: "Low-flow emitters have the narrowest passages.",
@@ -115,38 +118,38 @@ var tapeRules = [...]*Rule{
 				return silent()
 			}
 			emitter := float64(tapeOf(o).Emitter())
-			if emitter > smallEmitter.Value {
+			if emitter > smallEmitter {
 				return silent()
 			}
-			return against(f.ClogRisk*saturate(smallFrom.Value-emitter, smallHalf.Value), "Its emitters give only {} each, and your water may clog them.", unit.SmallFlow(emitter))
+			return against(f.ClogRisk*saturate(smallFrom-emitter, smallHalf), "Its emitters give only {} each, and your water may clog them.", unit.SmallFlow(emitter))
 		}},
 	{ID: "tape-thirsty-crop", Speaks: question.Tape, Weight: Plain, Title: "Enough for a thirsty crop",
 		Because: "Long hours leave no day for repairs.",
 		Sources: []*table.Source{&table.FAO56, &table.Practice}, Fires: "tomato-high-summer",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			day := hourSpan(f.Sketch[o].PeakRun)
-			if float64(day) < longRun.Value {
+			if float64(day) < longRun {
 				return silent()
 			}
-			return against(saturate(float64(day)-longRun.Value, longRunHalf.Value), "At full leaf this tape must run {} a day for {} of water.", day, f.Peak)
+			return against(saturate(float64(day)-longRun, longRunHalf), "At full leaf this tape must run {} a day for {} of water.", day, f.Peak)
 		}},
 	{ID: "tape-slope", Speaks: question.Tape, Weight: Slight, Title: "On a slope",
 		Because: "Every foot of fall adds pressure, and tape of a high flow is the less even for it.",
 		Sources: []*table.Source{&table.KansasTape}, Fires: "melon-hillside",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Case.Soil.Slope.Value < slopeFrom.Value {
+			if f.Case.Soil.Slope.Value < slopeFrom {
 				return silent()
 			}
-			return against(saturate(float64(tapeOf(o).Flow), flowHalf.Value)*slopeFit.Value, "On a slope of {} tape of a lower flow waters the two ends more evenly.", unit.FineShare(f.Case.Soil.Slope.Value))
+			return against(saturate(float64(tapeOf(o).Flow), flowHalf)*slopeFit, "On a slope of {} tape of a lower flow waters the two ends more evenly.", unit.FineShare(f.Case.Soil.Slope.Value))
 		}},
 	{ID: "tape-price", Speaks: question.Tape, Weight: Slight, Title: "Price",
 		Because: "Closer emitters cost a little more for each meter.",
 		Sources: []*table.Source{&table.Memory}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if float64(tapeOf(o).Spacing) > closeFrom.Value {
+			if float64(tapeOf(o).Spacing) > closeFrom {
 				return silent()
 			}
-			return against(saturate(tradeWidest.Value-float64(tapeOf(o).Spacing), closeCostHalf.Value), "Tape with emitters {} apart costs a little more.", unit.Short(tapeOf(o).Spacing))
+			return against(saturate(tradeWidest-float64(tapeOf(o).Spacing), closeCostHalf), "Tape with emitters {} apart costs a little more.", unit.Short(tapeOf(o).Spacing))
 		}},
 	{ID: "tape-wide-bore", Speaks: question.Tape, Weight: Slight, Title: "A wide tape",
 		Because: "Wide tape costs more and needs its own fittings; it pays where beds are long.",
@@ -156,7 +159,7 @@ var tapeRules = [...]*Rule{
 			if t.Bore <= table.CommonBore {
 				return silent()
 			}
-			return against(wideFit.Value, "Tape of {} costs more than the common {}, and takes fittings of its own.", unit.Bore(t.Bore), unit.Bore(table.CommonBore))
+			return against(wideFit, "Tape of {} costs more than the common {}, and takes fittings of its own.", unit.Bore(t.Bore), unit.Bore(table.CommonBore))
 		}},
 	{ID: "tape-low-pressure", Speaks: question.Tape, Weight: Plain, Title: "Little pressure",
 		Because: "A tank on a stand gives a few kilopascals; high flow uses them up in the tape.",
@@ -166,9 +169,9 @@ var tapeRules = [...]*Rule{
 				return rulesOut("Your source leaves {} at the tape: too little to push water through it.", s.Pressure)
 			}
 			p := f.Case.Water.Pressure
-			if !p.Given || float64(p.Value) >= littlePush.Value {
+			if !p.Given || float64(p.Value) >= littlePush {
 				return silent()
 			}
-			return against(saturate(float64(tapeOf(o).Flow), flowHalf.Value), "With only {} of pressure, a tape that draws less reaches further.", p.Value)
+			return against(saturate(float64(tapeOf(o).Flow), flowHalf), "With only {} of pressure, a tape that draws less reaches further.", p.Value)
 		}},
 }

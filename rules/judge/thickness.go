@@ -50,7 +50,7 @@ var thicknessRules = [...]*Rule{
 				}
 				return rulesOut("{} is sold by thickness.", unit.Capital(r.Name))
 			}
-			if r.ByWeight || (float64(question.Thicknesses[o])+soldSlack.Value >= float64(r.Thicknesses.Low) && float64(question.Thicknesses[o]) <= float64(r.Thicknesses.High)+soldSlack.Value) {
+			if r.ByWeight || (float64(question.Thicknesses[o])+soldSlack >= float64(r.Thicknesses.Low) && float64(question.Thicknesses[o]) <= float64(r.Thicknesses.High)+soldSlack) {
 				return silent()
 			}
 			return rulesOut("{} is usually sold in {}.", unit.Capital(r.Name), unit.Between(r.Thicknesses.Low, r.Thicknesses.High))
@@ -61,8 +61,8 @@ var thicknessRules = [...]*Rule{
 			if o == question.ByWeight {
 				return silent()
 			}
-			if t := thick(o); t >= 1-milSlack.Value && t <= stoutMil.Value+milSlack.Value {
-				return speaksFor(oneSeason.Value, "For one season most growers lay {}.", unit.Between(unit.FromMil(1), unit.FromMil(stoutMil.Value)))
+			if t := thick(o); t >= 1-milSlack && t <= stoutMil+milSlack {
+				return speaksFor(oneSeason, "For one season most growers lay {}.", unit.Between(unit.FromMil(1), unit.FromMil(stoutMil)))
 			}
 			return silent()
 		}},
@@ -73,10 +73,10 @@ var thicknessRules = [...]*Rule{
 			if crops < 2 || o == question.ByWeight {
 				return silent()
 			}
-			if short := stoutMil.Value - thick(o); short > milSlack.Value {
-				return against(saturate(short, secondHalf.Value), "{} crops on one laying need {} or more.", int(crops), unit.FromMil(stoutMil.Value))
+			if short := stoutMil - thick(o); short > milSlack {
+				return against(saturate(short, secondHalf), "{} crops on one laying need {} or more.", int(crops), unit.FromMil(stoutMil))
 			}
-			return speaksFor(stoutFit.Value, "Thick enough for {} crops on one laying.", int(crops))
+			return speaksFor(stoutFit, "Thick enough for {} crops on one laying.", int(crops))
 		}},
 	{ID: "thickness-nutsedge", Speaks: question.Thickness, Weight: Plain, Title: "Nutsedge",
 		Because: "Spears pierce thin film first.", Sources: []*table.Source{&table.NutsedgeYellow2005}, Fires: "pepper-yellow-nutsedge",
@@ -85,21 +85,21 @@ var thicknessRules = [...]*Rule{
 			if sedge == "" || sedge == "none" || o == question.ByWeight {
 				return silent()
 			}
-			if thick(o) >= stoutMil.Value-milSlack.Value {
+			if thick(o) >= stoutMil-milSlack {
 				if sedge == "yellow" {
-					return speaksFor(stoutFit.Value, "The trial that held yellow nutsedge used {}.", unit.FromMil(stoutMil.Value))
+					return speaksFor(stoutFit, "The trial that held yellow nutsedge used {}.", unit.FromMil(stoutMil))
 				}
-				return speaksFor(stoutFit.Value, "Spears pierce thin film first.")
+				return speaksFor(stoutFit, "Spears pierce thin film first.")
 			}
-			return against(saturate(stoutMil.Value-thick(o), thinHalf.Value), "Nutsedge spears pierce thin film.")
+			return against(saturate(stoutMil-thick(o), thinHalf), "Nutsedge spears pierce thin film.")
 		}},
 	{ID: "thickness-lifting", Speaks: question.Thickness, Weight: Strong, Title: "Comes up in one piece",
 		Because: "Torn film stays in the field for years.", Sources: []*table.Source{&table.Retrieval2019, &table.ThinFilm, &table.EN13655}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if FilmRow(f).Removal != table.LiftAndHaul || o == question.ByWeight || thick(o) >= 1-milSlack.Value {
+			if FilmRow(f).Removal != table.LiftAndHaul || o == question.ByWeight || thick(o) >= 1-milSlack {
 				return silent()
 			}
-			return against(saturate(1-thick(o), tearHalf.Value), "Below {} film tears when it is lifted.", unit.FromMil(1))
+			return against(saturate(1-thick(o), tearHalf), "Below {} film tears when it is lifted.", unit.FromMil(1))
 		}},
 	{ID: "thickness-stones", Speaks: question.Thickness, Weight: Plain, Title: "Stones",
 		Because: "Each stone is a puncture.", Sources: []*table.Source{&table.Memory}, Fires: "pepper-stony-light",
@@ -107,10 +107,10 @@ var thicknessRules = [...]*Rule{
 			if o == question.ByWeight || (f.Case.Soil.Stones != "some" && f.Case.Soil.Stones != "many") {
 				return silent()
 			}
-			if thick(o) >= stoutMil.Value-milSlack.Value {
-				return speaksFor(stoutFit.Value, "Stony ground needs {} or more.", unit.FromMil(stoutMil.Value))
+			if thick(o) >= stoutMil-milSlack {
+				return speaksFor(stoutFit, "Stony ground needs {} or more.", unit.FromMil(stoutMil))
 			}
-			return against(saturate(stoutMil.Value-thick(o), stoneHalf.Value), "Stones puncture thin film; stony ground needs {} or more.", unit.FromMil(stoutMil.Value))
+			return against(saturate(stoutMil-thick(o), stoneHalf), "Stones puncture thin film; stony ground needs {} or more.", unit.FromMil(stoutMil))
 		}},
 	{ID: "thickness-trash", Speaks: question.Thickness, Weight: Plain, Title: "Trash in the bed",
 		Because: "Stalks puncture film from below.", Sources: []*table.Source{&table.TilthMichigan}, Fires: "cabbage-wet-clay",
@@ -118,7 +118,7 @@ var thicknessRules = [...]*Rule{
 			if o == question.ByWeight || f.Case.Soil.Tilth != "trashy" {
 				return silent()
 			}
-			return speaksFor(saturate(thick(o)-stalkFrom.Value, stalkHalf.Value), "Stalks puncture film from below; thicker film stands up to more of them.")
+			return speaksFor(saturate(thick(o)-stalkFrom, stalkHalf), "Stalks puncture film from below; thicker film stands up to more of them.")
 		}},
 	{ID: "thickness-fumigation", Speaks: question.Thickness, Weight: Plain, Title: "Holds a fumigant",
 		Because: "Barrier films are about this thick; the label decides.", Sources: []*table.Source{&table.BarrierFilm2013, &table.Memory}, Fires: "tomato-fumigated",
@@ -126,10 +126,10 @@ var thicknessRules = [...]*Rule{
 			if o == question.ByWeight || !f.Case.Practice.FumigatedOn.Given {
 				return silent()
 			}
-			if thick(o) >= stoutMil.Value-milSlack.Value {
-				return speaksFor(gasThick.Value, "Films that hold a fumigant are about {}. The label names them.", unit.FromMil(stoutMil.Value))
+			if thick(o) >= stoutMil-milSlack {
+				return speaksFor(gasThick, "Films that hold a fumigant are about {}. The label names them.", unit.FromMil(stoutMil))
 			}
-			return against(saturate(stoutMil.Value-thick(o), thinHalf.Value), "Films that hold a fumigant are about {}.", unit.FromMil(stoutMil.Value))
+			return against(saturate(stoutMil-thick(o), thinHalf), "Films that hold a fumigant are about {}.", unit.FromMil(stoutMil))
 		}},
 	{ID: "thickness-rots-away", Speaks: question.Thickness, Weight: Plain, Title: "Made to break down",
 		Because: "Thicker film of this kind lasts longer in the soil as well.", Sources: []*table.Source{&table.EN17033, &table.RaspberryFilm2020}, Fires: "pumpkin-biodegradable",
@@ -137,10 +137,10 @@ var thicknessRules = [...]*Rule{
 			if FilmRow(f).Removal != table.TillInSlowly || o == question.ByWeight {
 				return silent()
 			}
-			if need := f.Crop.DaysToHarvest.High; need > longCrop.Value && thick(o) > longBioFrom.Value {
-				return speaksFor(longBio.Value, "The crop stands for about {}: take the thicker of these films.", unit.DaysOf(need))
+			if need := f.Crop.DaysToHarvest.High; need > longCrop && thick(o) > longBioFrom {
+				return speaksFor(longBio, "The crop stands for about {}: take the thicker of these films.", unit.DaysOf(need))
 			}
-			return against(saturate(thick(o)-stalkFrom.Value, handHalf.Value), "Thicker film of this kind is slower to break down in the soil.")
+			return against(saturate(thick(o)-stalkFrom, handHalf), "Thicker film of this kind is slower to break down in the soil.")
 		}},
 	{ID: "thickness-by-hand", Speaks: question.Thickness, Weight: Slight, Title: "Handled by people",
 		Because: "Thin film clings and tears in the hands.", Sources: []*table.Source{&table.Memory}, Fires: "flowers-by-hand",
@@ -148,7 +148,7 @@ var thicknessRules = [...]*Rule{
 			if f.Case.Practice.Laying != "hand" || o == question.ByWeight {
 				return silent()
 			}
-			return speaksFor(saturate(thick(o)-handFrom.Value, handHalf.Value), "Laid by hand, thicker film is easier to handle.")
+			return speaksFor(saturate(thick(o)-handFrom, handHalf), "Laid by hand, thicker film is easier to handle.")
 		}},
 	{ID: "thickness-wind", Speaks: question.Thickness, Weight: Slight, Title: "Wind",
 		Because: "Flapping film tears where it is thin.", Sources: []*table.Source{&table.Memory}, Fires: "pepper-cool-spring",
@@ -156,22 +156,22 @@ var thicknessRules = [...]*Rule{
 			if f.Case.Field.Exposure != "windy" || o == question.ByWeight {
 				return silent()
 			}
-			return speaksFor(saturate(thick(o)-handFrom.Value, handHalf.Value), "Your field is windy, and thicker film stands up to it better.")
+			return speaksFor(saturate(thick(o)-handFrom, handHalf), "Your field is windy, and thicker film stands up to it better.")
 		}},
 	{ID: "thickness-price", Speaks: question.Thickness, Weight: Plain, Title: "Price and weight",
 		Because: "Film is sold by weight: a quarter thicker costs and weighs a quarter more.", Sources: []*table.Source{&table.FilmYieldConstant}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if o == question.ByWeight || thick(o) <= 1+milSlack.Value {
+			if o == question.ByWeight || thick(o) <= 1+milSlack {
 				return silent()
 			}
-			return against(saturate(thick(o)-1, weightHalf.Value), "It weighs and costs {} more than {} film.", unit.PercentOf(thick(o)-1), unit.FromMil(1))
+			return against(saturate(thick(o)-1, weightHalf), "It weighs and costs {} more than {} film.", unit.PercentOf(thick(o)-1), unit.FromMil(1))
 		}},
 	{ID: "thickness-long-crop", Speaks: question.Thickness, Weight: Plain, Title: "A long season on the film",
 		Because: "Sun and wind work on the film for as long as it lies.", Sources: []*table.Source{&table.StrawberryFilm}, Fires: "strawberry-autumn",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if o == question.ByWeight || f.Crop.DaysToHarvest.High < winterCrop.Value || !f.Autumn {
+			if o == question.ByWeight || f.Crop.DaysToHarvest.High < winterCrop || !f.Autumn {
 				return silent() // a crop set in spring is off the film by autumn
 			}
-			return speaksFor(saturate(thick(o)-1, longHalf.Value), "The crop is on the film for about {}; guides give {}.", unit.DaysOf(f.Crop.DaysToHarvest.High), unit.Between(unit.FromMil(1), unit.FromMil(1.5)))
+			return speaksFor(saturate(thick(o)-1, longHalf), "The crop is on the film for about {}; guides give {}.", unit.DaysOf(f.Crop.DaysToHarvest.High), unit.Between(unit.FromMil(1), unit.FromMil(1.5)))
 		}},
 }

@@ -9,7 +9,7 @@ import (
 
 // waited turns days into a finding whose score keeps the order of the days.
 func waited(days unit.Days, text string, values ...any) (Finding, bool) {
-	return Finding{Fit: saturate(float64(days), waitHalf.Value), Reason: unit.Say(text, values...)}, true
+	return Finding{Fit: saturate(float64(days), waitHalf), Reason: unit.Say(text, values...)}, true
 }
 
 // Waits gives the days that each cause asks for, from the laying for the wanted day:
@@ -33,9 +33,9 @@ func Waits(f *facts.Facts) (days [5]unit.Days) {
 	}
 	switch f.Case.Soil.Wetness {
 	case "dry":
-		days[question.WaitMoisture] = unit.Days(dryWait.Value)
+		days[question.WaitMoisture] = unit.Days(dryWait)
 	case "wet":
-		days[question.WaitMoisture] = unit.Days(wetWait.Value)
+		days[question.WaitMoisture] = unit.Days(wetWait)
 	}
 	return days
 }
@@ -48,7 +48,7 @@ func (c *Choice) JudgeWait(f *facts.Facts) {
 	switch ahead := first - second; {
 	case ahead <= 1:
 		c.Confidence, c.Tied = Close, ahead == 0
-	case ahead < unit.Days(clearLead.Value):
+	case ahead < unit.Days(clearLead):
 		c.Confidence = Leaning
 	default:
 		c.Confidence = Clear
@@ -120,7 +120,7 @@ var waitRules = [...]*Rule{
 			case !p.FumigatedOn.Given:
 				return silent()
 			case !p.LabelInterval.Given:
-				return waited(days, "The ground was treated on {}. The label names the days until planting: type them. Until then we pencil in {}, since published pages name two to three weeks.", p.FumigatedOn.Value, unit.Days(labelDays.Value))
+				return waited(days, "The ground was treated on {}. The label names the days until planting: type them. Until then we pencil in {}, since published pages name two to three weeks.", p.FumigatedOn.Value, unit.Days(labelDays))
 			}
 			return waited(days, "{}: the label's {} days from {}. Longer where the soil is cold or wet.", days, int(p.LabelInterval.Value), p.FumigatedOn.Value)
 		}, &table.FumigantManual, &table.FumigantShort, &table.BarrierFilm2013),

@@ -167,7 +167,7 @@ func (c *Choice) judgeConfidence() {
 		return
 	}
 	ahead := c.Ranked[0].Score - c.Ranked[1].Score
-	c.Lead = math.Round(saturate(ahead, leadHalf.Value)*1000) / 1000
+	c.Lead = math.Round(saturate(ahead, leadHalf)*1000) / 1000
 	if ahead < TieMargin {
 		c.Confidence, c.Tied = Close, true
 		return

@@ -82,6 +82,7 @@ type BaseFertiliser struct {
 	Lime    unit.Kilograms               // for the field of the beds
 	AWeek   unit.KilogramsPerHectare     // of nitrogen through the tape
 	Weeks   int                          // of feeding
+	Late    unit.KilogramsPerHectare     // of that nitrogen for which the season is too short
 	From    unit.Date                    // its first day
 	ByOwn   unit.KilogramsPerHectare     // what the grower's own daily feed brings in that time; 0 where none is told
 
@@ -227,6 +228,10 @@ func (b *BaseFertiliser) product(c *field.Case) {
 	}
 }
 
+// mostAWeek is the most nitrogen that goes through the tape in a week: 10 lb an acre, the
+// upper end of a guide's 5 to 10 (Mid-Atlantic and Midwest guides).
+const mostAWeek = unit.KilogramsPerHectare(10 * unit.KilogramsPerPound / unit.SquareMetresPerAcre * 10000)
+
 // springFeeding are the weeks over which a crop that overwinters is fed, from two
 // months before its first picking: 60 lb at the 3 to 5 lb an acre a week of the
 // University of Delaware (Weekly Crop Update ?p=3899).
@@ -246,6 +251,10 @@ func (b *BaseFertiliser) feeding(a *Advice) {
 		b.From, b.Weeks = a.WaitPlan.PlantOn.Plus(a.Facts.CropDays-springBefore), springFeeding
 	}
 	b.AWeek = rate(b.Nutrients[Nitrogen].Tape / unit.KilogramsPerHectare(b.Weeks))
+	if b.AWeek > mostAWeek {
+		b.AWeek = mostAWeek
+		b.Late = rate(b.Nutrients[Nitrogen].Tape - mostAWeek*unit.KilogramsPerHectare(b.Weeks))
+	}
 	if own := a.Case.Feed.Rate; own.Given {
 		b.ByOwn = rate(own.Value * unit.KilogramsPerHectare(7*b.Weeks) * unit.KilogramsPerHectare(a.Facts.Centres/b.Centres))
 	}

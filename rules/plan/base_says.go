@@ -78,7 +78,7 @@ func (b *BaseFertiliser) work(a *Advice, need *table.Need) {
 			named("product", unit.FineMass(b.Product)), named("width", unit.Short(b.Width)), named("length of all beds", b.Bed))
 	}
 	if n := &b.Nutrients[Nitrogen]; n.Tape > 0 {
-		b.step("week", "Nitrogen a week", "nitrogen left to the tape ÷ weeks of feeding", b.weeksFrom(a),
+		b.step("week", "Nitrogen a week", "nitrogen left to the tape ÷ weeks of feeding, 10 lb an acre at the most", b.weeksFrom(a),
 			named("a week", b.AWeek), named("through the tape", n.Tape), named("weeks", b.Weeks))
 	}
 	if b.Lime > 0 {
@@ -131,6 +131,9 @@ func (b *BaseFertiliser) say(a *Advice) {
 			text += " What goes under the film is subtracted already."
 		}
 		say(text, b.AWeek, unit.Count(b.Weeks, "week", "weeks"), b.From)
+		if b.Late > 0 {
+			say("That is the most that guides give in a week. The season is too short for the other {}: leave it out.", b.Late)
+		}
 	}
 	if b.ByOwn > 0 && !b.Bare {
 		say("Your own feed brings {} in that time, of the nutrient that you named; {} of nitrogen is left to the tape.", b.ByOwn, some(n.Tape))

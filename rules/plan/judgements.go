@@ -49,6 +49,8 @@ func Judgements() []unit.Judgement {
 		{ID: "covers-slack", Means: "across a floating cover, for the plants to grow into", Value: coverSlack, Unit: "m", Source: unit.CommonPractice},
 		{ID: "covers-least", Means: "after planting that a cover comes off, at the soonest", Value: coverLeast, Unit: "days", Source: table.RowCoversNewEngland.Named()},
 		{ID: "covers-most", Means: "the same, at the latest", Value: coverMost, Unit: "days", Source: table.RowCoversNewEngland.Named()},
+		{ID: "covers-wins", Means: "that a cover is counted to win, at most", Value: float64(coverWins), Unit: "days", Source: table.RowCoversH251.Named()},
+		{ID: "reading-depth", Means: "deep, beside the tape, where a handful is taken to be felt", Value: float64(ReadingDepth), Unit: "m", Source: unit.CommonPractice},
 		{ID: "covers-cool-vent", Means: "air by day above which covers come off cool crops", Value: float64(coolVent), Unit: "°C", Source: table.RowCoversCool.Named()},
 		{ID: "instead-straw-least", Means: "of straw mulch, at least", Value: float64(strawLeast), Unit: "m", Source: unit.CommonPractice},
 		{ID: "instead-straw-most", Means: "of straw mulch, at most", Value: float64(strawMost), Unit: "m", Source: unit.CommonPractice},

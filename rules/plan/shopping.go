@@ -52,7 +52,8 @@ const (
 	gaugeTop    = unit.Kilopascals(30 * unit.KilopascalsPerPSI) // fine enough to read 8–12 psi: from memory
 )
 
-// FilmMass is the mass of film of one width, length and thickness.
+// FilmMass is the mass, in kg, of polyethylene film of one width, length and thickness, of
+// the density [judge.FilmDensity].
 func FilmMass(width, length unit.Metres, thickness unit.Micrometres) unit.Kilograms {
 	return unit.Kilograms(float64(width) * float64(length) * float64(thickness) / 1e6 * judge.FilmDensity)
 }

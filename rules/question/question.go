@@ -65,6 +65,7 @@ var Thicknesses = [...]unit.Micrometres{
 	unit.FromMil(0.6), unit.FromMil(0.75), unit.FromMil(0.9), unit.FromMil(1.0), unit.FromMil(1.25), unit.FromMil(1.5),
 }
 
+// ByWeight is the option of sheets that are sold by weight.
 const ByWeight = Option(len(Thicknesses))
 
 // Heights are the bed heights that are compared; 0 is flat ground.

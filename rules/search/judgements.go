@@ -13,6 +13,7 @@ func Judgements() []unit.Judgement {
 		{ID: "search-few", Means: "steps of a number up to which each is tried", Value: few},
 		{ID: "search-strides", Means: "strides of a number where each needs a ground of its own", Value: mostStrides},
 		{ID: "search-narrow", Means: "lead within which another answer may come up inside a stride", Value: narrow, Unit: "points"},
+		{ID: "search-nearly-all", Means: "tenths of the weeks beyond which an answer fills the year", Value: nearlyAll},
 		{ID: "search-rare-years", Means: "of ten years that are as cool, and as many as warm, as the year tried", Value: rareYears, Unit: "years"},
 	}
 	for q, weight := range weights {

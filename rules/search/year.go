@@ -72,8 +72,10 @@ func (w *YearWork) Step(weeks int) bool {
 // Spans are the year's runs of weeks, in their order.
 func (w *YearWork) Spans() []YearSpan { return w.spans }
 
-// Fills gives the answer that holds in more than nine tenths of the weeks, where one
-// does.
+// nearlyAll are the tenths of the weeks beyond which an answer is said to fill the year.
+const nearlyAll = 9
+
+// Fills gives the answer that holds in nearly all weeks, where one does.
 func (w *YearWork) Fills() (YearSpan, bool) {
 	for _, s := range w.spans {
 		weeks := 0
@@ -82,7 +84,7 @@ func (w *YearWork) Fills() (YearSpan, bool) {
 				weeks += other.Weeks
 			}
 		}
-		if 10*weeks > 9*yearWeeks {
+		if 10*weeks > nearlyAll*yearWeeks {
 			s.Weeks = weeks
 			return s, true
 		}

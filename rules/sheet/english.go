@@ -139,7 +139,7 @@ by-hand-tight = tighten it by foot; anchor spots opposite each other.
 by-hand-cover = fill both trenches with the wide hoe, {} at least.
 
 people-driver = The driver sees everyone before moving.
-people-start = At the start: the second person stands behind and to the side, feet on the film's end, and buries {} before the tractor goes on.
+people-start = At the start: the second person stands behind and to the side, standing on the film's end, and buries {} before the tractor goes on.
 people-never = Never between tractor and layer, never in front of the wheels. Nobody rides.
 people-walk = Then walk {} behind and watch edges, tape and gaps.
 people-third = A third person at the far end cuts and buries.

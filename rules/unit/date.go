@@ -12,6 +12,12 @@ type Date int32
 // ErrDate says that a text is not a day of the calendar written YYYY-MM-DD.
 var ErrDate = errors.New("not a day of the calendar written year-month-day, such as 2027-05-20")
 
+// DateLow and DateHigh bound every date that the engine reckons with.
+var (
+	DateLow  = On(1900, 1, 1)
+	DateHigh = On(2200, 12, 31)
+)
+
 // On gives the date of a civil day. It does not check: see [ParseDate].
 // The arithmetic counts years from March so that the leap day comes last.
 func On(year, month, day int) Date {

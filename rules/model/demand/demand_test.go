@@ -13,8 +13,8 @@ import (
 // FAO-56 tables 11 and 12. Tomato, planted April or May, Mediterranean;
 // watermelon, April, Italy.
 var (
-	tomato     = Crop{0.60, 1.15, 0.80, [4]unit.Days{30, 40, 45, 30}}
-	watermelon = Crop{0.40, 1.00, 0.75, [4]unit.Days{20, 30, 30, 30}}
+	tomato     = Crop{Initial: 0.60, Mid: 1.15, End: 0.80, Stages: [4]unit.Days{30, 40, 45, 30}}
+	watermelon = Crop{Initial: 0.40, Mid: 1.00, End: 0.75, Stages: [4]unit.Days{20, 30, 30, 30}}
 )
 
 // Penn State Extension, "Determining how long to run drip irrigation systems

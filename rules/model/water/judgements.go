@@ -53,6 +53,7 @@ func Judgements() []unit.Judgement {
 		{ID: "water-most-days", Means: "days between runs, at most", Value: soilwater.MostDays, Unit: "days", Source: "HortTechnology 6(3):155, 1996"},
 		{ID: "water-efficiency", Means: "of the water that stays with the roots", Value: float64(demand.UsualEfficiency), Unit: "%", Source: "Colorado State Extension 5.623"},
 		{ID: "water-film-initial", Means: "crop coefficient under film until leaves spread", Value: demand.FilmInitial, Source: "FAO Irrigation and Drainage Paper 56, chapter 10"},
+		{ID: "water-film-spread", Means: "the same, when a tenth of the ground is under leaves", Value: demand.FilmSpread, Source: "Agricultural Water Management 81:381–399 (2006)"},
 		{ID: "water-film-cut-low", Means: "by which film lowers the coefficient where a crop has no range, at least", Value: float64(demand.UsualFilmCut.Low), Unit: "%", Source: unit.FromMemory},
 		{ID: "water-film-cut-high", Means: "the same, at most", Value: float64(demand.UsualFilmCut.High), Unit: "%", Source: unit.FromMemory},
 		{ID: "feed-rinse", Means: "times that the water of pipe and tape is changed after feeding", Value: feed.RinseTurns, Unit: "times"},

@@ -73,7 +73,7 @@ func (w *work) salt() {
 	q.Yield, q.MostSalt = unit.Known(yield), unit.Known(round(t.MostWater(), stepShare))
 	if yield < 100 {
 		w.warn("salt-yield", Care, "FAO Irrigation and Drainage Paper 61, annex 1; soil paste 1.5 × the water",
-			unit.Say("With this water expect about {} of the yield: the crop stands {} without loss.", yield, q.MostSalt.Value))
+			salted(yield, q.MostSalt.Value))
 	}
 	if yield < muchYieldLeft {
 		w.cares = append(w.cares, unit.Say("Salt in the water costs about {} of the yield.", 100-yield))
@@ -192,7 +192,7 @@ func (w *work) checks() {
 	saved := round(w.savedAgainstSprinklers(), stepShare)
 	w.plan.Checks = append(w.plan.Checks, Check{
 		ID:   "half-the-water",
-		Says: unit.Say("Claim: drip can save up to half the water. Against sprinklers of 70 % on bare ground yours saves {} over the season.", saved),
+		Says: unit.Say("Claim: drip can save up to half the water. Against sprinklers that use 70% well, on bare ground, yours saves {} over the season.", saved),
 		Ours: unit.Of(saved), Low: unit.Of(unit.Percent(0)), High: unit.Of(unit.Percent(50)),
 		Agrees: saved >= 0 && saved <= 50,
 		Source: "common practice, no source",
@@ -246,4 +246,12 @@ func (w *work) longestCheck() {
 		Agrees: s.Longest >= low && s.Longest <= high,
 		Source: "NCAT/ATTRA after Penn State (157 min at 0.17 in/in and 0.45 gal/min for 100 ft); the lower edition from memory",
 	})
+}
+
+// salted says what is left of the yield.
+func salted(yield unit.Percent, most unit.DecisiemensPerMetre) unit.Phrase {
+	if yield < 1 {
+		return unit.Say("With this water expect no yield: the crop stands {} without loss.", most)
+	}
+	return unit.Say("With this water expect about {} of the yield: the crop stands {} without loss.", yield, most)
 }

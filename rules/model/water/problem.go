@@ -126,8 +126,8 @@ func (c *checker) add(field, value, allowed, mend string) {
 // check gives every problem at once, in the order of the form.
 func check(in Input) []Problem {
 	c := &checker{}
-	if y, _, _ := in.PlantOn.Civil(); y < 1900 || y > 2200 {
-		c.add("plant_on", in.PlantOn.String(), "1900-01-01 to 2200-12-31", "Give the planting date as year-month-day.")
+	if in.PlantOn < unit.DateLow || in.PlantOn > unit.DateHigh {
+		c.add("plant_on", in.PlantOn.String(), unit.DateLow.String()+" to "+unit.DateHigh.String(), "Give the planting date as year-month-day.")
 	}
 	optional(c, boundSeason, in.Season)
 	if k := in.Coefficients.Value; in.Coefficients.Given {

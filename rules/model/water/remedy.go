@@ -285,7 +285,7 @@ func (w *work) oneLineLess() []change {
 	}
 	input := w.in.Input
 	input.Laterals--
-	return []change{{"one-line-less", 1 / float64(lines), unit.Say("Lay {} lines in a bed instead of {}; less of the bed gets wet.", lines-1, lines), []Input{input}}}
+	return []change{{"one-line-less", 1 / float64(lines), unit.Say("Lay {} in a bed instead of {}; less of the bed gets wet.", unit.Count(lines-1, "line", "lines"), lines), []Input{input}}}
 }
 
 // oneLineMore helps where one run alone is longer than the day.
@@ -317,7 +317,7 @@ func (w *work) smallerPlanting() []change {
 	}
 	input := w.in.Input
 	input.Beds, input.BedLength = unit.Known(beds), unit.Known(unit.Metres(length))
-	return []change{{"smaller-planting", 1 - area, unit.Say("Plant {} beds of {} instead of {} beds of {}.", beds, unit.Metres(length), b.beds, w.in.BedLength.Value), []Input{input}}}
+	return []change{{"smaller-planting", 1 - area, unit.Say("Plant {} of {} instead of {} of {}.", unit.Count(beds, "bed", "beds"), unit.Metres(length), unit.Count(b.beds, "bed", "beds"), w.in.BedLength.Value), []Input{input}}}
 }
 
 // halfBeds feeds beds from the middle, one half at a time. On a slope one half
