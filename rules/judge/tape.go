@@ -17,9 +17,6 @@ const dayHours = 24
 // hourSpan shows a daily run in the unit that suits it.
 func hourSpan(run unit.Minutes) unit.Hours { return unit.Hours(math.Round(float64(run)/6) / 10) }
 
-// dayHours are all that a day has.
-const dayHours = 24
-
 // zonesOf names the beds that are watered together.
 func zonesOf(n int) unit.Quantity {
 	if n == 1 {
