@@ -20,6 +20,11 @@ const bedWide = 560.0
 // the buried edge along the film's path, the wet strip and the depth of the roots.
 // Plants, weeds and the thickness of lines are a sketch.
 func bedSVG(a *plan.Advice, system unit.System, around bool) string {
+	return bedOn(a, system, around, 0)
+}
+
+// bedOn does so with the crop as far grown as that, from 0 at planting to 1 at full leaf.
+func bedOn(a *plan.Advice, system unit.System, around bool, grown float64) string {
 	b := a.Shape
 	f := a.Facts
 	scale, bedTall, groundLine := min(390/float64(b.Base+0.9*b.Tuck), 420), 372.0, 186.0
@@ -81,7 +86,7 @@ func bedSVG(a *plan.Advice, system unit.System, around bool) string {
 	}
 	// Plants with their roots.
 	for _, x := range plantPlaces(a, middle, scale) {
-		drawPlant(s, x, crown+2, deep-2, film != table.NoFilm)
+		drawPlant(s, x, crown+2, deep-2, film != table.NoFilm, 0.8+0.4*grown)
 	}
 	for _, x := range lines {
 		s.el("ellipse", "cx", num(x), "cy", num(crown+depth), "rx", "7", "ry", "3.5", "class", "d-tape")
@@ -241,16 +246,17 @@ func spreadOver(n int, middle, width float64) []float64 {
 	return places
 }
 
-// drawPlant draws a young plant in its hole, and its roots down to a depth.
-func drawPlant(s *svg, x, y, deep float64, hole bool) {
+// drawPlant draws a plant in its hole, so large, and its roots down to a depth.
+func drawPlant(s *svg, x, y, deep float64, hole bool, large float64) {
 	at := num(x) + " " + num(y)
 	if hole {
 		s.el("path", "d", "M"+num(x-9)+" "+num(y)+" h18", "class", "d-hole")
 	}
-	s.el("path", "d", "M"+at+" c1 -20 -2 -40 0 -66", "class", "d-stem")
+	s.el("path", "d", "M"+at+" v"+num(-66*large), "class", "d-stem")
 	var leaves strings.Builder
 	for i, up := range [...]float64{14, 24, 34, 44, 52, 60} {
-		out, size := 1.0, 30-float64(i)*2.6
+		out, size := 1.0, (30-float64(i)*2.6)*large
+		up *= large
 		if i%2 == 1 {
 			out = -1
 		}

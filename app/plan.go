@@ -223,6 +223,12 @@ func insteadParts(s *store) []app.UI {
 	return []app.UI{app.Raw(t.b.String())}
 }
 
+// grown is how far the crop has come today.
+func (s *store) grown() float64 {
+	today, _ := s.today() // the prerendered page knows none: it draws the day of planting
+	return s.advice.GrownOn(today)
+}
+
 // bedHTML is the drawing between its labels.
 func bedHTML(s *store) string {
 	a, system := s.advice, s.system
@@ -245,7 +251,7 @@ func bedHTML(s *store) string {
 	t.raw(`<div><div class="labels">`)
 	label("label-left", "film", name, `<span>`+thickness+`, `+escape(question.Surface.Says(a.Facts.Surfacing).In(system))+`</span>`)
 	label("label-right", "bed", height, `<span>top `+escape(short(b.Top))+` wide</span>`)
-	t.raw(`</div><figure class="bed" id="bed-drawing">`, bedSVG(a, system, true), `</figure><div class="labels">`)
+	t.raw(`</div><figure class="bed" id="bed-drawing">`, bedOn(a, system, true, s.grown()), `</figure><div class="labels">`)
 	label("label-left", "bed", short(b.Tuck)+" buried", `<span>each side; roll `+escape(unit.Of(unit.Roll(b.FilmWidth)).In(system))+` wide</span>`)
 	if tape := a.TapePlan.Tape; tape != nil {
 		label("label-right", "tape", "Tape, holes every "+short(tape.Spacing), `<span>`+escape(short(a.TapePlan.Depth))+` deep, `+escape(lines(a.TapePlan.Laterals))+`</span>`)
@@ -269,7 +275,17 @@ type tilesPart struct {
 	S *store
 }
 
-func (p *tilesPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Update) }
+func (p *tilesPart) OnMount(app.Context) {
+	p.S.follow(p, onAdvice|onUnits, func() {
+		if s := p.S; s.slices != nil && s.advice != nil && s.worked.of != s.advice { // the sums take a turn of their own
+			s.workOut()
+			s.lane.due[p] = true
+			s.wakeIn(0)
+			return
+		}
+		p.Update()
+	})
+}
 func (p *tilesPart) OnDismount()         { p.S.leave(p) }
 
 func (p *tilesPart) Render() app.UI {

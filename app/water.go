@@ -151,6 +151,9 @@ func fieldWords(name string) string {
 	return sentence(name)
 }
 
+// bucketPicture is a sketch of the test: the pipe's end, the bucket, the watch.
+const bucketPicture = `<svg class="pic" viewBox="0 0 300 84" aria-hidden="true"><path class="d-end" d="M10 8h60v6h16v14h-26v-6h-50z"/><path class="w-pipe-thin" d="M73 28v26"/><path class="w-zone-0" d="M46 54h58l-6 26h-46z"/><path class="d-lead" d="M40 38h70l-10 44h-50z"/><circle class="k-face" cx="210" cy="46" r="30"/><path class="k-fill" d="M210 46V16A30 30 0 0 1 240 46z"/><path class="t-lay" d="M204 10h12"/></svg>`
+
 // bucketPart turns a bucket test into the flow at the field.
 type bucketPart struct {
 	app.Compo
@@ -169,6 +172,7 @@ func (b *bucketPart) Render() app.UI {
 	}
 	return app.FieldSet().Class("bucket").ID("bucket-test").Body(
 		app.Legend().Text("Bucket test"),
+		app.Raw(bucketPicture),
 		helpText("Run the water half an hour, with no other tap open. Then time how long it takes to fill a bucket at the field’s end of the pipe."),
 		asked("fields",
 			box("field",

@@ -84,6 +84,9 @@ func (p *whyRoom) Render() app.UI {
 	default:
 		title = lower(lead)
 	}
+	if q == question.Film && !a.Refused() {
+		head.raw(swatch(filmKey(filmOf(a))))
+	}
 	head.raw(`<h1>Why `, escape(title), `?</h1><p class="lead">`, escape(reason), ` `, escape(stands(c, system)), `</p>`)
 	if more != "" {
 		head.raw(`<p>`, escape(more), `</p>`)
@@ -198,7 +201,11 @@ func forAndAgainst(c *judge.Choice, factors []judge.Factor, system unit.System) 
 			if r.RuledOutBy != nil {
 				out = " (ruled out)"
 			}
-			t.raw(`<li><b>`, escape(sentence(c.Question.Says(r.Option).In(system))), out, `.</b> `, escape(phrase.In(system)), `</li>`)
+			look := ""
+			if c.Question == question.Film {
+				look = swatch(filmKey(table.FilmID(r.Option))) + " "
+			}
+			t.raw(`<li>`, look, `<b>`, escape(sentence(c.Question.Says(r.Option).In(system))), out, `.</b> `, escape(phrase.In(system)), `</li>`)
 		}
 		t.raw(`</ul>`)
 	}

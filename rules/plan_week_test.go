@@ -83,3 +83,16 @@ func TestTheNextStepIsNeverBehind(t *testing.T) {
 		}
 	}
 }
+
+// The crop grows from planting to full leaf, which FAO 56 gives for bell peppers after
+// 30 and 35 of 125 days.
+func TestTheCropGrowsToFullLeaf(t *testing.T) {
+	a := advise(t, pack(t)["pepper-cool-spring"])
+	plant := a.WaitPlan.PlantOn
+	assert.Zero(t, a.GrownOn(plant.Plus(-10)))
+	assert.Zero(t, a.GrownOn(plant))
+	leaf := unit.Days(float64(a.Facts.SeasonDays()) * 65 / 125)
+	assert.InDelta(t, 0.5, a.GrownOn(plant.Plus(leaf/2)), 0.02)
+	assert.InDelta(t, 1, a.GrownOn(plant.Plus(leaf)), 0.02)
+	assert.Equal(t, 1.0, a.GrownOn(plant.Plus(300)))
+}

@@ -23,3 +23,18 @@ func NextStep(steps []SeasonStep, today unit.Date) (Next, bool) {
 	}
 	return Next{}, false
 }
+
+// GrownOn is how far the crop has come from planting to full leaf on a day, 0 to 1, by
+// its stages in FAO 56, table 11.
+func (a *Advice) GrownOn(day unit.Date) float64 {
+	stages := &a.Facts.Crop.StageDays
+	whole := 0
+	for _, days := range stages {
+		whole += days
+	}
+	if whole == 0 {
+		return 0
+	}
+	leaf := float64(a.Facts.SeasonDays()) * float64(stages[0]+stages[1]) / float64(whole)
+	return min(1, max(0, float64(day.Minus(a.WaitPlan.PlantOn))/max(1, leaf)))
+}
