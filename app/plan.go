@@ -286,7 +286,7 @@ func (p *tilesPart) OnMount(app.Context) {
 		p.Update()
 	})
 }
-func (p *tilesPart) OnDismount()         { p.S.leave(p) }
+func (p *tilesPart) OnDismount() { p.S.leave(p) }
 
 func (p *tilesPart) Render() app.UI {
 	s := p.S

@@ -99,9 +99,9 @@ func (k Kind) Figure(si float64, system System) string {
 }
 
 // sold gives the round figure under which film of a whole part of a mil is sold where
-// films are counted in µm: 20 µm for 0.75 mil, 30 for 1.25, 40 for 1.5.
+// films are counted in µm: 20 µm for 0.75 mil, 30 for 1.25, 40 for 1.5, and tape of 200 µm for 8.
 func sold(um float64) float64 {
-	for _, gauge := range [...][2]float64{{0.75, 20}, {1.25, 30}, {1.5, 40}} {
+	for _, gauge := range [...][2]float64{{0.75, 20}, {1.25, 30}, {1.5, 40}, {8, 200}, {10, 250}} {
 		if math.Abs(um-gauge[0]*MicrometresPerMil) < 0.1 {
 			return gauge[1]
 		}

@@ -192,7 +192,7 @@ func TestTypedMeasuresAreExact(t *testing.T) {
 
 // Metric goods are metric goods: film is sold by 25 and 30 µm and by the decimetre.
 func TestMetricGoods(t *testing.T) {
-	for mil, want := range map[float64]string{0.6: "15 µm", 0.75: "20 µm", 1: "25 µm", 1.25: "30 µm", 1.5: "40 µm"} {
+	for mil, want := range map[float64]string{0.6: "15 µm", 0.75: "20 µm", 1: "25 µm", 1.25: "30 µm", 1.5: "40 µm", 8: "200 µm"} {
 		assert.Equal(t, want, unit.Of(unit.FromMil(mil)).In(unit.Metric), "%v mil", mil)
 	}
 	for inches, want := range map[float64]string{36: "0.9 m", 48: "1.2 m", 60: "1.5 m"} {
