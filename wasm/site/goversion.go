@@ -8,7 +8,7 @@ import (
 )
 
 // squeezedGo is the release of Go whose tables this package knows. go.mod names the
-// exact toolchain. With any other release the site builds all the same, some 230 kB
+// exact toolchain. With any other release the site builds all the same, some 250 kB
 // larger after brotli, and the build says so.
 //
 // What is assumed of the release, and what to check before another one is named here,
@@ -27,6 +27,8 @@ import (
 //     (functionData). runtime/symtabinl.go: an inlined call has 16 bytes.
 //   - runtime/stkframe.go and runtime/traceback.go: the names of functions that the
 //     runtime itself looks at (named).
+//   - internal/abi/type.go (Name): how a name is written, and that a type's begins with a
+//     star; runtime and reflect: that a type is told by its address (namesAt, blankTypes).
 //   - runtime and internal/bisect: that the functions of neverNames run only for tracing,
 //     profiles, metrics, GODEBUG settings or synctest, which a page cannot ask for; look
 //     for callers without such a guard. cmd/link/internal/wasm/asm.go: funcValueOffset, and
@@ -54,6 +56,6 @@ func shrink(program []byte, goVersion string, say func(string)) ([]byte, error) 
 	if err != nil {
 		squeezed = program
 	}
-	say(fmt.Sprintf("The program is about 230 kB larger to download than it need be, since this is %s and only the tables of %s are known (see wasm/site/goversion.go).", goVersion, squeezedGo))
+	say(fmt.Sprintf("The program is about 250 kB larger to download than it need be, since this is %s and only the tables of %s are known (see wasm/site/goversion.go).", goVersion, squeezedGo))
 	return squeezed, nil
 }

@@ -11,15 +11,16 @@ import (
 	"slices"
 )
 
-// Six things in a Go program for the browser cost much to download and serve
+// Seven things in a Go program for the browser cost much to download and serve
 // no reader. Measured on this program (bytes after brotli 11): the linker's
 // tens of thousands of data segments of two bytes each, 83 kB; the tables that
 // map instructions to source lines, 109 kB; the tables that tell inlined calls and
 // arguments apart in a stack trace, 50 kB; the names of functions and of files,
 // 50 kB; what works only when Go is asked to trace or to profile (never.go), 32 kB; what
-// can be counted when the program starts (recount.go), 18 kB. Squeezing joins the first,
-// blanks the tables, empties what never runs and leaves the last to a function that runs
-// at the start: a stack trace says "?".
+// can be counted when the program starts (recount.go), 18 kB; the names of types
+// (typenames.go), 7 kB. Squeezing joins the first, blanks the tables and names, empties what
+// never runs and leaves what can be counted to a function that runs at the start: a stack
+// trace says "?".
 
 // mergeGap is the longest run of zeros, in bytes, that is written out to join
 // two data segments. Memory is zero to begin with, so the result is the same.
@@ -101,6 +102,9 @@ func squeezeTables(segments []segment, code []byte) (less, start []byte, err err
 		return nil, nil, err
 	}
 	if err := blankLines(segments, func(entry int) bool { return neverNames.MatchString(names[entry-goFunctions]) }); err != nil {
+		return nil, nil, err
+	}
+	if err := blankTypes(segments); err != nil {
 		return nil, nil, err
 	}
 	t, err := readFunctable(segments)
