@@ -58,6 +58,9 @@ var filmRules = [...]*Rule{
 		Sources: []*table.Source{&table.HotFilm, &table.Films1993, &table.PepperHeat2011, &table.Broccoli2009, &table.TomatoRoots1995, &table.Romaine2020}, Fires: "tomato-high-summer",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			stems, roots, bare := f.Burning[o], f.Stalled[o], f.Stalled[facts.Bare]
+			if f.MeanUnder[o] >= f.MeanUnder[facts.Bare] { // a film that warms the bed keeps no roots cool, though it takes the top off an afternoon
+				roots = max(roots, bare)
+			}
 			fit := -saturate(float64(stems+roots-bare), heatHalf)
 			switch {
 			case stems == 0 && roots == bare:
@@ -96,7 +99,7 @@ var filmRules = [...]*Rule{
 			fit := saturate(float64(f.AirSetting.Minus(from)), paleHalf)
 			switch film(o) {
 			case table.WhiteOnBlack:
-				if !f.Crop.Warm {
+				if !f.Crop.Warm && f.MeanUnder[o] < f.MeanUnder[facts.Bare] {
 					return speaksFor(fit, "Air in the first weeks usually averages {}, above the {} that suits {}: guides lay white film to keep the bed cool.", f.AirSetting, from, f.Crop.Name)
 				}
 				return speaksFor(fit, "Air in the first weeks usually averages {}: guides lay white film for {} set into such heat.", f.AirSetting, f.Crop.Name)
