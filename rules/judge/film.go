@@ -291,7 +291,7 @@ var filmRules = [...]*Rule{
 			if row(o).Removal != table.LiftAndHaul {
 				return silent()
 			}
-			return against(litterFit, "Each {} of bed leaves about {} of dirty film to lift and haul.", bedShown, litter)
+			return against(litterFit, "Each {} of bed leaves {} of dirty film to lift and haul, by how much soil clings to it.", bedShown, unit.Between(litter(table.FilmWithSoil.Low), litter(table.FilmWithSoil.High)))
 		}},
 	{ID: "film-next-crops", Speaks: question.Film, Weight: Strong, Title: "Lasts for the next crop",
 		Because: "Film that has gone to pieces cannot carry a second crop.",
@@ -422,9 +422,11 @@ func Painted(f *facts.Facts) bool {
 	return ok && f.Burning[there] > 0
 }
 
-// litter is the film of bedShown as it is hauled: 4 ft wide and 1 mil thick, with its
-// soil.
-var litter = unit.Kilograms(float64(bedShown) * litterWidth * float64(unit.FromMil(1)) / 1e6 * FilmDensity * litterSoil)
+// litter is the film of bedShown as it is hauled: 4 ft wide and 1 mil thick, so many
+// times as heavy with its soil.
+func litter(times float64) unit.Kilograms {
+	return unit.Kilograms(float64(bedShown) * litterWidth * float64(unit.FromMil(1)) / 1e6 * FilmDensity * times)
+}
 
 // FilmDensity is that of polyethylene, kg/m³: the trade's 30,000 in² for a pound at 1 mil
 // ([table.FilmYieldConstant]).
