@@ -61,7 +61,7 @@ func TestWorkedExamplesOfFilmAndBed(t *testing.T) {
 		{"9.4", "Maine pepper, single row, 12 in: plants per acre", "HortTechnology 17(2):214, 2007", 7260, plants(72, 12, 1), 0.5},
 		{"9.6", "film 4 ft, 1.0 mil, 6-ft centres, lb per acre", "recomputed: 30,000 in² for a pound at 1 mil", 139, mass(4, 1, 6), 0.6},
 		{"9.6", "5-ft centres", "recomputed", 167, mass(4, 1, 5), 0.6},
-		{"9.6", "with half soil by weight", "recomputed, near the 240 lb that Michigan hauled in 2014", 279, mass(4, 1, 6) * plan.SoilShare.Low, 1.2},
+		{"9.6", "with half soil by weight", "recomputed, near the 240 lb that Michigan hauled in 2014", 279, mass(4, 1, 6) * table.FilmWithSoil.Low, 1.2},
 		{"9.7", "0.6 mil, 6-ft centres", "recomputed", 84, mass(4, 0.6, 6), 0.7},
 		{"9.8", "film 5 ft, 1.25 mil, 5-ft centres", "recomputed", 261, mass(5, 1.25, 5), 0.9},
 		{"S3", "film 5 ft, 1.25 mil, 6-ft centres", "recomputed at 0.92 g/cm³", 217, mass(5, 1.25, 6), 0.9},

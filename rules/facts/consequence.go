@@ -40,7 +40,9 @@ func (f *Facts) consequences() {
 // ahead is how many days sooner the crop comes under a film than on bare ground: the
 // days that bare ground would still keep it waiting on planting day, and the growth
 // won until harvest. Growth runs from nothing at the crop's early floor to full at the
-// lower end of its best root warmth. Where the film cools, it is less than nothing.
+// lower end of its best root warmth. Where the film cools, it is less than nothing. A
+// film that cools the first month wins no days by what it does later, under the leaves,
+// nor does one lose days that warms it.
 func (f *Facts) ahead(film int) unit.Days {
 	wait := func(cover int) float64 { return float64(min(max(f.ReachWork[cover], 0), longestWait)) }
 	days := wait(Bare) - wait(film)
@@ -48,6 +50,9 @@ func (f *Facts) ahead(film int) unit.Days {
 		under, _, _ := f.Warmth.Of(film, day)
 		bare, _, _ := f.Warmth.Of(Bare, day)
 		days += f.growth(under) - f.growth(bare)
+	}
+	if warmer := float64(f.MeanUnder[film].Minus(f.MeanUnder[Bare])); days*warmer <= 0 {
+		return 0
 	}
 	return unit.Days(math.Round(days))
 }

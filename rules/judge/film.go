@@ -58,6 +58,9 @@ var filmRules = [...]*Rule{
 		Sources: []*table.Source{&table.HotFilm, &table.Films1993, &table.PepperHeat2011, &table.Broccoli2009, &table.TomatoRoots1995, &table.Romaine2020}, Fires: "tomato-high-summer",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			stems, roots, bare := f.Burning[o], f.Stalled[o], f.Stalled[facts.Bare]
+			if f.MeanUnder[o] >= f.MeanUnder[facts.Bare] { // a film that warms the bed keeps no roots cool, though it takes the top off an afternoon
+				roots = max(roots, bare)
+			}
 			fit := -saturate(float64(stems+roots-bare), heatHalf)
 			switch {
 			case stems == 0 && roots == bare:
@@ -96,7 +99,7 @@ var filmRules = [...]*Rule{
 			fit := saturate(float64(f.AirSetting.Minus(from)), paleHalf)
 			switch film(o) {
 			case table.WhiteOnBlack:
-				if !f.Crop.Warm {
+				if !f.Crop.Warm && f.MeanUnder[o] < f.MeanUnder[facts.Bare] {
 					return speaksFor(fit, "Air in the first weeks usually averages {}, above the {} that suits {}: guides lay white film to keep the bed cool.", f.AirSetting, from, f.Crop.Name)
 				}
 				return speaksFor(fit, "Air in the first weeks usually averages {}: guides lay white film for {} set into such heat.", f.AirSetting, f.Crop.Name)
@@ -288,7 +291,7 @@ var filmRules = [...]*Rule{
 			if row(o).Removal != table.LiftAndHaul {
 				return silent()
 			}
-			return against(litterFit, "Each {} of bed leaves about {} of dirty film to lift and haul.", bedShown, litter)
+			return against(litterFit, "Each {} of bed leaves {} of dirty film to lift and haul, by how much soil clings to it.", bedShown, unit.Between(litter(table.FilmWithSoil.Low), litter(table.FilmWithSoil.High)))
 		}},
 	{ID: "film-next-crops", Speaks: question.Film, Weight: Strong, Title: "Lasts for the next crop",
 		Because: "Film that has gone to pieces cannot carry a second crop.",
@@ -419,9 +422,11 @@ func Painted(f *facts.Facts) bool {
 	return ok && f.Burning[there] > 0
 }
 
-// litter is the film of bedShown as it is hauled: 4 ft wide and 1 mil thick, with its
-// soil.
-var litter = unit.Kilograms(float64(bedShown) * litterWidth * float64(unit.FromMil(1)) / 1e6 * FilmDensity * litterSoil)
+// litter is the film of bedShown as it is hauled: 4 ft wide and 1 mil thick, so many
+// times as heavy with its soil.
+func litter(times float64) unit.Kilograms {
+	return unit.Kilograms(float64(bedShown) * litterWidth * float64(unit.FromMil(1)) / 1e6 * FilmDensity * times)
+}
 
 // FilmDensity is that of polyethylene, kg/m³: the trade's 30,000 in² for a pound at 1 mil
 // ([table.FilmYieldConstant]).

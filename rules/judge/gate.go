@@ -39,7 +39,7 @@ const (
 	largeByHand           = unit.SquareMetres(0.5 * unit.SquareMetresPerAcre)
 	outOfSeason           = 75   // days from the wanted day to the next that will do
 	shortThirds           = 2    // of the days to harvest that must be left before autumn frost
-	hotDays               = 40   // of the first 60 above the ceiling under white film
+	hotDays               = 30   // of the first 60 above the ceiling under white film: half
 	wornCover             = 70   // percent of the old film whole
 	nearlyEvery           = 0.95 // share of years
 )
@@ -283,10 +283,10 @@ var gates = [...]*Rule{
 			}
 			return silent()
 		}, &table.Practice),
-	gate("soil-too-hot", "Too hot under every film", "Roots above the crop's ceiling stop working.", "lettuce-hot-summer",
+	gate("soil-too-hot", "Too hot under every film", "Roots above the crop's ceiling stop working: heads of cool crops stay small, button or bolt.", "lettuce-hot-summer",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if careful(o) && f.CeilingDays[table.WhiteOnBlack] > hotDays {
-				return rulesOut("Even under white-on-black film the root zone is above {} on {} of the first 60 days. Plant later or earlier, or shade the bed.", f.Ceiling, f.CeilingDays[table.WhiteOnBlack])
+				return rulesOut("Even under white-on-black film the root zone is above {} on {} of the first 60 days. Plant earlier in spring or later for fall. If you plant now, shade the bed and water through the hot hours.", f.Ceiling, f.CeilingDays[table.WhiteOnBlack])
 			}
 			return silent()
 		}, &table.PepperHeat2011, &table.Broccoli2009),

@@ -49,7 +49,6 @@ const (
 	mixedFit      = 0.7
 	priceHalf     = 1.5
 	litterFit     = 0.3
-	litterSoil    = 2
 	coverHalf     = 25
 	coverLeast    = 30
 	lifeHalf      = 25
@@ -171,6 +170,7 @@ const (
 	deepRoots   = 0.45
 	levelTo     = 3
 	tellable    = 0.5
+	noneLeft    = 99.5
 	stoutMil    = 1.25
 	milSlack    = 0.01
 	soldSlack   = 0.5
@@ -226,7 +226,6 @@ func Judgements() []unit.Judgement {
 		{ID: "film-mixed-fit", Means: "red and blue, against: trials disagree", Value: mixedFit},
 		{ID: "film-price-half", Means: "price beyond black's that counts half", Value: priceHalf, Unit: "times"},
 		{ID: "film-litter-fit", Means: "film that must be lifted and hauled, against", Value: litterFit},
-		{ID: "film-litter-soil", Means: "mass of film as hauled, with soil, beside clean film", Value: litterSoil, Unit: "times", Source: table.PaperNutsedge2018.Named()},
 		{ID: "film-cover-half", Means: "cover gone after two crops that counts half", Value: coverHalf, Unit: "%"},
 		{ID: "film-cover-least", Means: "cover left below which a film cannot carry a second crop", Value: coverLeast, Unit: "%"},
 		{ID: "film-life-half", Means: "days that a film gives out before the harvest ends that count half", Value: lifeHalf, Unit: "days"},
@@ -327,6 +326,7 @@ func Judgements() []unit.Judgement {
 		{ID: "bed-sand-fade", Means: "how fast sand's share of a rule falls as soil gets heavier", Value: sandFade, Unit: "times"},
 		{ID: "bed-deep-roots", Means: "depth of roots from which they use loose height", Value: deepRoots, Unit: "m"},
 		{ID: "bed-level-to", Means: "slope up to which height does not count against", Value: levelTo, Unit: "%"},
+		{ID: "tape-none-left", Means: "spread along a line from which its end is said to get no water", Value: noneLeft, Unit: "%"},
 		{ID: "surface-tellable", Means: "of soil warmth, the least difference that a sentence tells", Value: tellable, Unit: "K"},
 		{ID: "thickness-stout", Means: "film that stands stones, spears, gas and a second crop", Value: stoutMil, Unit: "mil"},
 		{ID: "thickness-slack", Means: "by which a thickness may miss a round one and still be it", Value: milSlack, Unit: "mil"},

@@ -98,6 +98,9 @@ var tapeRules = [...]*Rule{
 				return silent() // what lies within the limit does not count
 			}
 			long := f.Case.Field.BedLength.Value / unit.Metres(f.Stretches)
+			if spread >= noneLeft {
+				return rulesOut("Along {} of tape the last plants would get no water at all.", long)
+			}
 			if spread > facts.WorstSpread {
 				return rulesOut("Along {} of tape the driest plants would get {} less than the wettest. More than a fifth shows in the crop.", long, spread)
 			}

@@ -68,6 +68,8 @@ type WaterAnswer struct {
 	StartMinutes unit.Minutes     // a day and zone: what the plants need
 	StartEvery   unit.Days        // the same in runs that water a line evenly: every so many days
 	StartRun     unit.Minutes
+	MostEvery    unit.Days // the most that young plants may take under film, likewise
+	MostRun      unit.Minutes
 	PeakMinutes  unit.Minutes
 	SingleRun    unit.Minutes // longest run before water passes the roots
 	RunsADay     int          // at full leaf
@@ -197,6 +199,7 @@ func waterAnswer(f *facts.Facts, ok bool) WaterAnswer {
 	}
 	w.StartMinutes, w.PeakMinutes, w.SingleRun = s.FirstRun, s.PeakRun, s.Longest
 	w.StartEvery, w.StartRun = s.FirstEvery, s.FirstTogether
+	w.MostEvery, w.MostRun = s.MostEvery, s.MostTogether
 	w.RunsADay, w.Zones, w.HoursADay = s.Runs, s.Zones, s.HoursADay.Value
 	w.Fits = len(s.Stops) == 0
 	switch {
@@ -208,6 +211,10 @@ func waterAnswer(f *facts.Facts, ok bool) WaterAnswer {
 		w.Says = unit.Say("{} at planting, {} a day at full leaf, for all beds together.", RunWords(w.StartEvery, w.StartRun), w.PeakMinutes)
 	default:
 		w.Says = unit.Say("{} at planting, {} a day at full leaf, for each zone.", RunWords(w.StartEvery, w.StartRun), w.PeakMinutes)
+	}
+	if most := RunWords(w.MostEvery, w.MostRun); w.Fits && most != RunWords(w.StartEvery, w.StartRun) {
+		w.Says.Text += " Young plants may want up to {}: put your hand into the bed, the probe decides."
+		w.Says.Quantities = append(w.Says.Quantities, most)
 	}
 	return w
 }

@@ -172,12 +172,12 @@ const plantsLine = 3
 func cents(v float64) float64 { return math.Round(v*100) / 100 }
 
 // liftAndHaul gives the hours to lift a film and the tonnes to haul, soil and
-// all: [SoilShare].
+// all: [table.FilmWithSoil].
 func (a *Advice) liftAndHaul(s *Shopping, film table.FilmID) (hours, tonnes float64) {
 	if film == table.NoFilm || table.Films[film].Removal != table.LiftAndHaul {
 		return 0, 0
 	}
-	return float64(a.liftHours()), float64(s.FilmMass) * SoilShare.Value / 1000
+	return float64(a.liftHours()), float64(s.FilmMass) * table.FilmWithSoil.Value / 1000
 }
 
 // films sets the film of the advice beside the same film kept for another crop,

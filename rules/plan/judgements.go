@@ -34,7 +34,7 @@ func Judgements() []unit.Judgement {
 		{ID: "buying-gauge", Means: "top of a gauge that is fine enough to read the tape's pressure", Value: float64(gaugeTop), Unit: "kPa", Source: unit.FromMemory},
 		{ID: "buying-tape-wall", Means: "wall of tape for one season", Value: float64(tapeWall), Unit: "µm", Source: unit.FromMemory},
 		{ID: "buying-tough-tape", Means: "wall of tape among stones or for a second crop", Value: float64(toughTape), Unit: "µm", Source: unit.FromMemory},
-		{ID: "hauling-soil-share", Means: "mass of lifted film with its soil, beside clean film: published from 2 to 10", Value: SoilShare.Value, Unit: "times", Source: SoilShare.Source.Named()},
+		{ID: "hauling-soil-share", Means: "mass of lifted film with its soil, beside clean film: published from 2 to 10", Value: table.FilmWithSoil.Value, Unit: "times", Source: table.FilmWithSoil.Source.Named() + " (10); " + table.PaperNutsedge2018.Named() + " (2)"},
 		{ID: "feeding-rests", Means: "after planting and before the crop's end without feeding", Value: feedingRests, Unit: "days", Source: unit.CommonPractice},
 		{ID: "feeding-no-tape-low", Means: "of the nitrogen taken off where all of it goes under the film, at least", Value: noTapeLow, Source: table.MidwestFeeding.Named()},
 		{ID: "feeding-no-tape-high", Means: "the same, at most", Value: noTapeHigh, Source: table.MidwestFeeding.Named()},

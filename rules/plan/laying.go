@@ -461,11 +461,6 @@ func (m *Machine) says() {
 //go:noinline
 func (m *Machine) say(text string, values ...any) { m.Says = append(m.Says, unit.Say(text, values...)) }
 
-// SoilShare is how heavy used film is with its soil, as multiples of the clean
-// film: 2 where half is soil (HortScience 53(3):288, 2018), up to 10 where nine
-// tenths are (EN 13655:2018 scope).
-var SoilShare = table.Figure[float64]{Low: 2, Value: 4, High: 10, Source: &table.EN13655, Mark: table.Seen}
-
 // EndOfFilm is the film's last day in figures and duties.
 type EndOfFilm struct {
 	Clean, Least, Most unit.Kilograms // clean, and with soil at both ends of what was published; no soil where nothing is hauled
@@ -479,7 +474,7 @@ func (a *Advice) EndOfFilm(s *Shopping) EndOfFilm {
 	e := EndOfFilm{Clean: s.FilmMass}
 	r := judge.FilmRow(a.Facts)
 	if r.Removal == table.LiftAndHaul {
-		e.Least, e.Most = mass(float64(s.FilmMass)*SoilShare.Low), mass(float64(s.FilmMass)*SoilShare.High)
+		e.Least, e.Most = mass(float64(s.FilmMass)*table.FilmWithSoil.Low), mass(float64(s.FilmMass)*table.FilmWithSoil.High)
 	}
 	switch r.Removal {
 	case table.LiftAndHaul:

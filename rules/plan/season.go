@@ -144,7 +144,12 @@ func (a *Advice) firstWater() unit.Phrase {
 	if a.Water.StartRun == 0 {
 		return unit.Say("Water each plant in.")
 	}
-	return unit.Say("Water each plant in. Then run the tape {}, zone by zone.", RunWords(a.Water.StartEvery, a.Water.StartRun))
+	w := &a.Water
+	low, most := RunWords(w.StartEvery, w.StartRun), RunWords(w.MostEvery, w.MostRun)
+	if low == most {
+		return unit.Say("Water each plant in. Then run the tape {}, zone by zone.", low)
+	}
+	return unit.Say("Water each plant in. Young plants: from {} to {}, zone by zone. Guides and trials differ on how little film leaves them to drink. Put your hand into the bed: the probe decides.", low, most)
 }
 
 // plantingDays is how long planting stands open: film that waits longer weathers for

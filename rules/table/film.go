@@ -215,3 +215,9 @@ var Films = [FilmCount]Film{
 		Thicknesses: mil(8, 12, &Memory, FromMemory), ByWeight: true, Embossable: false,
 	},
 }
+
+// FilmWithSoil is how heavy used film is with its soil, as multiples of the clean
+// film: 2 where half is soil (HortScience 53(3):288, 2018), up to 10 where nine
+// tenths are (EN 13655:2018 scope); the value is about the middle of the two as
+// multiples (√20).
+var FilmWithSoil = Figure[float64]{Low: 2, Value: 4, High: 10, Source: &EN13655, Mark: Seen, Note: "low end: HortScience 53(3):288"}

@@ -31,6 +31,8 @@ type Sketch struct {
 	FirstRun      unit.Minutes // a day and zone; 0 where the need is unknown
 	FirstEvery    unit.Days    // the same in runs long enough to water a line evenly: see [First]
 	FirstTogether unit.Minutes
+	MostEvery     unit.Days // the most that young plants may take, likewise
+	MostTogether  unit.Minutes
 	PeakRun       unit.Minutes
 	Longest       unit.Minutes // single run; 0 where soil or roots are unknown
 	Runs          int          // on the hungriest day
@@ -67,7 +69,7 @@ func CompareKnowing(known *drip.Known, in Input, tapes []Candidate) (Need, []Ske
 		}
 		w := first
 		if i > 0 {
-			w = &work{light: true, known: known, peakNet: first.peakNet, peakGross: first.peakGross, firstGross: first.firstGross}
+			w = &work{light: true, known: known, peakNet: first.peakNet, peakGross: first.peakGross, firstGross: first.firstGross, mostGross: first.mostGross}
 			w.plan.Demand = first.plan.Demand
 		}
 		w.in = fill(in)
@@ -104,6 +106,7 @@ func (w *work) sketch() Sketch {
 	if w.bedFlow > 0 && w.peakGross > 0 {
 		s.FirstRun = round(unit.Minutes(60*w.firstGross/w.bedFlow), stepMinutes)
 		s.FirstEvery, s.FirstTogether = w.spaced(60*w.firstGross/w.bedFlow, w.plan.Demand.First.Use)
+		s.MostEvery, s.MostTogether = w.spaced(60*w.mostGross/w.bedFlow, w.plan.Demand.First.UseMost)
 		s.PeakRun = round(w.peakRun(), stepMinutes)
 		s.Runs = soilwater.RunsADay(w.peakRun(), w.longest)
 	}

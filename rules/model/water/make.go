@@ -47,6 +47,7 @@ type work struct {
 	peakNet    float64 // L a day for a metre of bed
 	peakGross  float64
 	firstGross float64
+	mostGross  float64
 	longest    unit.Minutes
 	bedFlow    float64 // L/h for a metre of bed, as it runs
 	known      *drip.Known

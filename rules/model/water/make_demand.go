@@ -79,8 +79,8 @@ func (w *work) demand() {
 	d.InField = round(unit.Millimetres(total/float64(in.BedCentres.Value)), stepDepth)
 	w.peakNet, w.peakGross = peak.PerMetre, w.gross(peak.PerMetre)
 	first := season.On(0)
-	w.firstGross = w.gross(first.PerMetre)
-	d.First = First{Use: round(first.Use, stepDepth), Net: per100m(first.PerMetre), Gross: per100m(w.firstGross)}
+	w.firstGross, w.mostGross = w.gross(first.PerMetre), w.gross(first.PerMetreMost)
+	d.First = First{Use: round(first.Use, stepDepth), Net: per100m(first.PerMetre), Gross: per100m(w.firstGross), UseMost: round(first.Most, stepDepth)}
 	d.Peak = Peak{
 		On:        peak.Date,
 		Use:       round(peak.Use, stepDepth),
@@ -161,6 +161,7 @@ func (w *work) months() {
 	}
 	d.First.Run = round(unit.Minutes(60*w.firstGross/w.bedFlow), stepMinutes)
 	d.First.Every, d.First.Together = w.spaced(60*w.firstGross/w.bedFlow, d.First.Use)
+	d.First.MostEvery, d.First.MostTogether = w.spaced(60*w.mostGross/w.bedFlow, d.First.UseMost)
 	d.Peak.Run = round(w.peakRun(), stepMinutes)
 	d.Peak.Runs = soilwater.RunsADay(w.peakRun(), w.longest)
 	d.Peak.EachRun = round(w.peakRun()/unit.Minutes(d.Peak.Runs), stepMinutes)

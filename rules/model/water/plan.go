@@ -122,6 +122,10 @@ type First struct {
 	// line evenly: one run for so many days.
 	Every    unit.Days
 	Together unit.Minutes
+	// The most that young plants may take: see [demand.Day].
+	UseMost      unit.Millimetres
+	MostEvery    unit.Days
+	MostTogether unit.Minutes
 }
 
 // Peak is the hungriest day, which sizes the system.
