@@ -288,7 +288,7 @@ func bedWords(a *plan.Advice, system unit.System) string {
 	} else {
 		w.WriteString("A bed " + short(b.Height) + " high, " + short(b.Top) + " wide on top and " + short(b.Base) + " at the base, with the middle " + short(b.Crown) + " higher than the shoulders")
 	}
-	w.WriteString(", beds " + unit.Of(b.Centres).In(system) + " from " + map[unit.System]string{unit.US: "center to center. ", unit.Metric: "centre to centre. "}[system])
+	w.WriteString(", beds " + unit.Of(b.Centres).In(system) + " from center to center. ")
 	if !a.Refused() {
 		w.WriteString("A roll " + unit.Of(unit.Roll(b.FilmWidth)).In(system) + " wide leaves " + short(b.Tuck) + " to bury on each side. ")
 	}

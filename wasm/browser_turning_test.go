@@ -6,12 +6,14 @@ import (
 	"fmt"
 	"slices"
 	"strconv"
+	"strings"
 	"testing"
 	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/pack"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/search"
@@ -301,14 +303,24 @@ func TestThePlaceAndTheCropTurnAnswers(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Tab(browsertest.Tab{Path: "/why/film", Whole: true, Studies: true})
-	row := func(start string) string {
-		return browsertest.Eval[string](p, fmt.Sprintf(`[...document.querySelectorAll(".change .turns li")].map((e) => e.textContent).find((text) => text.startsWith(%s)) ?? ""`, quoted(start)))
+	waitLong(p, "the end of the search", `document.querySelector(".change .turns") !== null && !document.body.textContent.includes("Still trying other places")`)
+	rows := browsertest.Eval[[]string](p, `[...document.querySelectorAll(".change .turns li")].map((e) => e.textContent)`)
+	t.Log(strings.Join(rows, "\n"))
+	with := func(starts ...string) bool {
+		return slices.ContainsFunc(rows, func(row string) bool {
+			return slices.ContainsFunc(starts, func(start string) bool { return strings.HasPrefix(row, start+" ") })
+		})
 	}
-	for _, start := range []string{"Crop ", "Height of the field ", "Nights "} {
-		waitLong(p, start, fmt.Sprintf(`[...document.querySelectorAll(".change .turns li")].some((e) => e.textContent.startsWith(%s))`, quoted(start)))
-		t.Log(row(start))
+	crop := field.InputByName("crop").Label
+	assert.True(t, with(crop), "the crop turns an answer")
+	var warms []string // what changes the soil's warmth, but for the weather
+	for _, name := range []string{"place.lat", "place.elevation_m", "soil.texture", "soil.wetness_at_laying", "soil.tilth", "risk", "field.bed_top_m"} {
+		warms = append(warms, field.InputByName(name).Label)
 	}
-	assert.True(t, browsertest.Eval[bool](p, `[...document.querySelectorAll(".change .turns li, .change details li")].some((e) => e.textContent.startsWith("Crop ") && e.textContent.split(", ").length > 3)`), "crops with the same answer stand in one row")
+	assert.True(t, with(warms...), "the place or the soil turns an answer: %v", warms)
+	assert.True(t, slices.ContainsFunc(rows, func(row string) bool {
+		return strings.HasPrefix(row, crop+" ") && strings.Count(row, ", ") > 2
+	}), "crops with the same answer stand in one row")
 	p.Do(`[...document.querySelectorAll(".change .turns li")].find((e) => e.textContent.startsWith("Nights ")).querySelector("button").click()`)
 	p.WaitText("#moved", "Changed:")
 	view(p, "/")
