@@ -142,6 +142,7 @@ func (v *verdictPart) Render() app.UI {
 		only(v.S.stale, func() app.UI {
 			return para("stale", "These answers are for the last field that could be read. Correct what is marked.")
 		}),
+		v.S.paperHead(),
 		app.Raw(t.b.String()),
 	)
 }
