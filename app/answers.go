@@ -95,8 +95,10 @@ func answerWords(a *plan.Advice, q question.Question, system unit.System) (lead,
 			more += " " + w.WaitCosts.In(system)
 		}
 		return unit.Of(w.Days).In(system), more
+	case question.Verdict:
+		return a.VerdictWords(), ""
 	}
-	return a.VerdictWords(), ""
+	return sentence(q.Says(best).In(system)), ""
 }
 
 // mainReason is the factor that weighs most for the winner, or against the

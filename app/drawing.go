@@ -86,7 +86,7 @@ func bedOn(a *plan.Advice, system unit.System, around bool, grown float64) strin
 	}
 	// Plants with their roots.
 	for _, x := range plantPlaces(a, middle, scale) {
-		drawPlant(s, x, crown+2, deep-2, film != table.NoFilm, 0.8+0.4*grown)
+		drawPlant(s, f.Crop, x, crown+2, deep-2, film != table.NoFilm, 0.8+0.4*grown)
 	}
 	for _, x := range lines {
 		s.el("ellipse", "cx", num(x), "cy", num(crown+depth), "rx", "7", "ry", "3.5", "class", "d-tape")
@@ -246,24 +246,35 @@ func spreadOver(n int, middle, width float64) []float64 {
 	return places
 }
 
-// drawPlant draws a plant in its hole, so large, and its roots down to a depth.
-func drawPlant(s *svg, x, y, deep float64, hole bool, large float64) {
+// drawPlant draws a plant in its hole, so large, and its roots down to a depth: blades,
+// a vine on the film, a rosette of leaves, or a bush.
+func drawPlant(s *svg, c *table.Crop, x, y, deep float64, hole bool, large float64) {
 	at := num(x) + " " + num(y)
 	if hole {
 		s.el("path", "d", "M"+num(x-9)+" "+num(y)+" h18", "class", "d-hole")
 	}
-	s.el("path", "d", "M"+at+" v"+num(-66*large), "class", "d-stem")
-	var leaves strings.Builder
-	for i, up := range [...]float64{14, 24, 34, 44, 52, 60} {
-		out, size := 1.0, (30-float64(i)*2.6)*large
-		up *= large
-		if i%2 == 1 {
-			out = -1
+	// Each leaf: where it begins beside the stem and above the ground, and where its tip lies from there.
+	leaves, stem := [][4]float64{{0, 14, 30, -3}, {0, 24, -27, -3}, {0, 34, 25, -2}, {0, 44, -22, -2}, {0, 52, 20, -2}, {0, 60, -17, -2}}, " v-66"
+	broad := 0.4
+	switch c.Family {
+	case "Amaryllidaceae", "Poaceae", "Zingiberaceae":
+		leaves, stem = [][4]float64{{0, 0, -26, -50}, {0, 0, -10, -66}, {0, 0, 10, -66}, {0, 0, 26, -50}}, ""
+		broad = 0.07
+	case "Cucurbitaceae", "Convolvulaceae":
+		leaves, stem = [][4]float64{{-38, 6, -24, -10}, {-18, 14, -24, -14}, {-4, 18, 24, -14}, {18, 14, 24, -14}, {36, 6, 24, -10}}, " q-20 -28 -46 -4 M0 0q20 -28 46 -4"
+	default:
+		if c.Height.High <= 0.5 {
+			leaves, stem = [][4]float64{{0, 0, -36, -14}, {0, 0, -28, -32}, {0, 0, 0, -40}, {0, 0, 28, -32}, {0, 0, 36, -14}}, ""
+			broad = 0.2
 		}
-		leaves.WriteString("M" + num(x) + " " + num(y-up) + " c" + num(out*size*0.3) + " " + num(-size*0.55) + " " + num(out*size*0.9) + " " + num(-size*0.5) + " " + num(out*size) + " " + num(-size*0.1) +
-			" c" + num(-out*size*0.2) + " " + num(size*0.35) + " " + num(-out*size*0.7) + " " + num(size*0.35) + " " + num(-out*size) + " " + num(size*0.1) + " Z ")
 	}
-	s.el("path", "d", leaves.String(), "class", "d-leaf")
+	path := ""
+	for _, l := range leaves {
+		out, up := l[2], l[3]
+		along := func(share, side float64) string { return num(out*share-up*side) + " " + num(up*share+out*side) }
+		path += "M" + num(l[0]) + " " + num(-l[1]) + "c" + along(0.3, broad) + " " + along(0.9, broad) + " " + along(1, 0) + "c" + along(-0.2, -broad) + " " + along(-0.7, -broad) + " " + along(-1, 0) + "Z"
+	}
+	s.raw(`<g transform="translate(`, at, `) scale(`, num(large), `)"><path class="d-stem" d="M0 0`, stem, `"/><path class="d-leaf" d="`, path, `"/></g>`)
 	root := ""
 	for _, side := range [...]float64{-1, 1} {
 		for _, r := range [...][2]float64{{0.22, 0.95}, {0.4, 0.72}, {0.5, 0.4}} {
@@ -288,7 +299,7 @@ func bedWords(a *plan.Advice, system unit.System) string {
 	} else {
 		w.WriteString("A bed " + short(b.Height) + " high, " + short(b.Top) + " wide on top and " + short(b.Base) + " at the base, with the middle " + short(b.Crown) + " higher than the shoulders")
 	}
-	w.WriteString(", beds " + unit.Of(b.Centres).In(system) + " from " + map[unit.System]string{unit.US: "center to center. ", unit.Metric: "centre to centre. "}[system])
+	w.WriteString(", beds " + unit.Of(b.Centres).In(system) + " from center to center. ")
 	if !a.Refused() {
 		w.WriteString("A roll " + unit.Of(unit.Roll(b.FilmWidth)).In(system) + " wide leaves " + short(b.Tuck) + " to bury on each side. ")
 	}

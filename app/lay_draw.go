@@ -23,7 +23,7 @@ const (
 	tractor     = floor + `<path class="d-leaf" d="M128 36h62q10 0 10 12v14h-80z"/><path class="t-lay" d="M112 40V6h22v30"/><path class="d-tape" d="M200 50h14v16h-14z"/><circle class="d-tape" cx="120" cy="54" r="24"/><circle class="d-end" cx="120" cy="54" r="10"/><circle class="d-tape" cx="186" cy="64" r="14"/><circle class="d-end" cx="186" cy="64" r="5"/>`
 	toolShape   = `<path class="t-lay" d="M90 8v44M150 8v64M210 8v62"/><path class="d-tape" d="M78 50h24v16q-12 14-24 0zM130 68h40v8h-40zM206 66h8l-4 14z"/>`
 	// From above: who stands where while a tractor lays, and, hatched, where nobody may.
-	whoShape = `<path class="d-soil" d="M4 20h140v34H4z"/><path class="d-tape" d="M4 25h140v24H4z"/><path class="d-end" d="M144 16h26v42h-26z"/><path class="d-never" d="M172 20h16v34h-16zm0 12l12-12m-12 24l16-16m-16 26l16-16M246 20h16v34h-16zm0 12l12-12m-12 24l16-16m-16 26l16-16"/>` +
+	whoShape = `<path class="d-soil" d="M4 20h140v34H4z"/><path class="d-rim m-{film}" d="M4 25h140v24H4z"/><path class="d-end" d="M144 16h26v42h-26z"/><path class="d-never" d="M172 20h16v34h-16zm0 12l12-12m-12 24l16-16m-16 26l16-16M246 20h16v34h-16zm0 12l12-12m-12 24l16-16m-16 26l16-16"/>` +
 		`<path class="d-leaf" d="M212 29h34v16h-34z"/><path class="d-tape" d="M188 12h24v10h-24zM188 52h24v10h-24zM232 18h12v7h-12zM232 49h12v7h-12z"/><path class="d-measure" d="M100 72v10M100 77h6M140 77h4M144 72v10"/><text x="123" y="82" class="t-small" text-anchor="middle">{}</text>` +
 		`<g class="d-who"><circle cx="200" cy="37" r="10"/><circle cx="100" cy="62" r="10"/><circle cx="286" cy="37" r="10"/></g><g class="t-on" text-anchor="middle"><text x="200" y="42">1</text><text x="100" y="67">2</text><text x="286" y="42">3</text></g>`
 
@@ -58,7 +58,7 @@ func (p *layingPart) dayPicture(name string) string {
 		shape = windShape
 	case "people":
 		if p.S.c.Practice.Laying != "hand" {
-			return whoSVG(system)
+			return whoSVG(a, system)
 		}
 		shape = peopleShape
 	case "rolls":
@@ -75,6 +75,6 @@ func (p *layingPart) dayPicture(name string) string {
 }
 
 // whoSVG shows who stands where while a tractor lays.
-func whoSVG(system unit.System) string {
-	return pictureHead + strings.Replace(whoShape, "{}", unit.Of(plan.WalkBehind).In(system), 1) + `</svg>`
+func whoSVG(a *plan.Advice, system unit.System) string {
+	return pictureHead + strings.NewReplacer("{}", unit.Of(plan.WalkBehind).In(system), "{film}", filmKey(filmOf(a))).Replace(whoShape) + `</svg>`
 }

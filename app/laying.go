@@ -110,7 +110,7 @@ func (p *layingPart) who(l sheet.Language, s *plan.Sheet) string {
 	if s.ByHand || s.Down {
 		return ""
 	}
-	return `<figure>` + whoSVG(p.S.system) + `<figcaption>` + escape(s.Who.In(l, p.S.system)) + `</figcaption></figure>`
+	return `<figure>` + whoSVG(p.S.advice, p.S.system) + `<figcaption>` + escape(s.Who.In(l, p.S.system)) + `</figcaption></figure>`
 }
 
 // cards gives the day's cards, and the boxes that none of them ticks.

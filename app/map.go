@@ -195,7 +195,6 @@ func (p *mapPart) svg() string {
 	m := p.m
 	across := func(day int) string { return percent(float64(day) / float64(len(m.Days))) }
 	w.open("svg", "class", "map-svg", "height", strconv.Itoa(mapHead+mapRow*len(m.Values)+4), "aria-hidden", "true", "focusable", "false")
-	w.raw(filmPatterns)
 	_, last, _ := m.Days[0].Civil()
 	for day, d := range m.Days {
 		if _, month, _ := d.Civil(); month != last {

@@ -58,7 +58,7 @@ func (p *placePart) Render() app.UI {
 func (p *placePart) own() app.UI {
 	return app.Details().Class("more").ID("own-normals").Body(
 		summary("Type your own monthly temperatures"),
-		helpText("Mean daily minimum and maximum of each month, in "+unit.KindTemperature.Symbol(p.S.system)+". From your weather service, or a neighbour’s long record."),
+		helpText("Mean daily minimum and maximum of each month, in "+unit.KindTemperature.Symbol(p.S.system)+". From your weather service, or a neighbor’s long record."),
 		asked("own",
 			box("field",
 				app.Label().For(normalsLatitude).Text("Latitude, degrees north (south is minus)"),

@@ -142,6 +142,7 @@ func (v *verdictPart) Render() app.UI {
 		only(v.S.stale, func() app.UI {
 			return para("stale", "These answers are for the last field that could be read. Correct what is marked.")
 		}),
+		v.S.paperHead(),
 		app.Raw(t.b.String()),
 	)
 }
@@ -331,6 +332,8 @@ func (s *store) nextHTML() string {
 	if next, ok := plan.NextStep(steps, today); ok {
 		when := "on " + dayOfYear(next.Step.On, s.system)
 		switch {
+		case next.Step.Days > 1 && next.In > 0:
+			when = "from " + dayOfYear(next.Step.On, s.system)
 		case next.Step.Days > 1:
 			when = "by " + dayOfYear(next.Step.On.Plus(next.Step.Days-1), s.system)
 		case known && next.In == 0:

@@ -28,7 +28,7 @@ func (s *store) paperHead() app.UI {
 	a := s.advice
 	words := s.fieldName() + ": " + a.Facts.Crop.Name
 	if a.Refused() {
-		words += ", wanted for " + wholeDay(a.Facts.Plant, s.system)
+		words += ", wanted for " + wholeDay(a.Facts.Wanted, s.system)
 	} else if a.FilmDown() {
 		words += ", film down, plant " + wholeDay(a.WaitPlan.PlantOn, s.system)
 	} else {

@@ -64,6 +64,7 @@ func (h *shell) Render() app.UI {
 	}
 	return box("page",
 		app.A().Class("skip").Href("#main").Text("Skip to the view"),
+		app.Raw(filmPatterns),
 		&headPart{S: s, At: h.At},
 		app.Main().ID("main").TabIndex(-1).Body(
 			&notesPart{S: s},

@@ -270,9 +270,13 @@ func (g *strips) drawDays(w *svg, a *plan.Advice, s *facts.SoilSeason, system un
 		}
 		w.raw(`<text class="s-label `, side, `" x="`, at, `" y="50">lay<tspan class="s-date"> `, dayOfYear(lay, system), `</tspan></text>`)
 	}
+	away := ""
+	if f.Plant < g.from || f.Plant >= g.from.Plus(unit.Days(g.days)) {
+		away = ` display="none"` // another season's day
+	}
 	at := percent(g.x(f.Plant))
-	w.raw(`<line id="strip-now" class="s-now" x1="`, at, `" x2="`, at, `" y1="12" y2="`, num(stripTop+stripTall+stripFoot), `"/>`)
-	w.raw(`<text id="strip-now-label" class="`, nowClass(f.Plant, g.from, g.days), `" x="`, at, `" y="24">plant `, dayOfYear(f.Plant, system), `</text>`)
+	w.raw(`<line id="strip-now"`, away, ` class="s-now" x1="`, at, `" x2="`, at, `" y1="12" y2="`, num(stripTop+stripTall+stripFoot), `"/>`)
+	w.raw(`<text id="strip-now-label"`, away, ` class="`, nowClass(f.Plant, g.from, g.days), `" x="`, at, `" y="24">plant `, dayOfYear(f.Plant, system), `</text>`)
 }
 
 // nowClass sets the planting day's name to the side where there is room.

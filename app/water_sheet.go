@@ -328,7 +328,7 @@ func (v waterView) feeding() app.UI {
 	return block("water-feeding", "Feeding, one day",
 		figures("Nutrient, all beds", v.show(unit.FineMass(f.Nutrient)), "Product", v.show(unit.FineMass(f.Product)), "Stock", v.show(unit.FineVolume(f.Stock)), "Stock, largest zone", v.show(unit.FineVolume(f.ZoneStock)),
 			"Inject, largest zone", v.show(f.ZoneInject), "Clean water after it", v.show(f.Rinse)),
-		paragraph(fits+" Rates for an acre or hectare mean the field at your bed centres."),
+		paragraph(fits+" Rates for an acre or hectare mean the field at your bed centers."),
 		v.care("backflow"), v.care("calcium-sulfate"), v.care("label"))
 }
 

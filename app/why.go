@@ -77,8 +77,6 @@ func (p *whyRoom) Render() app.UI {
 		}
 	case question.Wait:
 		title, more = "wait "+lead, ""
-	case question.Bed:
-		title = "a bed " + lower(lead)
 	case question.Tape:
 		title = "holes " + strings.TrimPrefix(lower(lead), "emitters ")
 	default:
@@ -136,7 +134,7 @@ func (p *whyRoom) name(q question.Question) string { return q.String() }
 
 // stands says how well the answer stands, without its points.
 func stands(c *judge.Choice, system unit.System) string {
-	if _, ok := c.Best(); !ok || len(c.Ranked) < 2 || c.Question == question.Verdict {
+	if _, ok := c.Best(); !ok || len(c.Ranked) < 2 || c.Question == question.Verdict || c.Question == question.Wait {
 		return ""
 	}
 	second := lower(c.Question.Says(c.Ranked[1].Option).In(system))
@@ -189,13 +187,18 @@ func forAndAgainst(c *judge.Choice, factors []judge.Factor, system unit.System) 
 		}
 	}
 	if len(factors) == 0 {
-		t.raw(`<li><span>Nothing speaks against it here.</span></li>`)
+		t.raw(`</ul><p>Nothing speaks against it here.</p>`)
+	} else {
+		t.raw(`</ul>`)
 	}
-	t.raw(`</ul>`)
 	if n := len(c.Ranked); n > 1 && c.Question != question.Wait && c.Question != question.Verdict {
 		t.raw(`<h3>And the others?</h3><ul class="others">`)
 		for i := 1; i < min(n, 7); i++ {
 			r := &c.Ranked[i]
+			name := "<b>" + escape(sentence(c.Question.Says(r.Option).In(system)))
+			if strings.Contains(t.b.String(), name) {
+				continue // tapes that differ in their holes alone
+			}
 			phrase, _ := c.WhyNot(i)
 			out := ""
 			if r.RuledOutBy != nil {
@@ -205,7 +208,7 @@ func forAndAgainst(c *judge.Choice, factors []judge.Factor, system unit.System) 
 			if c.Question == question.Film {
 				look = swatch(filmKey(table.FilmID(r.Option))) + " "
 			}
-			t.raw(`<li>`, look, `<b>`, escape(sentence(c.Question.Says(r.Option).In(system))), out, `.</b> `, escape(phrase.In(system)), `</li>`)
+			t.raw(`<li>`, look, name, out, `.</b> `, escape(phrase.In(system)), `</li>`)
 		}
 		t.raw(`</ul>`)
 	}

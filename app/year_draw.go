@@ -12,13 +12,14 @@ import (
 )
 
 // filmPatterns are what films look like where a plain colour does not tell: the sheen of
-// silver, what shows through clear film, the grain of paper, bare ground.
-const filmPatterns = `<defs><pattern id="sw-silver" width="10" height="10" patternUnits="userSpaceOnUse" patternTransform="rotate(30)"><path fill="#b4bac0" d="M0 0h10v10h-10z"/><path fill="#fff" d="M0 0h4v10h-4z"/></pattern>` +
+// silver, what shows through clear film, the grain of paper, bare ground. They stand on
+// each page once.
+const filmPatterns = `<svg class="film-patterns" width="0" height="0" aria-hidden="true"><defs><pattern id="sw-silver" width="10" height="10" patternUnits="userSpaceOnUse" patternTransform="rotate(30)"><path fill="#b4bac0" d="M0 0h10v10h-10z"/><path fill="#fff" d="M0 0h4v10h-4z"/></pattern>` +
 	`<pattern id="sw-clear" width="12" height="12" patternUnits="userSpaceOnUse"><path fill="#d8bd98" d="M0 0h12v12h-12z"/><path fill="#fff" d="M2 2h3v3h-3zM8 8h3v3h-3z"/></pattern>` +
 	`<pattern id="sw-bio" width="12" height="12" patternUnits="userSpaceOnUse"><path fill="#2b2722" d="M0 0h12v12h-12z"/><path fill="#b08d66" d="M2 2h3v3h-3zM8 8h3v3h-3z"/></pattern>` +
 	`<pattern id="sw-paper" width="14" height="8" patternUnits="userSpaceOnUse"><path fill="#d9bd8c" d="M0 0h14v8h-14z"/><path fill="#8a6a3a" d="M1 2h7v1.5h-7zM6 6h7v1.5h-7z"/></pattern>` +
 	`<pattern id="sw-none" width="8" height="8" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path fill="#fff" d="M0 0h8v8h-8z"/><path fill="#8a1c12" d="M0 0h2.5v8h-2.5z"/></pattern>` +
-	`<pattern id="sw-later" width="8" height="8" patternUnits="userSpaceOnUse"><path fill="#fff" d="M0 0h8v8h-8z"/><circle cx="4" cy="4" r="1.5" fill="#555"/></pattern></defs>`
+	`<pattern id="sw-later" width="8" height="8" patternUnits="userSpaceOnUse"><path fill="#fff" d="M0 0h8v8h-8z"/><circle cx="4" cy="4" r="1.5" fill="#555"/></pattern></defs></svg>`
 
 // swatch is a film as it looks, beside its name.
 func swatch(key string) string {
@@ -86,16 +87,17 @@ func spanKey(s search.YearSpan) string {
 func (s *store) yearPicture() string {
 	spans := s.films.work.Spans()
 	if a, ok := s.films.work.Fills(); ok {
-		return `<p>` + swatch(spanKey(a)) + ` <b>` + escape(sentence(spanWords(a))) + `</b> in ` + strconv.Itoa(a.Weeks) + ` of 52 weeks: the day hardly changes it.</p><svg width="0" height="0" aria-hidden="true">` + filmPatterns + `</svg>`
+		return `<p>` + swatch(spanKey(a)) + ` <b>` + escape(sentence(spanWords(a))) + `</b> in ` + strconv.Itoa(a.Weeks) + ` of 52 weeks: the day hardly changes it.</p>`
 	}
 	first := spans[0].From
 	t, legend := &svg{}, &svg{}
 	at := func(d unit.Date) string { return percent(float64(d.Minus(first)) / 365) }
 	line := func(class, d string) { t.raw(`<path class="`, class, `" d="`, d, `"/>`) }
-	t.raw(`<svg class="year-svg" height="72" aria-hidden="true">`, filmPatterns)
+	t.raw(`<svg class="year-svg" height="72" aria-hidden="true">`)
 	for _, a := range spans {
 		// What is drawn later lies over the rest of what was drawn before.
-		t.raw(`<rect class="m-film m-`, spanKey(a), `" x="`, at(a.From), `" width="100%" height="44"/>`)
+		rest := percent(1 - float64(a.From.Minus(first))/365)
+		t.raw(`<rect class="m-film m-`, spanKey(a), `" x="`, at(a.From), `" width="`, rest, `" height="44"/>`)
 		legend.raw(`<li>`, swatch(spanKey(a)), ` <span><b>`, escape(dayOfYear(a.From, s.system)+" to "+dayOfYear(a.To, s.system)), `:</b> `, escape(spanWords(a)), `</span></li>`)
 	}
 	year, _, _ := first.Civil()

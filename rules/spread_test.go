@@ -91,7 +91,7 @@ func TestFieldsAsFiles(t *testing.T) {
 	if dir == "" {
 		t.Skip("FF_FIELDS names no folder")
 	}
-	for i, c := range someFields(t, long.Of(300, 2000)) {
+	for i, c := range someFields(t, 2000) {
 		require.NoError(t, os.WriteFile(fmt.Sprintf("%s/%04d.json", dir, i), casefile.Encode(&c), 0o644))
 	}
 }

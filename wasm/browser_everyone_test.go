@@ -39,6 +39,7 @@ var states = []struct {
 	}},
 	{"Spanish sheet", "#sheet-es", func(p *browsertest.Page) { p.Do(`document.querySelector("#sheet-es").click()`) }},
 	{"wrong figures", "#f-field-bed-length-m", func(p *browsertest.Page) {
+		p.Do(unfold)
 		p.Type("#f-field-bed-length-m", "-60")
 		p.WaitText("#f-field-bed-length-m-error", "-60")
 	}},

@@ -20,7 +20,7 @@ var compared = [...]struct {
 	of   func(a *Advice) unit.Phrase
 }{
 	{"Crop", func(a *Advice) unit.Phrase { return unit.Say(a.Facts.Crop.Name) }},
-	{"Planting day wanted", func(a *Advice) unit.Phrase { return unit.Say("{}", a.Facts.Plant) }},
+	{"Planting day wanted", func(a *Advice) unit.Phrase { return unit.Say("{}", a.Facts.Wanted) }},
 	{"Whether to lay", chosen(question.Verdict)},
 	{"Why", func(a *Advice) unit.Phrase {
 		if len(a.Gates) == 0 {
