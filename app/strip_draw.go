@@ -3,6 +3,7 @@ package app
 import (
 	"math"
 	"slices"
+	"sort"
 	"strconv"
 	"strings"
 
@@ -205,15 +206,7 @@ func apart(wanted []float64, gap, low, high float64) []float64 {
 	for i := range order {
 		order[i] = i
 	}
-	slices.SortStableFunc(order, func(a, b int) int {
-		switch {
-		case wanted[a] < wanted[b]:
-			return -1
-		case wanted[a] > wanted[b]:
-			return 1
-		}
-		return a - b
-	})
+	sort.SliceStable(order, func(a, b int) bool { return wanted[order[a]] < wanted[order[b]] })
 	type cluster struct {
 		middle float64
 		n      int

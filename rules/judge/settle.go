@@ -2,6 +2,7 @@ package judge
 
 import (
 	"slices"
+	"sort"
 
 	"filmfurrow/rules/facts"
 	"filmfurrow/rules/field"
@@ -99,7 +100,7 @@ func candidates(season *facts.Season, from unit.Date) (days []unit.Date) {
 			days = append(days, day)
 		}
 	}
-	slices.Sort(days)
+	sort.Slice(days, func(a, b int) bool { return days[a] < days[b] })
 	return slices.Compact(days)
 }
 

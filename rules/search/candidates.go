@@ -3,6 +3,7 @@ package search
 import (
 	"math"
 	"slices"
+	"sort"
 
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/table"
@@ -57,7 +58,7 @@ func sweepsOf(base, filled *field.Case, in *field.Input) []sweep {
 		given = true // by the station, where not by the grower
 	} else if given {
 		steps = append(steps, closeSteps(in, base)...)
-		slices.Sort(steps)
+		sort.Slice(steps, func(a, b int) bool { return steps[a] < steps[b] })
 		steps = plausible(in, now, slices.Compact(steps))
 	}
 	if !given {
@@ -206,7 +207,7 @@ func stepsOf(in *field.Input) (steps []int) {
 			steps = append(steps, k)
 		}
 	}
-	slices.Sort(steps)
+	sort.Slice(steps, func(a, b int) bool { return steps[a] < steps[b] })
 	return slices.Compact(steps)
 }
 

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 	"slices"
+	"sort"
 
 	"filmfurrow/rules/unit"
 )
@@ -341,7 +342,7 @@ func (s *solver) profile(end float64) Profile {
 		}
 	}
 	sorted := slices.Clone(flows)
-	slices.Sort(sorted)
+	sort.Slice(sorted, func(a, b int) bool { return sorted[a] < sorted[b] })
 	quarter := sorted[:(n+3)/4]
 	lowQuarter := 0.0
 	for _, q := range quarter {

@@ -1,7 +1,7 @@
 package water
 
 import (
-	"slices"
+	"sort"
 
 	"filmfurrow/rules/model/drip"
 	"filmfurrow/rules/model/feed"
@@ -34,7 +34,8 @@ func Make(in Input) (Plan, []Problem) {
 	w.checks()
 	w.verdict()
 	w.cautions()
-	slices.SortStableFunc(w.plan.Warnings, func(a, b Warning) int { return int(a.Severity) - int(b.Severity) })
+	said := w.plan.Warnings
+	sort.SliceStable(said, func(a, b int) bool { return said[a].Severity < said[b].Severity })
 	return w.plan, nil
 }
 

@@ -1,9 +1,9 @@
 package water
 
 import (
-	"cmp"
 	"math"
 	"slices"
+	"sort"
 
 	"filmfurrow/rules/model/drip"
 	"filmfurrow/rules/model/soilwater"
@@ -37,14 +37,11 @@ func (w *work) remedies() []Remedy {
 	for _, c := range changes {
 		ways = append(ways, w.try(c))
 	}
-	slices.SortStableFunc(ways, func(a, b Remedy) int {
-		if a.Fits != b.Fits {
-			if a.Fits {
-				return -1
-			}
-			return 1
+	sort.SliceStable(ways, func(a, b int) bool {
+		if ways[a].Fits != ways[b].Fits {
+			return ways[a].Fits
 		}
-		return cmp.Compare(a.Effort, b.Effort)
+		return ways[a].Effort < ways[b].Effort
 	})
 	return ways[:min(3, len(ways))]
 }
