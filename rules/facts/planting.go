@@ -76,14 +76,15 @@ const (
 
 // SoilHolds tells whether the bed under a cover (the place of a film, or [Bare])
 // holds the floor on a day of the year and the two that follow, as a daily mean, with
-// no leaves over it.
+// no leaves over it. A warm spring has its warm spells too: in it the first such days
+// come before the mean is there.
 func (s *Season) SoilHolds(cover, index int, spring Spring) bool {
 	for k := range soilRun {
 		i := (index + k) % weather.YearDays
 		t := s.soil.Mean[cover][s.depth][i]
 		switch spring {
 		case WarmSpring:
-			t = s.soil.BandHigh[cover][s.depth][i]
+			t = s.soil.BandHigh[cover][s.depth][i] + s.soil.Spell[s.depth][i]
 		case CoolSpring:
 			t = s.soil.BandLow[cover][s.depth][i]
 		}

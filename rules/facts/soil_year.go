@@ -20,7 +20,11 @@ type SoilYear struct {
 	Mean, Low, High   [table.FilmCount + 1][heat.Depths][weather.YearDays]float32
 	BandLow, BandHigh [table.FilmCount + 1][heat.Depths][weather.YearDays]float32 // of the mean
 	Surface           [table.FilmCount + 1][weather.YearDays]float32
-	Probe             heat.ProbeFinding
+	// Spell is how far the mean may lie below a floor when the first three days in a row
+	// above it are to be expected: see [heat.Spell]. Only the warm edge of a planting
+	// range reads it.
+	Spell [heat.Depths][weather.YearDays]float32
+	Probe heat.ProbeFinding
 }
 
 // Bare is the place of bare ground behind the films.
@@ -257,6 +261,9 @@ func (w *SoilYearWork) take(s *heat.Season, shown stretch) {
 	}
 	for day := shown.settling; day < s.Days; day++ {
 		i := (shown.from + day + weather.YearDays) % weather.YearDays
+		for depth := range heat.Depths {
+			g.Spell[depth][i] = heat.Spell * float32(s.Spread[depth][day])
+		}
 		for film := range table.FilmCount + 1 {
 			if cover(film) >= len(s.Soil) {
 				continue // a run of open ground alone

@@ -3,6 +3,7 @@ package facts_test
 import (
 	"fmt"
 	"math"
+	"math/rand/v2"
 	"os"
 	"strings"
 	"testing"
@@ -232,4 +233,64 @@ func TestWhatThePageClaims(t *testing.T) {
 		assert.Less(t, unseen[0].days[d].rms(), most[0])
 		assert.Less(t, unseen[2].days[d].rms(), most[1])
 	}
+}
+
+// The spread of days about the smooth course, measured at the fitted stations
+// against what weather.Year gives for their air.
+func TestTheSpreadOfSoilDays(t *testing.T) {
+	var share [heat.Depths]miss
+	lagged, base := 0.0, 0.0
+	for i, s := range soil.Stations() {
+		if !soil.Fitted(i) {
+			continue
+		}
+		g := facts.SodYear(s.Of2020)
+		year, err := weather.NewYear(s.Of2020)
+		require.NoError(t, err)
+		for depth := range heat.Depths {
+			var off [12]miss
+			gap := func(day int) float64 {
+				return s.Soil[depth][day] - float64(g.Mean[facts.Bare][depth][ofYear(day)])
+			}
+			for day := range soil.Days {
+				off[soil.MonthOf(day)].add(gap(day))
+			}
+			for day := 0; day < soil.Days-1; day++ {
+				m := soil.MonthOf(day)
+				if m < firstMonth || m > lastMonth || off[m].n < 15 || math.IsNaN(gap(day)+gap(day+1)) {
+					continue
+				}
+				air := float64(year.SpreadMinimum[ofYear(day)]+year.SpreadMaximum[ofYear(day)]) / 2
+				share[depth].add((gap(day) - off[m].bias()) / air)
+				lagged += (gap(day) - off[m].bias()) * (gap(day+1) - off[m].bias())
+				base += (gap(day) - off[m].bias()) * (gap(day) - off[m].bias())
+			}
+		}
+	}
+	memory := lagged / base
+	t.Logf("spread of soil days over that of the air: %.3f at 5 cm, %.3f at 10 cm; a day remembers %.2f of the day before", share[0].rms(), share[1].rms(), memory)
+	for d := range heat.Depths {
+		assert.InDelta(t, share[d].rms(), heat.SpreadShare[d], 0.005)
+	}
+	// Days that remember one another so run about a mean that rises as in spring:
+	// when do three in a row first stand above a floor?
+	random := rand.New(rand.NewPCG(2020, 60))
+	var early miss
+	for _, rise := range []float64{0.1, 0.15, 0.2} { // K a day
+		for range 4000 {
+			off, run := random.NormFloat64(), 0
+			for day := -200; ; day++ {
+				off = memory*off + math.Sqrt(1-memory*memory)*random.NormFloat64()
+				if run++; rise*float64(day)+2*off < 0 { // 2 K is a usual spread
+					run = 0
+				}
+				if run == 3 {
+					early.add(-rise * float64(day-2) / 2)
+					break
+				}
+			}
+		}
+	}
+	t.Logf("the first three in a row come when the mean lies %.2f spreads below the floor", early.bias())
+	assert.InDelta(t, early.bias(), heat.Spell, 0.05)
 }

@@ -40,6 +40,7 @@ type Input struct {
 	Told   bool                                     // leaving it out says something: that there is no such thing, or that an estimate stands
 	Reach  int                                      // steps to either side of the case's own that are looked at; 0 is the whole range
 	Times  float64                                  // how many times less or more than a given one is looked at; 0 is the whole range
+	Apart  float64                                  // how far from a given one is looked at, SI; 0 is the whole range
 	Beside func(*Case) bool                         // it counts only where this holds
 	Close  func(*Case) (low, high float64, ok bool) // a range to ask step by step, since pipes come in sizes
 	Before func(*Case)                              // what else changes when a search sets it
@@ -111,17 +112,17 @@ var Inputs = rowsOf([]*Input{
 	sameFarm(mended(number("field.bed_length_m", "Bed length", "", unit.KindLong, 1, 1000, 1, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.BedLength }),
 		"One bed runs from 1 to 1,000 m; give the length of one bed, not of all.")),
 	sameFarm(closely(closeBeds, whole("field.beds", "Number of beds", "", 1, 2000, func(c *Case) *unit.Optional[float64] { return &c.Field.Beds }))),
-	number("field.bed_centres_m", "Bed center to bed center", "", unit.KindLong, 0.6, 6, 0.05, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.Centres }),
-	number("field.bed_top_m", "Bed top", "The flat top, from shoulder to shoulder.", unit.KindShort, 0.2, 1.8, 0.01, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.BedTop }),
+	sameTools(number("field.bed_centres_m", "Bed center to bed center", "", unit.KindLong, 0.6, 6, 0.05, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.Centres })),
+	sameTools(number("field.bed_top_m", "Bed top", "The flat top, from shoulder to shoulder.", unit.KindShort, 0.2, 1.8, 0.01, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.BedTop })),
 	number("field.side_slope", "Sides lean out", "How far a side leans out for each inch of height: a pan that makes 2 in of lean on a bed of 6 in gives 0.33.", unit.KindNumber, 0, 1.5, 0.05, func(c *Case) *unit.Optional[float64] { return &c.Field.SideSlope }),
 	whole("field.rows_per_bed", "Rows on a bed", "", 1, 12, func(c *Case) *unit.Optional[float64] { return &c.Field.RowsPerBed }),
-	number("field.in_row_m", "Plants apart in the row", "", unit.KindShort, 0.01, 3, 0.01, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.InRow }),
+	sameTools(number("field.in_row_m", "Plants apart in the row", "", unit.KindShort, 0.01, 3, 0.01, func(c *Case) *unit.Optional[unit.Metres] { return &c.Field.InRow })),
 
 	yesNo("practice.organic", "Certified organic", "", func(c *Case) *unit.Optional[bool] { return &c.Practice.Organic }),
 	whole("practice.crops_on_film", "Crops on one laying", "", 1, 4, func(c *Case) *unit.Optional[float64] { return &c.Practice.CropsOnFilm }),
 	choice("practice.laying", "Laid by", "", func(c *Case) *string { return &c.Practice.Laying },
 		Choosable{"tractor", "tractor and layer"}, Choosable{"hand", "hand"}),
-	number("practice.tractor_kw", "Tractor power", "", unit.KindPower, 3, 300, 1, func(c *Case) *unit.Optional[unit.Kilowatts] { return &c.Practice.Tractor }),
+	sameTools(number("practice.tractor_kw", "Tractor power", "", unit.KindPower, 3, 300, 1, func(c *Case) *unit.Optional[unit.Kilowatts] { return &c.Practice.Tractor })),
 	period(told(date("practice.fumigated_on", "Treated on", "Day of a fumigant or a herbicide under the film.", func(c *Case) *unit.Optional[unit.Date] { return &c.Practice.FumigatedOn }))),
 	beside(func(c *Case) bool { return c.Practice.FumigatedOn.Given }, whole("practice.label_interval_days", "Days from the label", "The label's days between treatment and planting. We never supply them.", 0, 365, func(c *Case) *unit.Optional[float64] { return &c.Practice.LabelInterval })),
 	whole("practice.people", "People on laying day", "", 1, 50, func(c *Case) *unit.Optional[float64] { return &c.Practice.People }),
@@ -143,11 +144,11 @@ var Inputs = rowsOf([]*Input{
 		Choosable{"well", "well"}, Choosable{"pond", "pond"}, Choosable{"stream", "stream"}, Choosable{"municipal", "town water"}, Choosable{"tank", "tank"}, Choosable{"none", "none"}),
 	sameFarm(mended(number("water.flow_l_h", "Flow at the field", "Bucket test: liters ÷ seconds × 3,600, after half an hour of running.", unit.KindFlow, 1, 2000000, 10, func(c *Case) *unit.Optional[unit.LitresPerHour] { return &c.Water.Flow }),
 		"Without water there is no plan: choose “none” as the source, or do the bucket test.")),
-	closely(closePressure, mended(number("water.pressure_kpa", "Pressure at the field", "By a gauge, with water running.", unit.KindPressure, 0, 1400, 1, func(c *Case) *unit.Optional[unit.Kilopascals] { return &c.Water.Pressure }),
-		"Check the unit: 1 psi is 6.9 kPa, 1 bar is 100 kPa.")),
+	apart(400, closely(closePressure, mended(number("water.pressure_kpa", "Pressure at the field", "By a gauge, with water running.", unit.KindPressure, 0, 1400, 1, func(c *Case) *unit.Optional[unit.Kilopascals] { return &c.Water.Pressure }),
+		"Check the unit: 1 psi is 6.9 kPa, 1 bar is 100 kPa."))),
 	inert(number("water.lift_m", "Lift", "From the water's surface, drawn down by pumping, up to the pump's outlet.", unit.KindHead, 0, 300, 0.1, func(c *Case) *unit.Optional[unit.Metres] { return &c.Water.Lift })),
-	closely(closeRise, number("water.rise_m", "Rise from source to beds", "From the source's outlet up to the beds. Minus where the beds lie lower, as under a tank.", unit.KindHead, -100, 300, 0.1, func(c *Case) *unit.Optional[unit.Metres] { return &c.Water.Rise })),
-	closely(closePipe, number("water.header_m", "Pipe to the first bed", "From the source to the head of the nearest bed.", unit.KindLong, 0, 3000, 1, func(c *Case) *unit.Optional[unit.Metres] { return &c.Water.Header })),
+	apart(30, closely(closeRise, number("water.rise_m", "Rise from source to beds", "From the source's outlet up to the beds. Minus where the beds lie lower, as under a tank.", unit.KindHead, -100, 300, 0.1, func(c *Case) *unit.Optional[unit.Metres] { return &c.Water.Rise }))),
+	apart(300, closely(closePipe, number("water.header_m", "Pipe to the first bed", "From the source to the head of the nearest bed.", unit.KindLong, 0, 3000, 1, func(c *Case) *unit.Optional[unit.Metres] { return &c.Water.Header }))),
 	mended(number("water.hours_per_day", "Hours a day for watering", "", unit.KindHours, 0.5, 24, 0.5, func(c *Case) *unit.Optional[float64] { return &c.Water.Hours }),
 		"A day has 24 hours."),
 	mended(number("water.ec_ds_m", "Salt in the water (EC)", "From a water test.", unit.KindSalt, 0.02, 15, 0.1, func(c *Case) *unit.Optional[unit.DecisiemensPerMetre] { return &c.Water.Salt }),

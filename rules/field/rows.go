@@ -155,6 +155,14 @@ func within(steps int, in *Input) *Input { in.Reach = steps; return in }
 // it is another farm, and no answer to its grower.
 func sameFarm(in *Input) *Input { in.Times = 10; return in }
 
+// sameTools bounds the search to a third and three times of what was given: tractors,
+// pans and setters are not changed for others beyond that (our judgement).
+func sameTools(in *Input) *Input { in.Times = 3; return in }
+
+// apart bounds the search to so far from what was given, where nothing may be given
+// too: another pump, another corner of the farm (our judgement).
+func apart(far float64, in *Input) *Input { in.Apart = far; return in }
+
 // beside marks a row that counts only where something else holds.
 func beside(when func(*Case) bool, in *Input) *Input { in.Beside = when; return in }
 

@@ -96,9 +96,9 @@ var waitRules = [...]*Rule{
 			latest, late := f.Season.NextOpen(f.ChosenCover(), f.Wanted, facts.CoolSpring)
 			switch {
 			case early && late:
-				return waited(days, "The bed holds a daily mean of {} under the film from {} on. In a warm spring you could plant on {}, in a cool one on {}.", f.WorkFloor, day, soonest, latest)
+				return waited(days, "The bed holds a daily mean of {} under the film from {} on. A warm spring or a warm spell may let you plant as early as {}; a cool spring puts it off to {}.", f.WorkFloor, day, soonest, latest)
 			case early:
-				return waited(days, "The bed holds a daily mean of {} under the film from {} on. In a warm spring you could plant on {}; in a cool one it may never get that warm: read a probe.", f.WorkFloor, day, soonest)
+				return waited(days, "The bed holds a daily mean of {} under the film from {} on. A warm spring or a warm spell may let you plant as early as {}; in a cool spring it may never get that warm: read a probe.", f.WorkFloor, day, soonest)
 			}
 			return waited(days, "The bed holds a daily mean of {} under the film from {} on.", f.WorkFloor, day)
 		}, &table.Practice, &table.MinnesotaWait, &table.GeorgiaFloors, &table.KansasFloors),

@@ -62,6 +62,9 @@ func sweepsOf(base, filled *field.Case, in *field.Input) []sweep {
 		steps = plausible(in, now, slices.Compact(steps))
 	}
 	if !given {
+		if known && (in.Times > 0 || in.Apart > 0) { // a usual value stands in
+			steps = plausible(in, now, steps)
+		}
 		one.kind, one.tries = through, make([]try, 0, len(steps))
 		for _, k := range steps {
 			one.tries = append(one.tries, try{step: k})
@@ -111,13 +114,19 @@ func closeSteps(in *field.Input, c *field.Case) (steps []int) {
 
 // plausible ends the steps where another farm would begin.
 func plausible(in *field.Input, now field.Value, steps []int) []int {
-	if in.Times == 0 {
+	var least, most float64
+	switch {
+	case in.Times > 0:
+		least, most = now.Number/in.Times, now.Number*in.Times
+	case in.Apart > 0:
+		least, most = now.Number-in.Apart, now.Number+in.Apart
+	default:
 		return steps
 	}
 	place := func(v float64) int {
 		return int(math.Round(in.Place(field.Value{Number: min(max(v, in.Low), in.High)})))
 	}
-	low, high := place(now.Number/in.Times), place(now.Number*in.Times)
+	low, high := place(least), place(most)
 	inside := slices.DeleteFunc(steps, func(k int) bool { return k <= low || k >= high })
 	return slices.Concat([]int{low}, inside, []int{high})
 }

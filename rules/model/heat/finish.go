@@ -25,7 +25,9 @@ func (r *Runner) finish() {
 	}
 	for day := range s.Days {
 		index := weather.Index(s.Start.Plus(unit.Days(day)))
+		air := float64(r.year.SpreadMinimum[index]+r.year.SpreadMaximum[index]) / 2
 		for d := range Depths {
+			s.Spread[d][day] = unit.CelsiusDegrees(round(SpreadShare[d] * air))
 			s.Margin[d][day] = unit.CelsiusDegrees(round(bandReach * math.Hypot(ModelError[d], month/oneInTen*float64(r.year.SeasonMargin(index)))))
 		}
 	}

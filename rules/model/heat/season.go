@@ -33,6 +33,9 @@ type Season struct {
 	// Margin is half the width of the band from what is not the film's doing, that
 	// holds eight of ten: the model's own error and a cool or warm year, K.
 	Margin [Depths][MaxDays]unit.CelsiusDegrees
+	// Spread is the standard deviation of a day's mean about the usual course, which
+	// has no weather, K.
+	Spread [Depths][MaxDays]unit.CelsiusDegrees
 	Probe  ProbeFinding
 	covers *Covers
 }
@@ -71,6 +74,18 @@ var ModelError = [Depths]float64{1.91, 1.84}
 var FromNormals = struct{ Days, Months, Wave, Bias [Depths]float64 }{
 	Days: [Depths]float64{3.1, 2.8}, Months: [Depths]float64{2.4, 2.3}, Wave: [Depths]float64{3.8, 3.5}, Bias: [Depths]float64{-1.0, -0.8},
 }
+
+// SpreadShare is what of the spread of the air's daily mean is left in the soil's:
+// the standard deviation about the smooth course of 2020's months at the fitted
+// stations, over that which [weather.Year] gives for the air. Worked out again by
+// the same test.
+var SpreadShare = [Depths]float64{0.52, 0.43}
+
+// Spell is by how many standard deviations the smooth course may lie below a floor
+// when the first three days in a row above it are to be expected: spells of warm
+// days come before the mean is there. A test lets days that remember one another
+// run over a rising mean and counts.
+const Spell = 0.32
 
 // bandReach is how many standard deviations the band reaches to each side. Of
 // errors of the usual shape 1.28 would hold eight in ten; those of places have
