@@ -13,28 +13,29 @@ type Cover struct {
 	Hooped bool                             // it never lies on the plants
 }
 
-// fahrenheits makes a difference of °F.
-func fahrenheits(low, value, high unit.CelsiusDegrees, s *Source, m Mark, note string) Figure[unit.CelsiusDegrees] {
-	return Figure[unit.CelsiusDegrees]{Low: low / 1.8, Value: value / 1.8, High: high / 1.8, Source: s, Mark: m, Note: note}
+// gains are differences of °F, which stand divided by 1.8.
+func gains(low, value, high unit.CelsiusDegrees, s *Source, m Mark, note string) Figure[unit.CelsiusDegrees] {
+	return Figure[unit.CelsiusDegrees]{Low: low, Value: value, High: high, Source: s, Mark: m, Note: note}
 }
 
+const ounce = unit.GramsPerSquareYardOunce
+
 func ounces(low, high unit.GramsPerSquareMetre) Figure[unit.GramsPerSquareMetre] {
-	const ounce = unit.GramsPerSquareYardOunce
-	return Figure[unit.GramsPerSquareMetre]{Low: low * ounce, Value: (low + high) / 2 * ounce, High: high * ounce, Source: &RowCoversUNH, Mark: Seen}
+	return Figure[unit.GramsPerSquareMetre]{Low: low, Value: (low + high) / 2, High: high, Source: &RowCoversUNH, Mark: Seen}
 }
 
 // Covers are the row covers, from the lightest, and the low tunnel of clear film. The
 // low end of a gain decides: makes of one weight differ, and a heavier fabric is not
 // always the warmer one. Fabric is 5 to 10 °F cooler by day than film ([LowTunnelText]).
 var Covers = [...]Cover{
-	{ID: "light-fabric", Name: "light fabric", Weight: ounces(0.45, 0.6),
-		Night: fahrenheits(2, 2, 3, &RowCoversUNH, Seen, ""), Day: fahrenheits(10, 17.5, 25, &RowCoversHeat, Recomputed, fabricByDay)},
-	{ID: "medium-fabric", Name: "medium fabric", Weight: ounces(0.9, 1.25),
-		Night: fahrenheits(3.7, 4, 5.4, &RowCoversDelaware, Seen, "The ends were measured on one night in North Carolina."), Day: fahrenheits(10, 17.5, 25, &RowCoversHeat, Recomputed, fabricByDay)},
-	{ID: "heavy-fabric", Name: "heavy fabric", Weight: ounces(1.5, 2.2), Hooped: true,
-		Night: fahrenheits(6, 6, 10, &RowCoversUNH, Seen, "Another guide ends at 7 °F."), Day: fahrenheits(10, 17.5, 25, &RowCoversHeat, Recomputed, fabricByDay)},
+	{ID: "light-fabric", Name: "light fabric", Weight: ounces(0.45*ounce, 0.6*ounce),
+		Night: gains(2/1.8, 2/1.8, 3/1.8, &RowCoversUNH, Seen, ""), Day: gains(10/1.8, 17.5/1.8, 25/1.8, &RowCoversHeat, Recomputed, fabricByDay)},
+	{ID: "medium-fabric", Name: "medium fabric", Weight: ounces(0.9*ounce, 1.25*ounce),
+		Night: gains(3.7/1.8, 4/1.8, 5.4/1.8, &RowCoversDelaware, Seen, "The ends were measured on one night in North Carolina."), Day: gains(10/1.8, 17.5/1.8, 25/1.8, &RowCoversHeat, Recomputed, fabricByDay)},
+	{ID: "heavy-fabric", Name: "heavy fabric", Weight: ounces(1.5*ounce, 2.2*ounce), Hooped: true,
+		Night: gains(6/1.8, 6/1.8, 10/1.8, &RowCoversUNH, Seen, "Another guide ends at 7 °F."), Day: gains(10/1.8, 17.5/1.8, 25/1.8, &RowCoversHeat, Recomputed, fabricByDay)},
 	{ID: "clear-tunnel", Name: "low tunnel of clear slit film", Hooped: true,
-		Night: fahrenheits(2, 3, 4, &LowTunnelPages, Trade, ""), Day: fahrenheits(20, 25, 30, &RowCoversHeat, Seen, "")},
+		Night: gains(2/1.8, 3/1.8, 4/1.8, &LowTunnelPages, Trade, ""), Day: gains(20/1.8, 25/1.8, 30/1.8, &RowCoversHeat, Seen, "")},
 }
 
 const fabricByDay = "20 to 30 °F under film, less the 5 to 10 °F that fabric stays cooler."

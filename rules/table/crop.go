@@ -160,8 +160,4 @@ func salt(low, high unit.DecisiemensPerMetre, s *Source, m Mark) Figure[unit.Dec
 	return Figure[unit.DecisiemensPerMetre]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m}
 }
 
-func inches(low, high unit.Metres, s *Source, m Mark) Figure[unit.Metres] {
-	return Figure[unit.Metres]{Low: low * inch, Value: (low + high) / 2 * inch, High: high * inch, Source: s, Mark: m}
-}
-
 func class(s *Source, m Mark) Figure[unit.Percent] { return Figure[unit.Percent]{Source: s, Mark: m} }

@@ -92,16 +92,17 @@ func (f FilmID) Key() string {
 	return Films[f].ID
 }
 
-func warming(lowF, highF float64, s *Source, m Mark) Figure[unit.CelsiusDegrees] {
-	return Figure[unit.CelsiusDegrees]{Low: unit.FromFahrenheitDegrees(lowF),
-		Value: unit.FromFahrenheitDegrees((lowF + highF) / 2), High: unit.FromFahrenheitDegrees(highF), Source: s, Mark: m}
+// Differences of °F stand divided by 1.8, thicknesses as multiples of mil: see the
+// makers in crop.go.
+const mil = unit.MicrometresPerMil
+
+func warming(low, high unit.CelsiusDegrees, s *Source, m Mark) Figure[unit.CelsiusDegrees] {
+	return Figure[unit.CelsiusDegrees]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m}
 }
 
 // warmingAbout is a warming whose likeliest value is not the middle of its range.
-func warmingAbout(lowF, valueF, highF float64, s *Source, m Mark) Figure[unit.CelsiusDegrees] {
-	f := warming(lowF, highF, s, m)
-	f.Value = unit.FromFahrenheitDegrees(valueF)
-	return f
+func warmingAbout(low, value, high unit.CelsiusDegrees, s *Source, m Mark) Figure[unit.CelsiusDegrees] {
+	return Figure[unit.CelsiusDegrees]{Low: low, Value: value, High: high, Source: s, Mark: m}
 }
 
 // HeatReflectedBelow is the share of heat radiation that the underside of any
@@ -110,9 +111,8 @@ var HeatReflectedBelow = plainHeat
 
 var plainHeat = number(0.05, 0.05, &Memory, FromMemory)
 
-func mil(low, high float64, s *Source, m Mark) Figure[unit.Micrometres] {
-	return Figure[unit.Micrometres]{Low: unit.FromMil(low), Value: unit.FromMil((low + high) / 2),
-		High: unit.FromMil(high), Source: s, Mark: m}
+func thick(low, high unit.Micrometres, s *Source, m Mark) Figure[unit.Micrometres] {
+	return Figure[unit.Micrometres]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m}
 }
 
 const mustBeLifted = "7 CFR 205.206, read in 2026: allowed if it is taken off the field at the end of the growing or harvest season."
@@ -133,86 +133,86 @@ var Films = [FilmCount]Film{
 		ID: "black", Name: "black film",
 		SunReflected: number(0.03, 0.05, &Memory, FromMemory), SunPassed: number(0.01, 0.01, &Memory, FromMemory), HeatReflected: plainHeat, HeatPassed: number(0.15, 0.5, &Memory, FromMemory),
 		BlackBelow: true,
-		WarmingAt5: warming(3, 5, &NewEngland, Seen), WarmingAt10: warming(1.8, 3, &PennColours, Quoted),
+		WarmingAt5: warming(3/1.8, 5/1.8, &NewEngland, Seen), WarmingAt10: warming(1.8/1.8, 3/1.8, &PennColours, Quoted),
 		Opaque: number(1, 1, &KansasWeeds, Seen), CoverLeft: percent(93, 93, &Weathering, Seen), Life: number(240, 400, &Memory, FromMemory),
 		PriceClass: number(1, 1, &NewEngland, Seen), Removal: LiftAndHaul, RemovalFrom: &CFR205,
 		OrganicUse: true, OrganicFrom: &CFR205, OrganicNote: mustBeLifted,
-		Thicknesses: mil(0.6, 1.5, &NewEngland, Seen), Embossable: true,
+		Thicknesses: thick(0.6*mil, 1.5*mil, &NewEngland, Seen), Embossable: true,
 	},
 	Clear: {
 		ID: "clear", Name: "clear film",
 		SunReflected: number(0.11, 0.13, &Memory, FromMemory), SunPassed: number(0.83, 0.84, &ClearFilm2021, Seen), HeatReflected: plainHeat, HeatPassed: number(0.7, 0.87, &Memory, FromMemory),
-		WarmingAt5: warming(8, 14, &NewEngland, Seen), WarmingAt10: warming(6, 9, &PennColours, FromMemory),
+		WarmingAt5: warming(8/1.8, 14/1.8, &NewEngland, Seen), WarmingAt10: warming(6/1.8, 9/1.8, &PennColours, FromMemory),
 		Opaque: number(0, 0, &ClearFilm2021, Seen), CoverLeft: percent(60, 80, &Memory, FromMemory), Life: number(120, 240, &Memory, FromMemory),
 		PriceClass: number(1, 1, &NewEngland, Seen), Removal: LiftAndHaul, RemovalFrom: &CFR205,
 		OrganicUse: true, OrganicFrom: &CFR205, OrganicNote: mustBeLifted,
-		Thicknesses: mil(0.75, 1.25, &NewEngland, Seen), Embossable: true, SeedOnly: true,
+		Thicknesses: thick(0.75*mil, 1.25*mil, &NewEngland, Seen), Embossable: true, SeedOnly: true,
 	},
 	WhiteOnBlack: {
 		ID: "white-on-black", Name: "white-on-black film",
 		SunReflected: number(0.45, 0.48, &Films1993, Seen), SunPassed: number(0.01, 0.01, &Memory, FromMemory), HeatReflected: plainHeat, HeatPassed: number(0.15, 0.5, &Memory, FromMemory),
 		BlackBelow: true,
-		WarmingAt5: warming(-3, -1, &NewEngland, Seen), WarmingAt10: warming(-1.8, -0.6, &NewEngland, Recomputed),
+		WarmingAt5: warming(-3/1.8, -1/1.8, &NewEngland, Seen), WarmingAt10: warming(-1.8/1.8, -0.6/1.8, &NewEngland, Recomputed),
 		Opaque: number(1, 1, &KansasWeeds, Seen), CoverLeft: percent(91, 91, &Weathering, Seen), Life: number(240, 400, &Memory, FromMemory),
 		PriceClass: number(1.5, 2, &NewEngland, Seen), Repels: Aphids, Removal: LiftAndHaul, RemovalFrom: &CFR205,
 		OrganicUse: true, OrganicFrom: &CFR205, OrganicNote: mustBeLifted,
-		Thicknesses: mil(0.75, 1.5, &NewEngland, Seen), Embossable: true,
+		Thicknesses: thick(0.75*mil, 1.5*mil, &NewEngland, Seen), Embossable: true,
 	},
 	SilverOnBlack: {
 		ID: "silver-on-black", Name: "silver-on-black film",
 		SunReflected: number(0.39, 0.48, &Films1993, Seen), SunPassed: number(0.01, 0.01, &Memory, FromMemory), HeatReflected: number(0.1, 0.5, &Memory, FromMemory), HeatPassed: number(0.09, 0.09, &Films1993, Seen),
 		BlackBelow: true,
-		WarmingAt5: warmingAbout(-2, 0, 5.4, &Tomato2010, Seen), WarmingAt10: warmingAbout(-1.2, 0, 3.2, &Tomato2010, Recomputed),
+		WarmingAt5: warmingAbout(-2/1.8, 0, 5.4/1.8, &Tomato2010, Seen), WarmingAt10: warmingAbout(-1.2/1.8, 0, 3.2/1.8, &Tomato2010, Recomputed),
 		Opaque: number(1, 1, &KansasWeeds, Seen), CoverLeft: percent(40, 90, &Weathering, Seen), Life: number(240, 400, &Memory, FromMemory),
 		PriceClass: number(1.5, 2, &NewEngland, Seen), Repels: Aphids | Thrips | Whiteflies, Removal: LiftAndHaul, RemovalFrom: &CFR205,
 		OrganicUse: true, OrganicFrom: &CFR205, OrganicNote: mustBeLifted,
-		Thicknesses: mil(0.9, 1.5, &Memory, FromMemory), Embossable: true,
+		Thicknesses: thick(0.9*mil, 1.5*mil, &Memory, FromMemory), Embossable: true,
 	},
 	InfraredTransmitting: {
 		ID: "infrared-transmitting", Name: "infrared-transmitting (green or brown) film",
 		SunReflected: number(0.05, 0.15, &Memory, FromMemory), SunPassed: number(0.3, 0.5, &Memory, FromMemory), HeatReflected: plainHeat, HeatPassed: number(0.5, 0.8, &Memory, FromMemory),
-		WarmingAt5: warming(4, 6, &NewEngland, Seen), WarmingAt10: warming(2.4, 3.6, &NewEngland, Recomputed),
+		WarmingAt5: warming(4/1.8, 6/1.8, &NewEngland, Seen), WarmingAt10: warming(2.4/1.8, 3.6/1.8, &NewEngland, Recomputed),
 		Opaque: number(0.6, 0.8, &NewEngland, Seen), CoverLeft: percent(61, 75, &Weathering, Seen), Life: number(180, 300, &Memory, FromMemory),
 		PriceClass: number(1.5, 2, &NewEngland, Seen), Removal: LiftAndHaul, RemovalFrom: &CFR205,
 		OrganicUse: true, OrganicFrom: &CFR205, OrganicNote: mustBeLifted,
-		Thicknesses: mil(0.75, 1.25, &Memory, FromMemory), Embossable: true,
+		Thicknesses: thick(0.75*mil, 1.25*mil, &Memory, FromMemory), Embossable: true,
 	},
 	Red: {
 		ID: "red", Name: "red film",
 		SunReflected: number(0.1, 0.2, &Memory, FromMemory), SunPassed: number(0.01, 0.1, &Memory, FromMemory), HeatReflected: plainHeat, HeatPassed: number(0.3, 0.6, &Memory, FromMemory),
-		WarmingAt5: warmingAbout(2, 4, 5.4, &Tomato2010, Seen), WarmingAt10: warmingAbout(1.2, 2.4, 3.2, &Tomato2010, Recomputed),
+		WarmingAt5: warmingAbout(2/1.8, 4/1.8, 5.4/1.8, &Tomato2010, Seen), WarmingAt10: warmingAbout(1.2/1.8, 2.4/1.8, 3.2/1.8, &Tomato2010, Recomputed),
 		Opaque: number(0.5, 0.8, &Tomato2010, Seen), CoverLeft: percent(60, 80, &Memory, FromMemory), Life: number(180, 300, &Memory, FromMemory),
 		PriceClass: number(2, 3, &Memory, FromMemory), Removal: LiftAndHaul, RemovalFrom: &CFR205,
 		OrganicUse: true, OrganicFrom: &CFR205, OrganicNote: mustBeLifted,
-		Thicknesses: mil(1, 1.25, &Memory, FromMemory), Embossable: true, Experiment: true,
+		Thicknesses: thick(1*mil, 1.25*mil, &Memory, FromMemory), Embossable: true, Experiment: true,
 	},
 	Blue: {
 		ID: "blue", Name: "blue film",
 		SunReflected: number(0.1, 0.2, &Memory, FromMemory), SunPassed: number(0.01, 0.1, &Memory, FromMemory), HeatReflected: plainHeat, HeatPassed: number(0.3, 0.6, &Memory, FromMemory),
-		WarmingAt5: warmingAbout(2, 4, 5.4, &Tomato2010, Seen), WarmingAt10: warmingAbout(1.2, 2.4, 3.2, &Tomato2010, Recomputed),
+		WarmingAt5: warmingAbout(2/1.8, 4/1.8, 5.4/1.8, &Tomato2010, Seen), WarmingAt10: warmingAbout(1.2/1.8, 2.4/1.8, 3.2/1.8, &Tomato2010, Recomputed),
 		Opaque: number(0.5, 0.8, &Tomato2010, Seen), CoverLeft: percent(60, 80, &Memory, FromMemory), Life: number(180, 300, &Memory, FromMemory),
 		PriceClass: number(2, 3, &Memory, FromMemory), Draws: Thrips, Removal: LiftAndHaul, RemovalFrom: &CFR205,
 		OrganicUse: true, OrganicFrom: &CFR205, OrganicNote: mustBeLifted,
-		Thicknesses: mil(1, 1.25, &Memory, FromMemory), Embossable: true, Experiment: true,
+		Thicknesses: thick(1*mil, 1.25*mil, &Memory, FromMemory), Embossable: true, Experiment: true,
 	},
 	BiodegradableBlack: {
 		ID: "biodegradable-black", Name: "black soil-biodegradable film",
 		SunReflected: number(0.03, 0.05, &Memory, FromMemory), SunPassed: number(0.01, 0.02, &Memory, FromMemory), HeatReflected: plainHeat, HeatPassed: number(0.05, 0.1, &Memory, FromMemory),
 		BlackBelow: true,
-		WarmingAt5: warmingAbout(1.3, 2.5, 4, &BioMeta2020, Recomputed), WarmingAt10: warmingAbout(0.8, 1.5, 2.4, &BioMeta2020, Recomputed),
+		WarmingAt5: warmingAbout(1.3/1.8, 2.5/1.8, 4/1.8, &BioMeta2020, Recomputed), WarmingAt10: warmingAbout(0.8/1.8, 1.5/1.8, 2.4/1.8, &BioMeta2020, Recomputed),
 		Opaque: number(0.9, 1, &BioMeta2020, Seen), CoverLeft: percent(0, 20, &Memory, FromMemory), Life: number(90, 150, &Memory, FromMemory),
 		PriceClass: number(2, 3, &Memory, FromMemory), Removal: TillInSlowly, RemovalFrom: &RaspberryFilm2020,
 		OrganicUse: false, OrganicFrom: &OrganicMemo2023, OrganicNote: "The US rule (7 CFR 205.601) asks for a fully biobased film. In September 2023 the USDA knew of none on the market that meets it. Ask the certifier.",
-		Thicknesses: mil(0.5, 0.8, &Memory, FromMemory), Embossable: false,
+		Thicknesses: thick(0.5*mil, 0.8*mil, &Memory, FromMemory), Embossable: false,
 	},
 	Paper: {
 		ID: "paper", Name: "paper mulch",
 		SunReflected: number(0.1, 0.4, &Memory, FromMemory), SunPassed: number(0.01, 0.1, &Memory, FromMemory), HeatReflected: plainHeat, HeatPassed: number(0.1, 0.1, &Memory, FromMemory),
-		WarmingAt5: warming(-2, 0, &Virginia1998, Seen), WarmingAt10: warming(-1.2, 0, &Virginia1998, Recomputed),
+		WarmingAt5: warming(-2/1.8, 0, &Virginia1998, Seen), WarmingAt10: warming(-1.2/1.8, 0, &Virginia1998, Recomputed),
 		Opaque: number(0.77, 0.95, &BioMeta2020, Seen), CoverLeft: percent(0, 0, &Memory, FromMemory), Life: number(60, 110, &Memory, FromMemory),
 		PriceClass: number(2, 3, &Memory, FromMemory), Removal: TillIn, RemovalFrom: &OrganicRule,
 		OrganicUse: true, OrganicFrom: &OrganicRule, OrganicNote: "Fully biodegradable materials are allowed as mulch; ask the certifier about coatings and inks.",
-		Thicknesses: mil(8, 12, &Memory, FromMemory), ByWeight: true, Embossable: false,
+		Thicknesses: thick(8*mil, 12*mil, &Memory, FromMemory), ByWeight: true, Embossable: false,
 	},
 }
 

@@ -39,8 +39,8 @@ type Need struct {
 	Centres   unit.Metres                      // of the beds that the guide's rates are meant for
 }
 
-// poundAcre is 1 lb for an acre in kg for a hectare.
-const poundAcre = unit.KilogramsPerPound / unit.SquareMetresPerAcre * 10000
+// lb is 1 lb for an acre in kg for a hectare. Rows write 120*lb: see the makers in crop.go.
+const lb = unit.KilogramsPerPound / unit.SquareMetresPerAcre * 10000
 
 // Published rates on film are meant for beds 6 ft apart, 7 ft for watermelons: 7,260
 // and 6,222 ft of bed on an acre ([BedFeet]).
@@ -49,12 +49,12 @@ const (
 	melonCentres = 7 * foot
 )
 
-func pounds(low, high unit.KilogramsPerHectare, s *Source, m Mark) Figure[unit.KilogramsPerHectare] {
-	return Figure[unit.KilogramsPerHectare]{Low: low * poundAcre, Value: (low + high) / 2 * poundAcre, High: high * poundAcre, Source: s, Mark: m}
+func rate(low, high unit.KilogramsPerHectare, s *Source, m Mark) Figure[unit.KilogramsPerHectare] {
+	return Figure[unit.KilogramsPerHectare]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m}
 }
 
 func byTest(low, medium, high, veryHigh unit.KilogramsPerHectare, s *Source, m Mark, note string) ByTest {
-	return ByTest{Rates: [TestClassCount]unit.KilogramsPerHectare{low * poundAcre, medium * poundAcre, high * poundAcre, veryHigh * poundAcre}, Source: s, Mark: m, Note: note}
+	return ByTest{Rates: [TestClassCount]unit.KilogramsPerHectare{low, medium, high, veryHigh}, Source: s, Mark: m, Note: note}
 }
 
 // evenSteps are the notes of rows of which a guide prints the two ends.
@@ -67,40 +67,40 @@ const (
 // Needs are the rows that were read for a crop of their own. A crop without one takes
 // another's: see [NeedOf].
 var Needs = [...]Need{
-	{Crop: "tomato", Nitrogen: pounds(120, 120, &PurdueNitrogen, Seen), Centres: usualCentres,
-		Phosphate: byTest(150, 100, 50, 0, &FloridaTomato, Recomputed, evenFlorida), Potash: byTest(225, 150, 75, 0, &FloridaTomato, Recomputed, evenFlorida)},
-	{Crop: "bell-pepper", Nitrogen: pounds(100, 100, &PurdueNitrogen, Seen), Centres: usualCentres,
-		Phosphate: byTest(150, 100, 50, 0, &FloridaTomato, StandIn, "tomatoes"), Potash: byTest(225, 150, 75, 0, &FloridaTomato, StandIn, "tomatoes")},
-	{Crop: "eggplant", Nitrogen: pounds(120, 120, &PurdueNitrogen, Seen), Centres: usualCentres,
+	{Crop: "tomato", Nitrogen: rate(120*lb, 120*lb, &PurdueNitrogen, Seen), Centres: usualCentres,
+		Phosphate: byTest(150*lb, 100*lb, 50*lb, 0, &FloridaTomato, Recomputed, evenFlorida), Potash: byTest(225*lb, 150*lb, 75*lb, 0, &FloridaTomato, Recomputed, evenFlorida)},
+	{Crop: "bell-pepper", Nitrogen: rate(100*lb, 100*lb, &PurdueNitrogen, Seen), Centres: usualCentres,
+		Phosphate: byTest(150*lb, 100*lb, 50*lb, 0, &FloridaTomato, StandIn, "tomatoes"), Potash: byTest(225*lb, 150*lb, 75*lb, 0, &FloridaTomato, StandIn, "tomatoes")},
+	{Crop: "eggplant", Nitrogen: rate(120*lb, 120*lb, &PurdueNitrogen, Seen), Centres: usualCentres,
 		Phosphate: ByTest{[TestClassCount]unit.KilogramsPerHectare{230, 110, 50, 0}, &OntarioEggplant, Recomputed, meanOntario},
 		Potash:    ByTest{[TestClassCount]unit.KilogramsPerHectare{208, 77, 0, 0}, &OntarioEggplant, Recomputed, meanOntario}},
-	{Crop: "cucumber", Nitrogen: pounds(80, 80, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: vinePhosphate, Potash: vinePotash},
-	{Crop: "summer-squash", Nitrogen: pounds(80, 80, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: vinePhosphate, Potash: vinePotash},
-	{Crop: "winter-squash", Nitrogen: pounds(80, 80, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: vinePhosphate, Potash: vinePotash},
-	{Crop: "pumpkin", Nitrogen: pounds(80, 80, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: vinePhosphate, Potash: vinePotash},
-	{Crop: "muskmelon", Nitrogen: pounds(100, 100, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: vinePhosphate, Potash: vinePotash},
-	{Crop: "watermelon", Nitrogen: pounds(100, 100, &PurdueNitrogen, Seen), Centres: melonCentres, Phosphate: vinePhosphate, Potash: vinePotash},
-	{Crop: "broccoli", Nitrogen: pounds(150, 200, &DelawareColeFeed, Seen), Centres: usualCentres, Phosphate: colePhosphate, Potash: colePotash},
-	{Crop: "cabbage", Nitrogen: pounds(100, 150, &DelawareColeFeed, Seen), Centres: usualCentres, Phosphate: colePhosphate, Potash: colePotash},
-	{Crop: "cauliflower", Nitrogen: pounds(100, 150, &DelawareColeFeed, Seen), Centres: usualCentres, Phosphate: colePhosphate, Potash: colePotash},
-	{Crop: "lettuce", Nitrogen: pounds(100, 100, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: standCole, Potash: standCole},
-	{Crop: "carrot", Nitrogen: pounds(100, 100, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: standCole, Potash: standCole},
-	{Crop: "garlic", Nitrogen: pounds(120, 120, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: standCole, Potash: standCole},
-	{Crop: "sweet-corn", Nitrogen: pounds(120, 120, &PurdueNitrogen, Seen), Centres: usualCentres,
-		Phosphate: byTest(160, 120, 80, 20, &Memory, FromMemory, ""), Potash: byTest(160, 120, 80, 20, &Memory, FromMemory, "")},
-	{Crop: "strawberry", Nitrogen: pounds(120, 120, &Memory, FromMemory), Before: pounds(60, 60, &GeorgiaStrawberry, Trade), Centres: 5 * foot,
-		Phosphate: byTest(60, 60, 60, 0, &GeorgiaStrawberry, Trade, "The article gives 60 even where a test asks for none; at very high we leave it out, since laws do."),
-		Potash:    byTest(120, 120, 120, 0, &Memory, FromMemory, "An article gives 60 before the bed is formed; as much again later is from memory.")},
-	{Crop: "snap-bean", Nitrogen: pounds(50, 50, &TexasBeans, StandIn), Centres: usualCentres,
-		Phosphate: byTest(80, 80, 0, 0, &TexasBeans, StandIn, "pinto beans"), Potash: byTest(80, 80, 0, 0, &TexasBeans, StandIn, "pinto beans")},
+	{Crop: "cucumber", Nitrogen: rate(80*lb, 80*lb, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: vinePhosphate, Potash: vinePotash},
+	{Crop: "summer-squash", Nitrogen: rate(80*lb, 80*lb, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: vinePhosphate, Potash: vinePotash},
+	{Crop: "winter-squash", Nitrogen: rate(80*lb, 80*lb, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: vinePhosphate, Potash: vinePotash},
+	{Crop: "pumpkin", Nitrogen: rate(80*lb, 80*lb, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: vinePhosphate, Potash: vinePotash},
+	{Crop: "muskmelon", Nitrogen: rate(100*lb, 100*lb, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: vinePhosphate, Potash: vinePotash},
+	{Crop: "watermelon", Nitrogen: rate(100*lb, 100*lb, &PurdueNitrogen, Seen), Centres: melonCentres, Phosphate: vinePhosphate, Potash: vinePotash},
+	{Crop: "broccoli", Nitrogen: rate(150*lb, 200*lb, &DelawareColeFeed, Seen), Centres: usualCentres, Phosphate: colePhosphate, Potash: colePotash},
+	{Crop: "cabbage", Nitrogen: rate(100*lb, 150*lb, &DelawareColeFeed, Seen), Centres: usualCentres, Phosphate: colePhosphate, Potash: colePotash},
+	{Crop: "cauliflower", Nitrogen: rate(100*lb, 150*lb, &DelawareColeFeed, Seen), Centres: usualCentres, Phosphate: colePhosphate, Potash: colePotash},
+	{Crop: "lettuce", Nitrogen: rate(100*lb, 100*lb, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: standCole, Potash: standCole},
+	{Crop: "carrot", Nitrogen: rate(100*lb, 100*lb, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: standCole, Potash: standCole},
+	{Crop: "garlic", Nitrogen: rate(120*lb, 120*lb, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: standCole, Potash: standCole},
+	{Crop: "sweet-corn", Nitrogen: rate(120*lb, 120*lb, &PurdueNitrogen, Seen), Centres: usualCentres,
+		Phosphate: byTest(160*lb, 120*lb, 80*lb, 20*lb, &Memory, FromMemory, ""), Potash: byTest(160*lb, 120*lb, 80*lb, 20*lb, &Memory, FromMemory, "")},
+	{Crop: "strawberry", Nitrogen: rate(120*lb, 120*lb, &Memory, FromMemory), Before: rate(60*lb, 60*lb, &GeorgiaStrawberry, Trade), Centres: 5 * foot,
+		Phosphate: byTest(60*lb, 60*lb, 60*lb, 0, &GeorgiaStrawberry, Trade, "The article gives 60 even where a test asks for none; at very high we leave it out, since laws do."),
+		Potash:    byTest(120*lb, 120*lb, 120*lb, 0, &Memory, FromMemory, "An article gives 60 before the bed is formed; as much again later is from memory.")},
+	{Crop: "snap-bean", Nitrogen: rate(50*lb, 50*lb, &TexasBeans, StandIn), Centres: usualCentres,
+		Phosphate: byTest(80*lb, 80*lb, 0, 0, &TexasBeans, StandIn, "pinto beans"), Potash: byTest(80*lb, 80*lb, 0, 0, &TexasBeans, StandIn, "pinto beans")},
 }
 
 var (
-	vinePhosphate = byTest(150, 100, 50, 0, &MidwestCucurbits, Recomputed, evenMidwest)
-	vinePotash    = byTest(200, 400.0/3, 200.0/3, 0, &MidwestCucurbits, Recomputed, evenMidwest)
-	colePhosphate = byTest(200, 100, 50, 0, &DelawareColeFeed, Seen, "")
-	colePotash    = byTest(200, 100, 50, 0, &DelawareColeFeed, Seen, "")
-	standCole     = byTest(200, 100, 50, 0, &DelawareColeFeed, StandIn, "cabbage")
+	vinePhosphate = byTest(150*lb, 100*lb, 50*lb, 0, &MidwestCucurbits, Recomputed, evenMidwest)
+	vinePotash    = byTest(200*lb, 400.0/3*lb, 200.0/3*lb, 0, &MidwestCucurbits, Recomputed, evenMidwest)
+	colePhosphate = byTest(200*lb, 100*lb, 50*lb, 0, &DelawareColeFeed, Seen, "")
+	colePotash    = byTest(200*lb, 100*lb, 50*lb, 0, &DelawareColeFeed, Seen, "")
+	standCole     = byTest(200*lb, 100*lb, 50*lb, 0, &DelawareColeFeed, StandIn, "cabbage")
 )
 
 // needStands names the crop whose row stands in for a group, and for crops that are

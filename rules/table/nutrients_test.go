@@ -40,11 +40,11 @@ func TestEveryCropFindsItsNeed(t *testing.T) {
 func TestTheColeCropsOfDelaware(t *testing.T) {
 	for id, nitrogen := range map[string][2]float64{"broccoli": {150, 200}, "cabbage": {100, 150}, "cauliflower": {100, 150}} {
 		need, _ := NeedOf(CropByID(id))
-		assert.InDelta(t, nitrogen[0], float64(need.Nitrogen.Low/poundAcre), 1e-9, id)
-		assert.InDelta(t, nitrogen[1], float64(need.Nitrogen.High/poundAcre), 1e-9, id)
+		assert.InDelta(t, nitrogen[0], float64(need.Nitrogen.Low/lb), 1e-9, id)
+		assert.InDelta(t, nitrogen[1], float64(need.Nitrogen.High/lb), 1e-9, id)
 		for class, want := range []float64{200, 100, 50, 0} {
-			assert.InDelta(t, want, float64(need.Phosphate.Rates[class]/poundAcre), 1e-9, id)
-			assert.InDelta(t, want, float64(need.Potash.Rates[class]/poundAcre), 1e-9, id)
+			assert.InDelta(t, want, float64(need.Phosphate.Rates[class]/lb), 1e-9, id)
+			assert.InDelta(t, want, float64(need.Potash.Rates[class]/lb), 1e-9, id)
 		}
 	}
 }
