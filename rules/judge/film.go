@@ -39,6 +39,9 @@ var filmRules = [...]*Rule{
 		Because: "Earliness is what most growers buy film for.",
 		Sources: []*table.Source{&table.NewEngland, &table.PennColours, &table.PuertoRico1968, &table.Georgia2002, &table.WarmthFalls2015, &table.Contact, &table.GeorgiaFloors, &table.KansasFloors, &table.PurdueTransplants}, Fires: "pepper-cloddy-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if by := float64(f.MeanUnder[o].Minus(f.MeanUnder[facts.Bare])); by > -tellable && by < tellable {
+				return silent()
+			}
 			switch days := f.Ahead[o]; {
 			case days > mostEarlier && !f.Autumn: // a short season's heat sum would promise more than was ever seen
 				return speaksFor(saturate(float64(days), daysHalf), "It warms the bed, and the crop comes more than {} earlier than on bare ground.", mostEarlier)
