@@ -1,6 +1,7 @@
 package casefile_test
 
 import (
+	"encoding/base32"
 	"slices"
 	"strings"
 	"testing"
@@ -189,6 +190,28 @@ func FuzzReadLink(f *testing.F) {
 			if err != nil || c != again {
 				t.Fatalf("reads back as another case: %v", err)
 			}
+		}
+	})
+}
+
+// RFC 4648 §6 in our letters: the standard library writes the same, and reads what we take.
+func TestLettersAreBase32(t *testing.T) {
+	standard := base32.NewEncoding(linkLetters).WithPadding(base32.NoPadding)
+	rapid.Check(t, func(t *rapid.T) {
+		b := rapid.SliceOf(rapid.Byte()).Draw(t, "bytes")
+		text := casefile.Spelled(b)
+		assert.Equal(t, standard.EncodeToString(b), text)
+		back, ok := casefile.Unspelled(text)
+		assert.True(t, ok)
+		assert.Equal(t, b, back)
+	})
+	rapid.Check(t, func(t *rapid.T) {
+		text := rapid.StringMatching(`[0-9a-zA-Z=\n]{0,24}`).Draw(t, "text")
+		want, err := standard.DecodeString(text)
+		got, ok := casefile.Unspelled(text)
+		assert.Equal(t, err == nil && standard.EncodeToString(want) == text, ok, text)
+		if ok {
+			assert.Equal(t, want, got)
 		}
 	})
 }
