@@ -102,9 +102,7 @@ func TestTrimRefusesAnotherFramework(t *testing.T) {
 	assert.ErrorContains(t, err, "http.go")
 }
 
-// Budgets of the whole product, in bytes after brotli 11. The program's is 1,100,000:
-// views, fertiliser and covers are 7 kB over it, which the next round must win back.
-// Measured on 28 November 2026.
+// Budgets of the whole product, in bytes after brotli 11.
 const (
 	programBudget = 1_100_000
 	pageBudget    = 30_000

@@ -5,13 +5,16 @@ package site
 import (
 	"bytes"
 	"errors"
+	"strconv"
+	"strings"
 )
 
 // A program carries the name of each of its types, which reflection prints: the page's
 // program does so only in what it says of its own faults. Go tells a type by its address,
-// so the names are written over with question marks, 7 kB. Those of the packages called
-// app stay, since the framework tells a page's parts apart by them (component.go). The names of
-// methods lie between them and stay: by these Go finds what a type can do.
+// so the names are written over with question marks, 8 kB. Those of the packages called
+// app get a number each, since the framework tells a page's parts apart by them
+// (component.go). The names of methods lie between them and stay: by these Go finds what a
+// type can do.
 
 // Names stand in runs, shortest first, with other things of their size between the runs.
 // So long a run of what looks like names is nothing else, and so many there are.
@@ -33,8 +36,12 @@ func blankTypes(segments []segment) error {
 			}
 			from += length
 			for _, name := range names {
-				if name[0] == '*' && !bytes.HasPrefix(name, []byte("*app.")) {
-					copy(name[1:], bytes.Repeat([]byte{'?'}, len(name)-1))
+				if name[0] == '*' {
+					var number string
+					if bytes.HasPrefix(name, []byte("*app.")) {
+						number = strconv.Itoa(types)
+					}
+					copy(name[1:], number+strings.Repeat("?", len(name)-1-len(number)))
 					types++
 				}
 			}
