@@ -133,7 +133,7 @@ var Films = [FilmCount]Film{
 		ID: "black", Name: "black film",
 		SunReflected: number(0.03, 0.05, &Memory, FromMemory), SunPassed: number(0.01, 0.01, &Memory, FromMemory), HeatReflected: plainHeat, HeatPassed: number(0.15, 0.5, &Memory, FromMemory),
 		BlackBelow: true,
-		WarmingAt5: warming(3/1.8, 5/1.8, &NewEngland, Seen), WarmingAt10: warming(1.8/1.8, 3/1.8, &PennColours, Quoted),
+		WarmingAt5: warming(3/1.8, 5/1.8, &NewEngland, Seen), WarmingAt10: warming(1, 3/1.8, &PennColours, Quoted),
 		Opaque: number(1, 1, &KansasWeeds, Seen), CoverLeft: percent(93, 93, &Weathering, Seen), Life: number(240, 400, &Memory, FromMemory),
 		PriceClass: number(1, 1, &NewEngland, Seen), Removal: LiftAndHaul, RemovalFrom: &CFR205,
 		OrganicUse: true, OrganicFrom: &CFR205, OrganicNote: mustBeLifted,
