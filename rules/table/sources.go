@@ -119,7 +119,7 @@ var (
 	KansasFloors = Source{ID: "kansas-floors", Publisher: "Kansas State University, in a newspaper", Title: "Soil temperature before planting", Year: "read 2026", Where: "2.5 in deep, 4–5 days",
 		Address: "https://ruralmessenger.com/kansas-news/horticulture/dont-ignore-soil-temperature-when-planting-vegetables", Mark: Quoted}
 	FeelNRCS = Source{ID: "nrcs-feel", Publisher: "USDA Natural Resources Conservation Service", Title: "Estimating soil moisture by feel and appearance", Year: "read 2026", Where: "clay and clay loam on the Wyoming page; sand to loam in a copy of the same table",
-		Address: "http://www.nrcs.usda.gov/wps/portal/nrcs/detail/wy/technical/?cid=nrcs142p2_026828", Mark: Quoted}
+		Address: "https://www.nrcs.usda.gov/wps/portal/nrcs/detail/wy/technical/?cid=nrcs142p2_026828", Mark: Quoted}
 	MinnesotaWait = Source{ID: "minnesota-wait", Publisher: "University of Minnesota Extension", Title: "Extending the growing season", Year: "2018", Where: "1–2 weeks before planting",
 		Address: "https://extension.umn.edu/planting-and-growing-guides/extending-growing-season", Mark: Seen}
 	FumigantManual = Source{ID: "fumigant-manual", Publisher: "old US public-works manual MO-314", Title: "Metam-type fumigants", Year: "read 2026", Where: "14–21 days; not a label",

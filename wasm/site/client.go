@@ -40,7 +40,7 @@ var cold = []string{
 	"filmfurrow/app", "filmfurrow/rules", "filmfurrow/rules/casefile", "filmfurrow/rules/jsontext", "filmfurrow/rules/pack",
 	"filmfurrow/rules/facts", "filmfurrow/rules/field", "filmfurrow/rules/judge", "filmfurrow/rules/plan", "filmfurrow/rules/question", "filmfurrow/rules/search",
 	"filmfurrow/rules/model/water", "filmfurrow/rules/sheet", "filmfurrow/rules/unit", frameworkModule + "/...",
-	"context", "encoding/base32", "fmt", "internal/bisect", "internal/fmtsort", "internal/godebug", "internal/poll", "internal/strconv",
+	"context", "fmt", "internal/bisect", "internal/fmtsort", "internal/godebug", "internal/poll", "internal/strconv",
 	"os", "reflect", "slices", "sort", "strconv", "strings", "syscall", "syscall/js", "time",
 }
 
