@@ -72,10 +72,10 @@ var steps = map[string][]edit{
 		{"rules/table/film.go", "var Films", "\n}\n", "red"}, // last, as its FilmID is
 	},
 	"A soil": {
-		{"rules/table/soil.go", "var Soils", "\n}\n", "\n\t{ID: \"marl\", Name: \"marl\", Sand: .30, Clay: .30, Wetted: wets(18, 22, 28), Spacing: inches(12, 16, &Memory, FromMemory), WaterHeld: held(143, 147, 208), Heavy: .6},"},
+		{"rules/table/soil.go", "var Soils", "\n}\n", "\n\t{ID: \"marl\", Name: \"marl\", Sand: .30, Clay: .30, Wetted: wets(18*inch, 22*inch, 28*inch), Spacing: metres(12*inch, 16*inch, &Memory, FromMemory), WaterHeld: held(143, 147, 208), Heavy: .6},"},
 	},
 	"A tape": {
-		{"rules/table/tape.go", "var Tapes", "\n}\n", "\n\ttape(\"6-in-medium\", \"medium-flow\", \"medium-flow tape, emitters 6 in (15 cm) apart\", 6, 0.68, &StepsTried, Recomputed),"},
+		{"rules/table/tape.go", "var Tapes", "\n}\n", "\n\ttape(\"6-in-medium\", \"medium-flow\", \"medium-flow tape, emitters 6 in (15 cm) apart\", 6*inch, 0.68*gpm, CommonBore, &StepsTried, Recomputed),"},
 	},
 	"A sentence": {
 		{"rules/sheet/english.go", "language(", "\ncare-treated", "\nfollowed-steps = Mind the step of {}."},
