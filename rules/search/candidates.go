@@ -175,10 +175,11 @@ const mostStrides = 6
 
 // stepsOf lists the steps of a number, lowest first: all where there are few,
 // else those near round figures (1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8 and their
-// tens), since what counts is the ratio. Days of the year go by fortnights.
+// tens), since what counts is the ratio. Days of the year go by threes: a frost date may
+// change an answer for a few days alone.
 func stepsOf(in *field.Input) (steps []int) {
 	if in.Form == field.FormDay {
-		for k := 0; k < 366; k += 14 {
+		for k := 0; k < 366; k += 3 {
 			steps = append(steps, k)
 		}
 		return append(steps, 365)
