@@ -32,7 +32,7 @@ func (p *balancePart) OnMount(app.Context) {
 		p.here = true
 		p.Update()
 	})
-	p.S.lane.due[p] = true
+	p.S.soon(p)
 }
 
 func (p *balancePart) OnDismount() { p.S.leave(p) }

@@ -85,6 +85,12 @@ func (s *store) wakeIn(milliseconds int) {
 	}
 }
 
+// soon has a part drawn when its turn comes.
+func (s *store) soon(part app.Composer) {
+	s.lane.due[part] = true
+	s.wakeIn(0)
+}
+
 // inAWhile calls back in so many milliseconds, as soon as the browser says that it has
 // nothing to do; not every browser can say so.
 func inAWhile(milliseconds int, do func()) {
@@ -196,7 +202,7 @@ func (s *store) tell(t topic) {
 		case s.slices == nil || s.prompt(part):
 			w.update()
 		default:
-			s.lane.due[part] = true
+			s.soon(part)
 		}
 	}
 	s.wakeIn(0)

@@ -280,8 +280,7 @@ func (p *tilesPart) OnMount(app.Context) {
 	p.S.follow(p, onAdvice|onUnits, func() {
 		if s := p.S; s.slices != nil && s.advice != nil && s.worked.of != s.advice { // the sums take a turn of their own
 			s.workOut()
-			s.lane.due[p] = true
-			s.wakeIn(0)
+			s.soon(p)
 			return
 		}
 		p.Update()

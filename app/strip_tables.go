@@ -30,10 +30,7 @@ func (t *stripTables) OnMount(app.Context) {
 		t.twin = stripTwin(t.Strip.curves, of.system)
 		t.Update()
 	})
-	t.Strip.after = func() {
-		s.lane.due[t] = true
-		s.wakeIn(0)
-	}
+	t.Strip.after = func() { s.soon(t) }
 	t.Strip.after()
 }
 

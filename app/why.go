@@ -282,8 +282,7 @@ func (p *laterPart) OnMount(app.Context) {
 		p.here = true
 		p.Update()
 	})
-	p.S.lane.due[p] = true
-	p.S.wakeIn(0)
+	p.S.soon(p)
 }
 
 func (p *laterPart) OnDismount() { p.S.leave(p) }

@@ -7,6 +7,7 @@ import (
 	"regexp"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 
@@ -121,4 +122,21 @@ func viewPaths() (list []string) {
 		list = append(list, v.path)
 	}
 	return list
+}
+
+// A view is drawn whole also where nothing else is under way that would wake the page: no
+// study follows a refused field with a wrong figure.
+func TestAViewIsDrawnWholeWhileThePageRests(t *testing.T) {
+	t.Parallel()
+	b := browsertest.Open(t)
+	p := b.Whole(820, "/details")
+	p.Choose("#f-crop", "carrot")
+	p.WaitText("#moved", "do not lay film here")
+	p.Do(unfold)
+	p.Type("#f-field-bed-length-m", "-60")
+	p.WaitText("#f-field-bed-length-m-error", "-60")
+	view(p, "/buy")
+	time.Sleep(2 * time.Second) // longer than any pause of the page's own
+	view(p, "/why/verdict")
+	assert.NotEmpty(t, p.Text("#verdict-balance"))
 }
