@@ -77,17 +77,13 @@ func (p *layingPart) Render() app.UI {
 			}
 		}
 	}
-	bed := bedSVG(p.S.advice, p.S.system, false)
+	bed, head := bedSVG(p.S.advice, p.S.system, false), p.S.paperHead()
 	if l != sheet.English {
-		bed = bedSpanish.Replace(bed)
-	}
-	head := []app.UI{p.S.paperHead()}
-	if l != sheet.English {
-		head[0] = para("paper-head", p.spanishHead())
+		bed, head = bedSpanish.Replace(bed), para("paper-head", p.spanishHead())
 	}
 	shown, boxes := p.cards(l, &s)
 	return app.Section().ID("laying-day").Class("sheet").Lang(string(l)).Body(
-		head[0],
+		head,
 		box("view-head", app.H1().Text(p.say(l, title)), para("sub", p.on(l)), p.languages(l), p.S.printButton("lay-print", p.say(l, "print"))),
 		app.Div().Class(class).Role("status").Body(strong(state), span(because), app.Small().Text(counts)),
 		app.Ul().Class("boxes conds").Body(shown...),

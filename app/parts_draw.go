@@ -2,7 +2,6 @@ package app
 
 import (
 	"strconv"
-	"strings"
 
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/plan"
@@ -48,11 +47,11 @@ func partsHTML(lines []*plan.Line) string {
 			break
 		}
 		n := strconv.Itoa(i + 1)
-		pipe := "-400H400"
+		pipe := "-400 0H400"
 		if l.Item == field.ItemEnds {
-			pipe = "-400H-30"
+			pipe = "-400 0H-30"
 		}
-		t.raw(`<li><b>`, n, `</b><span class="for-readers">`, escape(l.Name), `</span><svg aria-hidden="true" viewBox="-40 -36 80 72"><path class="w-pipe-thin" d="M`, strings.Replace(pipe, "H", " 0H", 1), `"/>`, shape, `</svg></li>`)
+		t.raw(`<li><b>`, n, `</b><span class="for-readers">`, escape(l.Name), `</span><svg aria-hidden="true" viewBox="-40 -36 80 72"><path class="w-pipe-thin" d="M`, pipe, `"/>`, shape, `</svg></li>`)
 	}
 	return `<ol class="tile parts" aria-label="The parts, as the water meets them"><li><b>&nbsp;</b><span class="for-readers">The source</span><svg aria-hidden="true" viewBox="-40 -36 80 72"><path class="w-pipe-thin" d="M0 0H400"/><path class="w-zone-0 d-rim" d="M-24-14h48v34h-48z"/><path class="t-lay" d="M-30-16h60"/></svg></li>` + t.b.String() + `</ol>`
 }

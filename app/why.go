@@ -193,12 +193,14 @@ func forAndAgainst(c *judge.Choice, factors []judge.Factor, system unit.System) 
 	}
 	if n := len(c.Ranked); n > 1 && c.Question != question.Wait && c.Question != question.Verdict {
 		t.raw(`<h3>And the others?</h3><ul class="others">`)
+		named := map[string]bool{} // tapes that differ in their holes alone are one
 		for i := 1; i < min(n, 7); i++ {
 			r := &c.Ranked[i]
-			name := "<b>" + escape(sentence(c.Question.Says(r.Option).In(system)))
-			if strings.Contains(t.b.String(), name) {
-				continue // tapes that differ in their holes alone
+			name := sentence(c.Question.Says(r.Option).In(system))
+			if named[name] {
+				continue
 			}
+			named[name] = true
 			phrase, _ := c.WhyNot(i)
 			out := ""
 			if r.RuledOutBy != nil {
@@ -208,7 +210,7 @@ func forAndAgainst(c *judge.Choice, factors []judge.Factor, system unit.System) 
 			if c.Question == question.Film {
 				look = swatch(filmKey(table.FilmID(r.Option))) + " "
 			}
-			t.raw(`<li>`, look, name, out, `.</b> `, escape(phrase.In(system)), `</li>`)
+			t.raw(`<li>`, look, `<b>`, escape(name), out, `.</b> `, escape(phrase.In(system)), `</li>`)
 		}
 		t.raw(`</ul>`)
 	}

@@ -83,7 +83,7 @@ type SoilDay struct{ Mean, Low, High, BandLow, BandHigh unit.Celsius }
 // [leafShelter] and its neighbours say what leaves do.
 func (g *SoilYear) under(film, depth, index int, shade float64) SoilDay {
 	mean := float64(g.Mean[film][depth][index])
-	move := -leafShelter*shade*(mean-float64(g.Mean[Bare][depth][index])) - leafCooling*shade
+	move := g.sheltered(mean, depth, index, shade)
 	usual, morning := g.meanUnder(film, depth, index, shade)
 	return SoilDay{
 		Mean:     usual,
@@ -94,17 +94,22 @@ func (g *SoilYear) under(film, depth, index int, shade float64) SoilDay {
 	}
 }
 
+// sheltered is what a share of leaves moves a day's mean by.
+func (g *SoilYear) sheltered(mean float64, depth, index int, shade float64) float64 {
+	return -leafShelter*shade*(mean-float64(g.Mean[Bare][depth][index])) - leafCooling*shade
+}
+
 // peakUnder gives the highest of the day alone.
 func (g *SoilYear) peakUnder(film, depth, index int, shade float64) unit.Celsius {
 	mean := float64(g.Mean[film][depth][index])
-	move := -leafShelter*shade*(mean-float64(g.Mean[Bare][depth][index])) - leafCooling*shade
+	move := g.sheltered(mean, depth, index, shade)
 	return unit.Hundredth(mean + move + (1-leafCalm*shade)*(float64(g.High[film][depth][index])-mean))
 }
 
 // meanUnder gives the mean and the lowest of the day alone.
 func (g *SoilYear) meanUnder(film, depth, index int, shade float64) (usual, morning unit.Celsius) {
 	mean := float64(g.Mean[film][depth][index])
-	move := -leafShelter*shade*(mean-float64(g.Mean[Bare][depth][index])) - leafCooling*shade
+	move := g.sheltered(mean, depth, index, shade)
 	calm := 1 - leafCalm*shade
 	return unit.Hundredth(mean + move), unit.Hundredth(mean + move - calm*(mean-float64(g.Low[film][depth][index])))
 }

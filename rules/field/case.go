@@ -120,6 +120,9 @@ type PracticeCase struct {
 	ReuseThick    unit.Optional[unit.Micrometres] // of that film
 }
 
+// FilmDown tells that film lies on the bed already: none is laid or bought for it.
+func (p *PracticeCase) FilmDown() bool { return p.ReuseFilm != "" }
+
 // Films is a set of films, a bit for each; zero is "any".
 type Films uint16
 

@@ -266,7 +266,7 @@ func checkTogether(c *Case) (errs Errors) {
 		add("practice.roll_length_m", plain(float64(p.RollLength.Value)), "at least "+plain(math.Ceil(float64(least)*10)/10)+" m for a bed of "+plain(float64(f.BedLength.Value))+" m",
 			"One roll must cover one bed and both buried ends: splices are not planned. Get a longer roll or split the bed.")
 	}
-	if p.ReuseFilm == "" && (p.ReuseCover.Given || p.ReuseLaidOn.Given || p.ReuseHeight.Given || p.ReuseThick.Given) {
+	if !p.FilmDown() && (p.ReuseCover.Given || p.ReuseLaidOn.Given || p.ReuseHeight.Given || p.ReuseThick.Given) {
 		add("practice.reuse.film", "missing", "the film that is down", "Say which film lies there, or clear the rest.")
 	}
 	if p.ReuseLaidOn.Given && c.PlantOn.Given && p.ReuseLaidOn.Value > c.PlantOn.Value {

@@ -136,9 +136,9 @@ var Inputs = rowsOf([]*Input{
 	inert(number("practice.roll_length_m", "Length of a roll", "Rolls of 2,000 to 4,000 ft are common; 2,400 ft stands in.", unit.KindLong, 30, 3000, 10, func(c *Case) *unit.Optional[unit.Metres] { return &c.Practice.RollLength })),
 	told(choice("practice.reuse.film", "Film already down", "", func(c *Case) *string { return &c.Practice.ReuseFilm }, filmOptions()...)),
 	inert(date("practice.reuse.laid_on", "Laid on", "", func(c *Case) *unit.Optional[unit.Date] { return &c.Practice.ReuseLaidOn })),
-	beside(func(c *Case) bool { return c.Practice.ReuseFilm != "" }, number("practice.reuse.cover_percent", "Cover still whole", "", unit.KindShare, 0, 100, 5, func(c *Case) *unit.Optional[float64] { return &c.Practice.ReuseCover })),
-	beside(func(c *Case) bool { return c.Practice.ReuseFilm != "" }, number("practice.reuse.height_m", "Height of that bed", "", unit.KindShort, 0, 0.4, 0.01, func(c *Case) *unit.Optional[unit.Metres] { return &c.Practice.ReuseHeight })),
-	beside(func(c *Case) bool { return c.Practice.ReuseFilm != "" }, number("practice.reuse.thickness_um", "Thickness of that film", "", unit.KindThickness, 10, 80, 1, func(c *Case) *unit.Optional[unit.Micrometres] { return &c.Practice.ReuseThick })),
+	beside(filmDown, number("practice.reuse.cover_percent", "Cover still whole", "", unit.KindShare, 0, 100, 5, func(c *Case) *unit.Optional[float64] { return &c.Practice.ReuseCover })),
+	beside(filmDown, number("practice.reuse.height_m", "Height of that bed", "", unit.KindShort, 0, 0.4, 0.01, func(c *Case) *unit.Optional[unit.Metres] { return &c.Practice.ReuseHeight })),
+	beside(filmDown, number("practice.reuse.thickness_um", "Thickness of that film", "", unit.KindThickness, 10, 80, 1, func(c *Case) *unit.Optional[unit.Micrometres] { return &c.Practice.ReuseThick })),
 
 	choice("water.source", "Water source", "", func(c *Case) *string { return &c.Water.Source },
 		Choosable{"well", "well"}, Choosable{"pond", "pond"}, Choosable{"stream", "stream"}, Choosable{"municipal", "town water"}, Choosable{"tank", "tank"}, Choosable{"none", "none"}),

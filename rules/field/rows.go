@@ -184,6 +184,7 @@ func closely(span func(*Case) (low, high float64), in *Input) *Input {
 }
 
 func measured(c *Case) bool { return c.Soil.Temperature.Given }
+func filmDown(c *Case) bool { return c.Practice.FilmDown() }
 
 // mostPush is more than tape, filter and header take together: beyond it nothing
 // changes with what the source pushes.

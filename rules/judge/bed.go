@@ -28,7 +28,7 @@ const PowerSlack = 0.5
 // tractor lays narrow film on the flat, with a layer of its own.
 func BeyondTractor(f *facts.Facts, o question.Option) float64 {
 	p := f.Case.Practice.Tractor
-	if f.Case.Practice.Laying == "hand" || f.Case.Practice.ReuseFilm != "" || !p.Given || p.Value+PowerSlack >= LeastPower[o] || o == 0 && p.Value <= LeastWalk {
+	if f.Case.Practice.Laying == "hand" || f.Case.Practice.FilmDown() || !p.Given || p.Value+PowerSlack >= LeastPower[o] || o == 0 && p.Value <= LeastWalk {
 		return 0
 	}
 	return 1 - float64(p.Value/LeastPower[o])
@@ -76,7 +76,7 @@ var bedRules = [...]*Rule{
 		Sources: []*table.Source{&table.Practice}, Fires: "squash-on-worn-film",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			h := f.Case.Practice.ReuseHeight
-			if !h.Given || f.Case.Practice.ReuseFilm == "" {
+			if !h.Given || !f.Case.Practice.FilmDown() {
 				return silent()
 			}
 			if nearest(question.Heights[:], h.Value) != o {
@@ -89,7 +89,7 @@ var bedRules = [...]*Rule{
 		Sources: []*table.Source{&table.FloridaCir805, &table.UtahGuide, &table.BuriedEdge}, Fires: "pepper-narrow-roll",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			b := across(f, o)
-			if b.Covers() || f.Case.Practice.ReuseFilm != "" {
+			if b.Covers() || f.Case.Practice.FilmDown() {
 				return silent()
 			}
 			if b.FilmWidth == 0 {

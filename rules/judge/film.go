@@ -338,7 +338,7 @@ var filmRules = [...]*Rule{
 		Sources: []*table.Source{&table.Practice}, Fires: "pumpkin-biodegradable",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			set := f.Case.Practice.FilmOptions
-			if set == 0 || set&(1<<o) != 0 || f.Case.Practice.ReuseFilm != "" {
+			if set == 0 || set&(1<<o) != 0 || f.Case.Practice.FilmDown() {
 				return silent()
 			}
 			return rulesOut("You did not name it among the films you can buy.")
@@ -349,7 +349,7 @@ var filmRules = [...]*Rule{
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			p := &f.Case.Practice
 			switch {
-			case p.ReuseFilm == "":
+			case !p.FilmDown():
 				return silent()
 			case !lies(f, o):
 				there, _ := table.FilmByID(p.ReuseFilm)
@@ -363,7 +363,7 @@ var filmRules = [...]*Rule{
 		Because: "A second crop goes into film that lies in full summer sun.",
 		Sources: []*table.Source{&table.FloridaCir805, &table.LateSwitch, &table.FloridaDouble2018}, Fires: "tomato-two-crops",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Case.Practice.CropsOnFilm.Or(1) < 2 || f.HotSeason < secondHot || f.Case.Practice.ReuseFilm != "" {
+			if f.Case.Practice.CropsOnFilm.Or(1) < 2 || f.HotSeason < secondHot || f.Case.Practice.FilmDown() {
 				return silent()
 			}
 			switch film(o) {

@@ -22,7 +22,7 @@ func gate(id, title, because, fires string, judge func(*facts.Facts, question.Op
 // layingGate speaks of the laying itself: of film that lies already it says nothing.
 func layingGate(id, title, because, fires string, judge func(*facts.Facts, question.Option) (Finding, bool), sources ...*table.Source) *Rule {
 	return gate(id, title, because, fires, func(f *facts.Facts, o question.Option) (Finding, bool) {
-		if f.Case.Practice.ReuseFilm != "" {
+		if f.Case.Practice.FilmDown() {
 			return silent()
 		}
 		return judge(f, o)
@@ -309,7 +309,7 @@ var gates = [...]*Rule{
 	gate("reused-film-holes", "The old film is worn", "Open film grows weeds and loses its warmth.", "squash-on-worn-film",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			p := &f.Case.Practice
-			if p.ReuseFilm != "" && p.ReuseCover.Given && p.ReuseCover.Value < wornCover && careful(o) {
+			if p.FilmDown() && p.ReuseCover.Given && p.ReuseCover.Value < wornCover && careful(o) {
 				return rulesOut("Only {} of the old film is whole. Weeds will come through; plan to patch it or lay afresh.", unit.PercentOf(p.ReuseCover.Value/100))
 			}
 			return silent()

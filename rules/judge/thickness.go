@@ -29,7 +29,7 @@ var thicknessRules = [...]*Rule{
 		Sources: []*table.Source{&table.Practice}, Fires: "squash-on-worn-film",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			t := f.Case.Practice.ReuseThick
-			if !t.Given || f.Case.Practice.ReuseFilm == "" || FilmRow(f).ByWeight {
+			if !t.Given || !f.Case.Practice.FilmDown() || FilmRow(f).ByWeight {
 				return silent()
 			}
 			if nearest(question.Thicknesses[:], t.Value) != o {

@@ -221,7 +221,7 @@ func waterAnswer(f *facts.Facts, ok bool) WaterAnswer {
 
 // FilmDown tells that film lies on the bed already: nothing is laid, formed or bought
 // for it, and the crop goes into what is there.
-func (a *Advice) FilmDown() bool { return a.Case.Practice.ReuseFilm != "" }
+func (a *Advice) FilmDown() bool { return a.Case.Practice.FilmDown() }
 
 // VerdictWords is the verdict in words, also for film that lies already.
 func (a *Advice) VerdictWords() string {

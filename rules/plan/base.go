@@ -110,7 +110,7 @@ const (
 // nitrogen that comes with the water; without one (nil) none is counted.
 func (a *Advice) BaseFertiliser(w *WaterPlan) BaseFertiliser {
 	f, c := a.Facts, &a.Case
-	b := BaseFertiliser{Cautions: baseCautions[:], Bare: a.Refused(), Down: c.Practice.ReuseFilm != "", OverField: c.Feed.Spread == "field", Centres: f.Centres, Bed: f.BedMetres}
+	b := BaseFertiliser{Cautions: baseCautions[:], Bare: a.Refused(), Down: a.FilmDown(), OverField: c.Feed.Spread == "field", Centres: f.Centres, Bed: f.BedMetres}
 	b.Width = a.Shape.Base
 	if b.OverField || b.Bare {
 		b.Width = f.Centres

@@ -171,10 +171,7 @@ func (c Condition) asked(need any) Condition {
 // goOrNoGo answers the conditions from what was found on the day.
 func (a *Advice) goOrNoGo(s *Shopping) []Condition {
 	d, p := &a.Case.Day, &a.Case.Practice
-	list := make([]Condition, 0, 8)
-	if v, ok := a.Verdict.Best(); ok && v == question.DoNotLay {
-		list = append(list, Condition{SheetLine: line("verdict-no"), Reply: No, ID: "verdict"})
-	}
+	list := a.verdictNo()
 	people, rolls, needed := int(d.People.Value), int(d.Rolls.Value), int(s.Lines[field.ItemFilm].Taken())
 	hand := pick("hand", d.Hand, "outline")
 	if d.Ball == "breaks" && d.Hand == "dry" && a.Facts.Soil.Clay >= ribboning {
@@ -285,10 +282,7 @@ func (a *Advice) Sheet(s *Shopping) Sheet {
 	}
 	out.do("flow-covered", "flow-closed", "do-end", tapeTail)
 
-	out.CheckHow = line("head-checks", checkEvery)
-	if length := a.Case.Field.BedLength; length.Given {
-		out.CheckHow = line("head-checks-bed", checkEvery, int(math.Ceil(float64(length.Value/checkEvery))))
-	}
+	out.CheckHow = a.checkHow()
 	out.Checks = []SheetLine{line("check-edge"), line("check-tape"), line("check-bed")}
 	out.Faults = []SheetLine{line("fault-loose"), line("fault-tear"), line("fault-edge"), line("fault-twist"), line("fault-low"), line("fault-dry")}
 	if out.ByHand {
@@ -311,13 +305,27 @@ func (a *Advice) Sheet(s *Shopping) Sheet {
 	return out
 }
 
+// verdictNo is the condition that an advice against film sets before all others.
+func (a *Advice) verdictNo() (list []Condition) {
+	if v, ok := a.Verdict.Best(); ok && v == question.DoNotLay {
+		list = append(list, Condition{SheetLine: line("verdict-no"), Reply: No, ID: "verdict"})
+	}
+	return list
+}
+
+// checkHow says how often to look, and how often that is on one bed where its length is
+// known.
+func (a *Advice) checkHow() SheetLine {
+	if length := a.Case.Field.BedLength; length.Given {
+		return line("head-checks-bed", checkEvery, int(math.Ceil(float64(length.Value/checkEvery))))
+	}
+	return line("head-checks", checkEvery)
+}
+
 // sheetOfFilmDown is the sheet where film lies already: no soil is worked, no layer is
 // set and no roll is carried. What counts is that film, edges and tape are whole.
 func (a *Advice) sheetOfFilmDown() Sheet {
-	out := Sheet{Down: true, CheckHow: line("head-checks", checkEvery)}
-	if v, ok := a.Verdict.Best(); ok && v == question.DoNotLay {
-		out.Go = append(out.Go, Condition{SheetLine: line("verdict-no"), Reply: No, ID: "verdict"})
-	}
+	out := Sheet{Down: true, CheckHow: a.checkHow(), Go: a.verdictNo()}
 	people := a.Case.Day.People
 	out.Go = append(out.Go, measured("people", people.Given, people.Value >= 1, int(people.Value), 1).asked(1))
 	if judge.Painted(a.Facts) {
@@ -334,9 +342,6 @@ func (a *Advice) sheetOfFilmDown() Sheet {
 	out.do("flow-clear", "flow-patched", "down-patch")
 	out.do("flow-patched", "flow-watered", "down-flush")
 	out.do("flow-watered", "flow-planted", "down-plant")
-	if length := a.Case.Field.BedLength; length.Given {
-		out.CheckHow = line("head-checks-bed", checkEvery, int(math.Ceil(float64(length.Value/checkEvery))))
-	}
 	out.Checks = []SheetLine{line("check-edge"), line("down-check-hole"), line("down-check-tape")}
 	out.Faults = []SheetLine{line("fault-edge-hand"), line("fault-dry")}
 	to(&out.Care, "care-knife")
@@ -402,7 +407,7 @@ func (a *Advice) MachineOf() Machine {
 	p := &a.Case.Practice
 	m := Machine{ByHand: p.Laying == "hand", Need: a.NeedPower(), Have: p.Tractor, Speed: layingSpeed, Work: a.WorkOf(), Passes: 1,
 		HandHours: halfHours(float64(a.Facts.BedMetres) * handHoursPerMetre)}
-	if p.ReuseFilm != "" {
+	if a.FilmDown() {
 		m.say("The bed is formed and covered: no layer is needed.")
 		return m
 	}
@@ -433,7 +438,7 @@ func (m *Machine) says() {
 	if m.ByHand {
 		m.say("Laid by hand, no tractor is needed.")
 		if w.Laying > 0 {
-			m.say("The job takes about {} of work: {} by the clock with {} people. One farm counted 4 hours of work for {}, with tape and trench.", w.Laying, w.LayingClock, w.People, unit.Metres(150*unit.MetresPerFoot))
+			m.say("The job takes about {} of work: {} by the clock with {} people. One farm counted 4 hours of work for {}, with tape and trench.", w.Laying, w.LayingClock, w.People, handMetres)
 		}
 		return
 	}

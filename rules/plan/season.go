@@ -79,11 +79,11 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 	list.add("soil-test", lay.Plus(weeks(soilTestWeeks)), 7, judge.StepField, unit.Say("Test the soil."), unit.Say("Lime needs months to work."))
 	list.add("water-sample", lay.Plus(weeks(waterSampleWeeks)), 7, judge.StepField, unit.Say("Test the water for salt, iron and pH."), unit.Say("It decides the filter, and which crops the water suits."))
 	list.add("collector", lay.Plus(weeks(collectorWeeks)), 7, judge.StepField, unit.Say("Ask the collector or landfill whether it takes used film."), unit.Say("Some take none, some take only clean film."))
-	if a.Case.Practice.ReuseFilm == "" {
+	if !a.FilmDown() {
 		list.add("order", lay.Plus(weeks(orderWeeks)), 7, judge.StepOrder, unit.Say("Order film, tape and fittings; book the layer and {} people.", a.WorkOf().People), unit.Say("Films other than black often have to be ordered."))
 	}
 	list.add("bucket-test", lay.Plus(weeks(bucketWeeks)), 1, judge.StepField, unit.Say("Do the bucket test at the field, after half an hour of running."), unit.Say("The flow sets the zones."))
-	if a.Case.Practice.ReuseFilm == "" {
+	if !a.FilmDown() {
 		list.add("ground", lay.Plus(weeks(groundWeeks)), 14, judge.StepGround, unit.Say("Kill perennial weeds, bury trash, pick stones, and work the ground fine."), unit.Say("Clods and sticks hold film off the soil and tear it."))
 		list.add("moisture", lay.Plus(-moistureDays), 2, judge.StepGround, unit.Say("Bring the ground to field capacity, and test a squeezed ball."), unit.Say("Tape hardly wets a bed that was covered dry."))
 		list.add("lay", lay, 1, judge.StepLaying, unit.Say("Lay the film."), unit.Say("{} before planting.", w.Days))

@@ -127,7 +127,7 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 		set(field.ItemInjector, 0, unit.KindCount, unit.Say("None: you have not asked to feed through the tape."), &table.Practice)
 	}
 	pins := beds * 2
-	if c.Practice.ReuseFilm != "" {
+	if a.FilmDown() {
 		pins = 0
 	}
 	set(field.ItemPins, float64(pins), unit.KindCount, unit.Say("Two for each bed, to hold the ends while they are buried. Pins alone do not hold film."), &table.HandLaying)
@@ -189,7 +189,7 @@ type missLine func(field.Item, unit.Kind, string)
 
 func (s *Shopping) film(a *Advice, set setLine, missing missLine, bed unit.Metres, beds int) {
 	width := a.Shape.FilmWidth
-	if a.Case.Practice.ReuseFilm != "" {
+	if a.FilmDown() {
 		set(field.ItemFilm, 0, unit.KindCount, unit.Say("None: the film is down already."), &table.Practice)
 		return
 	}

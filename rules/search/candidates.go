@@ -59,12 +59,12 @@ func sweepsOf(base, filled *field.Case, in *field.Input) []sweep {
 	} else if given {
 		steps = append(steps, closeSteps(in, base)...)
 		sort.Slice(steps, func(a, b int) bool { return steps[a] < steps[b] })
-		steps = plausible(in, now, slices.Compact(steps))
+		steps = slices.Compact(steps)
+	}
+	if known { // to the grower, or a usual value stands in
+		steps = plausible(in, now, steps)
 	}
 	if !given {
-		if known && (in.Times > 0 || in.Apart > 0) { // a usual value stands in
-			steps = plausible(in, now, steps)
-		}
 		one.kind, one.tries = through, make([]try, 0, len(steps))
 		for _, k := range steps {
 			one.tries = append(one.tries, try{step: k})

@@ -61,7 +61,7 @@ func Spaced(day, least, longest unit.Minutes) (every unit.Days, run unit.Minutes
 	run = max(day*unit.Minutes(every), least)
 	if longest > 0 && run > longest {
 		run = max(longest, day)
-		every = unit.Days(min(max(math.Floor(float64(run/day)+1e-9), 1), MostDays))
+		every = Interval(day, run)
 	}
 	return every, run
 }
