@@ -2,6 +2,7 @@ package plan
 
 import (
 	"math"
+	"strconv"
 
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/model/balance"
@@ -62,7 +63,23 @@ type ThisWeek struct {
 	Lasts    unit.Hours
 	Outlasts bool
 	Missed   DayWater // tomorrow, where nothing runs today
+	Turns    []Turn   // today's openings of the valves, in order; none where there are more than a person follows
+	Due      []SeasonStep
 	Notes    []unit.Phrase
+}
+
+// FirstOpening is when the first valve is opened in the morning, where a clock is told:
+// common practice.
+const FirstOpening = unit.Minutes(6 * 60)
+
+// Clock is a time of day, counted in minutes from midnight.
+func Clock(minutes unit.Minutes) string {
+	n := int(math.Round(float64(minutes))) % (24 * 60)
+	text := strconv.Itoa(n/60) + ":"
+	if n%60 < 10 {
+		text += "0"
+	}
+	return text + strconv.Itoa(n%60)
 }
 
 // account is what the running account is worked out with.
@@ -144,6 +161,21 @@ func (a *Advice) ThisWeek(p *WaterPlan, s *Shopping, today unit.Date) (ThisWeek,
 		dry = append(dry, b)
 		missing = k.fill(&d, b, missing)
 		w.Days = append(w.Days, d)
+	}
+	if sch := p.Plan.Schedule; sch != nil && len(w.Days) > 0 && w.Days[0].Runs > 0 {
+		that := *sch
+		that.Runs, that.EachRun = w.Days[0].Runs, w.Days[0].Run/unit.Minutes(w.Days[0].Runs)
+		that.RunADay = unit.Known(w.Days[0].Run)
+		w.Turns = turnsOf(&that)
+	}
+	for _, step := range a.Season(s) {
+		last := step.On.Plus(max(step.Days, 1) - 1)
+		if step.Weeks > 1 {
+			last = step.On.Plus(unit.Days(weekDays * (step.Weeks - 1)))
+		}
+		if last >= today && step.On < today.Plus(weekDays) {
+			w.Due = append(w.Due, step)
+		}
 	}
 	w.Departs, w.Last = departs(w.Days), departs(w.Before[max(0, len(w.Before)-weekDays):])
 	lasts, short := k.zone.Lasts(begin, dry)
@@ -340,4 +372,51 @@ func (a *Advice) CheckSeason(s *Shopping, rows []field.DayRow) (errs field.Error
 		}
 	}
 	return errs
+}
+
+// Says tells the account in sentences, the number first.
+func (w *ThisWeek) Says(a *Advice) (says []unit.Phrase) {
+	say := func(text string, values ...any) { says = append(says, unit.Say(text, values...)) }
+	begins := "It begins full on the morning of {}."
+	if !w.Full {
+		begins = "It begins with the reading of {}."
+	}
+	say("About {} of the water for roots is left this morning; {} is the least for {}. "+begins, w.Left, w.Least, a.Facts.Crop.Name, w.Since)
+	say("It is day {} after planting, in the stage “{}”.", int(w.Day), w.Stage)
+	compare := func(share unit.Optional[unit.Percent], when string) {
+		switch {
+		case !share.Given:
+		case share.Value > 0:
+			say(when+" {} more than in usual weather.", share.Value)
+		case share.Value < 0:
+			say(when+" {} less than in usual weather.", -share.Value)
+		default:
+			say(when + " as much as in usual weather.")
+		}
+	}
+	compare(w.Last, "In the last days the crop used")
+	compare(w.Departs, "In these seven days it uses")
+	switch {
+	case w.Outlasts:
+		say("Without a drop it lasts {} and more.", unit.Count(len(w.Days), "day", "days"))
+	case w.Lasts < 1:
+		say("It does not last the day: roots run short from the morning on.")
+	default:
+		say("If the pump stands still from this morning, roots run short after about {}.", w.Lasts)
+	}
+	if w.Missed.Run > 0 && len(w.Days) > 1 {
+		say("After a day missed, run each zone {} tomorrow, in {}, in place of {}.", w.Missed.Run, unit.Count(w.Missed.Runs, "run", "runs"), w.Days[1].Run)
+	}
+	if len(w.Before) > 0 {
+		told := 0
+		for i := range w.Before {
+			if w.Before[i].RunTold {
+				told++
+			}
+		}
+		if told < len(w.Before) {
+			say("For {} before today no minutes were written down; the plan’s are taken as run.", unit.Count(len(w.Before)-told, "day", "days"))
+		}
+	}
+	return append(says, w.Notes...)
 }
