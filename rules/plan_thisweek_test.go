@@ -71,6 +71,7 @@ func TestAUsualWeekIsThePlansWeek(t *testing.T) {
 				assert.EqualValues(t, 100, week.Days[i].Got)
 			}
 			assert.InDelta(t, 7*float64(usual.Run), sum, 7, "%s, day %d", name, day)
+			assert.InDelta(t, float64(usual.Run), float64(week.Mean), 1)
 			assert.EqualValues(t, 100, week.Left)
 			assert.True(t, week.Full)
 			assert.False(t, week.Departs.Given)

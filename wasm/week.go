@@ -124,13 +124,15 @@ func writeWeek(w io.Writer, a *plan.Advice, today unit.Date, system unit.System)
 	default:
 		line("Nothing to run today, %s.", first.On.In(system))
 	}
+	line("  %s a day over the %s that follow.", show(k.Mean), unit.Count(len(k.Days), "day", "days").In(system))
 	for _, says := range k.Says(a) {
 		line("  %s", says.In(system))
 	}
 	if len(k.Turns) > 0 {
-		line("\nValves, begun at %s:", plan.Clock(plan.FirstOpening))
-		for _, t := range k.Turns {
-			line("  zone %d, run %d: %s to %s", t.Zone, t.Run, plan.Clock(plan.FirstOpening+t.From), plan.Clock(plan.FirstOpening+t.To))
+		line("\nValves, begun at six in the morning:")
+		for i := range k.Turns {
+			from, to := k.Turns[i].Clock()
+			line("  zone %d, run %d: %s to %s", k.Turns[i].Zone, k.Turns[i].Run, from, to)
 		}
 	}
 	writeDays(line, "Before", k.Before, system)

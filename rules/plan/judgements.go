@@ -51,7 +51,7 @@ func Judgements() []unit.Judgement {
 		{ID: "covers-most", Means: "the same, at the latest", Value: coverMost, Unit: "days", Source: table.RowCoversNewEngland.Named()},
 		{ID: "covers-wins", Means: "that a cover is counted to win, at most", Value: float64(coverWins), Unit: "days", Source: table.RowCoversH251.Named()},
 		{ID: "reading-depth", Means: "deep, beside the tape, where a handful is taken to be felt", Value: float64(ReadingDepth), Unit: "m", Source: unit.CommonPractice},
-		{ID: "week-first-opening", Means: "of the morning when the first valve is opened, where a clock is told", Value: float64(FirstOpening), Unit: "min", Source: unit.CommonPractice},
+		{ID: "week-first-opening", Means: "of the morning when the first valve is opened, where a clock is told", Value: float64(firstOpening), Unit: "min", Source: unit.CommonPractice},
 		{ID: "week-rain-share", Means: "of rain that counts for the roots, through holes and under the edge: an assumption; a plot in Japan took in 39 % of what bare ground did", Value: rainShare},
 		{ID: "week-light-rain", Means: "of a day's reference evapotranspiration below which rain is lost the same day", Value: lightRain, Source: table.FAO56.Named()},
 		{ID: "week-meter-apart", Means: "by which the meter and the minutes may differ before it is said", Value: meterApart},

@@ -52,6 +52,7 @@ type ThisWeek struct {
 	Day    unit.Days    // after planting
 	Before []DayWater   // from Since to yesterday
 	Days   []DayWater   // seven from today, or as many as are watered
+	Mean   unit.Minutes // that each zone runs a day, over Days
 	Left   unit.Percent // this morning
 	Least  unit.Percent // that the crop wants to keep on such a day
 	// Departs is by how much the crop's use in the seven days departs from the usual one,
@@ -68,12 +69,16 @@ type ThisWeek struct {
 	Notes    []unit.Phrase
 }
 
-// FirstOpening is when the first valve is opened in the morning, where a clock is told:
+// firstOpening is when the first valve is opened in the morning, where a clock is told:
 // common practice.
-const FirstOpening = unit.Minutes(6 * 60)
+const firstOpening = unit.Minutes(6 * 60)
 
-// Clock is a time of day, counted in minutes from midnight.
-func Clock(minutes unit.Minutes) string {
+// Clock is when the valve is opened and closed, where the first is opened at six.
+func (t *Turn) Clock() (from, to string) {
+	return clock(firstOpening + t.From), clock(firstOpening + t.To)
+}
+
+func clock(minutes unit.Minutes) string {
 	n := int(math.Round(float64(minutes))) % (24 * 60)
 	text := strconv.Itoa(n/60) + ":"
 	if n%60 < 10 {
@@ -161,7 +166,9 @@ func (a *Advice) ThisWeek(p *WaterPlan, s *Shopping, today unit.Date) (ThisWeek,
 		dry = append(dry, b)
 		missing = k.fill(&d, b, missing)
 		w.Days = append(w.Days, d)
+		w.Mean += d.Run
 	}
+	w.Mean = unit.Minutes(math.Round(float64(w.Mean) / float64(max(1, len(w.Days)))))
 	if sch := p.Plan.Schedule; sch != nil && len(w.Days) > 0 && w.Days[0].Runs > 0 {
 		that := *sch
 		that.Runs, that.EachRun = w.Days[0].Runs, w.Days[0].Run/unit.Minutes(w.Days[0].Runs)
