@@ -276,13 +276,13 @@ func (s *store) sourcesHTML(list []*table.Source) string {
 // sourceTexts are title, place and address of a source, once they are there.
 func (s *store) sourceTexts(id string) (title, where, found string) {
 	if s.texts == nil {
-		s.texts = map[string]string{}
+		s.texts = map[string]string{"": "its title is loading"}
 		s.loadSources()
 	}
 	title, rest, _ := strings.Cut(s.texts[id], "\t")
 	where, found, _ = strings.Cut(rest, "\t")
 	if title == "" {
-		return "its title is loading", "", ""
+		title = s.texts[""]
 	}
 	return title, where, found
 }
@@ -295,12 +295,15 @@ func (s *store) loadSources() {
 			id, rest, _ := strings.Cut(strings.TrimSuffix(line, "\n"), "\t")
 			s.texts[id] = rest
 		}
-		s.tell(onAdvice)
+		s.tell(onAdvice | onAnswer)
 		return nil
 	})
 	answered := app.FuncOf(func(_ app.Value, args []app.Value) any {
 		if args[0].Get("ok").Truthy() { // an error has none
 			args[0].Call("text").Call("then", read)
+		} else {
+			s.texts[""] = "its title could not be loaded"
+			s.tell(onAdvice | onAnswer)
 		}
 		return nil
 	})
