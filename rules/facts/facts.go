@@ -310,6 +310,9 @@ func (f *Facts) frost() {
 	if frost.Spring.Fifty >= 0 {
 		f.SpringFrost, f.HasFrostDate = near(f.Plant, frost.Spring.Fifty), true
 	}
+	if day, ok := dayIndex(f.Case.Place.LastFrost); ok {
+		f.SpringFrost, f.HasFrostDate = near(f.Plant, day), true
+	}
 	if !f.Autumn {
 		f.FrostRisk = f.frosts.after(f.year, f.FrostLimit, f.comesUp(f.index))
 	}

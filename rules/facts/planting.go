@@ -1,6 +1,8 @@
 package facts
 
 import (
+	"math"
+
 	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
@@ -177,8 +179,9 @@ func (f *Facts) CoverFloor() unit.Celsius {
 
 // frostWindow reads the crop's frost class: hardened plants of hardy and half-hardy
 // crops stand from three weeks before the usual last frost, or from when frosts that
-// kill them are past; tender ones wait for the last frost. Seed meets the frost only
-// when it comes up.
+// kill them are past. Crops that sources hold back until the last frost or some weeks
+// after it wait for that ([table.Crop].WeeksToFrost); their seed meets the frost only when
+// it comes up.
 func (f *Facts) frostWindow() frostWindow {
 	w := frostWindow{}
 	frost := f.frosts.of(f.year, weather.Freezing)
@@ -213,13 +216,13 @@ func (f *Facts) frostWindow() frostWindow {
 	case f.Crop.Hardiness == table.HalfHardy:
 		stands = halfHardyStands
 	}
-	switch {
-	case f.Crop.Hardiness == table.Hardy:
-		w.to = f.sooner(shift(last, -hardyBefore), stands)
-	case f.Crop.Hardiness == table.HalfHardy:
-		w.to = f.sooner(shift(last, -halfHardyBefore), stands)
+	switch weeks := f.Crop.WeeksToFrost.Low; {
+	case !tender && weeks < 0:
+		w.to = f.sooner(shift(last, -hardenedBefore), stands)
 	case f.Seeded:
-		w.to = shift(last, -emergence)
+		w.to = shift(last, heldBack(weeks, late)-emergence)
+	default:
+		w.to = shift(last, heldBack(weeks, late))
 	}
 	if !tender {
 		if autumn := f.frosts.of(f.year, stands).Autumn.Fifty; autumn >= 0 {
@@ -231,6 +234,12 @@ func (f *Facts) frostWindow() frostWindow {
 		w.from = first
 	}
 	return w
+}
+
+// heldBack is how many days after the usual last frost a crop goes out that sources hold
+// back for some weeks: so long, or until frost comes in only one year of ten.
+func heldBack(weeks float64, late int) int {
+	return min(int(math.Round(7*max(0, weeks))), late)
 }
 
 // sooner gives the sooner of two days in spring: one, and that from which half of the
@@ -250,13 +259,13 @@ func (f *Facts) sooner(day int, limit unit.Celsius) int {
 // frost dates of the rare years are not known.
 const usualStep = 7
 
-// How long before the usual last frost hardened plants stand, and how long seed lies
+// How long before the usual last frost hardened plants go out (the middle of two to four
+// weeks; lists give half-hardy cauliflower the day of cabbage), and how long seed lies
 // before it comes up.
 const (
-	hardyBefore     = 26
-	halfHardyBefore = 20
-	emergence       = 8
-	rooting         = 21 // days that hardy plants want before the frosts that kill them
+	hardenedBefore = 21
+	emergence      = 8
+	rooting        = 21 // days that hardy plants want before the frosts that kill them
 )
 
 // SeasonDays is how long the crop stands, from planting to the last picking: what the

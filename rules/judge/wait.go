@@ -108,7 +108,10 @@ var waitRules = [...]*Rule{
 				return silent()
 			}
 			free, _ := f.Season.NextFree(f.Wanted)
-			if f.Crop.Hardiness >= table.Tender {
+			switch past := free.Minus(f.SpringFrost); {
+			case f.Crop.Hardiness >= table.Tender && past > 0 && !f.Seeded:
+				return waited(days, "Frost: planting waits until {}, {} after the usual last frost: a {} crop stands none. {} it still freezes after {}.", free, past, f.Crop.Hardiness.String(), yearsOf(f.WantedRisk), unit.YearDay(f.Wanted))
+			case f.Crop.Hardiness >= table.Tender:
 				return waited(days, "Frost: planting waits until {}, the usual last frost. {} it still freezes after {}.", free, yearsOf(f.WantedRisk), unit.YearDay(f.Wanted))
 			}
 			return waited(days, "Frost: hardened plants of a {} crop can go out from {} on, about three weeks before the usual last frost.", f.Crop.Hardiness.String(), free)
