@@ -20,6 +20,7 @@ func Judgements() []unit.Judgement {
 		{ID: "frost-hardiest-stands", Means: "the same of crops whose row says that they are the hardiest", Value: float64(hardiestStands), Unit: "°C", Source: table.ColdColumn.Named()},
 		{ID: "frost-emergence", Means: "from sowing until frost can reach the seedling", Value: emergence, Unit: "days"},
 		{ID: "frost-rooting", Means: "that hardy plants need in autumn before the frosts that kill them", Value: rooting, Unit: "days"},
+		{ID: "season-overwinters", Means: "to harvest of a crop that is set in the fall and picked the next year, at least", Value: overwinters, Unit: "days"},
 		{ID: "frost-usual-step", Means: "from a usual spring to a warm or a cool one, where the rare years' frost dates are not known", Value: usualStep, Unit: "days"},
 		{ID: "season-picking", Means: "after the latest published harvest day", Value: pickingDays, Unit: "days", Source: unit.CommonPractice},
 		{ID: "season-shortest", Means: "that the stages of a crop are never pressed into less than", Value: shortestSeason, Unit: "days"},

@@ -353,6 +353,7 @@ func Judgements() []unit.Judgement {
 		{ID: "gate-cover-frost", Means: "of years with frost after planting above which tender crops want covers", Value: coverFrost},
 		{ID: "gate-large-by-hand", Means: "of bed by hand above which care is asked for: half an acre", Value: float64(largeByHand), Unit: "m²"},
 		{ID: "gate-out-of-season", Means: "from the wanted day to the next that will do above which it is out of season", Value: outOfSeason, Unit: "days"},
+		{ID: "gate-crown-days", Means: "that strawberries want before the usual hard frost: the mean of eight published last days is 44", Value: crownDays, Unit: "days", Source: table.StrawberryDates.Named()},
 		{ID: "gate-short-season", Means: "thirds of the days to harvest that must be left before autumn frost", Value: shortThirds},
 		{ID: "gate-hot-days", Means: "of the first 60 above the ceiling under white film above which care is asked for", Value: hotDays, Unit: "days"},
 		{ID: "gate-worn", Means: "of the old film whole below which care is asked for", Value: wornCover, Unit: "%"},
