@@ -38,7 +38,7 @@ const (
 	rareFrost, coverFrost = 0.1, 0.25
 	largeByHand           = unit.SquareMetres(0.5 * unit.SquareMetresPerAcre)
 	outOfSeason           = 75   // days from the wanted day to the next that will do
-	crownDays             = 42   // that strawberries want before hard frost
+	crownDays             = 28   // that strawberries want before hard frost
 	shortThirds           = 2    // of the days to harvest that must be left before autumn frost
 	hotDays               = 30   // of the first 60 above the ceiling under white film: half
 	wornCover             = 70   // percent of the old film whole
@@ -203,7 +203,7 @@ var gates = [...]*Rule{
 	gate("late-berries", "Late for crowns", "Yields fall with each week that planting is put off.", "berries-late",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Crop.SetBelow.Given() && f.Cooling && f.FreeDays < crownDays && careful(o) {
-				return rulesOut("Only {} are left before the usual hard frost; published last days fall six weeks before it. Lay row covers this fall, and expect fewer berries.", f.FreeDays)
+				return rulesOut("Only {} are left before the usual hard frost; published last days fall four to eight weeks before it. Lay row covers this fall, and expect fewer berries.", f.FreeDays)
 			}
 			return silent()
 		}, &table.StrawberryDates, &table.StrawberryLate),
