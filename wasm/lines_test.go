@@ -4,6 +4,7 @@ package main
 
 import (
 	"bytes"
+	"encoding/json"
 	"fmt"
 	"strings"
 	"testing"
@@ -11,6 +12,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
 )
@@ -39,7 +41,7 @@ func through(t testing.TB, lines []string) string {
 	places, err := normals.Embedded()
 	require.NoError(t, err)
 	var out bytes.Buffer
-	require.NoError(t, adviseLines(strings.NewReader(strings.Join(lines, "\n")), &out, places))
+	require.NoError(t, adviseLines(strings.NewReader(strings.Join(lines, "\n")), &out, places, casefile.EncodeAdviceLine))
 	return out.String()
 }
 
@@ -58,6 +60,36 @@ func TestShardsAndTheWholeGiveTheSameBytes(t *testing.T) {
 		shards.WriteString(through(t, lines[from:min(from+37, len(lines))]))
 	}
 	assert.Equal(t, whole, shards.String())
+}
+
+// The brief says what the whole says, in less than 2 kB a line.
+func TestTheBriefSaysWhatTheWholeSays(t *testing.T) {
+	lines := county(70)
+	places, err := normals.Embedded()
+	require.NoError(t, err)
+	var out bytes.Buffer
+	require.NoError(t, adviseLines(strings.NewReader(strings.Join(lines, "\n")), &out, places, casefile.EncodeBrief))
+	whole := strings.Split(through(t, lines), "\n")
+	for i, line := range strings.Split(strings.TrimSpace(out.String()), "\n") {
+		assert.Less(t, len(line), 2000)
+		if strings.Contains(line, `"error"`) {
+			assert.Equal(t, whole[i], line)
+			continue
+		}
+		var brief map[string]any
+		var full map[string]struct {
+			Choice  string `json:"choice"`
+			PlantOn string `json:"plant_on"`
+		}
+		require.NoError(t, json.Unmarshal([]byte(line), &brief))
+		_ = json.Unmarshal([]byte(whole[i]), &full) // other members have other shapes
+		for _, question := range []string{"verdict", "film", "surface", "thickness", "bed", "tape", "wait"} {
+			assert.Equal(t, full[question].Choice, brief[question], "%s of %s", question, lines[i])
+		}
+		assert.Equal(t, full["wait"].PlantOn, brief["plant_on"])
+		_, laid := brief["lay_on"]
+		assert.Equal(t, brief["verdict"] != "do_not_lay", laid)
+	}
 }
 
 func TestALineThatIsTooLongIsOneError(t *testing.T) {

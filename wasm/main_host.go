@@ -24,7 +24,7 @@ type command struct {
 var commands = []command{
 	{"serve", "serve [-addr localhost:8080] [-compress]: build the site and serve it on this machine", serve},
 	{"build", "build [-out public] [-base /sub/path] [-site https://…] [-compress] [-untrimmed]: build the site as plain files", build},
-	{"advise", "advise [-deep] [-text [-us]] CASE.json|-: print the advice for a case, with -deep all that would change it; advise -lines: a case a line in, an advice or an error a line out", advise},
+	{"advise", "advise [-deep] [-text [-us]] CASE.json|-: print the advice for a case, with -deep all that would change it; advise -lines [-brief]: a case a line in, an advice or an error a line out", advise},
 	{"explain", "explain TOPIC: print what a rule, crop, film or source says", explain},
 }
 

@@ -253,11 +253,16 @@ func four(v float64) float64 { return math.Round(v*1e4) / 1e4 }
 
 func bestOf(c *judge.Choice) question.Option { return c.Ranked[0].Option }
 
-func answer(c *judge.Choice) answerPart {
-	p := answerPart{Choice: "none", Lead: c.Lead, Confidence: c.Confidence.String(), Tied: c.Tied, Ranked: make([]rankedLine, 0, len(c.Ranked))}
+// chosen is the answer's key: "none" where every option is ruled out.
+func chosen(c *judge.Choice) string {
 	if o, ok := c.Best(); ok {
-		p.Choice = c.Question.Key(o)
+		return c.Question.Key(o)
 	}
+	return "none"
+}
+
+func answer(c *judge.Choice) answerPart {
+	p := answerPart{Choice: chosen(c), Lead: c.Lead, Confidence: c.Confidence.String(), Tied: c.Tied, Ranked: make([]rankedLine, 0, len(c.Ranked))}
 	for i := range c.Ranked {
 		r := &c.Ranked[i]
 		line := rankedLine{Option: c.Question.Key(r.Option), Score: r.Score, Factors: factors(r.Factors)}
