@@ -73,6 +73,7 @@ var (
 	setRect      = order{"WebDriver:SetWindowRect", http.MethodPost, "/window/rect"}
 	handles      = order{"WebDriver:GetWindowHandles", http.MethodGet, "/window/handles"}
 	switchTo     = order{"WebDriver:SwitchToWindow", http.MethodPost, "/window"}
+	doActions    = order{"WebDriver:PerformActions", http.MethodPost, "/actions"}
 	newWindow    = order{"WebDriver:NewWindow", http.MethodPost, "/window/new"}
 	setTimeouts  = order{"WebDriver:SetTimeouts", http.MethodPost, "/timeouts"}
 	picture      = order{"WebDriver:TakeScreenshot", http.MethodGet, "/screenshot"}
@@ -346,6 +347,19 @@ func (p *Page) Click(selector string) {
 func (p *Page) Keys(selector, text string) {
 	p.t.Helper()
 	p.act(selector, sendKeys, map[string]any{"text": text})
+}
+
+// Type presses keys one by one, wherever the focus is.
+func (p *Page) Type(text string) {
+	p.t.Helper()
+	var keys []map[string]any
+	for _, key := range text {
+		for _, kind := range []string{"keyDown", "keyUp"} {
+			keys = append(keys, map[string]any{"type": kind, "value": string(key)})
+		}
+		keys = append(keys, map[string]any{"type": "pause", "duration": 30})
+	}
+	p.order(doActions, map[string]any{"actions": []any{map[string]any{"type": "key", "id": "keyboard", "actions": keys}}})
 }
 
 func (p *Page) act(selector string, o order, parameters map[string]any) {
