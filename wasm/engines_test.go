@@ -145,6 +145,7 @@ func TestTheMainJobInEveryEngine(t *testing.T) {
 			t.Run(fmt.Sprintf("%s at %d", engine, width), func(t *testing.T) {
 				begun := time.Now()
 				s.Publish(browsertest.Make(t, nil))
+				defer s.Start() // for the next one, wherever this one ends
 				p := webdriver.Open(t, engine, webdriver.Options{})
 				p.Size(width, 1000)
 				r := driven(p, s)

@@ -65,7 +65,6 @@ var (
 	newSession   = order{"WebDriver:NewSession", http.MethodPost, "/session"}
 	navigate     = order{"WebDriver:Navigate", http.MethodPost, "/url"}
 	goBack       = order{"WebDriver:Back", http.MethodPost, "/back"}
-	refresh      = order{"WebDriver:Refresh", http.MethodPost, "/refresh"}
 	runScript    = order{"WebDriver:ExecuteAsyncScript", http.MethodPost, "/execute/async"}
 	findElement  = order{"WebDriver:FindElement", http.MethodPost, "/element"}
 	clickElement = order{"WebDriver:ElementClick", http.MethodPost, "/element/{id}/click"}
@@ -184,28 +183,29 @@ func (p *Page) order(o order, parameters map[string]any) json.RawMessage {
 	return value
 }
 
-// Go opens an address and waits until it is loaded. A page that no server gives is an
-// error of its own, which the browser shows and this reports as false.
-func (p *Page) Go(address string) bool {
+// Go opens an address and waits until it is loaded, or until the browser says that it
+// cannot be.
+func (p *Page) Go(address string) {
 	p.t.Helper()
-	return p.load(navigate, map[string]any{"url": address})
+	_, err := p.send(navigate, map[string]any{"url": address})
+	var fault *Fault
+	if errors.As(err, &fault) {
+		p.t.Logf("%s: %s: %v", p.Engine, address, err)
+	} else if err != nil {
+		p.t.Fatalf("%s: %s: %v", p.Engine, address, err)
+	}
 }
 
-// Reload loads the page again.
-func (p *Page) Reload() bool { p.t.Helper(); return p.load(refresh, nil) }
+// Reload loads the page again, as the browser's button does. The protocol's own order
+// passes the page's worker by in Firefox, as a reader does who holds Shift.
+func (p *Page) Reload() {
+	p.t.Helper()
+	p.Do(`window.left = true, setTimeout(() => location.reload())`)
+	p.Wait("the page to be loaded again", `window.left !== true && document.readyState === "complete"`)
+}
 
 // Back goes back in the tab's history.
 func (p *Page) Back() { p.t.Helper(); p.order(goBack, nil) }
-
-func (p *Page) load(o order, parameters map[string]any) bool {
-	p.t.Helper()
-	_, err := p.send(o, parameters)
-	var fault *Fault
-	if err != nil && !errors.As(err, &fault) {
-		p.t.Fatalf("%s: %s: %v", p.Engine, o.path, err)
-	}
-	return err == nil
-}
 
 // Size sets the window's inside in CSS pixels. Firefox makes no window with bars narrower
 // than 500 px, so there the page moves into one without.
