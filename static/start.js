@@ -86,6 +86,22 @@
   addEventListener("keydown", (event) => keepInSight(event.key === "Tab" ? 20 : 0), true);
   for (const kind of ["wheel", "touchmove", "pointerdown"]) addEventListener(kind, () => keepInSight(0), { capture: true, passive: true });
 
+  // Where a browser does not hold what is looked at in its place while parts above it are
+  // still drawn, what a link led to is brought back for three seconds.
+  if (!CSS.supports("overflow-anchor", "auto")) {
+    let held = 0;
+    const hold = (times) => {
+      clearTimeout(held);
+      const to = byID(location.hash.slice(1));
+      if (times && to) held = setTimeout(() => {
+        to.scrollIntoView();
+        hold(times - 1);
+      }, 200);
+    };
+    addEventListener("hashchange", () => hold(15));
+    for (const kind of ["wheel", "touchmove", "pointerdown", "keydown"]) addEventListener(kind, () => hold(0), { capture: true, passive: true });
+  }
+
   // A list is as wide as its longest choice where a browser cannot fit it to the chosen
   // one, and the sentence then runs over twice as many lines.
   if (!CSS.supports("field-sizing", "content")) {
