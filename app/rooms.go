@@ -204,6 +204,7 @@ func (p *waterRoom) Render() app.UI {
 		s.dayPicker("water-day"),
 		app.Raw(p.week()),
 		s.reading(),
+		&laterPart{S: s, To: onAdvice, ID: "week-days", Title: "What your bed holds", Part: func() app.UI { return &weekPart{S: s} }},
 		app.Raw(`<section class="tile paper-only"><h2>Minutes a day, month by month</h2>`+monthsSVG(&w.plan, s.system)+`</section>`),
 		app.Details().ID("water-whole").Open(w.plan.Verdict == water.DoesNotFit).Class("fold").Body(
 			app.Summary().Body(plain("The whole plan: months, zones, pressure, soil, salt "), app.Small().Text(v.lead())),
@@ -244,6 +245,9 @@ func (p *waterRoom) week() string {
 	case today >= last:
 		t.raw(`<h1>No more water</h1><p>The dates of this field stop it on `, escape(wholeDay(last, s.system)), `, so that the bed dries before the film is lifted.</p></section></div>`)
 		return t.b.String()
+	}
+	if s.c.Days != "" {
+		lead += ", in usual weather"
 	}
 	week, ok := s.advice.WaterWeekOf(&w.plan, &w.list, from)
 	if !ok {
