@@ -35,10 +35,18 @@ func (s *store) paperHead() app.UI {
 		words += ", lay " + wholeDay(a.WaitPlan.LayOn, s.system) + ", plant " + wholeDay(a.WaitPlan.PlantOn, s.system) + s.beds(sheet.English)
 	}
 	if len(s.borrowed) > 0 {
-		words += ". Still from the example: " + strings.Join(s.borrowedLabels(), ", ")
+		names, more := s.borrowedLabels(), ""
+		if len(names) > paperNames+1 {
+			more = " and " + strconv.Itoa(len(names)-paperNames) + " more, marked under “Details”"
+			names = names[:paperNames]
+		}
+		words += ". Still from the example: " + strings.Join(names, ", ") + more
 	}
 	return para("paper-head", words)
 }
+
+// paperNames is how many names one line on paper holds.
+const paperNames = 5
 
 // notNow is what a view says where film is refused.
 func (s *store) notNow(title, words string) app.UI {
@@ -71,7 +79,7 @@ func (p *yearRoom) Render() app.UI {
 	list, _ := s.shopping()
 	steps := a.Season(&list)
 	if len(steps) == 0 {
-		return app.Section().ID("season").Class("sheet").Body(s.notNow("No dates yet.", "Film is not to be laid here, so nothing is to be done by a date."), s.paperHead())
+		return app.Section().ID("season").Class("sheet").Body(s.notNow("No dates yet.", "Film is not to be laid here, so nothing is to be done by a date."), s.paperHead(), s.yearPart())
 	}
 	title := "The year of this field"
 	if a.Refused() {
