@@ -284,7 +284,11 @@ func (p *waterRoom) week() string {
 	}
 	t.raw(`Rain does not count: film sheds it.</p>`)
 	if week.RunDry.Given && week.RunCool.Given {
-		t.raw(`<p class="help">In a dry year `, show(week.RunDry.Value), ` a day, in a cool one `, show(week.RunCool.Value), `.</p>`)
+		if week.Every > 1 {
+			t.raw(`<p class="help">By use alone it would be `, show(week.RunCool.Value), ` a day in a cool year, `, show(week.RunDry.Value), ` in a dry one. A shorter run than this does not water a line evenly.</p>`)
+		} else {
+			t.raw(`<p class="help">In a dry year `, show(week.RunDry.Value), ` a day, in a cool one `, show(week.RunCool.Value), `.</p>`)
+		}
 	}
 	t.raw(`</div></section><section class="tile" id="next-weeks"><h2>Next four weeks</h2><ol class="weeks">`)
 	for n := 1; n <= fewWeeks; n++ {
