@@ -7,7 +7,6 @@ import (
 	"encoding/csv"
 	"flag"
 	"fmt"
-	"hash/fnv"
 	"io"
 	"os"
 	"slices"
@@ -15,10 +14,8 @@ import (
 	"strings"
 
 	"filmfurrow/rules"
-	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/judge"
 	"filmfurrow/rules/plan"
-	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/trial"
 	"filmfurrow/rules/unit"
@@ -63,9 +60,7 @@ func stripTrial(args []string, in io.Reader, out, errs io.Writer) int {
 		fmt.Fprintln(errs, err)
 		return 2
 	}
-	h := fnv.New64a()
-	h.Write([]byte(casefile.Link(&c)))
-	if err := planTrial(w, &a, h.Sum64(), *films, *sheet, system); err != nil {
+	if err := planTrial(w, &a, *films, *sheet, system); err != nil {
 		fmt.Fprintln(errs, err)
 		return 1
 	}
@@ -73,75 +68,54 @@ func stripTrial(args []string, in io.Reader, out, errs io.Writer) int {
 }
 
 // waysOf are the films that are compared.
-func waysOf(a *plan.Advice, ids string) (ways []question.Option, err error) {
-	if a.Refused() {
-		return nil, fmt.Errorf("film may not be laid here, so there is no trial of films: %s", a.VerdictWords())
-	}
-	if a.FilmDown() {
-		return nil, fmt.Errorf("the film is down already, so there is no trial of films")
-	}
-	for i := range a.Film.Ranked {
-		r := &a.Film.Ranked[i]
-		if r.RuledOutBy == nil && table.FilmID(r.Option) != table.NoFilm {
-			ways = append(ways, r.Option)
-		}
-	}
+func waysOf(a *plan.Advice, ids string) (films []table.FilmID, err error) {
+	ways := rules.Ways(a)
 	if ids == "" {
 		return ways[:min(len(ways), trial.LeastWays)], nil
 	}
-	var chosen []question.Option
 	for _, id := range strings.Split(ids, ",") {
 		film, known := table.FilmByID(strings.TrimSpace(id))
-		if !known {
+		switch {
+		case !known:
 			return nil, fmt.Errorf("there is no film %q; see explain films", id)
-		}
-		o := question.Option(film)
-		if !slices.Contains(ways, o) {
+		case len(ways) > 0 && !slices.Contains(ways, film):
 			return nil, fmt.Errorf("%s is ruled out for this field; advise tells why", table.Films[film].Name)
-		}
-		if slices.Contains(chosen, o) {
+		case slices.Contains(films, film):
 			return nil, fmt.Errorf("%s is named twice", table.Films[film].Name)
 		}
-		chosen = append(chosen, o)
+		films = append(films, film)
 	}
-	return chosen, nil
+	return films, nil
 }
 
-func planTrial(w io.Writer, a *plan.Advice, seed uint64, ids string, sheet bool, system unit.System) error {
-	ways, err := waysOf(a, ids)
+func planTrial(w io.Writer, a *plan.Advice, ids string, sheet bool, system unit.System) error {
+	films, err := waysOf(a, ids)
 	if err != nil {
 		return err
 	}
-	f := &a.Case.Field
-	if !f.Beds.Given || !f.BedLength.Given {
-		return fmt.Errorf("field.beds and field.bed_length_m: missing. Give the number of beds and their length")
-	}
-	l, err := trial.Plan(seed, len(ways), int(f.Beds.Value), float64(f.BedLength.Value))
+	t, err := rules.TryFilms(a, films)
 	if err != nil {
 		return err
 	}
-	names := make([]string, len(ways))
-	for i, o := range ways {
-		names[i] = table.Films[o].ID
+	l := &t.Layout
+	names := make([]string, len(films))
+	for i, film := range films {
+		names[i] = table.Films[film].ID
 	}
 	show := func(v any) string { return unit.Of(v).In(system) }
 	if sheet {
-		t := csv.NewWriter(w)
-		t.Write([]string{"block", "bed", "part", "way", "from", "to", "first picking", "picking 2", "picking 3", "picking 4", "picking 5", "picking 6"})
+		c := csv.NewWriter(w)
+		c.Write([]string{"block", "bed", "part", "way", "from", "to", "first picking", "picking 2", "picking 3", "picking 4", "picking 5", "picking 6"})
 		for _, p := range l.Plots {
-			t.Write([]string{strconv.Itoa(p.Block), strconv.Itoa(p.Bed), strconv.Itoa(p.Reach), names[p.Way], show(unit.Metres(p.From)), show(unit.Metres(p.To)), "", "", "", "", "", ""})
+			c.Write([]string{strconv.Itoa(p.Block), strconv.Itoa(p.Bed), strconv.Itoa(p.Reach), names[p.Way], show(unit.Metres(p.From)), show(unit.Metres(p.To)), "", "", "", "", "", ""})
 		}
-		t.Flush()
-		return t.Error()
+		c.Flush()
+		return c.Error()
 	}
 	line := func(format string, args ...any) { fmt.Fprintf(w, format+"\n", args...) }
-	share, source := trial.Variation(a.Case.Crop, l.Ways, l.Length)
-	least, _ := trial.CanShow(l.Blocks, l.Ways, share)
-	line("A trial of %s in %s, on %s of bed each.", strings.Join(names, ", "), unit.Count(l.Blocks, "block", "blocks").In(system), show(unit.Metres(l.Length)))
-	line("  It shows a true difference of %.0f %% in yield four times in five; a smaller one is easily missed.", 100*least)
-	line("  That rests on plots of one block that differ by %.1f %% (%s).", 100*share, source)
-	if l.Blocks < l.Wanted {
-		line("  A good trial of so many ways has %d blocks at least: more beds would show more.", l.Wanted)
+	line("A trial of %s in %s.", strings.Join(names, ", "), unit.Count(l.Blocks, "block", "blocks").In(system))
+	for _, says := range t.Says() {
+		line("  %s", says.In(system))
 	}
 	if ids == "" {
 		line("  The films are the two that rank first for this field; -films chooses others.")
@@ -157,15 +131,6 @@ func planTrial(w io.Writer, a *plan.Advice, seed uint64, ids string, sheet bool,
 		}
 		line("    bed %d%s: %s; tally from %s to %s from the header", p.Bed, part, names[p.Way], show(unit.Metres(p.From)), show(unit.Metres(p.To)))
 	}
-	guards := make([]string, len(l.Guards))
-	for i, bed := range l.Guards {
-		guards[i] = strconv.Itoa(bed)
-	}
-	line("  Guard beds, laid and grown like the others and not tallied: %s.", strings.Join(guards, ", "))
-	if l.Reaches > 1 {
-		line("  Beds are in %d parts: cut the film, change the roll and bury both ends where a part ends.", l.Reaches)
-	}
-	line("\nHow to keep it fair: one crop, one variety, one planting day, the same water and feed for all; pick all plots of a block on one day and weigh what is fit to sell. -sheet prints the tally.")
 	line("\nTake care:")
 	for i := range a.Cautions {
 		if c := &a.Cautions[i]; c.Step == judge.StepLaying || c.Step == judge.StepLifting {

@@ -58,6 +58,6 @@ func shrink(program []byte, goVersion string, say func(string)) ([]byte, error) 
 	if err != nil {
 		squeezed = program
 	}
-	say(fmt.Sprintf("The program is about 250 kB larger to download than it need be, since this is %s and only the tables of %s are known (see wasm/site/goversion.go).", goVersion, squeezedGo))
+	say(fmt.Sprintf("The program is about 260 kB larger to download than it need be, since this is %s and only the tables of %s are known (see wasm/site/goversion.go).", goVersion, squeezedGo))
 	return squeezed, nil
 }
