@@ -284,10 +284,13 @@ func (p *waterRoom) week() string {
 	}
 	t.raw(`Rain does not count: film sheds it.</p>`)
 	if week.RunDry.Given && week.RunCool.Given {
-		if week.Every > 1 {
-			t.raw(`<p class="help">By use alone it would be `, show(week.RunCool.Value), ` a day in a cool year, `, show(week.RunDry.Value), ` in a dry one. A shorter run than this does not water a line evenly.</p>`)
-		} else {
-			t.raw(`<p class="help">In a dry year `, show(week.RunDry.Value), ` a day, in a cool one `, show(week.RunCool.Value), `.</p>`)
+		switch cool, dry := show(week.RunCool.Value), show(week.RunDry.Value); {
+		case week.Every > 1 && cool == dry:
+			t.raw(`<p class="help">By use alone it would be `, cool, ` a day, in a cool year as in a dry one. A shorter run than this does not water a line evenly.</p>`)
+		case week.Every > 1:
+			t.raw(`<p class="help">By use alone it would be `, cool, ` a day in a cool year, `, dry, ` in a dry one. A shorter run than this does not water a line evenly.</p>`)
+		default:
+			t.raw(`<p class="help">In a dry year `, dry, ` a day, in a cool one `, cool, `.</p>`)
 		}
 	}
 	t.raw(`</div></section><section class="tile" id="next-weeks"><h2>Next four weeks</h2><ol class="weeks">`)
