@@ -4,7 +4,6 @@ package main
 
 import (
 	"bytes"
-	"encoding/json"
 	"fmt"
 	"strings"
 	"testing"
@@ -36,12 +35,12 @@ func county(n int) []string {
 	return lines
 }
 
-func through(t testing.TB, lines []string) string {
+func through(t testing.TB, lines []string, encode encoding) string {
 	t.Helper()
 	places, err := normals.Embedded()
 	require.NoError(t, err)
 	var out bytes.Buffer
-	require.NoError(t, adviseLines(strings.NewReader(strings.Join(lines, "\n")), &out, places, casefile.EncodeAdviceLine))
+	require.NoError(t, adviseLines(strings.NewReader(strings.Join(lines, "\n")), &out, places, encode))
 	return out.String()
 }
 
@@ -49,7 +48,7 @@ func through(t testing.TB, lines []string) string {
 // same bytes as the whole.
 func TestShardsAndTheWholeGiveTheSameBytes(t *testing.T) {
 	lines := county(300)
-	whole := through(t, lines)
+	whole := through(t, lines, casefile.EncodeAdviceLine)
 	assert.Equal(t, len(lines), strings.Count(whole, "\n"))
 	out := strings.Split(whole, "\n")
 	assert.Contains(t, out[5], `"error":"crop: \"tomatoe\" is not allowed`)
@@ -57,43 +56,13 @@ func TestShardsAndTheWholeGiveTheSameBytes(t *testing.T) {
 	assert.Contains(t, out[0], `"crop":"tomato"`)
 	var shards strings.Builder
 	for from := 0; from < len(lines); from += 37 {
-		shards.WriteString(through(t, lines[from:min(from+37, len(lines))]))
+		shards.WriteString(through(t, lines[from:min(from+37, len(lines))], casefile.EncodeAdviceLine))
 	}
 	assert.Equal(t, whole, shards.String())
 }
 
-// The brief says what the whole says, in less than 2 kB a line.
-func TestTheBriefSaysWhatTheWholeSays(t *testing.T) {
-	lines := county(70)
-	places, err := normals.Embedded()
-	require.NoError(t, err)
-	var out bytes.Buffer
-	require.NoError(t, adviseLines(strings.NewReader(strings.Join(lines, "\n")), &out, places, casefile.EncodeBrief))
-	whole := strings.Split(through(t, lines), "\n")
-	for i, line := range strings.Split(strings.TrimSpace(out.String()), "\n") {
-		assert.Less(t, len(line), 2000)
-		if strings.Contains(line, `"error"`) {
-			assert.Equal(t, whole[i], line)
-			continue
-		}
-		var brief map[string]any
-		var full map[string]struct {
-			Choice  string `json:"choice"`
-			PlantOn string `json:"plant_on"`
-		}
-		require.NoError(t, json.Unmarshal([]byte(line), &brief))
-		_ = json.Unmarshal([]byte(whole[i]), &full) // other members have other shapes
-		for _, question := range []string{"verdict", "film", "surface", "thickness", "bed", "tape", "wait"} {
-			assert.Equal(t, full[question].Choice, brief[question], "%s of %s", question, lines[i])
-		}
-		assert.Equal(t, full["wait"].PlantOn, brief["plant_on"])
-		_, laid := brief["lay_on"]
-		assert.Equal(t, brief["verdict"] != "do_not_lay", laid)
-	}
-}
-
 func TestALineThatIsTooLongIsOneError(t *testing.T) {
-	out := through(t, []string{strings.Repeat("x", 1<<20), caseLine("tomato", "USC00072730", 20)})
+	out := through(t, []string{strings.Repeat("x", 1<<20), caseLine("tomato", "USC00072730", 20)}, casefile.EncodeAdviceLine)
 	assert.Equal(t, 2, strings.Count(out, "\n"))
 	assert.Contains(t, out, "at most 65536 bytes")
 }
@@ -102,7 +71,15 @@ func TestALineThatIsTooLongIsOneError(t *testing.T) {
 func BenchmarkLines(b *testing.B) {
 	lines := county(512)
 	for b.Loop() {
-		through(b, lines)
+		through(b, lines, casefile.EncodeAdviceLine)
+	}
+	b.ReportMetric(float64(len(lines))*float64(b.N)/b.Elapsed().Seconds(), "lines/s")
+}
+
+func BenchmarkBriefLines(b *testing.B) {
+	lines := county(512)
+	for b.Loop() {
+		through(b, lines, casefile.EncodeBrief)
 	}
 	b.ReportMetric(float64(len(lines))*float64(b.N)/b.Elapsed().Seconds(), "lines/s")
 }

@@ -49,6 +49,7 @@ func Judgements() []unit.Judgement {
 		{ID: "tape-rows-per-line", Means: "rows of plants that one line of tape may serve", Value: rowsPerLine},
 		{ID: "tape-most-lines", Means: "lines of tape on a bed, at most", Value: mostLines},
 		{ID: "water-driest", Means: "by which the dew point of a dry year lies below the night's minimum", Value: float64(driest), Unit: "K", Source: table.FAO56.Named()},
+		{ID: "water-least-usual", Means: "of usual reference evapotranspiration a day that a day of known warmth is set against, at least", Value: float64(leastUsual), Unit: "mm"},
 		{ID: "water-most-demand", Means: "of reference evapotranspiration a day, at most", Value: mostDemand, Unit: "mm"},
 		{ID: "clogging-open-water", Means: "risk that pond or stream water brings", Value: openWaterClogs},
 		{ID: "clogging-iron-from", Means: "iron from which a risk is counted", Value: ironFrom, Unit: "mg/L", Source: table.ClogFlorida.Named()},

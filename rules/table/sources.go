@@ -124,6 +124,8 @@ var (
 		Address: "https://newswire.caes.uga.edu/story/822/garden-patience.html", Mark: Seen}
 	KansasFloors = Source{ID: "kansas-floors", Publisher: "Kansas State University, in a newspaper", Title: "Soil temperature before planting", Year: "read 2026", Where: "2.5 in deep, 4–5 days",
 		Address: "https://ruralmessenger.com/kansas-news/horticulture/dont-ignore-soil-temperature-when-planting-vegetables", Mark: Quoted}
+	UtahTension = Source{ID: "utah-tension", Publisher: "Utah State University Extension", Title: "Vegetable guide, tomato, pepper and eggplant: irrigation", Year: "read 2026", Where: "table of soil tension by texture for drip",
+		Address: "https://extension.usu.edu/vegetableguide/tomato-pepper-eggplant/irrigation", Mark: Seen}
 	FeelNRCS = Source{ID: "nrcs-feel", Publisher: "USDA Natural Resources Conservation Service", Title: "Estimating soil moisture by feel and appearance", Year: "read 2026", Where: "clay and clay loam on the Wyoming page; sand to loam in a copy of the same table",
 		Address: "https://www.nrcs.usda.gov/wps/portal/nrcs/detail/wy/technical/?cid=nrcs142p2_026828", Mark: Quoted}
 	MinnesotaWait = Source{ID: "minnesota-wait", Publisher: "University of Minnesota Extension", Title: "Extending the growing season", Year: "2018", Where: "1–2 weeks before planting",
@@ -581,7 +583,7 @@ var Sources = [...]*Source{
 	&TilthMichigan,
 	&GeorgiaFloors,
 	&KansasFloors,
-	&MinnesotaWait, &FeelNRCS,
+	&MinnesotaWait, &FeelNRCS, &UtahTension,
 	&FumigantManual,
 	&FumigantShort,
 	&BarrierFilm2013,
