@@ -354,6 +354,7 @@ func Judgements() []unit.Judgement {
 		{ID: "gate-large-by-hand", Means: "of bed by hand above which care is asked for: half an acre", Value: float64(largeByHand), Unit: "m²"},
 		{ID: "gate-out-of-season", Means: "from the wanted day to the next that will do above which it is out of season", Value: outOfSeason, Unit: "days"},
 		{ID: "gate-crown-days", Means: "that strawberries want before the usual hard frost: eight published last days fall 29 to 55 days before it", Value: crownDays, Unit: "days", Source: table.StrawberryDates.Named()},
+		{ID: "gate-picking-pays", Means: "of picking before fall frost, below which a crop that is picked for weeks asks for care", Value: pickingPays, Unit: "days"},
 		{ID: "gate-short-season", Means: "thirds of the days to harvest that must be left before autumn frost", Value: shortThirds},
 		{ID: "gate-hot-days", Means: "of the first 60 above the ceiling under white film above which care is asked for", Value: hotDays, Unit: "days"},
 		{ID: "gate-worn", Means: "of the old film whole below which care is asked for", Value: wornCover, Unit: "%"},

@@ -102,8 +102,6 @@ var (
 		Address: "https://sites.udel.edu/weeklycropupdate/?p=4752", Mark: Seen}
 	StrawberryAir = Source{ID: "strawberry-air-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: strawberries and air temperature", Year: "2023", Where: "day and night temperatures",
 		Address: "https://sites.udel.edu/weeklycropupdate/?p=22464", Mark: Seen}
-	StrawberryLate = Source{ID: "strawberry-late-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: annual plasticulture strawberry planting", Year: "read 2026", Where: "late plantings",
-		Address: "https://sites.udel.edu/weeklycropupdate/?p=496", Mark: Seen}
 	StrawberryDates = Source{ID: "strawberry-dates-nc", Publisher: "North Carolina State Extension", Title: "Strawberries: late planting and the use of floating row covers", Year: "2022", Where: "table 1",
 		Address: "https://content.ces.ncsu.edu/strawberries-late-planting-and-the-use-of-floating-row-covers", Mark: Seen}
 	FlowerBed1998 = Source{ID: "flower-bed-1998", Publisher: "North Carolina State University", Title: "Flower Growers' Bulletin 43(4)", Year: "1998", Where: "bed height",
@@ -572,7 +570,6 @@ var Sources = [...]*Source{
 	&Guide205,
 	&StrawberryBed,
 	&StrawberryAir,
-	&StrawberryLate,
 	&StrawberryDates,
 	&FlowerBed1998,
 	&GeorgiaBeds2019,
