@@ -56,7 +56,14 @@
   // when all has been read, laid out and painted, seconds later on a slow device.
   // Search engines read the text; "?wasm=false" shows a reader the text alone.
   page.textOnly = /bot|crawler|spider|crawling/i.test(navigator.userAgent) || new URLSearchParams(location.search).get("wasm") === "false";
-  if (!page.textOnly && typeof WebAssembly === "object") {
+  // A browser is new enough if it runs a module that uses what ours does (counts cut
+  // off at the ends of their range, signs extended, memory filled at once), under our
+  // policy: one that does not know 'wasm-unsafe-eval' runs none (WebKit still compiles it).
+  try {
+    new WebAssembly.Instance(new WebAssembly.Module(Uint8Array.of(0, 97, 115, 109, 1, 0, 0, 0, 1, 5, 1, 96, 1, 124, 0, 3, 2, 1, 0, 5, 3, 1, 0, 0, 10, 19, 1, 17, 0, 32, 0, 252, 6, 194, 26, 65, 0, 65, 0, 65, 0, 252, 11, 0, 11)));
+    page.able = "pipeThrough" in ReadableStream.prototype && typeof TransformStream === "function";
+  } catch { /* old.js says so */ }
+  if (!page.textOnly && page.able) {
     page.program = page.take(document.currentScript.dataset.program);
     page.program.catch(() => { /* said where it is waited for */ });
   }

@@ -7,7 +7,8 @@
   const tell = () => {
     const card = document.querySelector(".card");
     const height = card ? Math.ceil(card.getBoundingClientRect().bottom + scrollY) : 0;
-    if (height && height !== last) parent.postMessage(last = height, "*");
+    // Until the answers are there it is a line or nothing: no frame is to shrink to that.
+    if (height >= 200 && height !== last) parent.postMessage(last = height, "*");
   };
   const start = () => {
     new ResizeObserver(tell).observe(document.body);

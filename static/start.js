@@ -15,6 +15,7 @@
   const show = (text, { urgent = false, actions = [] } = {}) => {
     strip.hidden = false;
     strip.classList.toggle("strip-urgent", urgent);
+    document.documentElement.classList.toggle("urgent", urgent); // nothing hides behind it
     if (words.textContent !== text) words.textContent = text;
     percent.textContent = "";
     acts.replaceChildren(...actions.map(([label, act]) => {
@@ -85,6 +86,38 @@
   addEventListener("keydown", (event) => keepInSight(event.key === "Tab" ? 20 : 0), true);
   for (const kind of ["wheel", "touchmove", "pointerdown"]) addEventListener(kind, () => keepInSight(0), { capture: true, passive: true });
 
+  // Where a browser does not hold what is looked at in its place while parts above it are
+  // still drawn, what a link led to is brought back for three seconds.
+  if (!CSS.supports("overflow-anchor", "auto")) {
+    let held = 0;
+    const hold = (times) => {
+      clearTimeout(held);
+      const to = byID(location.hash.slice(1));
+      if (times && to) held = setTimeout(() => {
+        to.scrollIntoView();
+        hold(times - 1);
+      }, 200);
+    };
+    addEventListener("hashchange", () => hold(15));
+    for (const kind of ["wheel", "touchmove", "pointerdown", "keydown"]) addEventListener(kind, () => hold(0), { capture: true, passive: true });
+  }
+
+  // A list is as wide as its longest choice where a browser cannot fit it to the chosen
+  // one, and the sentence then runs over twice as many lines.
+  if (!CSS.supports("field-sizing", "content")) {
+    const ruler = document.createElement("canvas").getContext("2d");
+    let due = 0;
+    const fit = () => {
+      due = 0;
+      for (const list of document.querySelectorAll(".sentence select")) {
+        ruler.font = getComputedStyle(list).font;
+        list.style.width = `${Math.ceil(ruler.measureText(list.selectedOptions[0]?.text ?? "").width) + 42}px`;
+      }
+    };
+    new MutationObserver(() => { due ||= requestAnimationFrame(fit); }).observe(document.body, { childList: true, subtree: true, characterData: true });
+    fit();
+  }
+
   // The framework changes pages by replacing the body's first element, which leaves
   // the focus nowhere; it goes to the new page's beginning.
   document.addEventListener("filmfurrow", function started() {
@@ -146,11 +179,6 @@
     percent.textContent = part < 100 ? ` ${part} %` : " 100 %, starting";
   };
   async function bringIn() {
-    if (typeof WebAssembly !== "object") {
-      page.tell({ start: "failed" });
-      show("This browser cannot run the calculator: it has no WebAssembly. The worked example on this page can be read in full. A newer browser can work out your own field.", { urgent: true });
-      return;
-    }
     page.tell({ start: "waking" });
     show("The calculator is waking up. You can type already: it is kept.", { urgent: true });
     const taken = page.program ?? page.take(site.wasm, { cache: "reload" });
@@ -188,13 +216,19 @@
     if (stopped || page.status.start !== "ready" || page.status.update) return;
     const lines = [];
     if (page.status.storage === "memory") lines.push("This browser lets the page keep nothing: what you type is gone when you close it. Save your case as a link or a file.");
-    if (page.status.offline === "ready") lines.push("Ready for the field: the whole site is kept on this device and opens without a network.");
+    if (page.status.offline === "ready") {
+      lines.push("Ready for the field: the whole site is kept on this device and opens without a network.");
+      if (page.status.lasting === "no" && page.status.storage === "device" && !installed() && (engine === "WebKit" || own())) lines.push(passing());
+    }
     else if (page.status.offline === "partly") lines.push("Not ready for the field yet: part of the site is missing on this device. Open it once more with a network.");
     else if (page.status.offline === "failed") lines.push("This device could not keep the site: there is no room for it, or the connection broke off. It is tried again the next time you open it.");
     else if (page.status.offline === "no") lines.push("This browser cannot keep the site: it needs a network each time.");
     const actions = window.goappIsAppInstallable() && page.status.offline === "ready" ? [["Install it on this device", window.goappShowInstallPrompt]] : [];
     if (lines.length) show(lines.join(" "), { actions });
-    else strip.hidden = true;
+    else {
+      strip.hidden = true;
+      document.documentElement.classList.remove("urgent");
+    }
   };
   document.addEventListener("filmfurrow", quiet);
 
@@ -256,12 +290,40 @@
   };
   addEventListener("online", check);
 
+  // --- For how long -----------------------------------------------------------------
+  // What a site keeps is the browser's to delete, unless it is asked to let it last.
+  // WebKit deletes it after seven days of use without a visit, but not on the home screen
+  // (webkit.org/blog/10218); the others when the device runs full (WHATWG Storage, § 5).
+  const engine = /Firefox\//.test(navigator.userAgent) ? "Firefox" : /Chrom|Edg/.test(navigator.userAgent) ? "Chromium" : "WebKit";
+  const kept = (name) => localStorage.getItem("film-furrow/" + name) ?? "";
+  const own = () => kept("fields") !== "" || kept("field").includes('"example":false');
+  const passing = () => {
+    const days = kept("saved") && Math.round((Date.now() - kept("saved")) / 86400000);
+    const since = days === "" ? "" : days < 1 ? ", last saved today" : `, last saved ${days} ${days > 1 ? "days" : "day"} ago`;
+    return {
+      WebKit: "This browser deletes it after seven days of use without a visit",
+      Firefox: "This browser may delete it when the device runs full, and a private window forgets it",
+      Chromium: "This browser may delete it when the device runs full",
+    }[engine] + `: put the page on the home screen, or save your fields as a file under “Your fields”${since}.`;
+  };
+  const last = async () => {
+    const storage = navigator.storage;
+    const lasting = await storage?.persisted?.() || await storage?.persist?.() || false;
+    page.tell({ lasting: lasting ? "yes" : "no" });
+  };
+  // Firefox puts the question to its reader, so there it waits until something is theirs.
+  if (engine === "Firefox") addEventListener("change", (event) => { if (event.isTrusted) last(); }, { once: true });
+  addEventListener("click", (event) => {
+    if (event.target.id === "fields-save") try { localStorage.setItem("film-furrow/saved", Date.now()); } catch { /* full: said elsewhere */ }
+  });
+
   if (page.textOnly) {
     page.tell({ start: "text" });
-  } else {
+  } else if (page.able) {
     // The program comes first; the copy for the field follows when the line is free.
     const here = bringIn();
     if (navigator.serviceWorker?.controller) keep();
     else here.then(keep, keep);
+    if (engine !== "Firefox") last();
   }
 })();

@@ -59,7 +59,7 @@ func TestTextIsReadableWithoutWebAssembly(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
 	p := b.Tab(browsertest.Tab{Path: "/", Before: `delete globalThis.WebAssembly`, NoWait: true})
-	p.WaitText("#strip", "cannot run the calculator")
+	p.WaitText("#strip", "with WebAssembly allowed")
 	assert.NotEmpty(t, p.Text("h1"))
 	assert.True(t, p.Visible("h1"))
 	p.Screenshot("without-webassembly")

@@ -9,11 +9,11 @@ import (
 // table gives outright.
 func Judgements() []unit.Judgement {
 	list := []unit.Judgement{
-		{ID: "work-by-hand", Means: "of one person to lay handMetres of bed by hand, with tape and trench: one farm's own count", Value: handHours, Unit: "h", Source: table.HandLaying.Named()},
-		{ID: "work-by-hand-bed", Means: "of bed that this was counted on", Value: float64(handMetres), Unit: "m", Source: table.HandLaying.Named()},
+		{ID: "work-by-hand", Means: "of one person to lay a length of bed by hand, with tape and trench: one farm's own count", Value: handHours, Unit: "h", Source: table.HandLaying.Named()},
+		{ID: "work-by-hand-bed", Means: "the length of bed that those hours were counted on", Value: float64(handMetres), Unit: "m", Source: table.HandLaying.Named()},
 		{ID: "work-speed", Means: "of a tractor that lays film", Value: float64(layingSpeed), Unit: "m/s", Source: unit.FromMemory},
 		{ID: "work-turn", Means: "to turn, cut and bury at each bed end, for beginners", Value: turnMinutes, Unit: "min", Source: unit.FromMemory},
-		{ID: "work-lifting", Means: "of one person to lift the film of an acre, on 6-ft centres, by hand with a lifter", Value: liftHoursPerAcre, Unit: "h"},
+		{ID: "work-lifting", Means: "of one person to lift the film of an acre, on centers of 6 ft, by hand with a lifter", Value: liftHoursPerAcre, Unit: "h"},
 		{ID: "work-people", Means: "people behind a tractor, where nobody said how many", Value: layingHands, Source: unit.CommonPractice},
 		{ID: "work-least-people", Means: "people at least: a driver and one at the row start, or two by hand", Value: leastHands, Source: unit.CommonPractice},
 		{ID: "work-one-lifts", Means: "that one person may lift at the very best", Value: float64(oneLifts), Unit: "kg", Source: table.LiftingOSHA.Named()},
@@ -28,8 +28,8 @@ func Judgements() []unit.Judgement {
 		{ID: "laying-walk-film", Means: "width of film that the layer of a walk-behind tractor takes, at most", Value: float64(walkFilm), Unit: "m", Source: table.BuriedEdge.Publisher},
 		{ID: "tape-depth", Means: "of tape under the bed's top", Value: float64(tapeDepth), Unit: "m", Source: unit.CommonPractice},
 		{ID: "tape-offset", Means: "of tape from a lone row, so that no hole is punched over it", Value: float64(tapeOffset), Unit: "m", Source: table.TapeOffset.Named()},
-		{ID: "buying-tape-waste", Means: "of tape beyond the beds, for splices and mends", Value: tapeWaste, Source: unit.FromMemory},
-		{ID: "buying-plant-spare", Means: "of plants beyond the places, for the first mends", Value: plantSpare, Source: unit.CommonPractice},
+		{ID: "buying-tape-waste", Means: "of tape beyond the beds, for splices and repairs", Value: tapeWaste, Source: unit.FromMemory},
+		{ID: "buying-plant-spare", Means: "of plants beyond the places, for filling gaps after planting", Value: plantSpare, Source: unit.CommonPractice},
 		{ID: "buying-roll", Means: "of film on a roll that nobody named", Value: rollDefault, Unit: "m", Source: unit.CommonPractice},
 		{ID: "buying-gauge", Means: "top of a gauge that is fine enough to read the tape's pressure", Value: float64(gaugeTop), Unit: "kPa", Source: unit.FromMemory},
 		{ID: "buying-tape-wall", Means: "wall of tape for one season", Value: float64(tapeWall), Unit: "µm", Source: unit.FromMemory},

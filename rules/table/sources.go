@@ -100,6 +100,10 @@ var (
 		Address: rest("https://nevegetable.org/book/export/html/45"), Mark: Seen}
 	StrawberryBed = Source{ID: "strawberry-bed-delaware", Publisher: "University of Delaware", Title: rest("Weekly Crop Update: strawberry beds"), Year: "read 2026", Where: rest("text"),
 		Address: rest("https://sites.udel.edu/weeklycropupdate/?p=4752"), Mark: Seen}
+	StrawberryAir = Source{ID: "strawberry-air-delaware", Publisher: "University of Delaware", Title: rest("Weekly Crop Update: strawberries and air temperature"), Year: "2023", Where: rest("day and night temperatures"),
+		Address: rest("https://sites.udel.edu/weeklycropupdate/?p=22464"), Mark: Seen}
+	StrawberryDates = Source{ID: "strawberry-dates-nc", Publisher: "North Carolina State Extension", Title: rest("Strawberries: late planting and the use of floating row covers"), Year: "2022", Where: rest("table 1"),
+		Address: rest("https://content.ces.ncsu.edu/strawberries-late-planting-and-the-use-of-floating-row-covers"), Mark: Seen}
 	FlowerBed1998 = Source{ID: "flower-bed-1998", Publisher: "North Carolina State University", Title: rest("Flower Growers' Bulletin 43(4)"), Year: "1998", Where: rest("bed height"),
 		Address: rest("volume 43(4)"), Mark: Seen}
 	GeorgiaBeds2019 = Source{ID: "georgia-beds-2019", Publisher: "University of Georgia Extension", Title: rest("Crops per laying and vegetable beds"), Year: "2019", Where: rest("economics blog"),
@@ -565,6 +569,8 @@ var Sources = [...]*Source{
 	&Gladiolus1965,
 	&Guide205,
 	&StrawberryBed,
+	&StrawberryAir,
+	&StrawberryDates,
 	&FlowerBed1998,
 	&GeorgiaBeds2019,
 	&RaisedBeds,

@@ -67,6 +67,12 @@ type Server struct {
 	requests []string
 }
 
+// Serve serves a site for browsers that are not driven here.
+func Serve(t testing.TB, built *site.Site) *Server {
+	t.Helper()
+	return newServer(t, built)
+}
+
 func newServer(t testing.TB, built *site.Site) *Server {
 	s := &Server{t: t, addr: "127.0.0.1:0"}
 	s.Publish(built)

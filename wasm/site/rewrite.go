@@ -127,6 +127,7 @@ func fillHead(head *html.Node, base, site, address, title, description string, l
 	if program {
 		head.AppendChild(element("script", "defer", "", "src", links.glue))
 		head.AppendChild(element("script", "defer", "", "src", links.start))
+		head.AppendChild(element("script", "defer", "", "src", links.old))
 	}
 }
 

@@ -177,6 +177,14 @@ func Make(options Options) (*Site, error) {
 		return nil, err
 	}
 
+	old, err := static("old.js")
+	if err != nil {
+		return nil, err
+	}
+	if links.old, err = addText("old", ".js", script, old); err != nil {
+		return nil, err
+	}
+
 	cardScript, err := static("card.js")
 	if err != nil {
 		return nil, err
@@ -258,7 +266,7 @@ func data() map[string][]byte {
 }
 
 // assets are the addresses of the files that every page loads.
-type assets struct{ boot, start, glue, style, card, program string }
+type assets struct{ boot, start, old, glue, style, card, program string }
 
 func cleanBase(base string) (string, error) {
 	trimmed := strings.Trim(base, "/")
