@@ -109,9 +109,9 @@ func (p *sharePart) days() app.UI {
 	if _, ok := casefile.LinkWithDays(&s.c); !ok {
 		says = "There are too many days for a link: it carries the plan alone. A file of all fields, under “Your fields”, holds them."
 	}
-	return box("taps", tap(withDays, "Take the days along", "", s.ticks[withDays] && says == "", func() {
+	return box("", box("taps", tap(withDays, "Take the days along", "", s.ticks[withDays] && says == "", func() {
 		s.tick(withDays, !s.ticks[withDays])
-	}), helpText(says))
+	})), helpText(says))
 }
 
 // pageLink is the address of the whole page with the field inside.
