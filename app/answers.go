@@ -231,10 +231,15 @@ func sourceLinks(list []*table.Source) app.UI { return app.Raw(cite(list)) }
 func cite(list []*table.Source) string {
 	t := &svg{}
 	t.raw("<cite>")
+	told := ""
 	for i, s := range list {
+		if sourceName(s) == told { // another part of the same paper: the list at the foot has both
+			continue
+		}
 		if i > 0 {
 			t.raw(", ")
 		}
+		told = sourceName(s)
 		t.raw(`<a href="#source-`, s.ID, `">`, escape(sourceName(s)), `</a>`)
 	}
 	t.raw("</cite>")

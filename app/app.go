@@ -44,6 +44,8 @@ var views = []view{
 		"", false, func(s *store, _ string) app.UI { return &fieldsRoom{S: s} }, true},
 	{"/share", "Take it along", "The field as a link, a QR code, a card or a picture.",
 		"", false, func(s *store, _ string) app.UI { return &sharePart{S: s} }, true},
+	{"/trial", "A strip trial of your own", "Two to four films side by side, dealt out over your beds by chance: what such a trial can show, the plan, the tally and what it showed.",
+		"", true, func(s *store, _ string) app.UI { return &trialRoom{S: s} }, false},
 	why("/why/film", "Why this film?", "What speaks for the film and against it, and what would change it."),
 	why("/why/thickness", "Why this thickness?", "What speaks for the thickness of the film and against it, and what would change it."),
 	why("/why/bed", "Why this bed?", "What speaks for the height of the bed and against it, and what would change it."),

@@ -77,6 +77,10 @@ func (b *textBox) OnDismount() {
 }
 
 func (b *textBox) Render() app.UI {
+	if b.Type == "area" {
+		return app.Textarea().ID(b.ID).Name(b.ID).Rows(2).Attr("value", b.hand.start(b.ID, b.S.boxText(b.ID))).
+			Aria("describedby", b.Describe).Aria("invalid", strconv.FormatBool(b.Wrong)).OnInput(b.typed)
+	}
 	box := app.Input().ID(b.ID).Name(b.ID).Type(b.Type).AutoComplete(false).Value(b.hand.start(b.ID, b.S.boxText(b.ID))).
 		Aria("describedby", b.Describe).Aria("invalid", strconv.FormatBool(b.Wrong)).OnInput(b.typed)
 	if b.Type == "text" {
@@ -105,6 +109,10 @@ func (s *store) boxText(id string) string {
 	if text, ok := s.typed[id]; ok {
 		return text
 	}
+	if id == weekFirst {
+		today, _ := s.today()
+		return today.Plus(-7).String()
+	}
 	pl := &s.c.Place
 	if id == normalsLatitude {
 		return fine(unit.KindAngle, float64(pl.Latitude.Value), s.system)
@@ -128,6 +136,7 @@ const normalsLatitude = "normals-latitude"
 // convertBoxes carries the quantities in text boxes over to other units. What
 // cannot be read stays as it was typed.
 func (s *store) convertBoxes(from, to unit.System) {
+	s.convertDays(from, to)
 	for name, text := range s.typed {
 		kind := unit.KindTemperature
 		if name == "bucket-volume" {

@@ -35,10 +35,18 @@ func (s *store) paperHead() app.UI {
 		words += ", lay " + wholeDay(a.WaitPlan.LayOn, s.system) + ", plant " + wholeDay(a.WaitPlan.PlantOn, s.system) + s.beds(sheet.English)
 	}
 	if len(s.borrowed) > 0 {
-		words += ". Still from the example: " + strings.Join(s.borrowedLabels(), ", ")
+		names, more := s.borrowedLabels(), ""
+		if len(names) > paperNames+1 {
+			more = " and " + strconv.Itoa(len(names)-paperNames) + " more, marked under “Details”"
+			names = names[:paperNames]
+		}
+		words += ". Still from the example: " + strings.Join(names, ", ") + more
 	}
 	return para("paper-head", words)
 }
+
+// paperNames is how many names one line on paper holds.
+const paperNames = 5
 
 // notNow is what a view says where film is refused.
 func (s *store) notNow(title, words string) app.UI {
@@ -71,7 +79,7 @@ func (p *yearRoom) Render() app.UI {
 	list, _ := s.shopping()
 	steps := a.Season(&list)
 	if len(steps) == 0 {
-		return app.Section().ID("season").Class("sheet").Body(s.notNow("No dates yet.", "Film is not to be laid here, so nothing is to be done by a date."), s.paperHead())
+		return app.Section().ID("season").Class("sheet").Body(s.notNow("No dates yet.", "Film is not to be laid here, so nothing is to be done by a date."), s.paperHead(), s.yearPart())
 	}
 	title := "The year of this field"
 	if a.Refused() {
@@ -204,6 +212,7 @@ func (p *waterRoom) Render() app.UI {
 		s.dayPicker("water-day"),
 		app.Raw(p.week()),
 		s.reading(),
+		&laterPart{S: s, To: onAdvice, ID: "week-days", Title: "What your bed holds", Part: func() app.UI { return &weekPart{S: s} }},
 		app.Raw(`<section class="tile paper-only"><h2>Minutes a day, month by month</h2>`+monthsSVG(&w.plan, s.system)+`</section>`),
 		app.Details().ID("water-whole").Open(w.plan.Verdict == water.DoesNotFit).Class("fold").Body(
 			app.Summary().Body(plain("The whole plan: months, zones, pressure, soil, salt "), app.Small().Text(v.lead())),
@@ -245,6 +254,9 @@ func (p *waterRoom) week() string {
 		t.raw(`<h1>No more water</h1><p>The dates of this field stop it on `, escape(wholeDay(last, s.system)), `, so that the bed dries before the film is lifted.</p></section></div>`)
 		return t.b.String()
 	}
+	if s.c.Days != "" {
+		lead += ", in usual weather"
+	}
 	week, ok := s.advice.WaterWeekOf(&w.plan, &w.list, from)
 	if !ok {
 		t.raw(`<h1>Not known yet</h1><p>The crop’s use is not known for this week.</p></section></div>`)
@@ -272,7 +284,14 @@ func (p *waterRoom) week() string {
 	}
 	t.raw(`Rain does not count: film sheds it.</p>`)
 	if week.RunDry.Given && week.RunCool.Given {
-		t.raw(`<p class="help">In a dry year `, show(week.RunDry.Value), ` a day, in a cool one `, show(week.RunCool.Value), `.</p>`)
+		switch cool, dry := show(week.RunCool.Value), show(week.RunDry.Value); {
+		case week.Every > 1 && cool == dry:
+			t.raw(`<p class="help">By use alone it would be `, cool, ` a day, in a cool year as in a dry one. A shorter run than this does not water a line evenly.</p>`)
+		case week.Every > 1:
+			t.raw(`<p class="help">By use alone it would be `, cool, ` a day in a cool year, `, dry, ` in a dry one. A shorter run than this does not water a line evenly.</p>`)
+		default:
+			t.raw(`<p class="help">In a dry year `, dry, ` a day, in a cool one `, cool, `.</p>`)
+		}
 	}
 	t.raw(`</div></section><section class="tile" id="next-weeks"><h2>Next four weeks</h2><ol class="weeks">`)
 	for n := 1; n <= fewWeeks; n++ {

@@ -171,5 +171,5 @@ func (s *store) today() (unit.Date, bool) {
 func (s *store) setToday(text string) {
 	day, err := unit.ParseDate(text)
 	s.day = unit.Optional[unit.Date]{Value: day, Given: err == nil}
-	s.tell(onAdvice)
+	s.tell(onAdvice | onForm)
 }

@@ -87,7 +87,32 @@ func (s *store) link() string {
 	return at.Scheme + "://" + at.Host + s.pageLink()
 }
 
-func linkText(s *store) string { return casefile.Link(&s.c) }
+// withDays is ticked where a link is to carry the days that were written down.
+const withDays = "share-days"
+
+func linkText(s *store) string {
+	if s.ticks[withDays] {
+		if text, ok := casefile.LinkWithDays(&s.c); ok {
+			return text
+		}
+	}
+	return casefile.Link(&s.c)
+}
+
+// days asks whether the days go along.
+func (p *sharePart) days() app.UI {
+	s := p.S
+	if s.c.Days == "" {
+		return app.Div().Hidden(true)
+	}
+	says := ""
+	if _, ok := casefile.LinkWithDays(&s.c); !ok {
+		says = "There are too many days for a link: it carries the plan alone. A file of all fields, under “Your fields”, holds them."
+	}
+	return box("taps", tap(withDays, "Take the days along", "", s.ticks[withDays] && says == "", func() {
+		s.tick(withDays, !s.ticks[withDays])
+	}), helpText(says))
+}
 
 // pageLink is the address of the whole page with the field inside.
 func (s *store) pageLink() string {
@@ -128,6 +153,7 @@ func (p *sharePart) Render() app.UI {
 				saveFile("film-and-furrow-bed.svg", "image/svg+xml", p.bed())
 			}),
 		),
+		p.days(),
 		app.P().Class("help").Role("status").ID("share-told").Text(p.told),
 		p.qr(),
 		only2(p.S.advice != nil, func() app.UI {

@@ -11,6 +11,7 @@ import (
 	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/plan"
 	"filmfurrow/rules/search"
+	"filmfurrow/rules/trial"
 	"filmfurrow/rules/unit"
 )
 
@@ -19,5 +20,5 @@ import (
 // searches. "explain judgements" prints them.
 func Judgements() []unit.Judgement {
 	return slices.Concat(weather.Judgements(), heat.Judgements(), profile.Judgements(), water.Judgements(),
-		facts.Judgements(), judge.Judgements(), plan.Judgements(), search.Judgements())
+		facts.Judgements(), judge.Judgements(), plan.Judgements(), search.Judgements(), trial.Judgements())
 }

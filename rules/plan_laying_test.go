@@ -263,7 +263,7 @@ func TestTheSheetSaysTheAnswersNumbers(t *testing.T) {
 		if a.TapePlan.Offset > 0 {
 			assert.Contains(t, text, "off the plant line", id)
 		}
-		assert.Equal(t, "Check every 98 ft: on each bed 3 ×", sh.CheckHow.In(sheet.English, unit.US), id)
+		assert.Equal(t, "Check every 100 ft: on each bed 3 ×", sh.CheckHow.In(sheet.English, unit.US), id)
 		assert.Equal(t, "Revise cada 30 m: en cada cama 3 ×", sh.CheckHow.In("es", unit.Metric), id)
 	}
 }

@@ -31,11 +31,16 @@ func advise(args []string, in io.Reader, out, errs io.Writer) int {
 	us := flags.Bool("us", false, "with -text: US units")
 	deep := flags.Bool("deep", false, "search also the inputs that change the soil's warmth for what would change the answers, which takes seconds")
 	many := flags.Bool("lines", false, "read one case a line from standard input and write one advice or one error a line")
+	brief := flags.Bool("brief", false, "with -lines: the answers alone, without their reasons, at most 2 kB a line")
 	if flags.Parse(args) != nil {
 		return 2
 	}
 	if *many {
-		return adviseMany(flags.Args(), in, out, errs)
+		encode := casefile.EncodeAdviceLine
+		if *brief {
+			encode = casefile.EncodeBrief
+		}
+		return adviseMany(flags.Args(), in, out, errs, encode)
 	}
 	if flags.NArg() != 1 {
 		fmt.Fprintln(errs, "Name one case file, or - for standard input.")
@@ -77,14 +82,14 @@ func advise(args []string, in io.Reader, out, errs io.Writer) int {
 }
 
 // adviseMany answers a whole table of cases.
-func adviseMany(args []string, in io.Reader, out, errs io.Writer) int {
+func adviseMany(args []string, in io.Reader, out, errs io.Writer, encode encoding) int {
 	if len(args) > 0 {
 		fmt.Fprintln(errs, "-lines reads standard input; give no file.")
 		return 2
 	}
 	places, err := normals.Embedded()
 	if err == nil {
-		err = adviseLines(in, out, places)
+		err = adviseLines(in, out, places, encode)
 	}
 	if err != nil {
 		fmt.Fprintln(errs, err)

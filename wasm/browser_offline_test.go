@@ -37,7 +37,7 @@ func TestOpensWithoutNetwork(t *testing.T) {
 
 	for _, listed := range app.Pages() {
 		t.Run("first sight of "+listed.Path, func(t *testing.T) {
-			p := b.Tab(browsertest.Tab{Path: listed.Path, Whole: true, Errors: true})
+			p := b.Tab(browsertest.Tab{Path: listed.Path, Errors: true})
 			assert.NotEmpty(t, p.Text("h1"))
 			p.Close()
 		})

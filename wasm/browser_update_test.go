@@ -135,7 +135,7 @@ func TestNewVersionThatDoesNotArrive(t *testing.T) {
 		f    func(http.ResponseWriter, *http.Request) bool
 	}
 	var faults []fault
-	for _, percent := range []int{0, 10, 50, 90, 99} {
+	for _, percent := range []int{0, 50, 99} {
 		faults = append(faults, fault{fmt.Sprintf("the program cut off at %d %%", percent), on(isProgram, func(w http.ResponseWriter, _ *http.Request) {
 			w.Header().Set("Content-Type", "application/wasm")
 			w.Header().Set("Content-Length", strconv.Itoa(len(newer.Program)))
@@ -167,13 +167,14 @@ func TestNewVersionThatDoesNotArrive(t *testing.T) {
 			p.Reload()
 			p.WaitReady()
 			assert.False(t, isNext(t, p))
-			b.Stop()
-			p.Reload()
-			p.WaitWhole()
-			assert.False(t, isNext(t, p))
-			b.Start()
 		})
 	}
+	// What is kept is whole still, after all of them.
+	b.Stop()
+	p.Reload()
+	p.WaitWhole()
+	assert.False(t, isNext(t, p))
+	b.Start()
 	t.Run("killed half way, then whole", func(t *testing.T) {
 		reached := make(chan struct{}, 10)
 		p.ForgetHTTP()

@@ -21,6 +21,7 @@ var fieldViews = []fieldView{
 	{"/", "Lay "}, {"/buy", "Order by"}, {"/lay", "Lay today?"}, {"/water", " min"}, {"/year", "The year of this field"},
 	{"/why/film", "Why"}, {"/why/thickness", "Why"}, {"/why/bed", "Why"}, {"/why/tape", "Why"}, {"/why/wait", "Why"}, {"/why/water", "Why"}, {"/why/verdict", "Why"},
 	{"/details", "All that is known"}, {"/fields", "Your fields"}, {"/share", "Take it along"},
+	{"/trial", "A strip trial of your own"},
 }
 
 func viewName(path string) string {

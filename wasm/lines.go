@@ -13,6 +13,7 @@ import (
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/facts"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/table/normals"
 )
 
@@ -25,13 +26,16 @@ import (
 // grounds, so that memory stays the same however long the table is.
 const batch, keptGrounds = 64, 64
 
+// encoding writes one advice on one line.
+type encoding func(*plan.Advice) ([]byte, error)
+
 type lineError struct {
 	Error string `json:"error"`
 }
 
 // adviseLines answers each line. Its error is one of reading or writing only: a
 // bad case is a line of its own.
-func adviseLines(in io.Reader, out io.Writer, places *normals.Table) error {
+func adviseLines(in io.Reader, out io.Writer, places *normals.Table, encode encoding) error {
 	r := bufio.NewReaderSize(in, 1<<16)
 	w := bufio.NewWriterSize(out, 1<<16)
 	cores := runtime.GOMAXPROCS(0)
@@ -59,7 +63,7 @@ func adviseLines(in io.Reader, out io.Writer, places *normals.Table) error {
 		for core := range cores {
 			all.Go(func() {
 				for i := core; i < len(lines); i += cores {
-					answers[i] = answerLine(lines[i], places, grounds[core])
+					answers[i] = answerLine(lines[i], places, grounds[core], encode)
 				}
 			})
 		}
@@ -103,7 +107,7 @@ func trimEnd(line []byte) []byte {
 	return line
 }
 
-func answerLine(line []byte, places *normals.Table, grounds map[facts.SoilKey]*facts.SoilYear) []byte {
+func answerLine(line []byte, places *normals.Table, grounds map[facts.SoilKey]*facts.SoilYear, encode encoding) []byte {
 	fail := func(err error) []byte {
 		text, _ := json.Marshal(lineError{err.Error()}) // a string always marshals
 		return append(text, '\n')
@@ -125,7 +129,7 @@ func answerLine(line []byte, places *normals.Table, grounds map[facts.SoilKey]*f
 	if err != nil {
 		return fail(err)
 	}
-	text, err := casefile.EncodeAdviceLine(&a)
+	text, err := encode(&a)
 	if err != nil {
 		return fail(err)
 	}

@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
 )
@@ -34,12 +35,12 @@ func county(n int) []string {
 	return lines
 }
 
-func through(t testing.TB, lines []string) string {
+func through(t testing.TB, lines []string, encode encoding) string {
 	t.Helper()
 	places, err := normals.Embedded()
 	require.NoError(t, err)
 	var out bytes.Buffer
-	require.NoError(t, adviseLines(strings.NewReader(strings.Join(lines, "\n")), &out, places))
+	require.NoError(t, adviseLines(strings.NewReader(strings.Join(lines, "\n")), &out, places, encode))
 	return out.String()
 }
 
@@ -47,7 +48,7 @@ func through(t testing.TB, lines []string) string {
 // same bytes as the whole.
 func TestShardsAndTheWholeGiveTheSameBytes(t *testing.T) {
 	lines := county(300)
-	whole := through(t, lines)
+	whole := through(t, lines, casefile.EncodeAdviceLine)
 	assert.Equal(t, len(lines), strings.Count(whole, "\n"))
 	out := strings.Split(whole, "\n")
 	assert.Contains(t, out[5], `"error":"crop: \"tomatoe\" is not allowed`)
@@ -55,13 +56,13 @@ func TestShardsAndTheWholeGiveTheSameBytes(t *testing.T) {
 	assert.Contains(t, out[0], `"crop":"tomato"`)
 	var shards strings.Builder
 	for from := 0; from < len(lines); from += 37 {
-		shards.WriteString(through(t, lines[from:min(from+37, len(lines))]))
+		shards.WriteString(through(t, lines[from:min(from+37, len(lines))], casefile.EncodeAdviceLine))
 	}
 	assert.Equal(t, whole, shards.String())
 }
 
 func TestALineThatIsTooLongIsOneError(t *testing.T) {
-	out := through(t, []string{strings.Repeat("x", 1<<20), caseLine("tomato", "USC00072730", 20)})
+	out := through(t, []string{strings.Repeat("x", 1<<20), caseLine("tomato", "USC00072730", 20)}, casefile.EncodeAdviceLine)
 	assert.Equal(t, 2, strings.Count(out, "\n"))
 	assert.Contains(t, out, "at most 65536 bytes")
 }
@@ -70,7 +71,15 @@ func TestALineThatIsTooLongIsOneError(t *testing.T) {
 func BenchmarkLines(b *testing.B) {
 	lines := county(512)
 	for b.Loop() {
-		through(b, lines)
+		through(b, lines, casefile.EncodeAdviceLine)
+	}
+	b.ReportMetric(float64(len(lines))*float64(b.N)/b.Elapsed().Seconds(), "lines/s")
+}
+
+func BenchmarkBriefLines(b *testing.B) {
+	lines := county(512)
+	for b.Loop() {
+		through(b, lines, casefile.EncodeBrief)
 	}
 	b.ReportMetric(float64(len(lines))*float64(b.N)/b.Elapsed().Seconds(), "lines/s")
 }

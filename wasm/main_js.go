@@ -6,19 +6,25 @@
 package main
 
 import (
-	"runtime/debug"
+	_ "unsafe" // for the linker's name
 
 	framework "github.com/maxence-charriere/go-app/v9/pkg/app"
 
 	"filmfurrow/app"
 )
 
+// setGCPercent is debug.SetGCPercent without its package, which would bring files and
+// printing along, and without giving memory back to the system, which a page cannot.
+//
+//go:linkname setGCPercent runtime/debug.setGCPercent
+func setGCPercent(percent int32) int32
+
 func main() {
 	// Garbage is not collected until the page has been drawn first: it would come in
 	// the middle of that, and next to nothing of it is garbage.
-	usual := debug.SetGCPercent(-1)
+	usual := setGCPercent(-1)
 	framework.Window().Call("setTimeout", framework.FuncOf(func(framework.Value, []framework.Value) any {
-		debug.SetGCPercent(usual)
+		setGCPercent(usual)
 		return nil
 	}))
 	app.Mount()

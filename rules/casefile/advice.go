@@ -97,7 +97,7 @@ type tapePart struct {
 type waitPart struct {
 	answerPart
 	Days     int      `json:"days"`
-	LayOn    string   `json:"lay_on"`
+	LayOn    string   `json:"lay_on"` // empty where film is refused
 	PlantOn  string   `json:"plant_on"`
 	CoversOn string   `json:"covers_floor_on,omitempty"`
 	WarmOn   string   `json:"floor_on,omitempty"`
@@ -176,16 +176,16 @@ func EncodeAdvice(a *plan.Advice, points []search.TurningPoint, left ...*field.I
 
 // EncodeAdviceLine writes the advice on one line, for tables of many cases.
 func EncodeAdviceLine(a *plan.Advice) ([]byte, error) {
-	text, err := EncodeAdvice(a, nil)
-	if err != nil {
-		return nil, err
-	}
+	return encodeLine(fileOf(a, nil))
+}
+
+// encodeLine writes a shape on one line.
+func encodeLine(file any) ([]byte, error) {
 	var b bytes.Buffer
-	if err := json.Compact(&b, text); err != nil {
-		return nil, err
-	}
-	b.WriteByte('\n')
-	return b.Bytes(), nil
+	e := json.NewEncoder(&b)
+	e.SetEscapeHTML(false)
+	err := e.Encode(file)
+	return b.Bytes(), err
 }
 
 func fileOf(a *plan.Advice, points []search.TurningPoint) *adviceFile {
@@ -288,6 +288,9 @@ func factors(list []judge.Factor) []factorLine {
 func wait(a *plan.Advice) waitPart {
 	w := &a.WaitPlan
 	p := waitPart{answerPart: answer(&a.Wait), Days: int(w.Days), LayOn: w.LayOn.String(), PlantOn: w.PlantOn.String(), Costs: w.WaitCosts.In(unit.Metric), Ways: phrases(a.CanBeDone())}
+	if a.Refused() { // nothing is laid
+		p.LayOn = ""
+	}
 	if w.CoversOn.Given {
 		p.CoversOn = w.CoversOn.Value.String()
 	}

@@ -123,6 +123,8 @@ func (d *decoder) object(o *jsontext.Object, path string) {
 		switch {
 		case at == "version":
 			d.version(v)
+		case at == "days":
+			d.days(v)
 		case isGroup(at):
 			if child, ok := v.(*jsontext.Object); ok {
 				d.object(child, at)

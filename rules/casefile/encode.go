@@ -31,6 +31,7 @@ func Encode(c *field.Case) []byte {
 		w.field(leaf, text)
 	}
 	w.enter(group, "")
+	w.days(c.Days.Rows())
 	w.close()
 	w.b.WriteByte('\n')
 	return w.b.Bytes()

@@ -92,12 +92,21 @@ var linkFields = [...]string{
 	"feed.season_n_kg_ha", "feed.season_p2o5_kg_ha", "feed.season_k2o_kg_ha",
 	"feed.base_n_percent", "feed.base_p2o5_percent", "feed.base_k2o_percent", "feed.base_spread",
 	"shopping.base_fertiliser_kg", "shopping.row_cover_m", "shopping.hoops",
+	daysName,
 }
 
-// Link writes a case as share text.
-func Link(c *field.Case) string {
+// Link writes a case as share text: the plan, without the days that were written down.
+func Link(c *field.Case) string { return link(c, false) }
+
+func link(c *field.Case, days bool) string {
 	var body []byte
 	for number, name := range linkFields {
+		if name == daysName {
+			if rows := c.Days.Rows(); days && len(rows) > 0 {
+				body = appendDays(append(body, byte(number)), rows)
+			}
+			continue
+		}
 		if s := seriesByName(name); s != nil {
 			if months, given := s.Get(c); given {
 				body = append(body, byte(number))
@@ -218,6 +227,12 @@ func readFields(b []byte) (c field.Case, ok bool) {
 		}
 		last = number
 		name := linkFields[number]
+		if name == daysName {
+			if c.Days, b, ok = takeDays(b); !ok {
+				return c, false
+			}
+			continue
+		}
 		if s := seriesByName(name); s != nil {
 			var months [12]float64
 			for m := range months {

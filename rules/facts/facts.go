@@ -51,6 +51,7 @@ type Facts struct {
 	FrostRisk    float64      // share of years with such a frost after planting, 0–1
 	WantedRisk   float64      // the same after the day that was asked for
 	FreeDays     unit.Days    // days from planting to the usual first autumn frost; Never where none comes
+	StandDays    unit.Days    // to the usual first frost that kills it: FreeDays of tender crops
 	CropDays     unit.Days    // from planting to first harvest
 	frosts       *frostYear   // of the year; shared with cases before
 	SpringFrost  unit.Date    // date after which one year in two has no more frost
@@ -307,8 +308,18 @@ func (f *Facts) frost() {
 	if day, ok := dayIndex(f.Case.Place.FirstFrost); ok {
 		f.FreeDays = unit.Days(after(f.index, day))
 	}
+	f.StandDays = f.FreeDays
+	if f.Crop.Hardiness < table.Tender {
+		f.StandDays = Never
+		if kills := f.frosts.of(f.year, f.stands()); kills.Autumn.Fifty >= 0 {
+			f.StandDays = unit.Days(after(f.index, kills.Autumn.Fifty))
+		}
+	}
 	if frost.Spring.Fifty >= 0 {
 		f.SpringFrost, f.HasFrostDate = near(f.Plant, frost.Spring.Fifty), true
+	}
+	if day, ok := dayIndex(f.Case.Place.LastFrost); ok {
+		f.SpringFrost, f.HasFrostDate = near(f.Plant, day), true
 	}
 	if !f.Autumn {
 		f.FrostRisk = f.frosts.after(f.year, f.FrostLimit, f.comesUp(f.index))

@@ -1,6 +1,8 @@
 package facts
 
 import (
+	"math"
+
 	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
@@ -51,6 +53,9 @@ type Season struct {
 	depth int
 	floor unit.Celsius
 	frost frostWindow
+	air   *weather.Year
+	risk  Spring
+	cool  unit.Celsius // usual daily mean of the air above which it is too hot to set the crop; 0 of most crops
 }
 
 // Spring says which spring is meant: the usual, or the one year in ten that is
@@ -108,7 +113,22 @@ func (s *Season) open(cover, index int, spring Spring) bool {
 	case CoolSpring:
 		to = s.frost.latest
 	}
-	return !s.frost.inside(index, to) && s.SoilHolds(cover, index, spring)
+	return !s.frost.inside(index, to) && s.isCool(index) && s.SoilHolds(cover, index, spring)
+}
+
+// isCool goes by the usual fall whichever spring was asked for: plants come by the calendar.
+func (s *Season) isCool(index int) bool {
+	if s.cool == 0 {
+		return true
+	}
+	mean := (s.air.Minimum[index] + s.air.Maximum[index]) / 2
+	return unit.Hundredth(float64(mean.Plus(-unit.CelsiusDegrees(s.risk)*s.air.SeasonMargin(index)))) <= s.cool
+}
+
+// NextCool is NextOpen for the heat alone, and the daily mean of the air that it waits for.
+func (s *Season) NextCool(from unit.Date) (day unit.Date, mean unit.Celsius, ok bool) {
+	day, ok = next(from, s.isCool)
+	return day, s.cool, ok
 }
 
 // NextOpen is the first day from a date on, within a year, on which the crop may go
@@ -158,7 +178,20 @@ func (s *Season) FreeFrom(on unit.Date) unit.Days {
 
 // season gathers what decides the planting day.
 func (f *Facts) season(soil *SoilYear) Season {
-	return Season{soil: soil, depth: depthOf(f.Seeded), floor: f.WorkFloor, frost: f.frostWindow()}
+	s := Season{soil: soil, depth: depthOf(f.Seeded), floor: f.WorkFloor, frost: f.frostWindow(), air: f.year}
+	switch f.Case.Risk {
+	case "warm":
+		s.risk = WarmSpring
+	case "cool":
+		s.risk = CoolSpring
+	}
+	if hot := &f.Crop.SetBelow; hot.Given() {
+		s.cool = hot.Low
+		if f.FrostKind != weather.FrostUsual {
+			s.cool = hot.High
+		}
+	}
+	return s
 }
 
 // WithFloor is the same season with another floor under the film.
@@ -177,8 +210,9 @@ func (f *Facts) CoverFloor() unit.Celsius {
 
 // frostWindow reads the crop's frost class: hardened plants of hardy and half-hardy
 // crops stand from three weeks before the usual last frost, or from when frosts that
-// kill them are past; tender ones wait for the last frost. Seed meets the frost only
-// when it comes up.
+// kill them are past. Crops that sources hold back until the last frost or some weeks
+// after it wait for that ([table.Crop].WeeksToFrost); their seed meets the frost only when
+// it comes up.
 func (f *Facts) frostWindow() frostWindow {
 	w := frostWindow{}
 	frost := f.frosts.of(f.year, weather.Freezing)
@@ -206,20 +240,18 @@ func (f *Facts) frostWindow() frostWindow {
 	}
 	shift := func(day, by int) int { return (day + by + weather.YearDays) % weather.YearDays }
 	w.closed, w.to, w.from = true, last, f.year.Coldest
-	stands := hardyStands
-	switch {
-	case f.Crop.Stands.Given():
-		stands = hardiestStands
-	case f.Crop.Hardiness == table.HalfHardy:
-		stands = halfHardyStands
-	}
-	switch {
-	case f.Crop.Hardiness == table.Hardy:
-		w.to = f.sooner(shift(last, -hardyBefore), stands)
-	case f.Crop.Hardiness == table.HalfHardy:
-		w.to = f.sooner(shift(last, -halfHardyBefore), stands)
+	stands := f.stands()
+	switch weeks := f.Crop.WeeksToFrost.Low; {
+	case !tender && weeks < 0:
+		w.to = f.sooner(shift(last, -hardenedBefore), stands)
 	case f.Seeded:
-		w.to = shift(last, -emergence)
+		w.to = shift(last, heldBack(weeks, late)-emergence)
+	default:
+		w.to = shift(last, heldBack(weeks, late))
+	}
+	if f.Crop.Group == table.Bulb && f.Overwinters() { // its cloves lie in the ground
+		w.closed = false
+		return w
 	}
 	if !tender {
 		if autumn := f.frosts.of(f.year, stands).Autumn.Fifty; autumn >= 0 {
@@ -231,6 +263,29 @@ func (f *Facts) frostWindow() frostWindow {
 		w.from = first
 	}
 	return w
+}
+
+// Overwinters tells of a crop that is set in the fall and picked the next year.
+func (f *Facts) Overwinters() bool { return f.Crop.DaysToHarvest.Low >= overwinters }
+
+// overwinters is the days to harvest of such a crop.
+const overwinters = 200
+
+// heldBack is how many days after the usual last frost a crop goes out that sources hold
+// back for some weeks: so long, or until frost comes in only one year of ten.
+func heldBack(weeks float64, late int) int {
+	return min(int(math.Round(7*max(0, weeks))), late)
+}
+
+// stands is the frost that hardened plants of a hardy or half-hardy crop stand.
+func (f *Facts) stands() unit.Celsius {
+	switch {
+	case f.Crop.Stands.Given():
+		return hardiestStands
+	case f.Crop.Hardiness == table.HalfHardy:
+		return halfHardyStands
+	}
+	return hardyStands
 }
 
 // sooner gives the sooner of two days in spring: one, and that from which half of the
@@ -250,13 +305,13 @@ func (f *Facts) sooner(day int, limit unit.Celsius) int {
 // frost dates of the rare years are not known.
 const usualStep = 7
 
-// How long before the usual last frost hardened plants stand, and how long seed lies
+// How long before the usual last frost hardened plants go out (the middle of two to four
+// weeks; lists give half-hardy cauliflower the day of cabbage), and how long seed lies
 // before it comes up.
 const (
-	hardyBefore     = 26
-	halfHardyBefore = 20
-	emergence       = 8
-	rooting         = 21 // days that hardy plants want before the frosts that kill them
+	hardenedBefore = 21
+	emergence      = 8
+	rooting        = 21 // days that hardy plants want before the frosts that kill them
 )
 
 // SeasonDays is how long the crop stands, from planting to the last picking: what the

@@ -114,7 +114,11 @@ func HeatCover(f *table.Film) heat.Cover {
 	}
 }
 
-func heatCovers() []heat.Cover {
+func heatCovers() *heat.Covers {
+	return heat.CoversOf(coverList(), int(table.Black), modelled[:])
+}
+
+func coverList() []heat.Cover {
 	list := make([]heat.Cover, table.FilmCount)
 	for i := range list {
 		list[i] = HeatCover(&table.Films[i])
@@ -152,14 +156,11 @@ const groundYear = 2025
 
 // SoilYearWork computes a [SoilYear] in slices, so that a browser can stay awake.
 //
-// First the model's own effect of each film at the state that published effects
-// belong to, then the two stretches: the second begins with the open ground of the
-// first.
+// Of the two stretches the second begins with the open ground of the first.
 type SoilYearWork struct {
-	ground    *SoilYear
-	reference *heat.Reference
-	runners   [len(stretches)]*heat.Runner
-	at        int // 0 is the reference, then the stretches
+	ground  *SoilYear
+	runners [len(stretches)]*heat.Runner
+	at      int // the stretch in hand
 }
 
 // NewSoilYearWork begins the work for a case that passes [Check]. The error is a
@@ -169,12 +170,8 @@ func NewSoilYearWork(c field.Case) (*SoilYearWork, error) {
 	return newSoilYearWork(KeyOfFilled(&filled), heatCovers())
 }
 
-func newSoilYearWork(key SoilKey, covers []heat.Cover) (*SoilYearWork, error) {
-	reference, err := heat.NewReference(covers, int(table.Black), HeatSoil(table.SoilByID(usualLoam)))
-	if err != nil {
-		return nil, field.PlaceError(err)
-	}
-	w := &SoilYearWork{ground: &SoilYear{Key: key}, reference: reference}
+func newSoilYearWork(key SoilKey, covers *heat.Covers) (*SoilYearWork, error) {
+	w := &SoilYearWork{ground: &SoilYear{Key: key}}
 	for i, s := range stretches {
 		in := key.input
 		in.Start = unit.On(groundYear, 1, 1).Plus(unit.Days(s.from))
@@ -183,7 +180,7 @@ func newSoilYearWork(key SoilKey, covers []heat.Cover) (*SoilYearWork, error) {
 			in.Probe.Given = s.shows(weather.Index(in.Probe.On))
 			in.Probe.On = sameDay(in.Probe.On, in.Start)
 		}
-		runner, err := heat.NewRunner(in, reference.Covers())
+		runner, err := heat.NewRunner(in, covers)
 		if err != nil {
 			return nil, field.PlaceError(err)
 		}
@@ -208,37 +205,28 @@ func sameDay(d, start unit.Date) unit.Date {
 
 // Step works for about so many days of weather and tells whether all is done.
 func (w *SoilYearWork) Step(days int) bool {
-	switch last := len(w.runners); {
-	case w.at > last:
-	case w.at == 0:
-		if w.reference.Step(days) {
-			w.at++
-		}
-	case w.runners[w.at-1].Step(days):
-		w.take(w.runners[w.at-1].Season(), stretches[w.at-1])
-		if w.at++; w.at > last {
+	all := len(w.runners)
+	if w.at < all && w.runners[w.at].Step(days) {
+		w.take(w.runners[w.at].Season(), stretches[w.at])
+		if w.at++; w.at == all {
 			w.shift()
 			w.ground.join()
 		}
 	}
-	return w.at > len(w.runners)
+	return w.at == all
 }
 
-// Progress is the share of the work done, 0–1: the reference is a sixth of it.
+// Progress is the share of the work done, 0–1.
 func (w *SoilYearWork) Progress() float64 {
-	const before = 1.0 / 6
-	switch {
-	case w.at == 0:
-		return before * w.reference.Progress()
-	case w.at > len(w.runners):
+	if w.at == len(w.runners) {
 		return 1
 	}
-	return before + (1-before)*(float64(w.at-1)+w.runners[w.at-1].Progress())/float64(len(w.runners))
+	return (float64(w.at) + w.runners[w.at].Progress()) / float64(len(w.runners))
 }
 
 // Year is the result; nil until Step says done.
 func (w *SoilYearWork) Year() *SoilYear {
-	if w.at <= len(w.runners) {
+	if w.at < len(w.runners) {
 		return nil
 	}
 	return w.ground
@@ -347,7 +335,7 @@ func (w *SoilYearWork) shift() {
 	}
 }
 
-// NewSoilYear computes the ground of a case at once. It takes about a tenth of a
+// NewSoilYear computes the ground of a case at once. It takes a twentieth of a
 // second; see [SoilYearWork] for slices.
 func NewSoilYear(c field.Case) (*SoilYear, error) {
 	w, err := NewSoilYearWork(c)

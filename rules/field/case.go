@@ -22,6 +22,7 @@ type Case struct {
 	Prices   PriceCase
 	Shopping [ItemCount]unit.Optional[float64] // the grower's own quantities, in the item's unit
 	Day      DayCase
+	Days     Days // of the season, as they were written down
 	Risk     string
 }
 

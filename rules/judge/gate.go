@@ -38,6 +38,7 @@ const (
 	rareFrost, coverFrost = 0.1, 0.25
 	largeByHand           = unit.SquareMetres(0.5 * unit.SquareMetresPerAcre)
 	outOfSeason           = 75   // days from the wanted day to the next that will do
+	crownDays             = 28   // that strawberries want before hard frost
 	shortThirds           = 2    // of the days to harvest that must be left before autumn frost
 	hotDays               = 30   // of the first 60 above the ceiling under white film: half
 	wornCover             = 70   // percent of the old film whole
@@ -181,7 +182,13 @@ var gates = [...]*Rule{
 		}, &table.OrganicRule, &table.OrganicMemo2015),
 	gate("season-too-short", "Fall frost comes first", "A crop that frost cuts off before harvest earns nothing.", "melon-too-late",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Crop.Hardiness < table.Tender || f.FreeDays == facts.Never {
+			if f.Crop.Hardiness < table.Tender {
+				if f.Overwinters() || f.StandDays >= f.CropDays || !careful(o) {
+					return silent()
+				}
+				return rulesOut("Only {} are left before frost that kills {}, and the first harvest takes about {}. Have covers ready.", f.StandDays, f.Crop.Name, f.CropDays)
+			}
+			if f.FreeDays == facts.Never {
 				return silent()
 			}
 			left, least := f.FreeDays, f.CropDays*shortThirds/3
@@ -193,6 +200,13 @@ var gates = [...]*Rule{
 			}
 			return silent()
 		}, &table.Normals, &table.TradeSeedList),
+	gate("late-berries", "Late for crowns", "Yields fall with each week that planting is put off.", "berries-late",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Crop.SetBelow.Given() && f.Cooling && f.FreeDays < crownDays && careful(o) {
+				return rulesOut("Only {} are left before the usual hard frost; published last days fall four to eight weeks before it. Lay row covers this fall, and expect fewer berries.", f.FreeDays)
+			}
+			return silent()
+		}, &table.StrawberryDates, &table.StrawberryLate),
 	gate("always-frost", "No frost-free season", "Tender leaves need a season without frost.", "tomato-high-valley",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.FrostKind == weather.FrostAlways && f.Crop.Hardiness >= table.Tender && forbidding(o) {

@@ -14,7 +14,7 @@ func waited(days unit.Days, text string, values ...any) (Finding, bool) {
 
 // Waits gives the days that each cause asks for, from the laying for the wanted day:
 // what it adds to the wanted day, and the lead from laying to planting; 0 is silent.
-func Waits(f *facts.Facts) (days [5]unit.Days) {
+func Waits(f *facts.Facts) (days [6]unit.Days) {
 	later := func(day unit.Date, ok bool) unit.Days {
 		if !ok {
 			return 0
@@ -27,6 +27,10 @@ func Waits(f *facts.Facts) (days [5]unit.Days) {
 	}
 	if frost := later(f.Season.NextFree(f.Wanted)); frost > 0 {
 		days[question.WaitFrost] = frost + f.Lead
+	}
+	cool, _, ok := f.Season.NextCool(f.Wanted)
+	if heat := later(cool, ok); heat > 0 {
+		days[question.WaitCooling] = heat + f.Lead
 	}
 	if end, ok := LabelEnds(&f.Case.Practice); ok {
 		days[question.WaitLabel] = max(1, end.Minus(f.Wanted)+f.Lead)
@@ -108,11 +112,22 @@ var waitRules = [...]*Rule{
 				return silent()
 			}
 			free, _ := f.Season.NextFree(f.Wanted)
-			if f.Crop.Hardiness >= table.Tender {
+			switch past := free.Minus(f.SpringFrost); {
+			case f.Crop.Hardiness >= table.Tender && past > 0 && !f.Seeded:
+				return waited(days, "Frost: planting waits until {}, {} after the usual last frost: a {} crop stands none. {} it still freezes after {}.", free, past, f.Crop.Hardiness.String(), yearsOf(f.WantedRisk), unit.YearDay(f.Wanted))
+			case f.Crop.Hardiness >= table.Tender:
 				return waited(days, "Frost: planting waits until {}, the usual last frost. {} it still freezes after {}.", free, yearsOf(f.WantedRisk), unit.YearDay(f.Wanted))
 			}
 			return waited(days, "Frost: hardened plants of a {} crop can go out from {} on, about three weeks before the usual last frost.", f.Crop.Hardiness.String(), free)
 		}, &table.Colorado720, &table.Normals),
+	waitRule(question.WaitCooling, "wait-cooling", "The air cools", "Strawberries set into heat make runners instead of crowns.", "berries-in-august",
+		func(f *facts.Facts, days unit.Days) (Finding, bool) {
+			if days == 0 {
+				return silent()
+			}
+			cool, mean, _ := f.Season.NextCool(f.Wanted)
+			return waited(days, "Heat: from {} on the air usually averages {} or less. Set into more, {} make runners instead of crowns.", cool, mean, f.Crop.Name)
+		}, &table.StrawberryAir, &table.StrawberryDates),
 	waitRule(question.WaitLabel, "wait-label", "The label's interval", "The label is law.", "tomato-fumigated",
 		func(f *facts.Facts, days unit.Days) (Finding, bool) {
 			p := &f.Case.Practice

@@ -171,10 +171,11 @@ func waitPlan(f *facts.Facts, c *judge.Choice) WaitPlan {
 		w.LayOn = min(w.LayOn, treated.Value)
 		w.Days = f.Plant.Minus(w.LayOn)
 	}
-	if day, ok := f.Season.NextOpen(f.ChosenCover(), f.Wanted, facts.WarmSpring); ok && w.Moved > 0 {
+	cooling := judge.Waits(f)[question.WaitCooling] > 0 // no spring decides
+	if day, ok := f.Season.NextOpen(f.ChosenCover(), f.Wanted, facts.WarmSpring); ok && w.Moved > 0 && !cooling {
 		w.Soonest = unit.Known(day)
 	}
-	if day, ok := f.Season.NextOpen(f.ChosenCover(), f.Wanted, facts.CoolSpring); ok && w.Moved > 0 {
+	if day, ok := f.Season.NextOpen(f.ChosenCover(), f.Wanted, facts.CoolSpring); ok && w.Moved > 0 && !cooling {
 		w.Latest = unit.Known(day)
 	}
 	film := f.ChosenCover()

@@ -6,6 +6,7 @@ import (
 	"filmfurrow/rules/facts"
 	"filmfurrow/rules/judge"
 	"filmfurrow/rules/model/profile"
+	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -187,7 +188,7 @@ func (a *Advice) sayTakes(c *CoverChoice, hooped bool, say func(string, ...any))
 // label leads the wait.
 func (a *Advice) CanBeDone() (list []unit.Phrase) {
 	f, w := a.Facts, &a.WaitPlan
-	if w.Moved <= 0 || a.Case.Practice.FumigatedOn.Given {
+	if w.Moved <= 0 || judge.Waits(f)[question.WaitCooling] > 0 || a.Case.Practice.FumigatedOn.Given {
 		return nil
 	}
 	if c := soonest(a.Covers()); c != nil && c.Bare.Given {

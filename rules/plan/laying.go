@@ -317,9 +317,9 @@ func (a *Advice) verdictNo() (list []Condition) {
 // known.
 func (a *Advice) checkHow() SheetLine {
 	if length := a.Case.Field.BedLength; length.Given {
-		return line("head-checks-bed", checkEvery, int(math.Ceil(float64(length.Value/checkEvery))))
+		return line("head-checks-bed", unit.Rough(checkEvery), int(math.Ceil(float64(length.Value/checkEvery))))
 	}
-	return line("head-checks", checkEvery)
+	return line("head-checks", unit.Rough(checkEvery))
 }
 
 // sheetOfFilmDown is the sheet where film lies already: no soil is worked, no layer is

@@ -30,15 +30,7 @@ var feels = [...][Feels]string{
 
 // FeelWords are the classes in words for the soil of this field, driest first.
 func (a *Advice) FeelWords() *[Feels]string {
-	switch a.Facts.Soil.ID {
-	case "sand", "loamy-sand":
-		return &feels[0]
-	case "sandy-loam":
-		return &feels[1]
-	case "loam", "silt-loam", "silt", "sandy-clay-loam":
-		return &feels[2]
-	}
-	return &feels[3]
+	return &feels[a.texture()]
 }
 
 // ReadingVerdict is what a reading asks for.

@@ -42,6 +42,21 @@ func (a *Advice) LastWater(s *Shopping) unit.Date {
 	return last
 }
 
+// seasonOf is the crop's demand under film in the usual year.
+func seasonOf(in *water.Input) demand.Season {
+	season := demand.Season{
+		Crop:      demand.Crop{Initial: in.Coefficients.Value.Initial, Mid: in.Coefficients.Value.Mid, End: in.Coefficients.Value.End, Stages: in.Stages.Value},
+		Cut:       demand.FilmCut{Low: in.FilmCut.Value.Low, High: in.FilmCut.Value.High},
+		Ground:    demand.Ground{BedTop: in.BedTop.Value, Full: max(in.BedCentres.Value, in.BedTop.Value)},
+		PlantOn:   in.PlantOn,
+		Reference: in.Usual.Value,
+	}
+	if in.Season.Given {
+		season.Crop = season.Crop.Scaled(in.Season.Value)
+	}
+	return season
+}
+
 // WaterWeekOf works the week out that begins on a day: the plan's own demand, day by
 // day, where the plan shows means of months. It is false where no day of it lies
 // between planting and the day on which the water is stopped or the crop's season of
@@ -54,16 +69,7 @@ func (a *Advice) WaterWeekOf(p *WaterPlan, s *Shopping, from unit.Date) (WaterWe
 	if a.Refused() || plan.Demand == nil || flow <= 0 || !in.Usual.Given {
 		return WaterWeek{}, false
 	}
-	season := demand.Season{
-		Crop:      demand.Crop{Initial: in.Coefficients.Value.Initial, Mid: in.Coefficients.Value.Mid, End: in.Coefficients.Value.End, Stages: in.Stages.Value},
-		Cut:       demand.FilmCut{Low: in.FilmCut.Value.Low, High: in.FilmCut.Value.High},
-		Ground:    demand.Ground{BedTop: in.BedTop.Value, Full: max(in.BedCentres.Value, in.BedTop.Value)},
-		PlantOn:   in.PlantOn,
-		Reference: in.Usual.Value,
-	}
-	if in.Season.Given {
-		season.Crop = season.Crop.Scaled(in.Season.Value)
-	}
+	season := seasonOf(&in)
 	last := min(a.LastWater(s), in.PlantOn.Plus(plan.Demand.Season))
 	week := WaterWeek{From: from}
 	var use unit.Millimetres

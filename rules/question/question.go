@@ -57,6 +57,7 @@ const (
 	WaitFrost
 	WaitLabel
 	WaitMoisture
+	WaitCooling
 )
 
 // Thicknesses are the films on sale, thinnest first; the last option stands
@@ -87,14 +88,14 @@ func (q Question) Options() int {
 	case Tape:
 		return len(table.Tapes)
 	case Wait:
-		return 5
+		return 6
 	}
 	return 0
 }
 
 var thicknessKeys = [...]string{"0.6-mil", "0.75-mil", "0.9-mil", "1-mil", "1.25-mil", "1.5-mil", "sold-by-weight"}
 var bedKeys = [...]string{"flat", "4-in", "6-in", "8-in", "10-in"}
-var waitKeys = [...]string{"settling", "warming", "frost", "label", "moisture"}
+var waitKeys = [...]string{"settling", "warming", "frost", "label", "moisture", "cooling"}
 
 // Key gives an option's id in the advice file.
 func (q Question) Key(o Option) string {
@@ -138,5 +139,5 @@ func (q Question) Says(o Option) unit.Phrase {
 		t := &table.Tapes[o]
 		return unit.Say("emitters {} apart, {}", unit.Short(t.Spacing), t.Flow)
 	}
-	return unit.Say([...]string{"settling", "warming the bed", "frost", "the label's interval", "soil moisture"}[o])
+	return unit.Say([...]string{"settling", "warming the bed", "frost", "the label's interval", "soil moisture", "cooler days"}[o])
 }

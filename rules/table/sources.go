@@ -100,6 +100,12 @@ var (
 		Address: "https://nevegetable.org/book/export/html/45", Mark: Seen}
 	StrawberryBed = Source{ID: "strawberry-bed-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: strawberry beds", Year: "read 2026", Where: "text",
 		Address: "https://sites.udel.edu/weeklycropupdate/?p=4752", Mark: Seen}
+	StrawberryAir = Source{ID: "strawberry-air-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: strawberries and air temperature", Year: "2023", Where: "day and night temperatures",
+		Address: "https://sites.udel.edu/weeklycropupdate/?p=22464", Mark: Seen}
+	StrawberryLate = Source{ID: "strawberry-late-delaware", Publisher: "University of Delaware", Title: "Weekly Crop Update: annual plasticulture strawberry planting", Year: "read 2026", Where: "late plantings",
+		Address: "https://sites.udel.edu/weeklycropupdate/?p=496", Mark: Seen}
+	StrawberryDates = Source{ID: "strawberry-dates-nc", Publisher: "North Carolina State Extension", Title: "Strawberries: late planting and the use of floating row covers", Year: "2022", Where: "table 1",
+		Address: "https://content.ces.ncsu.edu/strawberries-late-planting-and-the-use-of-floating-row-covers", Mark: Seen}
 	FlowerBed1998 = Source{ID: "flower-bed-1998", Publisher: "North Carolina State University", Title: "Flower Growers' Bulletin 43(4)", Year: "1998", Where: "bed height",
 		Address: "volume 43(4)", Mark: Seen}
 	GeorgiaBeds2019 = Source{ID: "georgia-beds-2019", Publisher: "University of Georgia Extension", Title: "Crops per laying and vegetable beds", Year: "2019", Where: "economics blog",
@@ -118,6 +124,8 @@ var (
 		Address: "https://newswire.caes.uga.edu/story/822/garden-patience.html", Mark: Seen}
 	KansasFloors = Source{ID: "kansas-floors", Publisher: "Kansas State University, in a newspaper", Title: "Soil temperature before planting", Year: "read 2026", Where: "2.5 in deep, 4–5 days",
 		Address: "https://ruralmessenger.com/kansas-news/horticulture/dont-ignore-soil-temperature-when-planting-vegetables", Mark: Quoted}
+	UtahTension = Source{ID: "utah-tension", Publisher: "Utah State University Extension", Title: "Vegetable guide, tomato, pepper and eggplant: irrigation", Year: "read 2026", Where: "table of soil tension by texture for drip",
+		Address: "https://extension.usu.edu/vegetableguide/tomato-pepper-eggplant/irrigation", Mark: Seen}
 	FeelNRCS = Source{ID: "nrcs-feel", Publisher: "USDA Natural Resources Conservation Service", Title: "Estimating soil moisture by feel and appearance", Year: "read 2026", Where: "clay and clay loam on the Wyoming page; sand to loam in a copy of the same table",
 		Address: "https://www.nrcs.usda.gov/wps/portal/nrcs/detail/wy/technical/?cid=nrcs142p2_026828", Mark: Quoted}
 	MinnesotaWait = Source{ID: "minnesota-wait", Publisher: "University of Minnesota Extension", Title: "Extending the growing season", Year: "2018", Where: "1–2 weeks before planting",
@@ -563,6 +571,9 @@ var Sources = [...]*Source{
 	&Gladiolus1965,
 	&Guide205,
 	&StrawberryBed,
+	&StrawberryAir,
+	&StrawberryLate,
+	&StrawberryDates,
 	&FlowerBed1998,
 	&GeorgiaBeds2019,
 	&RaisedBeds,
@@ -572,7 +583,7 @@ var Sources = [...]*Source{
 	&TilthMichigan,
 	&GeorgiaFloors,
 	&KansasFloors,
-	&MinnesotaWait, &FeelNRCS,
+	&MinnesotaWait, &FeelNRCS, &UtahTension,
 	&FumigantManual,
 	&FumigantShort,
 	&BarrierFilm2013,

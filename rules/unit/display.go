@@ -75,6 +75,7 @@ var measures = [...][2]measure{
 	KindFabric:        {{"g/m²", 1, 0, 0}, {"oz per square yard", 1 / GramsPerSquareYardOunce, 0, 2}},
 	KindSpread:        {{"g/m²", 1000, 0, 0}, {"lb per 100 ft²", 100 * MetresPerFoot * MetresPerFoot / KilogramsPerPound, 0, 2}},
 	KindPer100Mass:    {{"kg per 100 m", 1, 0, 2}, {"lb per 100 ft", MetresPerFoot / KilogramsPerPound, 0, 2}},
+	KindRough:         {{"m", 1, 0, -1}, {"ft", 1 / MetresPerFoot, 0, -1}},
 	KindPriceMass:     {{"per t", 1, 0, 2}, {"per US ton", 2 * KilogramsPerPound, 0, 2}},
 }
 
@@ -177,8 +178,11 @@ func plural(n float64, one, many string) string {
 	return text + " " + many
 }
 
-// trimmed rounds to decimals and drops zeros behind the point.
+// trimmed rounds to decimals and drops zeros behind the point; −1 rounds to tens.
 func trimmed(v float64, decimals int) string {
+	if decimals < 0 {
+		v, decimals = 10*math.Round(v/10), 0
+	}
 	s := strconv.FormatFloat(v, 'f', decimals, 64)
 	if decimals > 0 {
 		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")

@@ -38,7 +38,7 @@ func Main(m *testing.M) int {
 
 // find names the browser's program, or "".
 func find() string {
-	for _, name := range []string{"chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome"} {
+	for _, name := range []string{"chromium-headless-shell", "chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome"} {
 		if path, err := exec.LookPath(name); err == nil {
 			return path
 		}
@@ -84,6 +84,7 @@ func browser(t testing.TB) context.Context {
 		chromedp.Flag("disable-quic", true),
 		chromedp.Flag("disable-component-update", true),
 		chromedp.Flag("hide-scrollbars", true),
+		chromedp.Flag("enable-features", "NetworkService,NetworkServiceInProcess,SplitCacheByNetworkIsolationKey"),
 		// The first two are the library's own. The others are pages of the browser itself, for
 		// its address bar, loaded anew with each window: a third of the work of a visit.
 		chromedp.Flag("disable-features", "Translate,BlinkGenPropertyTrees,PreloadTopChromeWebUI,WebUIOmniboxPopup,WebUIOmniboxAimPopup"),

@@ -39,9 +39,9 @@ func moduleRoot() (string, error) {
 var cold = []string{
 	"filmfurrow/app", "filmfurrow/rules", "filmfurrow/rules/casefile", "filmfurrow/rules/jsontext", "filmfurrow/rules/pack",
 	"filmfurrow/rules/facts", "filmfurrow/rules/field", "filmfurrow/rules/judge", "filmfurrow/rules/plan", "filmfurrow/rules/question", "filmfurrow/rules/search",
-	"filmfurrow/rules/model/water", "filmfurrow/rules/sheet", "filmfurrow/rules/unit", frameworkModule + "/...",
-	"context", "fmt", "internal/bisect", "internal/fmtsort", "internal/godebug", "internal/poll", "internal/strconv",
-	"os", "reflect", "slices", "sort", "strconv", "strings", "syscall", "syscall/js", "time",
+	"filmfurrow/rules/model/balance", "filmfurrow/rules/model/water", "filmfurrow/rules/sheet", "filmfurrow/rules/trial", "filmfurrow/rules/unit", frameworkModule + "/...",
+	"context", "internal/bisect", "internal/godebug", "internal/strconv",
+	"reflect", "slices", "sort", "strconv", "strings", "syscall", "syscall/js", "time",
 }
 
 // coldFlags leave functions whole, and leave out the code that tries the stack before a

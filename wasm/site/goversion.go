@@ -31,7 +31,9 @@ import (
 //     star; runtime and reflect: that a type is told by its address (namesAt, blankTypes).
 //   - runtime and internal/bisect: that the functions of neverNames run only for tracing,
 //     profiles, metrics, GODEBUG settings or synctest, which a page cannot ask for; look
-//     for callers without such a guard. cmd/link/internal/wasm/asm.go: funcValueOffset, and
+//     for callers without such a guard. time and reflect: that nothing but what the names
+//     tell calls what prints times and makes functions of methods. runtime/mgcpacer.go: that
+//     setGCPercent bears its linker's name (wasm/main_js.go). cmd/link/internal/wasm/asm.go: funcValueOffset, and
 //     that functions stand in the order of their numbers (goFunctions).
 //   - cmd/link/internal/wasm/asm.go: data segments that are active and begin at a
 //     constant (readSegments). Where another release writes others, nothing is squeezed.
@@ -56,6 +58,6 @@ func shrink(program []byte, goVersion string, say func(string)) ([]byte, error) 
 	if err != nil {
 		squeezed = program
 	}
-	say(fmt.Sprintf("The program is about 250 kB larger to download than it need be, since this is %s and only the tables of %s are known (see wasm/site/goversion.go).", goVersion, squeezedGo))
+	say(fmt.Sprintf("The program is about 260 kB larger to download than it need be, since this is %s and only the tables of %s are known (see wasm/site/goversion.go).", goVersion, squeezedGo))
 	return squeezed, nil
 }

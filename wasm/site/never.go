@@ -10,9 +10,11 @@ import (
 
 // neverNames names functions of Go's runtime that work only when it is asked to trace,
 // to profile, to count or to check itself, and of the package that looks for a change
-// of Go that broke a program. All of them wait for a setting or a call that nothing in
-// a page can give (see goversion.go), so they are left empty: should one be called all
-// the same, the program stops there.
+// of Go that broke a program; further what prints times of the standard library, which
+// every context can be asked for, and what makes a function of a method by reflection. All
+// of them wait for a setting or a call that nothing in a page can give (see goversion.go;
+// TestThePagePrintsNoTimes), so they are left empty: should one be called all the same, the
+// program stops there.
 var neverNames = regexp.MustCompile(`^runtime\.(` +
 	`initMetrics|schedtrace|printScavTrace|dumpScanStats|` +
 	`traceAdvance|traceReadCPU|traceCPUFlush|traceWriter\.|traceEventWriter\.|traceLocker\.([A-Z]|event|start|emit|write)|\(\*trace|` +
@@ -21,7 +23,9 @@ var neverNames = regexp.MustCompile(`^runtime\.(` +
 	`tryRecordGoroutineProfile$|doRecordGoroutineProfile|findGoroutineLeaks|findMaybeRunnableGoroutines|` +
 	`checkFinalizersAndCleanups|setCheckmark|startCheckmarks|endCheckmarks|runCheckmark|` +
 	`\(\*mspan\)\.setUserArenaChunkToFault|\(\*synctestBubble\))` +
-	`|^internal/bisect\.([A-Z(]|append|print|fnv)`)
+	`|^internal/bisect\.([A-Z(]|append|print|fnv)` +
+	`|^time\.(Time\.(append|AppendFormat|Format$|String$)|nextStdChunk$|append(Int|Nano)$|tz(set|rule))` +
+	`|^reflect\.(callMethod$|makeMethodValue$|funcLayout$|newAbiDesc$|addTypeBits$|storeRcvr$|valueMethodName$|\(\*abiSeq\)|\(\*bitVector\))`)
 
 // nothing is the body of a function that is never called: no locals, and a trap.
 var nothing = []byte{0, 0x00, 0x0b}

@@ -16,7 +16,7 @@ import (
 // tens of thousands of data segments of two bytes each, 83 kB; the tables that
 // map instructions to source lines, 109 kB; the tables that tell inlined calls and
 // arguments apart in a stack trace, 50 kB; the names of functions and of files,
-// 50 kB; what works only when Go is asked to trace or to profile (never.go), 32 kB; what
+// 50 kB; what works only when Go is asked to trace or to profile, or never in a page (never.go), 45 kB; what
 // can be counted when the program starts (recount.go), 18 kB; the names of types
 // (typenames.go), 7 kB. Squeezing joins the first, blanks the tables and names, empties what
 // never runs and leaves what can be counted to a function that runs at the start: a stack

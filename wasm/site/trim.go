@@ -23,6 +23,7 @@ const (
 	frameworkModule  = "github.com/maxence-charriere/go-app/v9"
 	frameworkVersion = "v9.8.0"
 	uuidModule       = "github.com/google/uuid"
+	qrModule         = "rsc.io/qr"
 )
 
 // leftOut are the framework's files that the client does without. A file that
@@ -59,6 +60,9 @@ var edits = []struct{ file, from, to string }{
 	{"component.go", "\tc.dispatch(nil)\n", ""},
 	{"component.go", "c.dispatch(nav.OnNav)", runOnly("nav.OnNav")},
 	{"text.go", "\t\"html\"\n", "\thtml \"" + frameworkModule + "/pkg/escape\"\n"},
+	// A page has no files and no environment; that of the standard library is 10 kB.
+	{"app.go", "\t\"os\"\n", ""},
+	{"app.go", "return os.Getenv(k)", "return \"\""},
 }
 
 // runOnly is the framework's call of a part's function that is not followed by a
@@ -73,19 +77,24 @@ var standIns embed.FS
 // makeTrimmed writes the trimmed copy, unless it is there already, and returns
 // the text of a module file that replaces the framework by it.
 func makeTrimmed(root string) ([]byte, error) {
-	out, err := goCommand(root, nil, "list", "-m", "-f", "{{.Version}} {{.Dir}}", frameworkModule).Output()
+	out, err := goCommand(root, nil, "list", "-m", "-f", "{{.Version}} {{.Dir}}", frameworkModule, qrModule).Output()
 	if err != nil {
 		return nil, fmt.Errorf("find the framework: %w", withStderr(err))
 	}
-	version, source, _ := strings.Cut(strings.TrimSpace(string(out)), " ")
+	first, second, _ := strings.Cut(string(out), "\n")
+	version, source, _ := strings.Cut(strings.TrimSpace(first), " ")
+	_, qrSource, _ := strings.Cut(strings.TrimSpace(second), " ")
 	if err := rightFramework(version); err != nil {
 		return nil, err
 	}
-	if source == "" {
-		return nil, fmt.Errorf("the framework %s is not in the module cache: run go mod download", version)
+	if source == "" || qrSource == "" {
+		return nil, fmt.Errorf("the framework %s or %s is not in the module cache: run go mod download", version, qrModule)
 	}
 	files, err := trimmedFiles(source)
 	if err != nil {
+		return nil, err
+	}
+	if err := addQR(files, qrSource); err != nil {
 		return nil, err
 	}
 
@@ -116,8 +125,8 @@ func makeTrimmed(root string) ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
-	return fmt.Appendf(modfile, "\nreplace %s %s => ./%s/go-app\n\nreplace %s => ./%s/uuid\n",
-		frameworkModule, frameworkVersion, dir, uuidModule, dir), nil
+	return fmt.Appendf(modfile, "\nreplace %s %s => ./%s/go-app\n\nreplace %s => ./%s/uuid\n\nreplace %s => ./%s/qr\n",
+		frameworkModule, frameworkVersion, dir, uuidModule, dir, qrModule, dir), nil
 }
 
 func rightFramework(version string) error {
@@ -165,16 +174,20 @@ func trimmedFiles(source string) (map[string][]byte, error) {
 	}
 	// JSON by reflection is 80 kB of the download; the client has a reader of its own.
 	for name, body := range files {
-		body = bytes.Replace(body, []byte("\t\"encoding/json\"\n"), []byte("\t\""+frameworkModule+"/pkg/json\"\n"), 1)
-		files[name] = bytes.Replace(body, []byte("\t\"net/url\"\n"), []byte("\t\""+frameworkModule+"/pkg/url\"\n"), 1)
+		body = importing(body, "encoding/json", frameworkModule+"/pkg/json")
+		body = importing(body, "net/url", frameworkModule+"/pkg/url")
+		body = importing(body, "path/filepath", frameworkModule+"/pkg/filepath")
+		files[name] = importing(body, "fmt", frameworkModule+"/pkg/fmt")
 	}
 	for from, to := range map[string]string{
-		"escape.go.txt": "go-app/pkg/escape/escape.go",
-		"json.go.txt":   "go-app/pkg/json/json.go",
-		"url/url.go":    "go-app/pkg/url/url.go",
-		"route.go.txt":  "go-app/pkg/app/route.go",
-		"client.go.txt": "go-app/pkg/app/client.go",
-		"uuid.go.txt":   "uuid/uuid.go",
+		"escape.go.txt":   "go-app/pkg/escape/escape.go",
+		"filepath.go.txt": "go-app/pkg/filepath/filepath.go",
+		"fmt.go.txt":      "go-app/pkg/fmt/fmt.go",
+		"json.go.txt":     "go-app/pkg/json/json.go",
+		"url/url.go":      "go-app/pkg/url/url.go",
+		"route.go.txt":    "go-app/pkg/app/route.go",
+		"client.go.txt":   "go-app/pkg/app/client.go",
+		"uuid.go.txt":     "uuid/uuid.go",
 	} {
 		body, err := standIns.ReadFile("trim/" + from)
 		if err != nil {
@@ -183,6 +196,25 @@ func trimmedFiles(source string) (map[string][]byte, error) {
 		files[to] = body
 	}
 	return files, nil
+}
+
+// importing has a file import another package of the same name.
+func importing(file []byte, from, to string) []byte {
+	return bytes.Replace(file, []byte("\t\""+from+"\"\n"), []byte("\t\""+to+"\"\n"), 1)
+}
+
+// addQR adds the packages that make QR codes, with the same stand-in for printing: two of
+// their files would bring the standard one back.
+func addQR(files map[string][]byte, source string) error {
+	for _, name := range []string{"go.mod", "LICENSE", "coding/qr.go", "gf256/gf256.go"} {
+		body, err := os.ReadFile(filepath.Join(source, filepath.FromSlash(name)))
+		if err != nil {
+			return fmt.Errorf("%s is not as it was: %w", qrModule, err)
+		}
+		files["qr/"+name] = importing(body, "fmt", qrModule+"/fmt")
+	}
+	files["qr/fmt/fmt.go"] = files["go-app/pkg/fmt/fmt.go"]
+	return nil
 }
 
 // goCommand prepares a go command in the module's root, free of settings from

@@ -8,7 +8,9 @@ import (
 	"go/token"
 	"html"
 	"os"
+	"os/exec"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -37,7 +39,7 @@ func TestTrimmedFilesAreWholeAndOurs(t *testing.T) {
 		if strings.HasSuffix(name, ".go") {
 			_, err := parser.ParseFile(token.NewFileSet(), name, body, parser.ImportsOnly)
 			assert.NoError(t, err, name)
-			for _, gone := range []string{`"net/http"`, `"text/template"`, `"regexp"`, `"html"`, `"crypto/aes"`} {
+			for _, gone := range []string{`"net/http"`, `"text/template"`, `"regexp"`, `"html"`, `"crypto/aes"`, `"fmt"`, `"os"`} {
 				assert.NotContains(t, string(body), "\t"+gone, name)
 			}
 		}
@@ -87,4 +89,64 @@ func FuzzEscape(f *testing.F) {
 			t.Fatalf("%q: %q, the standard library says %q", s, got, want)
 		}
 	})
+}
+
+// What prints a time of the standard library, and what makes a function of a method, is
+// empty in the page's program; so nothing that is linked may ask for it by name.
+func TestThePagePrintsNoTimes(t *testing.T) {
+	files, err := clientList(moduleFolder(t), false, "-f", `{{if not .Standard}}{{$d := .Dir}}{{range .GoFiles}}{{$d}}/{{.}} {{end}}{{end}}`)
+	require.NoError(t, err)
+	require.Greater(t, len(files), 100)
+	asked := regexp.MustCompile(`\.(AppendFormat|MethodByName|MakeFunc|Method\([0-9a-z]+\))|\btime\.(Parse|Local|UTC|Date|LoadLocation)\b|\.Format\(`)
+	for _, file := range files {
+		body, err := os.ReadFile(file)
+		require.NoError(t, err)
+		if bytes.Contains(body, []byte("\t\"time\"\n")) || bytes.Contains(body, []byte("\t\"reflect\"\n")) {
+			assert.NotRegexp(t, asked, string(body), file)
+		}
+	}
+	assert.Regexp(t, asked, "time.Now().Format(layout)")
+}
+
+func moduleFolder(t *testing.T) string {
+	t.Helper()
+	root, err := moduleRoot()
+	require.NoError(t, err)
+	return root
+}
+
+// The stand-in for printing says the framework's errors in words.
+func TestTheStandInPrints(t *testing.T) {
+	body, err := standIns.ReadFile("trim/fmt.go.txt")
+	require.NoError(t, err)
+	dir := t.TempDir()
+	require.NoError(t, write(filepath.Join(dir, "go.mod"), []byte("module stand\n\ngo 1.26\n")))
+	require.NoError(t, write(filepath.Join(dir, "fmt", "fmt.go"), body))
+	require.NoError(t, write(filepath.Join(dir, "main.go"), []byte(`package main
+
+import (
+	"errors"
+	"os"
+	"reflect"
+
+	"stand/fmt"
+)
+
+type part struct {
+	Line string
+	Tags map[string]any
+	Of   error
+}
+
+func main() {
+	os.Stdout.WriteString(fmt.Sprintf("%s:%v 100%% %+v", "a.go", 7, part{"b", map[string]any{"type": reflect.TypeOf(1)}, errors.New("broken")}))
+	os.Stdout.WriteString(fmt.Sprint(nil, true, 2.5, uint8(3)) + string(fmt.Appendf([]byte("x"), "%v")) + fmt.Errorf("no %d", -1).Error())
+}
+`)))
+	run := exec.Command("go", "run", ".")
+	run.Dir = dir
+	run.Env = append(os.Environ(), "GOFLAGS=", "GOWORK=off")
+	out, err := run.CombinedOutput()
+	require.NoError(t, err, string(out))
+	assert.Equal(t, "a.go:7 100% Line: b; Tags: type = int, ; Of: broken; <nil>true2.53xno -1", string(out))
 }

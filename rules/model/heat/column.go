@@ -37,12 +37,16 @@ func (c *column) advance(g *grid, top surface) {
 func (c *column) below(g *grid) (rest float64) {
 	t, b := &c.temperature, &c.beta
 	last := g.nodes - 1
-	b[last] = g.fromAbove[last]*t[last-1] + g.own[last]*t[last]
-	for i := last - 1; i > 0; i-- {
-		b[i] = g.fromAbove[i]*t[i-1] + g.own[i]*t[i] + g.fromBelow[i]*t[i+1] + g.rises[i]*b[i+1]
+	under, here, above := 0.0, t[last], t[last-1]
+	beta := g.fromAbove[last]*above + g.own[last]*here
+	b[last] = beta
+	for i := last - 1; i > 0 && i < maxNodes; i-- { // what the next node needs stays at hand: to read it back costs more than to work it out
+		under, here, above = here, above, t[i-1]
+		beta = g.fromAbove[i]*above + g.own[i]*here + g.fromBelow[i]*under + g.rises[i]*beta
+		b[i] = beta
 	}
 	explicit := 1 - g.theta
-	return g.storage[0]*t[0] + explicit*(c.flux-g.link[0]*(t[0]-t[1])) + g.theta*g.link[0]*b[1]
+	return g.storage[0]*t[0] + explicit*(c.flux-g.link[0]*(t[0]-t[1])) + g.theta*g.link[0]*beta
 }
 
 // settle takes the new surface temperature and fills in the nodes below. If any
@@ -50,11 +54,12 @@ func (c *column) below(g *grid) (rest float64) {
 func (c *column) settle(g *grid, surface float64) bool {
 	n := &c.next
 	n[0] = surface
-	coldest := surface
-	for i := 1; i < g.nodes; i++ {
-		n[i] = g.alpha[i]*n[i-1] + c.beta[i]
-		if n[i] < coldest {
-			coldest = n[i]
+	coldest, t := surface, surface
+	for i := 1; i < g.nodes && i < maxNodes; i++ {
+		t = g.alpha[i]*t + c.beta[i]
+		n[i] = t
+		if t < coldest {
+			coldest = t
 		}
 	}
 	if coldest < 0 {

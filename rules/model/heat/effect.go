@@ -58,6 +58,16 @@ func NewReference(list []Cover, leader int, loam Soil) (*Reference, error) {
 	return &Reference{r, covers}, nil
 }
 
+// CoversOf are covers whose own effects at the reference state are known: what
+// [Covers.Modelled] of a [Reference] of the same list, leader and loam gave.
+func CoversOf(list []Cover, leader int, modelled [][Depths]float64) *Covers {
+	return &Covers{list, leader, modelled}
+}
+
+// Modelled is the model's own effect of each cover at the reference state, film minus
+// bare, K at 5 and 10 cm; nil until its reference is done.
+func (c *Covers) Modelled() [][Depths]float64 { return c.modelled }
+
 // Step runs at most so many days and reports whether all is done.
 func (r *Reference) Step(days int) (done bool) {
 	if !r.runner.advance(days) {
@@ -74,9 +84,6 @@ func (r *Reference) Step(days int) (done bool) {
 	}
 	return true
 }
-
-// Progress is the share of the work done, 0–1.
-func (r *Reference) Progress() float64 { return r.runner.Progress() }
 
 // Covers is the result. Runs may be set up with it at once; Step must have
 // reported done before one of them ends.

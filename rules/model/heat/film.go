@@ -52,9 +52,19 @@ func (c *Cover) Check() error {
 	return nil
 }
 
+// twin is the place in the results of the first cover of the same optics.
+func (c *Covers) twin(f int) int {
+	for i := range c.list {
+		if c.list[i].Optics == c.list[f-1].Optics {
+			return i + 1
+		}
+	}
+	return f
+}
+
 // Covers is a list of films ready to be run: with the model's own effect of each
 // at the reference state, which their published effects are carried by. Make it
-// with [NewReference].
+// with [NewReference], or with [CoversOf] where that was worked out before.
 type Covers struct {
 	list   []Cover
 	leader int // the film whose effect the others' are carried beside

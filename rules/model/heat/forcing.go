@@ -60,7 +60,9 @@ func (s *site) day(d *airDay, hours []hour) {
 	rise = math.Max(3, math.Min(9, rise)) // polar day and night keep a mild rhythm
 	high := 0.0
 	for k := range hours {
-		high += math.Max(0, sky.SinElevation(s.latitude, d.dayOfYear, float64(k+1)*dt))
+		sine := math.Max(0, sky.SinElevation(s.latitude, d.dayOfYear, float64(k+1)*dt))
+		high += sine
+		hours[k].solar = sine // until what a sine is worth is known
 	}
 	perSine := 0.0
 	if high > 0 {
@@ -74,7 +76,7 @@ func (s *site) day(d *airDay, hours []hour) {
 		h := float64(k+1) * dt
 		w := &hours[k]
 		w.air = d.airAt(h, rise)
-		sine := math.Max(0, sky.SinElevation(s.latitude, d.dayOfYear, h))
+		sine := w.solar
 		w.solar = open * perSine * sine
 		black := w.air + kelvin
 		black = stefanBoltzmann * black * black * black * black

@@ -76,6 +76,10 @@ func (c *column) advanceFrozen(g *grid, top surface) (flux float64) {
 				t = c.alpha[i]*t + c.beta[i]
 			}
 			guess := c.next[i]
+			if guess >= 0 && t >= 0 { // thawed before and after: the straight line is the truth
+				kept[i], c.next[i] = g.storage[i]*t, t
+				continue
+			}
 			kept[i] = g.heat(i, guess) + g.slope(i, guess)*(t-guess)
 			worst = max(worst, math.Abs(g.temperature(i, kept[i])-t))
 			switch {
@@ -120,7 +124,8 @@ func (c *column) belowFrozen(g *grid) (coefficient, rest float64) {
 		if i == 0 {
 			return diagonal, known
 		}
-		c.alpha[i], c.beta[i] = g.theta*g.link[i-1]/diagonal, known/diagonal
+		pivot := 1 / diagonal
+		c.alpha[i], c.beta[i] = g.theta*g.link[i-1]*pivot, known*pivot
 		up = above
 	}
 }

@@ -281,6 +281,13 @@ func (r *Runner) runDay() {
 			}
 			continue
 		}
+		if twin := r.covers.twin(f); twin != f { // films of the same optics are the same to the physics
+			r.columns[f] = r.columns[twin]
+			for d := range Depths {
+				r.pure[f][d].copyDay(&r.pure[twin][d], r.day)
+			}
+			continue
+		}
 		v := newCover(r.covers.list[f-1].Optics, r.albedo, gap, r.wetness)
 		r.runCovered(f, &v, hours)
 	}

@@ -190,9 +190,13 @@ func (w *work) checks() {
 		return
 	}
 	saved := round(w.savedAgainstSprinklers(), stepShare)
+	amount := unit.Of(saved)
+	if saved < 1 { // a salty water's leaching takes it all
+		amount = unit.Of("none")
+	}
 	w.plan.Checks = append(w.plan.Checks, Check{
 		ID:   "half-the-water",
-		Says: unit.Say("Claim: drip can save up to half the water. Against sprinklers that use 70% well, on bare ground, yours saves {} over the season.", saved),
+		Says: unit.Say("Claim: drip can save up to half the water. Against sprinklers that use 70% well, on bare ground, yours saves {} over the season.", amount),
 		Ours: unit.Of(saved), Low: unit.Of(unit.Percent(0)), High: unit.Of(unit.Percent(50)),
 		Agrees: saved >= 0 && saved <= 50,
 		Source: "common practice, no source",

@@ -1,0 +1,1 @@
+// Empty: with it the compiler lets setGCPercent stand without a body.
