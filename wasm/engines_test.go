@@ -101,7 +101,7 @@ const beside = `((group) => {
 })`
 
 // Every day: each engine starts the program, draws what was prerendered with one look,
-// answers a change and keeps it.
+// answers a change, takes a date that is typed by keys, and keeps both.
 func TestEveryEngineStartsAndAnswers(t *testing.T) {
 	built := browsertest.Make(t, nil)
 	for _, engine := range webdriver.Engines {
@@ -130,6 +130,12 @@ func TestEveryEngineStartsAndAnswers(t *testing.T) {
 			r.Choose("#f-crop", "carrot")
 			assert.Contains(t, r.moved(), "do not lay film here")
 			r.Wait("it to be kept", keptField+`.includes("carrot")`)
+
+			p.Do(`document.querySelector("#f-plant-on").focus()`)
+			p.Type("6/10/2027\uE004") // and Tab: WebKit reports a date when its box is left
+			r.Wait("the date that was typed", `document.querySelector("#f-plant-on").value === "2027-06-10"`)
+			r.Wait("it in words", `document.querySelector("#f-plant-on ~ .in-words").textContent === "June 10"`)
+			r.Wait("it to be kept", keptField+`.includes("2027-06-10")`)
 		})
 	}
 }
@@ -323,26 +329,6 @@ func TestNothingJumpsOnTheWayUp(t *testing.T) {
 				t.Logf("%s %s: %.1f px", engine, path, most)
 				assert.True(t, 0 <= most && most < 20, "%s: %.1f px", path, most)
 			}
-		})
-	}
-}
-
-// A date typed by keys is that date.
-func TestADateTypedByKeysInEveryEngine(t *testing.T) {
-	t.Parallel()
-	s := browsertest.Serve(t, browsertest.Make(t, nil))
-	for _, engine := range webdriver.Engines {
-		t.Run(string(engine), func(t *testing.T) {
-			p := webdriver.Open(t, engine, webdriver.Options{})
-			p.Size(820, 1000)
-			r := driven(p, s)
-			r.open("/")
-			r.whole()
-			p.Do(`document.querySelector("#f-plant-on").focus()`)
-			p.Type("6/10/2027\uE004") // and Tab: WebKit reports a date when its box is left
-			r.Wait("the date", `document.querySelector("#f-plant-on").value === "2027-06-10"`)
-			r.Wait("it to be kept", keptField+`.includes("2027-06-10")`)
-			r.Wait("it in words", `document.querySelector("#f-plant-on ~ .in-words").textContent === "June 10"`)
 		})
 	}
 }
