@@ -6,7 +6,9 @@ import (
 	"fmt"
 	"net/http"
 	"net/http/httptest"
+	"strings"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -90,6 +92,20 @@ func TestACardOfOnesOwnField(t *testing.T) {
 
 	news := b.Foreign(newsletter(t, b.URL+"/card#f="+link))
 	news.Wait("a number from the program's card", `said.length > 0 && said.every((n) => typeof n === "number")`)
+
+	// While the table is on its way the card is a line; no host's frame shrinks to that.
+	b.Fault(func(_ http.ResponseWriter, r *http.Request) bool {
+		if strings.Contains(r.URL.Path, "/normals-") {
+			time.Sleep(2 * time.Second)
+		}
+		return false
+	})
+	news = b.Foreign(newsletter(t, b.URL+"/card#f="+casefile.Link(&c)))
+	news.Wait("the answers’ height after the example's", `said.length > 1`)
+	news.Wait("the frame to rest", `new Promise((r) => { const n = said.length; setTimeout(() => r(n === said.length), 3000); })`)
+	for _, height := range browsertest.Eval[[]float64](news, `said`) {
+		assert.GreaterOrEqual(t, height, 200.0)
+	}
 }
 
 // The QR code of the link has the size that the standard gives for its length; what
