@@ -213,7 +213,9 @@ func (p *waterRoom) Render() app.UI {
 		app.Raw(p.week()),
 		s.reading(),
 		&laterPart{S: s, To: onAdvice, ID: "week-days", Title: "What your bed holds", Part: func() app.UI { return &weekPart{S: s} }},
-		app.Raw(`<section class="tile paper-only"><h2>Minutes a day, month by month</h2>`+monthsSVG(&w.plan, s.system)+`</section>`),
+		only(s.c.Days == "", func() app.UI { // days that are written down take its place on the paper
+			return app.Raw(`<section class="tile paper-only"><h2>Minutes a day, month by month</h2>` + monthsSVG(&w.plan, s.system) + `</section>`)
+		}),
 		app.Details().ID("water-whole").Open(w.plan.Verdict == water.DoesNotFit).Class("fold").Body(
 			app.Summary().Body(plain("The whole plan: months, zones, pressure, soil, salt "), app.Small().Text(v.lead())),
 			app.Div().Class(class).ID("water-plan").TabIndex(-1).Body(

@@ -3,6 +3,7 @@
 package main
 
 import (
+	"regexp"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -51,6 +52,8 @@ func TestThisWeekFromDaysThatAreWrittenDown(t *testing.T) {
 	assert.NotEqual(t, usual, p.Text("#week-today"))
 	assert.Empty(t, browsertest.Eval[string](p, `document.querySelector("#week-highs").value`))
 	p.Screenshot("week-820")
+	p.Do(`document.querySelector("#week-form").open = false`)
+	assert.Len(t, regexp.MustCompile(`/Type\s*/Page[^s]`).FindAll(p.PrintLetter("print-week-letter"), -1), 1, "the week prints on one page")
 
 	p.Do(`document.querySelector("#week-form").open = true`)
 	typeWeek(p, "week-sheet", "date high low\n2026-07-24 99 74\n")
