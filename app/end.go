@@ -71,5 +71,5 @@ func (p *endPart) limits(a *plan.Advice) app.UI {
 }
 
 func (p *endPart) sources(a *plan.Advice) app.UI {
-	return app.Details().ID("sources-list").Class("fold").Body(summary("Who says so: all sources"), app.Raw(sourcesHTML(a.Sources)))
+	return app.Details().ID("sources-list").Class("fold").Body(summary("Who says so: all sources"), app.Raw(p.S.sourcesHTML(a.Sources)))
 }

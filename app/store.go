@@ -41,8 +41,9 @@ type store struct {
 	system  unit.System
 	example bool // nothing of the grower's own has been typed yet
 	places  *normals.Table
-	noPlace bool   // the normals could not be loaded
-	note    string // what the page has to tell, such as where the field came from
+	texts   map[string]string // of sources, by id: see sourceTexts
+	noPlace bool              // the normals could not be loaded
+	note    string            // what the page has to tell, such as where the field came from
 	noteBad bool
 	waiting string // the address of a link whose station has not come yet
 	linked  bool   // the field came with the address and is as it came

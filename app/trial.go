@@ -56,9 +56,10 @@ func (p *trialRoom) Render() app.UI {
 	for i, film := range ways {
 		on := slices.Contains(films, film)
 		taps[i] = tap(trialFilm(film), unit.Capital(table.Films[film].Name), "", on, func() {
-			for _, f := range films { // those that ranked first become the grower's own
+			for _, f := range p.tried(rules.Ways(s.advice)) { // those that ranked first become the grower's own
 				s.ticks[trialFilm(f)] = true
 			}
+			p.told = nil
 			s.tick(trialFilm(film), !on)
 		})
 	}
@@ -82,9 +83,9 @@ func (p *trialRoom) Render() app.UI {
 	for i, text := range p.told {
 		result[i] = paragraph(text)
 	}
-	parts = append(parts, para("number", "Shows "+unit.Of(t.Least).In(s.system)+" or more"), app.Ul().ID("trial-says").Body(says...),
+	parts = append(parts, para("lead", "Shows a difference of "+unit.Of(t.Least).In(s.system)+" or more"), app.Ul().ID("trial-says").Body(says...),
 		heading2("What goes where, and what it gave"), p.plots(&t),
-		box("buttons", press("trial-read", "What did it show?", func() { p.read(&t) })),
+		box("buttons", press("trial-read", "What did it show?", p.read)),
 		app.Div().Role("status").ID("trial-told").Body(result...))
 	return app.Section().ID("trial").Class("sheet").Body(parts...)
 }
@@ -100,11 +101,15 @@ func (p *trialRoom) plots(t *rules.FilmTrial) app.UI {
 			app.Th().Scope("row").Text(strconv.Itoa(plot.Block)), app.Td().Text(strconv.Itoa(plot.Bed)), app.Td().Text(name), app.Td().Text(from+" – "+to),
 			app.Td().Body(asked("", &textBox{S: p.S, ID: trialBox(plot), Type: "text", Label: "Yield, bed " + strconv.Itoa(plot.Bed) + ", from " + from, Describe: "trial-told"})))
 	}
-	return listed("table", "Plots", list, "Block", "Bed", "Film", "Tally", "Yield, any unit")
+	return listed("scroll", "Plots", list, "Block", "Bed", "Film", "Tally", "Yield, any unit")
 }
 
 // read analyses the boxes: whole blocks alone, each with a plain number in every box.
-func (p *trialRoom) read(t *rules.FilmTrial) {
+func (p *trialRoom) read() {
+	t, err := rules.TryFilms(p.S.advice, p.tried(rules.Ways(p.S.advice)))
+	if err != nil {
+		return
+	}
 	p.told = nil
 	say := func(text string) { p.told = append(p.told, text) }
 	var yield [][]float64

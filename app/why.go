@@ -243,29 +243,71 @@ func (p *whyRoom) sources(list []*table.Source) app.UI {
 	if app.IsServer { // the prerendered page leaves it to the program
 		list = nil
 	}
-	return app.Details().ID("sources-list").Body(summary("Who says so"), app.Raw(sourcesHTML(list)))
+	return app.Details().ID("sources-list").Body(summary("Who says so"), app.Raw(p.S.sourcesHTML(list)))
 }
 
-// sourcesHTML is a list of sources, each once.
-func sourcesHTML(list []*table.Source) string {
+// sourcesHTML is a list of sources, each once. Their texts come as a file when a list is
+// first drawn; without it the list has names and years alone.
+func (s *store) sourcesHTML(list []*table.Source) string {
 	t := &svg{}
 	told := map[*table.Source]bool{}
 	t.raw(`<ul class="sources">`)
-	for _, s := range list {
-		if told[s] {
+	for _, source := range list {
+		if told[source] {
 			continue
 		}
-		told[s] = true
-		t.raw(`<li id="source-`, s.ID, `" tabindex="-1">`, escape(s.Publisher), `: `, escape(s.Title), `, `, escape(s.Year), `. `, escape(sentence(s.Where)), `. `, escape(sentence(s.Mark.String())), `. `)
-		if s.Linked() {
-			t.raw(`<a href="`, escape(s.Address), `">`, escape(s.Address), `</a>`)
+		told[source] = true
+		title, where, found := source.Title, source.Where, source.Found()
+		if title == "" {
+			title, where, found = s.sourceTexts(source.ID)
+		}
+		t.raw(`<li id="source-`, source.ID, `" tabindex="-1">`, escape(source.Publisher), `: `, escape(title), `, `, escape(source.Year), `. `, escape(sentence(where)), `. `, escape(sentence(source.Mark.String())), `. `)
+		if strings.HasPrefix(found, "http") {
+			t.raw(`<a href="`, escape(found), `">`, escape(found), `</a>`)
 		} else {
-			t.raw(escape(sentence(s.Found())), `.`)
+			t.raw(escape(sentence(found)), `.`)
 		}
 		t.raw(`</li>`)
 	}
 	t.raw(`</ul>`)
 	return t.b.String()
+}
+
+// sourceTexts are title, place and address of a source, once they are there.
+func (s *store) sourceTexts(id string) (title, where, found string) {
+	if s.texts == nil {
+		s.texts = map[string]string{"": "its title is loading"}
+		s.loadSources()
+	}
+	title, rest, _ := strings.Cut(s.texts[id], "\t")
+	where, found, _ = strings.Cut(rest, "\t")
+	if title == "" {
+		title = s.texts[""]
+	}
+	return title, where, found
+}
+
+// loadSources fetches the texts, which the worker keeps for the field, and has the lists
+// drawn anew.
+func (s *store) loadSources() {
+	read := app.FuncOf(func(_ app.Value, args []app.Value) any {
+		for line := range strings.Lines(args[0].String()) {
+			id, rest, _ := strings.Cut(strings.TrimSuffix(line, "\n"), "\t")
+			s.texts[id] = rest
+		}
+		s.tell(onAdvice | onAnswer)
+		return nil
+	})
+	answered := app.FuncOf(func(_ app.Value, args []app.Value) any {
+		if args[0].Get("ok").Truthy() { // an error has none
+			args[0].Call("text").Call("then", read)
+		} else {
+			s.texts[""] = "its title could not be loaded"
+			s.tell(onAdvice | onAnswer)
+		}
+		return nil
+	})
+	app.Window().Call("fetch", app.Getenv("file:sources.tsv")).Call("then", answered).Call("catch", answered)
 }
 
 // laterPart is a part that is drawn after all that answers the grower, when its turn

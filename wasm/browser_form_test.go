@@ -183,6 +183,9 @@ func TestEveryFactorLeadsToItsSource(t *testing.T) {
 	require.Greater(t, n, 10)
 	bare := browsertest.Eval[int](p, `[...document.querySelectorAll(".factors li")].filter((l) => !l.querySelector("cite a") && !l.textContent.includes("Nothing speaks")).length`)
 	assert.Zero(t, bare, "factors without a source")
+	p.Do(`document.querySelector("#sources-list").open = true`)
+	p.WaitText("#sources-list", "https://") // the texts come as a file of their own
+	assert.NotContains(t, p.Text("#sources-list"), "its title is loading")
 }
 
 // What the reader unfolds in a balance stays unfolded when the answer changes.

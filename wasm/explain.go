@@ -72,6 +72,11 @@ var lists = map[string]func(io.Writer){
 		for i := range field.Inputs {
 			fmt.Fprintf(w, "%-30s %s: %s\n", field.Inputs[i].Name, field.Inputs[i].Label, field.Inputs[i].Allowed())
 		}
+		fmt.Fprintf(w, "%-30s %s\n", "days", "A list of days of the season, in order, each with \"on\", its date, and any of:")
+		for i := range field.DayColumns {
+			c := &field.DayColumns[i]
+			fmt.Fprintf(w, "  %-28s %s: %g to %g\n", c.Name, c.Label, c.Low, c.High)
+		}
 	},
 	"sources": func(w io.Writer) {
 		for _, s := range table.Sources {

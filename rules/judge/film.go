@@ -96,10 +96,14 @@ var filmRules = [...]*Rule{
 			case best.Given(): // okra and its like want more heat than tomatoes
 				from += max(0, best.High-unit.Celsius(paleTop))
 			}
-			if float64(f.AirSetting.Minus(from)) < tellable {
+			over := float64(f.AirSetting.Minus(from))
+			if cool := paleFrom - float64(f.AirSetting); cool >= tellable && f.Crop.Warm && !f.Autumn && film(o) == table.WhiteOnBlack {
+				return against(saturate(cool, paleHalf), "Air in the first weeks usually averages {}: guides lay black film until it is {}.", f.AirSetting, unit.Celsius(paleFrom))
+			}
+			if over < tellable {
 				return silent()
 			}
-			fit := saturate(float64(f.AirSetting.Minus(from)), paleHalf)
+			fit := saturate(over, paleHalf)
 			switch film(o) {
 			case table.WhiteOnBlack:
 				if !f.Crop.Warm && f.MeanUnder[o] < f.MeanUnder[facts.Bare] {

@@ -39,6 +39,7 @@ const (
 	largeByHand           = unit.SquareMetres(0.5 * unit.SquareMetresPerAcre)
 	outOfSeason           = 75   // days from the wanted day to the next that will do
 	crownDays             = 28   // that strawberries want before hard frost
+	pickingPays           = 14   // days of picking before frost, below which a crop picked for weeks hardly pays
 	shortThirds           = 2    // of the days to harvest that must be left before autumn frost
 	hotDays               = 30   // of the first 60 above the ceiling under white film: half
 	wornCover             = 70   // percent of the old film whole
@@ -191,11 +192,14 @@ var gates = [...]*Rule{
 			if f.FreeDays == facts.Never {
 				return silent()
 			}
-			left, least := f.FreeDays, f.CropDays*shortThirds/3
+			left, least, picking := f.FreeDays, f.CropDays*shortThirds/3, unit.Days(0)
+			if f.Crop.Group == table.Fruiting || f.Crop.Group == table.Vine {
+				picking = pickingPays
+			}
 			switch {
 			case left < least && forbidding(o):
 				return rulesOut("Only {} are left before the usual first frost, and the first harvest of {} takes about {}.", left, f.Crop.Name, f.CropDays)
-			case left < f.CropDays && careful(o):
+			case left < f.CropDays+picking && careful(o):
 				return rulesOut("Only {} are left before the usual first frost, and the first harvest of {} takes about {}. Have covers ready.", left, f.Crop.Name, f.CropDays)
 			}
 			return silent()
@@ -206,7 +210,7 @@ var gates = [...]*Rule{
 				return rulesOut("Only {} are left before the usual hard frost; published last days fall four to eight weeks before it. Lay row covers this fall, and expect fewer berries.", f.FreeDays)
 			}
 			return silent()
-		}, &table.StrawberryDates, &table.StrawberryLate),
+		}, &table.StrawberryDates),
 	gate("always-frost", "No frost-free season", "Tender leaves need a season without frost.", "tomato-high-valley",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.FrostKind == weather.FrostAlways && f.Crop.Hardiness >= table.Tender && forbidding(o) {

@@ -192,7 +192,7 @@ func Judgements() []unit.Judgement {
 	list := []unit.Judgement{
 		{ID: "film-days-half", Means: "days earlier, or later, that count half", Value: daysHalf, Unit: "days"},
 		{ID: "film-heat-half", Means: "days lost to heat that count half", Value: heatHalf, Unit: "days"},
-		{ID: "film-pale-from", Means: "usual air at planting above which white begins to count under warm crops: in Delaware guides change in mid-June, at 22 °C", Value: paleFrom, Unit: "°C", Source: table.LateSwitch.Named()},
+		{ID: "film-pale-from", Means: "usual air at planting above which white begins to count under warm crops, and below which spring keeps to black: in Delaware guides change in mid-June, at 22 °C", Value: paleFrom, Unit: "°C", Source: table.LateSwitch.Named()},
 		{ID: "film-pale-top", Means: "top of the best months of the crops that the guides name, tomato and pepper; what a crop bears beyond it puts white off as far", Value: paleTop, Unit: "°C", Source: table.LateSwitch.Named()},
 		{ID: "film-pale-half", Means: "degrees above it, or above a cool crop's best months, at which white counts half", Value: paleHalf, Unit: "°C"},
 		{ID: "film-silver-in-heat", Means: "what silver counts beside white in heat: guides name white, and keep silver for insects", Value: silverPale, Unit: "share"},
@@ -354,6 +354,7 @@ func Judgements() []unit.Judgement {
 		{ID: "gate-large-by-hand", Means: "of bed by hand above which care is asked for: half an acre", Value: float64(largeByHand), Unit: "m²"},
 		{ID: "gate-out-of-season", Means: "from the wanted day to the next that will do above which it is out of season", Value: outOfSeason, Unit: "days"},
 		{ID: "gate-crown-days", Means: "that strawberries want before the usual hard frost: eight published last days fall 29 to 55 days before it", Value: crownDays, Unit: "days", Source: table.StrawberryDates.Named()},
+		{ID: "gate-picking-pays", Means: "of picking before fall frost, below which a crop that is picked for weeks asks for care", Value: pickingPays, Unit: "days"},
 		{ID: "gate-short-season", Means: "thirds of the days to harvest that must be left before autumn frost", Value: shortThirds},
 		{ID: "gate-hot-days", Means: "of the first 60 above the ceiling under white film above which care is asked for", Value: hotDays, Unit: "days"},
 		{ID: "gate-worn", Means: "of the old film whole below which care is asked for", Value: wornCover, Unit: "%"},

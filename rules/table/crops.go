@@ -334,7 +334,7 @@ var Crops = [...]Crop{
 		ID: "strawberry", Name: "strawberries", Family: "Rosaceae", Group: Berry, Start: Transplant,
 		Hardiness: Hardy, HardinessFrom: class(&Memory, FromMemory),
 		WeeksToFrost:       number(-4, -2, &Memory, FromMemory),
-		SetBelow:           celsiusNoted(f70, f82, &StrawberryAir, Recomputed, "best with days in the 70s °F and nights in the 50s; runners, not crowns, from days of 80 to 86 and nights of 75 to 78 on; in mild winters by the top of that"),
+		SetBelow:           celsiusNoted(f70, f82, &StrawberryAir, Recomputed, "days in the 70s °F, nights in the 50s; at most 86 and 78, before runners form"),
 		MinSoilTemperature: celsius(f50, f50, &GardenCalendar, Trade), SafeSoilTemperature: celsius(f50, f50, &GardenCalendar, Trade),
 		SeedMinSoilTemperature: celsius(f50, f50, &GardenCalendar, Trade), SeedSafeSoilTemperature: celsius(f50, f50, &GardenCalendar, Trade),
 		RootBest: celsius(f60, f75, &GreenhouseMagazine, Trade), RootCeiling: celsius(27, 29, &Memory, FromMemory),

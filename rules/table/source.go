@@ -2,6 +2,8 @@
 // rows: sources, crops, films, soils, tapes. Adding a row touches one place.
 package table
 
+import "strings"
+
 // Mark says how far a figure may be trusted.
 type Mark uint8
 
@@ -35,9 +37,6 @@ type Source struct {
 	Mark      Mark
 }
 
-// Linked tells whether the address is one that a browser can follow.
-func (s *Source) Linked() bool { return len(s.Address) > 4 && s.Address[:4] == "http" }
-
 // Named is the publication in one line.
 func (s *Source) Named() string { return s.Publisher + ": " + s.Title }
 
@@ -47,6 +46,16 @@ func (s *Source) Found() string {
 		return "No address: " + s.NoAddress
 	}
 	return s.Address
+}
+
+// SourceTexts are the texts of all sources, a line each: id, title, where in it, and where it
+// stands or why nobody can say, cut by tabs. In the page's program these are empty.
+func SourceTexts() string {
+	var b strings.Builder
+	for _, s := range Sources {
+		b.WriteString(s.ID + "\t" + s.Title + "\t" + s.Where + "\t" + s.Found() + "\n")
+	}
+	return b.String()
 }
 
 // Figure is one value with its range and where it comes from. A figure whose
