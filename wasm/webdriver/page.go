@@ -241,11 +241,12 @@ func (p *Page) Popup() {
 	p.goOn(before)
 }
 
-// Tab opens another tab and goes on there. Tabs and Switch lead back.
+// Tab opens another window and goes on there, since a tab that lies behind another is slow.
+// Tabs and Switch lead back.
 func (p *Page) Tab() {
 	p.t.Helper()
 	before := p.Tabs()
-	p.order(newWindow, map[string]any{"type": "tab"})
+	p.order(newWindow, map[string]any{"type": "window"})
 	p.goOn(before)
 }
 

@@ -117,7 +117,7 @@ func (p *Page) webkit() error {
 		}
 		return said.Value, nil
 	}
-	arguments := []string{"--automation", "--full-screen", "--enable-write-console-messages-to-stdout=true"}
+	arguments := []string{"--automation", "--full-screen"}
 	if p.options.Dark {
 		arguments = append(arguments, "--dark-mode")
 	}
