@@ -22,7 +22,7 @@ import (
 // cooling.
 func TestNoFilmIsPraisedForWhatItDoesNotDo(t *testing.T) {
 	praises := 0
-	for at, station := range stations(t, long.Of(6, 40)) {
+	for at, station := range stations(t, long.Of(6, 20)) {
 		c := caseAt(t, station)
 		soil, err := facts.NewSoilYear(c)
 		require.NoError(t, err)

@@ -146,8 +146,8 @@ func TestEveryEngineStartsAndAnswers(t *testing.T) {
 	}
 }
 
-// The main job in the other two engines, on a phone and on a tablet: the first visit, the
-// answers, a change and what it moved, back, kept, without a network, a new version, print,
+// The main job in the other two engines: the first visit and the answers on a tablet and on
+// a phone, a change and what it moved, back, kept, without a network, a new version, print,
 // save, QR code. Every word, the QR code and the file are Chromium's, byte for byte.
 func TestTheMainJobInEveryEngine(t *testing.T) {
 	t.Parallel()
@@ -173,64 +173,64 @@ func TestTheMainJobInEveryEngine(t *testing.T) {
 	c.Close()
 
 	for _, engine := range webdriver.Engines {
-		for _, width := range []int{390, 820} {
-			t.Run(fmt.Sprintf("%s at %d", engine, width), func(t *testing.T) {
-				begun := time.Now()
-				s.Publish(browsertest.Make(t, nil))
-				defer s.Start() // for the next one, wherever this one ends
-				p := webdriver.Open(t, engine, webdriver.Options{})
+		t.Run(string(engine), func(t *testing.T) {
+			begun := time.Now()
+			s.Publish(browsertest.Make(t, nil))
+			defer s.Start() // for the next one, wherever this one ends
+			p := webdriver.Open(t, engine, webdriver.Options{})
+			r := driven(p, s)
+			for _, width := range []int{820, 390} { // the rest on the phone
 				p.Size(width, 1000)
-				r := driven(p, s)
 				r.open("/")
 				r.whole()
-				assert.Equal(t, example, r.answers(), "the example's answers")
-				assert.LessOrEqual(t, webdriver.Eval[int](p, `document.documentElement.scrollWidth - document.documentElement.clientWidth`), 0)
-				r.Wait("the site to be kept", `filmfurrow.status.offline === "ready"`)
-				assert.Contains(t, r.text(`document.querySelector("#strip").innerText`), "Ready for the field")
-				if engine == webdriver.WebKit {
-					assert.Contains(t, r.text(`document.querySelector("#strip").innerText`), "deletes it after seven days of use without a visit: put the page on the home screen, or save your fields as a file under “Your fields”.")
-				}
+				assert.Equal(t, example, r.answers(), "the example's answers at %d", width)
+				assert.LessOrEqual(t, webdriver.Eval[int](p, `document.documentElement.scrollWidth - document.documentElement.clientWidth`), 0, "at %d", width)
+			}
+			r.Wait("the site to be kept", `filmfurrow.status.offline === "ready"`)
+			assert.Contains(t, r.text(`document.querySelector("#strip").innerText`), "Ready for the field")
+			if engine == webdriver.WebKit {
+				assert.Contains(t, r.text(`document.querySelector("#strip").innerText`), "deletes it after seven days of use without a visit: put the page on the home screen, or save your fields as a file under “Your fields”.")
+			}
 
-				r.Choose("#f-crop", "summer-squash")
-				assert.Equal(t, moved, r.moved(), "what the change moved")
-				assert.Equal(t, changed, r.answers(), "the answers after the change")
+			r.Choose("#f-crop", "summer-squash")
+			assert.Equal(t, moved, r.moved(), "what the change moved")
+			assert.Equal(t, changed, r.answers(), "the answers after the change")
 
-				r.Click(`.labels a[href^="/why/film"]`)
-				r.Wait("the reasons for the film", `location.pathname === "/why/film" && document.querySelector("#film-balance") !== null && `+drawn)
-				p.Back()
-				r.Wait("the plan again", `location.pathname === "/" && document.querySelector("#verdict h1") !== null`)
+			r.Click(`.labels a[href^="/why/film"]`)
+			r.Wait("the reasons for the film", `location.pathname === "/why/film" && document.querySelector("#film-balance") !== null && `+drawn)
+			p.Back()
+			r.Wait("the plan again", `location.pathname === "/" && document.querySelector("#verdict h1") !== null`)
 
-				r.to("/buy")
-				p.Do(`window.printed = 0, window.print = () => { window.printed++; }`)
-				r.Click("#shopping-print")
-				r.Wait("the print", `window.printed === 1`)
+			r.to("/buy")
+			p.Do(`window.printed = 0, window.print = () => { window.printed++; }`)
+			r.Click("#shopping-print")
+			r.Wait("the print", `window.printed === 1`)
 
-				assert.Equal(t, code, r.qr(), "the QR code")
-				r.menu("/fields")
-				r.Click("#fields-save")
-				assert.Equal(t, file, string(p.Saved("film-and-furrow-fields.json")), "the file")
+			assert.Equal(t, code, r.qr(), "the QR code")
+			r.menu("/fields")
+			r.Click("#fields-save")
+			assert.Equal(t, file, string(p.Saved("film-and-furrow-fields.json")), "the file")
 
-				s.Stop()
-				r.open("/")
-				r.whole()
-				p.Reload()
-				r.whole()
-				assert.Equal(t, "summer-squash", r.text(`document.querySelector("#f-crop").value`), "kept, without a network")
-				assert.Equal(t, changed["/"], r.answers()["/"])
-				if engine == webdriver.WebKit {
-					r.Wait("the day of the last file", `document.querySelector("#strip").innerText.includes("last saved today")`)
-				}
-				s.Start()
+			s.Stop()
+			r.open("/")
+			r.whole()
+			p.Reload()
+			r.whole()
+			assert.Equal(t, "summer-squash", r.text(`document.querySelector("#f-crop").value`), "kept, without a network")
+			assert.Equal(t, changed["/"], r.answers()["/"])
+			if engine == webdriver.WebKit {
+				r.Wait("the day of the last file", `document.querySelector("#strip").innerText.includes("last saved today")`)
+			}
+			s.Start()
 
-				s.Publish(browsertest.NextVersion(t, false))
-				assert.True(t, webdriver.Eval[bool](p, look))
-				r.Wait("the new version to be offered", offered)
-				r.Click("#strip button")
-				r.Wait("the new version", `window.filmfurrow?.status.start === "ready" && `+description+`.includes("`+next+`")`)
-				assert.Equal(t, "summer-squash", r.text(`document.querySelector("#f-crop").value`), "kept over the new version")
-				t.Logf("%.0f s", time.Since(begun).Seconds())
-			})
-		}
+			s.Publish(browsertest.NextVersion(t, false))
+			assert.True(t, webdriver.Eval[bool](p, look))
+			r.Wait("the new version to be offered", offered)
+			r.Click("#strip button")
+			r.Wait("the new version", `window.filmfurrow?.status.start === "ready" && `+description+`.includes("`+next+`")`)
+			assert.Equal(t, "summer-squash", r.text(`document.querySelector("#f-crop").value`), "kept over the new version")
+			t.Logf("%.0f s", time.Since(begun).Seconds())
+		})
 	}
 }
 
