@@ -9,7 +9,6 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"filmfurrow/app"
 	"filmfurrow/wasm/browsertest"
 )
 
@@ -205,9 +204,8 @@ func TestTheWholeJobByKeyboardAlone(t *testing.T) {
 // is read out when it comes; the focus goes in the order of the page.
 func TestLabelsErrorsAndOrder(t *testing.T) {
 	t.Parallel()
-	for _, listed := range app.Pages() {
-		b := browsertest.Open(t)
-		p := b.Whole(820, listed.Path)
+	b := browsertest.Open(t)
+	walk(b, paths(), func(p *browsertest.Page, _ string) {
 		p.Do(unfold)
 		assert.Empty(t, browsertest.Eval[[]string](p, `[...document.querySelectorAll("input, select, textarea")].filter((el) => el.checkVisibility())
 			.filter((el) => !(el.labels?.length && [...el.labels].some((l) => l.textContent.trim())) && !el.getAttribute("aria-label") && !el.getAttribute("aria-labelledby")).map((el) => el.id)`), "controls without a label")
@@ -217,8 +215,7 @@ func TestLabelsErrorsAndOrder(t *testing.T) {
 		// out from one place when the typing has rested.
 		silent := browsertest.Eval[[]string](p, `[...document.querySelectorAll("[id$=-error]")].filter((el) => (el.getAttribute("role") !== "alert") !== el.id.startsWith("f-")).map((el) => el.id)`)
 		assert.Empty(t, silent, "errors that are not read out, or at each key")
-		p.Close()
-	}
+	})
 }
 
 // A picture is drawn of shapes: no text in pictures, and each has a name.
