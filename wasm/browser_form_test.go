@@ -72,6 +72,7 @@ func TestUnitsChangeWhatIsShownAndNeverTheCase(t *testing.T) {
 	p.WaitText("#bed-we-make .label-right", "cm high")
 	view(p, "/details")
 	p.Wait("the field to follow", `document.querySelector("#f-field-bed-length-m").value === "61"`)
+	p.WaitWhole() // nothing that is still to be drawn closes the menu or moves it
 	p.Do(`document.querySelector("#menu").open = true`)
 	p.Click("#units-US")
 	p.Wait("the field to come back as it was", `document.querySelector("#f-field-bed-length-m").value === "200"`)
