@@ -60,12 +60,10 @@ type verdictPart struct {
 }
 
 type answerPart struct {
-	Choice     string       `json:"choice"`
-	Lead       float64      `json:"lead"`
-	Confidence string       `json:"confidence"`
-	Tied       bool         `json:"tied,omitempty"`
-	IfLaid     string       `json:"if_laid,omitempty"` // film is refused: what would be chosen by who lays all the same
-	Ranked     []rankedLine `json:"ranked"`
+	briefPart
+	Tied   bool         `json:"tied,omitempty"`
+	IfLaid string       `json:"if_laid,omitempty"` // film is refused: what would be chosen by who lays all the same
+	Ranked []rankedLine `json:"ranked"`
 }
 
 type thickPart struct {
@@ -87,18 +85,15 @@ type bedPart struct {
 
 type tapePart struct {
 	answerPart
-	Spacing float64 `json:"spacing_m,omitempty"`
-	Flow    float64 `json:"flow_l_h_per_100m,omitempty"`
-	Lines   int     `json:"lines"`
-	Depth   float64 `json:"depth_m"`
-	Offset  float64 `json:"off_plant_line_m"`
+	tapeSold
+	Lines  int     `json:"lines"`
+	Depth  float64 `json:"depth_m"`
+	Offset float64 `json:"off_plant_line_m"`
 }
 
 type waitPart struct {
 	answerPart
-	Days     int      `json:"days"`
-	LayOn    string   `json:"lay_on"` // empty where film is refused
-	PlantOn  string   `json:"plant_on"`
+	briefWait
 	CoversOn string   `json:"covers_floor_on,omitempty"`
 	WarmOn   string   `json:"floor_on,omitempty"`
 	Costs    string   `json:"waiting_longer_costs,omitempty"`
@@ -197,7 +192,7 @@ func fileOf(a *plan.Advice, points []search.TurningPoint) *adviceFile {
 		Thick: thickPart{answerPart: answer(&a.Thickness)},
 		Bed: bedPart{answerPart: answer(&a.Bed), Height: float64(a.Shape.Height), Top: float64(a.Shape.Top), Base: four(float64(a.Shape.Base)),
 			Crown: float64(a.Shape.Crown), Centres: four(float64(a.Shape.Centres)), Needed: float64(a.Shape.Needed), FilmWidth: four(float64(a.Shape.FilmWidth)), Tuck: float64(a.Shape.Tuck)},
-		Tape:    tapePart{answerPart: answer(&a.Tape), Lines: a.TapePlan.Laterals, Depth: four(float64(a.TapePlan.Depth)), Offset: four(float64(a.TapePlan.Offset))},
+		Tape:    tapePart{answerPart: answer(&a.Tape), tapeSold: soldTape(a), Lines: a.TapePlan.Laterals, Depth: four(float64(a.TapePlan.Depth)), Offset: four(float64(a.TapePlan.Offset))},
 		Wait:    wait(a),
 		Warmth:  warmth(a),
 		Turning: turning(points), Water: waterOf(a, &plan),
@@ -205,9 +200,6 @@ func fileOf(a *plan.Advice, points []search.TurningPoint) *adviceFile {
 	}
 	if u, ok := a.ThicknessChosen(); ok {
 		f.Thick.Thickness = four(float64(u))
-	}
-	if t := a.TapePlan.Tape; t != nil {
-		f.Tape.Spacing, f.Tape.Flow = four(float64(t.Spacing)), math.Round(float64(t.Flow)*10)/10
 	}
 	if a.Refused() {
 		f.Shopping = []shoppingLine{}
@@ -254,10 +246,7 @@ func four(v float64) float64 { return math.Round(v*1e4) / 1e4 }
 func bestOf(c *judge.Choice) question.Option { return c.Ranked[0].Option }
 
 func answer(c *judge.Choice) answerPart {
-	p := answerPart{Choice: "none", Lead: c.Lead, Confidence: c.Confidence.String(), Tied: c.Tied, Ranked: make([]rankedLine, 0, len(c.Ranked))}
-	if o, ok := c.Best(); ok {
-		p.Choice = c.Question.Key(o)
-	}
+	p := answerPart{briefPart: brief(c), Tied: c.Tied, Ranked: make([]rankedLine, 0, len(c.Ranked))}
 	for i := range c.Ranked {
 		r := &c.Ranked[i]
 		line := rankedLine{Option: c.Question.Key(r.Option), Score: r.Score, Factors: factors(r.Factors)}
@@ -287,10 +276,7 @@ func factors(list []judge.Factor) []factorLine {
 
 func wait(a *plan.Advice) waitPart {
 	w := &a.WaitPlan
-	p := waitPart{answerPart: answer(&a.Wait), Days: int(w.Days), LayOn: w.LayOn.String(), PlantOn: w.PlantOn.String(), Costs: w.WaitCosts.In(unit.Metric), Ways: phrases(a.CanBeDone())}
-	if a.Refused() { // nothing is laid
-		p.LayOn = ""
-	}
+	p := waitPart{answerPart: answer(&a.Wait), briefWait: briefWaitOf(a), Costs: w.WaitCosts.In(unit.Metric), Ways: phrases(a.CanBeDone())}
 	if w.CoversOn.Given {
 		p.CoversOn = w.CoversOn.Value.String()
 	}

@@ -42,15 +42,20 @@ type briefBed struct {
 }
 
 type briefTape struct {
-	Choice  string  `json:"choice"`
+	Choice string `json:"choice"`
+	tapeSold
+	Lines int `json:"lines"`
+}
+
+// tapeSold is the tape that was chosen, as it is sold; nothing where none fits.
+type tapeSold struct {
 	Spacing float64 `json:"spacing_m,omitempty"`
 	Flow    float64 `json:"flow_l_h_per_100m,omitempty"`
-	Lines   int     `json:"lines"`
 }
 
 type briefWait struct {
 	Days    int    `json:"days"`
-	LayOn   string `json:"lay_on"`
+	LayOn   string `json:"lay_on"` // empty where film is refused
 	PlantOn string `json:"plant_on"`
 }
 
@@ -71,8 +76,8 @@ func EncodeBrief(a *plan.Advice) ([]byte, error) {
 		Verdict: a.Verdict.Question.Key(bestOf(&a.Verdict)),
 		Film:    brief(&a.Film), Surface: brief(&a.Surface),
 		Bed:  briefBed{Height: float64(a.Shape.Height), Top: float64(a.Shape.Top), FilmWidth: four(float64(a.Shape.FilmWidth))},
-		Tape: briefTape{Choice: brief(&a.Tape).Choice, Lines: a.TapePlan.Laterals},
-		Wait: briefWait{Days: int(a.WaitPlan.Days), LayOn: a.WaitPlan.LayOn.String(), PlantOn: a.WaitPlan.PlantOn.String()},
+		Tape: briefTape{Choice: brief(&a.Tape).Choice, tapeSold: soldTape(a), Lines: a.TapePlan.Laterals},
+		Wait: briefWaitOf(a),
 		Water: briefWater{StartEvery: int(a.Water.StartEvery), StartLong: float64(a.Water.StartRun), PeakRun: float64(a.Water.PeakMinutes),
 			RunsADay: a.Water.RunsADay, Fits: a.Water.Fits},
 	}
@@ -88,14 +93,26 @@ func EncodeBrief(a *plan.Advice) ([]byte, error) {
 	if u, ok := a.ThicknessChosen(); ok {
 		f.Thick = four(float64(u))
 	}
-	if t := a.TapePlan.Tape; t != nil {
-		f.Tape.Spacing, f.Tape.Flow = four(float64(t.Spacing)), math.Round(float64(t.Flow)*10)/10
-	}
 	if a.Refused() {
-		f.Wait.LayOn = ""
 		f.Film.Choice = table.NoFilm.Key()
 	}
 	return encodeLine(f)
+}
+
+func soldTape(a *plan.Advice) (p tapeSold) {
+	if t := a.TapePlan.Tape; t != nil {
+		p = tapeSold{four(float64(t.Spacing)), math.Round(float64(t.Flow)*10) / 10}
+	}
+	return p
+}
+
+func briefWaitOf(a *plan.Advice) briefWait {
+	w := &a.WaitPlan
+	p := briefWait{Days: int(w.Days), LayOn: w.LayOn.String(), PlantOn: w.PlantOn.String()}
+	if a.Refused() { // nothing is laid
+		p.LayOn = ""
+	}
+	return p
 }
 
 func brief(c *judge.Choice) briefPart {

@@ -89,17 +89,16 @@ func clock(minutes unit.Minutes) string {
 
 // account is what the running account is worked out with.
 type account struct {
-	a       *Advice
-	p       *WaterPlan
-	in      water.Input
-	season  demand.Season
-	zone    balance.Zone
-	width   float64 // m of bed that is wetted
-	flow    float64 // L/h for 1 m of bed
-	kept    float64 // share of what is pumped that stays with the roots
-	longest unit.Minutes
-	most    unit.Minutes // that a zone can run in a day
-	rows    map[unit.Date]*field.DayRow
+	a      *Advice
+	p      *WaterPlan
+	in     water.Input
+	season demand.Season
+	zone   balance.Zone
+	width  float64      // m of bed that is wetted
+	flow   float64      // L/h for 1 m of bed
+	kept   float64      // share of what is pumped that stays with the roots
+	most   unit.Minutes // that a zone can run in a day
+	rows   map[unit.Date]*field.DayRow
 }
 
 // ThisWeek keeps the account of the water in the bed from the days that were written down:
@@ -117,9 +116,9 @@ func (a *Advice) ThisWeek(p *WaterPlan, s *Shopping, today unit.Date) (ThisWeek,
 	}
 	in := a.Facts.WaterInput()
 	k := account{a: a, p: p, in: in, season: seasonOf(&in), width: float64(soil.Strip.Width), flow: float64(p.Plan.Tape.Flow) / 100,
-		zone:    balance.Zone{Holds: unit.Millimetres(1000 * soil.Water.Available * float64(soil.Depth)), Fraction: in.Depletion.Value},
-		kept:    1 / demand.Gross(1, demand.UsualEfficiency, p.Plan.Demand.Leaching),
-		longest: soil.Longest, most: 24 * 60, rows: map[unit.Date]*field.DayRow{}}
+		zone: balance.Zone{Holds: unit.Millimetres(1000 * soil.Water.Available * float64(soil.Depth)), Fraction: in.Depletion.Value},
+		kept: 1 / demand.Gross(1, demand.UsualEfficiency, p.Plan.Demand.Leaching),
+		most: 24 * 60, rows: map[unit.Date]*field.DayRow{}}
 	if sch := p.Plan.Schedule; sch != nil && len(sch.Zones) > 0 {
 		k.most = unit.Minutes(math.Floor(60 * float64(sch.HoursGiven) / float64(len(sch.Zones))))
 	}
@@ -149,7 +148,6 @@ func (a *Advice) ThisWeek(p *WaterPlan, s *Shopping, today unit.Date) (ThisWeek,
 	}
 	missing = k.read(&w, today, missing)
 	w.Left = k.share(missing)
-	first := true
 	var dry []balance.Day
 	begin := missing
 	for day := range unit.Days(weekDays) {
@@ -158,10 +156,9 @@ func (a *Advice) ThisWeek(p *WaterPlan, s *Shopping, today unit.Date) (ThisWeek,
 			continue
 		}
 		d, b := k.day(on)
-		if first {
+		if len(w.Days) == 0 {
 			w.Stage = stageOf(&k.season.Crop, int(on.Minus(in.PlantOn)))
 			w.Least = unit.Percent(math.Round(100 * (1 - float64(k.zone.Ready(b.Use)/k.zone.Holds))))
-			first = false
 		}
 		dry = append(dry, b)
 		missing = k.fill(&d, b, missing)
@@ -241,8 +238,7 @@ func (k *account) runs(run unit.Minutes, use unit.Millimetres) int {
 	if run <= 0 {
 		return 0
 	}
-	longest := k.longest * unit.Minutes(soilwater.DepletionOn(k.in.Depletion.Value, use)/k.p.Plan.Soil.Depletion)
-	return soilwater.RunsADay(run, longest)
+	return soilwater.RunsADay(run, longestOn(k.p.Plan.Soil, &k.in, use))
 }
 
 // past enters a day that is over.

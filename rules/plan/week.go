@@ -57,6 +57,15 @@ func seasonOf(in *water.Input) demand.Season {
 	return season
 }
 
+// longestOn is the longest run that stays with the roots on a day of such use; 0 where it
+// is not known.
+func longestOn(soil *water.Soil, in *water.Input, use unit.Millimetres) unit.Minutes {
+	if soil == nil || soil.Depletion <= 0 {
+		return 0
+	}
+	return soil.Longest * unit.Minutes(soilwater.DepletionOn(in.Depletion.Value, use)/soil.Depletion)
+}
+
 // WaterWeekOf works the week out that begins on a day: the plan's own demand, day by
 // day, where the plan shows means of months. It is false where no day of it lies
 // between planting and the day on which the water is stopped or the crop's season of
@@ -108,10 +117,7 @@ func (a *Advice) WaterWeekOf(p *WaterPlan, s *Shopping, from unit.Date) (WaterWe
 	if in.Beds.Given && in.BedLength.Given {
 		week.AllBeds = unit.Known(unit.Litres(math.Round(usual * float64(in.BedLength.Value) * float64(in.Beds.Value))))
 	}
-	longest := unit.Minutes(0)
-	if soil := plan.Soil; soil != nil && soil.Depletion > 0 {
-		longest = soil.Longest * unit.Minutes(soilwater.DepletionOn(in.Depletion.Value, use)/soil.Depletion)
-	}
+	longest := longestOn(plan.Soil, &in, use)
 	week.Runs = soilwater.RunsADay(week.Run, longest)
 	week.EachRun = unit.Minutes(math.Round(float64(week.Run) / float64(week.Runs)))
 	week.Every, week.Together = soilwater.Spaced(week.Run, water.LeastRun(plan.Tape.FillMinutes), longest)

@@ -80,8 +80,10 @@ const Sure = 0.05
 // Power is how likely a two-sided test at [Sure] shows a true difference that is so many of
 // its standard errors, with so many degrees of freedom: from the noncentral t distribution,
 // summed over the chi distribution of the error.
-func Power(errors, freedom float64) float64 {
-	t := tOf(Sure, freedom)
+func Power(errors, freedom float64) float64 { return powerPast(tOf(Sure, freedom), errors, freedom) }
+
+// powerPast is [Power] for the t that a test at its level must pass.
+func powerPast(t, errors, freedom float64) float64 {
 	below := func(z float64) float64 { return math.Erfc(-z/math.Sqrt2) / 2 }
 	ln, _ := math.Lgamma(freedom / 2)
 	const steps = 2000

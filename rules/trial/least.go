@@ -15,8 +15,9 @@ func CanShow(blocks, ways int, variation float64) (float64, bool) {
 	if blocks < 2 || ways < 2 {
 		return 0, false
 	}
+	t := tOf(Sure, freedom)
 	of := func(difference float64) float64 {
-		return Power(difference/(variation*math.Sqrt(2/float64(blocks))), freedom)
+		return powerPast(t, difference/(variation*math.Sqrt(2/float64(blocks))), freedom)
 	}
 	low, high := 0.0, variation
 	for of(high) < WantedPower {
