@@ -65,11 +65,7 @@ func advise(args []string, in io.Reader, out, errs io.Writer) int {
 	w := bufio.NewWriter(out)
 	defer w.Flush()
 	if *text {
-		system := unit.Metric
-		if *us {
-			system = unit.US
-		}
-		writeText(w, &a, turner.Points(), turner.Left(), system)
+		writeText(w, &a, turner.Points(), turner.Left(), unitsOf(*us))
 		return 0
 	}
 	file, err := casefile.EncodeAdvice(&a, turner.Points(), turner.Left()...)
@@ -96,6 +92,14 @@ func adviseMany(args []string, in io.Reader, out, errs io.Writer, encode encodin
 		return 1
 	}
 	return 0
+}
+
+// unitsOf are the units that a command prints.
+func unitsOf(us bool) unit.System {
+	if us {
+		return unit.US
+	}
+	return unit.Metric
 }
 
 // readCase reads a little more than the limit, so that a larger file is named

@@ -46,11 +46,8 @@ func stripTrial(args []string, in io.Reader, out, errs io.Writer) int {
 		fmt.Fprintln(errs, "Name one case file, or - for standard input; or give -read a tally sheet.")
 		return 2
 	}
-	system := unit.Metric
-	if *us {
-		system = unit.US
-	}
-	c, err := caseWith(flags.Arg(0), "", system, in)
+	system := unitsOf(*us)
+	c, _, err := caseWith(flags.Arg(0), "", system, in)
 	if err != nil {
 		fmt.Fprintln(errs, err)
 		return 2

@@ -13,6 +13,7 @@ import (
 
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/facts"
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/plan"
 	"filmfurrow/rules/table/normals"
@@ -36,10 +37,7 @@ func week(args []string, in io.Reader, out, errs io.Writer) int {
 		fmt.Fprintln(errs, "Name one case file, or - for standard input.")
 		return 2
 	}
-	system := unit.Metric
-	if *us {
-		system = unit.US
-	}
+	system := unitsOf(*us)
 	now := time.Now()
 	today := unit.On(now.Year(), int(now.Month()), now.Day())
 	if *day != "" {
@@ -49,7 +47,7 @@ func week(args []string, in io.Reader, out, errs io.Writer) int {
 			return 2
 		}
 	}
-	c, err := caseWith(flags.Arg(0), *sheet, system, in)
+	c, ground, err := caseWith(flags.Arg(0), *sheet, system, in)
 	if err != nil {
 		fmt.Fprintln(errs, err)
 		return 2
@@ -58,7 +56,7 @@ func week(args []string, in io.Reader, out, errs io.Writer) int {
 		out.Write(casefile.Encode(&c))
 		return 0
 	}
-	a, err := rules.Advise(c)
+	a, err := rules.AdviseOn(ground, c)
 	if err != nil {
 		fmt.Fprintln(errs, err)
 		return 2
@@ -72,39 +70,43 @@ func week(args []string, in io.Reader, out, errs io.Writer) int {
 	return 0
 }
 
-// caseWith reads a case, and a sheet into it.
-func caseWith(name, sheet string, system unit.System, in io.Reader) (field.Case, error) {
+// caseWith reads a case, and a sheet into it. The sheet is checked against the advice, whose
+// soil year comes back for [rules.AdviseOn]; it is nil where no sheet was read.
+func caseWith(name, sheet string, system unit.System, in io.Reader) (c field.Case, ground *facts.SoilYear, err error) {
 	places, err := normals.Embedded()
 	if err != nil {
-		return field.Case{}, err
+		return c, nil, err
 	}
 	data, err := readCase(name, in)
 	if err != nil {
-		return field.Case{}, err
+		return c, nil, err
 	}
-	c, err := casefile.Decode(data, places)
+	c, err = casefile.Decode(data, places)
 	if err != nil || sheet == "" {
-		return c, err
+		return c, nil, err
 	}
 	text, err := os.ReadFile(sheet)
 	if err != nil {
-		return field.Case{}, err
+		return c, nil, err
 	}
 	rows, wrong := field.ReadSheet(string(text), system)
-	if len(wrong) == 0 {
-		a, err := rules.Advise(c)
-		if err != nil {
-			return field.Case{}, err
-		}
-		plan := a.WaterPlan()
-		list := a.Shopping(&plan)
-		wrong = a.CheckSeason(&list, rows)
-	}
 	if len(wrong) > 0 {
-		return field.Case{}, wrong
+		return c, nil, wrong
+	}
+	if ground, err = facts.NewSoilYear(c); err != nil {
+		return c, nil, err
+	}
+	a, err := rules.AdviseOn(ground, c)
+	if err != nil {
+		return c, nil, err
+	}
+	plan := a.WaterPlan()
+	list := a.Shopping(&plan)
+	if wrong := a.CheckSeason(&list, rows); len(wrong) > 0 {
+		return c, nil, wrong
 	}
 	c.Days = c.Days.With(rows)
-	return c, nil
+	return c, ground, nil
 }
 
 // writeWeek prints the account and the seven days.
