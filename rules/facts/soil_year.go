@@ -114,10 +114,6 @@ func HeatCover(f *table.Film) heat.Cover {
 	}
 }
 
-func heatCovers() *heat.Covers {
-	return heat.CoversOf(coverList(), int(table.Black), modelled[:])
-}
-
 func coverList() []heat.Cover {
 	list := make([]heat.Cover, table.FilmCount)
 	for i := range list {
