@@ -74,41 +74,55 @@ func (s *store) live() {
 	loadNormals(s)
 }
 
-// loadNormals fetches the table of stations, which the worker keeps for the
-// field, and reads it in a quiet moment.
+// loadNormals fetches the table of stations and that of their frost and rain, which the
+// worker keeps for the field, and reads them in a quiet moment. Without the second a
+// station has its temperatures yet.
 func loadNormals(s *store) {
-	missing := func() {
-		s.noPlace = true
-		s.tell(onPlaces)
-		s.openLink(s.waiting)
-	}
-	fail := app.FuncOf(func(app.Value, []app.Value) any {
-		missing()
-		return nil
+	loadTable("frost-rain.csv", func(beside string) {
+		loadTable("normals.csv", func(text string) {
+			table, err := normals.Parse(text)
+			if s.noPlace = err != nil; !s.noPlace {
+				_ = table.Beside(beside) // a damaged table is as good as none
+				s.places = table
+				was := s.c.Place
+				casefile.Locate(&s.c, table)
+				if s.c.Place != was && !s.own { // what the device kept had less of its station
+					s.work()
+				}
+			}
+			s.tell(onPlaces)
+			s.openLink(s.waiting)
+			s.setAside()
+		})
 	})
-	read := app.FuncOf(func(_ app.Value, args []app.Value) any {
-		table, err := normals.Parse(args[0].String())
-		s.places, s.noPlace = table, err != nil
-		if !s.c.Place.HasNormals && !s.own { // what the device kept had no station's row
-			casefile.Locate(&s.c, table)
-			s.work()
-		}
-		s.tell(onPlaces)
-		s.openLink(s.waiting)
-		s.setAside()
+}
+
+// loadTable fetches a file of the site's tables by its name; what could not be had is
+// empty.
+func loadTable(name string, then func(text string)) {
+	var read, answered app.Func
+	done := func(text string) any {
+		read.Release()
+		answered.Release()
+		then(text)
 		return nil
+	}
+	read = app.FuncOf(func(_ app.Value, args []app.Value) any {
+		if args[0].Type() != app.TypeString { // the connexion broke
+			return done("")
+		}
+		return done(args[0].String())
 	})
 	// A callback cannot hand a promise back to the browser through the
 	// framework, so the second step is chained here.
-	answered := app.FuncOf(func(_ app.Value, args []app.Value) any {
-		if !args[0].Get("ok").Bool() {
-			missing()
-			return nil
+	answered = app.FuncOf(func(_ app.Value, args []app.Value) any {
+		if !args[0].Get("ok").Truthy() { // an error has none
+			return done("")
 		}
-		args[0].Call("text").Call("then", read).Call("catch", fail)
+		args[0].Call("text").Call("then", read).Call("catch", read)
 		return nil
 	})
-	app.Window().Call("fetch", app.Getenv("file:normals.csv")).Call("then", answered).Call("catch", fail)
+	app.Window().Call("fetch", app.Getenv("file:"+name)).Call("then", answered).Call("catch", answered)
 }
 
 // pause is how long a half-typed figure may stand before its error, or what it moved,

@@ -16,18 +16,27 @@ import (
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/field"
+	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/unit"
 )
 
-// stations reads the table from its file, since the browser's build, in which
-// these tests run too, does not carry it.
+// stations reads the tables from their files, since the browser's build, in which
+// these tests run too, does not carry them.
 var stations = sync.OnceValues(func() (*normals.Table, error) {
 	text, err := os.ReadFile("../table/normals/normals.csv")
 	if err != nil {
 		return nil, err
 	}
-	return normals.Parse(string(text))
+	beside, err := os.ReadFile("../table/normals/frost-rain.csv")
+	if err != nil {
+		return nil, err
+	}
+	table, err := normals.Parse(string(text))
+	if err == nil {
+		err = table.Beside(string(beside))
+	}
+	return table, err
 })
 
 func places(t testing.TB) *normals.Table {
@@ -63,6 +72,46 @@ func TestWhatIsWrittenReadsBackTheSame(t *testing.T) {
 		assert.Equal(t, c, again, id)
 		assert.Equal(t, string(text), string(casefile.Encode(&again)), id)
 	}
+}
+
+// Frost days and rain are the station's alone: they come by its id or its place, do not
+// travel, and are not there beside a climate of the grower's own. Rain that is typed
+// wins. Figures: US NOAA NCEI, 1981–2010 U.S. Climate Normals of USC00274399 (last 32 °F
+// of spring in half of the years 12 May, in nine of ten 29 April; 2.98 in of rain in
+// January) and of USC00028112, where frost is rare and its days wrap round the new year.
+func TestAStationBringsItsFrostAndRain(t *testing.T) {
+	read := func(place, climate string) field.Case {
+		c, err := casefile.Decode([]byte(`{"version":1,"crop":"tomato","plant_on":"2027-05-20",`+climate+`"place":`+place+`,"soil":{"texture":"loam"}}`), places(t))
+		require.NoError(t, err)
+		return c
+	}
+	c := read(`{"station":"USC00274399"}`, "")
+	require.True(t, c.Place.StationFrost.Given)
+	assert.Equal(t, weather.FrostDates{Ten: 144, Fifty: 131, Ninety: 118}, c.Place.StationFrost.Value.Spring)
+	assert.Equal(t, weather.FrostDates{Ten: 262, Fifty: 272, Ninety: 282}, c.Place.StationFrost.Value.Autumn)
+	assert.Equal(t, 75.7, c.Place.RainNormals().Value[0])
+	assert.NotContains(t, string(casefile.Encode(&c)), "rain")
+
+	byPlace := read(`{"lat":42.93,"lon":-72.32}`, "")
+	assert.Equal(t, c.Place.StationFrost, byPlace.Place.StationFrost)
+
+	rare := read(`{"station":"USC00028112"}`, "").Place.StationFrost.Value
+	assert.Equal(t, weather.FrostDates{Ten: 59, Fifty: 29, Ninety: 364}, rare.Spring)
+	assert.Equal(t, weather.FrostDates{Ten: 322, Fifty: 343, Ninety: 364}, rare.Autumn)
+
+	kept, err := normals.Parse(c.Place.StationRow)
+	require.NoError(t, err)
+	again := field.Case{Place: field.Place{Station: "USC00274399"}}
+	casefile.Locate(&again, kept)
+	assert.Equal(t, c.Place, again.Place, "from the row that a device keeps")
+
+	months := func(v string) string { return "[" + strings.Repeat(v+",", 11) + v + "]" }
+	typed := read(`{"station":"USC00274399"}`, `"climate":{"rain_mm":`+months("5")+`},`)
+	assert.Equal(t, 5.0, typed.Place.RainNormals().Value[0])
+	own := read(`{"station":"USC00274399"}`, `"climate":{"tmin_c":`+months("5")+`,"tmax_c":`+months("15")+`},`)
+	assert.False(t, own.Place.StationFrost.Given || own.Place.RainNormals().Given)
+	field.Climate[0].Set(&c, [12]float64{})
+	assert.False(t, c.Place.StationFrost.Given || c.Place.RainNormals().Given)
 }
 
 func TestAStationBringsItsNormals(t *testing.T) {

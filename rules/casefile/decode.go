@@ -9,6 +9,7 @@ import (
 
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/jsontext"
+	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/unit"
@@ -94,6 +95,7 @@ func Locate(c *field.Case, places *normals.Table) {
 	p.StationName, p.StationFlag, p.StationAt, p.StationRow = s.Label(), string(s.Flag), s.Elevation, s.Row
 	if !p.Own { // a grower's own climate takes the place of the normals
 		p.HasNormals, p.TMin, p.TMax = true, s.TMin, s.TMax
+		p.StationRain, p.StationFrost = s.Rain, stationFrost(s)
 	}
 	if p.Station == "" {
 		return
@@ -102,6 +104,20 @@ func Locate(c *field.Case, places *normals.Table) {
 	if !p.Elevation.Given {
 		p.Elevation = unit.Known(s.Elevation)
 	}
+}
+
+// stationFrost counts a station's days from 0, and mirrors the day of nine years in ten
+// about that of five.
+func stationFrost(s *normals.Station) unit.Optional[field.StationFrost] {
+	if !s.Frost.Given {
+		return unit.Optional[field.StationFrost]{}
+	}
+	dates := func(fifty, ninety int) weather.FrostDates {
+		ten := (2*fifty - ninety - 1 + weather.YearDays) % weather.YearDays
+		return weather.FrostDates{Ten: (ten + weather.YearDays) % weather.YearDays, Fifty: fifty - 1, Ninety: ninety - 1}
+	}
+	d := &s.Frost.Value
+	return unit.Known(field.StationFrost{Spring: dates(d.Spring50, d.Spring90), Autumn: dates(d.Autumn50, d.Autumn90)})
 }
 
 type decoder struct {

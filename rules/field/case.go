@@ -48,6 +48,24 @@ type Place struct {
 	Humidity    unit.Optional[[12]float64] // %
 	LastFrost   unit.Optional[MonthDay]
 	FirstFrost  unit.Optional[MonthDay]
+
+	// What else was published of the station. A climate of the grower's own has none of it.
+	StationFrost unit.Optional[StationFrost]
+	StationRain  unit.Optional[[12]float64] // mm
+}
+
+// StationFrost are a station's published days of frost of 32 °F at the thermometer's
+// height, as indices of the year. The days of one year in ten are not published: they
+// mirror those of nine.
+type StationFrost struct{ Spring, Autumn weather.FrostDates }
+
+// RainNormals is the rain that counts, in mm a month: the grower's own before the
+// station's.
+func (p *Place) RainNormals() unit.Optional[[12]float64] {
+	if p.Rain.Given {
+		return p.Rain
+	}
+	return p.StationRain
 }
 
 // Normals are the monthly means of the field: a station's, carried to the height of

@@ -13,5 +13,16 @@ import (
 //go:embed normals.csv
 var Text string
 
+// FrostRain is the table of frost days and rain, likewise.
+//
+//go:embed frost-rain.csv
+var FrostRain string
+
 // Embedded is the table of the host build, read on first use.
-var Embedded = sync.OnceValues(func() (*Table, error) { return Parse(Text) })
+var Embedded = sync.OnceValues(func() (*Table, error) {
+	table, err := Parse(Text)
+	if err == nil {
+		err = table.Beside(FrostRain)
+	}
+	return table, err
+})

@@ -3,7 +3,9 @@
 // build embeds it ([Embedded]), the page loads the same bytes as a file.
 //
 // Source: US NOAA National Centers for Environmental Information, 1981–2010
-// U.S. Climate Normals. A work of the US government: public domain.
+// U.S. Climate Normals. A work of the US government: public domain. Frost days and
+// rain of the same stations are a table of their own, which is laid beside them
+// ([Table.Beside]).
 package normals
 
 import (
@@ -23,8 +25,16 @@ type Station struct {
 	Elevation                        unit.Metres
 	Flag                             byte // weakest completeness flag: C, S, R, P or Q
 	TMin, TMax                       [12]unit.Celsius
-	Row                              string // as it stands in the table
+	Frost                            unit.Optional[FrostDays]
+	Rain                             unit.Optional[[12]float64] // mm a month, rain and melted snow
+	Row                              string                     // as it stands in the tables
 }
+
+// FrostDays are the published days of a station's frost of 32 °F, as days of the
+// year from 1 to 365. Each is named by the share of years, in percent, with a frost
+// beyond it: after it in spring, before it in autumn. Where frost is rare they lie on
+// either side of the new year.
+type FrostDays struct{ Spring50, Spring90, Autumn50, Autumn90 int }
 
 // Label names the station as the page shows it.
 func (s *Station) Label() string { return s.Name + ", " + s.State }
@@ -35,9 +45,12 @@ func (s *Station) Label() string { return s.Name + ", " + s.State }
 type Table struct {
 	text   string
 	begins []uint32
+	beside string // rows of frost days and rain
 }
 
-const columns = 9 + 24
+// columns are those of the normals; a row that a device keeps has those of frost and
+// rain after them.
+const columns, besideColumns = 9 + 24, 4 + 12
 
 // ErrTable says that the bytes are not the normals table.
 var ErrTable = errors.New("the table of climate normals is damaged")
@@ -61,6 +74,23 @@ func Parse(text string) (*Table, error) {
 	return t, nil
 }
 
+// Beside lays the table of frost days and rain beside the normals, after checking
+// each of its rows.
+func (t *Table) Beside(text string) error {
+	for line := range strings.Lines(text) {
+		row := rowOf(line)
+		if row == "" || row[0] == '#' {
+			continue
+		}
+		_, cells, _ := strings.Cut(row, ",")
+		if err := new(Station).readBeside(cells); err != nil {
+			return err
+		}
+	}
+	t.beside = "\n" + text
+	return nil
+}
+
 func rowOf(line string) string { return strings.TrimRight(line, "\r\n") }
 
 func (t *Table) row(i int) string {
@@ -68,9 +98,15 @@ func (t *Table) row(i int) string {
 	return rowOf(line)
 }
 
-// station reads a row, which was checked.
+// station reads a row, which was checked, and what stands beside it.
 func (t *Table) station(i int) *Station {
-	s, _ := parseLine(t.row(i))
+	row := t.row(i)
+	id, _, _ := strings.Cut(row, ",")
+	if _, after, found := strings.Cut(t.beside, "\n"+id+","); found {
+		cells, _, _ := strings.Cut(after, "\n")
+		row += "," + rowOf(cells)
+	}
+	s, _ := parseLine(row)
 	return &s
 }
 
@@ -81,27 +117,29 @@ func (t *Table) names(i int) (name, state, zip, postOffice string) {
 	return cell[1], cell[2], cell[3], cell[4]
 }
 
-// farthest and hottest bound what a row may hold, since the row that a device
-// keeps is anybody's: degrees, degrees, metres; tenths of °F.
+// farthest, hottest and wettest bound what a row may hold, since the row that a device
+// keeps is anybody's: degrees, degrees, metres; tenths of °F; hundredths of an inch.
 var farthest = [3]float64{90, 180, 9000}
 
-const hottest = 1500
+const hottest, wettest = 1500, 12000
 
-// cut reads the first cells of a row; false where there are not as many.
-func cut(row string, cell []string) bool {
+// cut reads the first cells of a row and gives what follows them; false where there
+// are not as many.
+func cut(row string, cell []string) (rest string, ok bool) {
 	for i := range cell {
 		before, after, found := strings.Cut(row, ",")
-		if !found && i != columns-1 {
-			return false
+		if !found && i != len(cell)-1 {
+			return "", false
 		}
 		cell[i], row = before, after
 	}
-	return true
+	return row, true
 }
 
 func parseLine(line string) (Station, error) {
 	var cell [columns]string
-	if !cut(line, cell[:]) {
+	rest, ok := cut(line, cell[:])
+	if !ok {
 		return Station{}, ErrTable
 	}
 	s := Station{ID: cell[0], Name: cell[1], State: cell[2], Zip: cell[3], PostOffice: cell[4], Row: line}
@@ -127,7 +165,51 @@ func parseLine(line string) (Station, error) {
 		s.TMin[m] = tenths(low)
 		s.TMax[m] = tenths(high)
 	}
-	return s, nil
+	if rest == "" {
+		return s, nil
+	}
+	return s, s.readBeside(rest)
+}
+
+// readBeside reads the cells of frost days and rain. Either may be empty as a whole.
+func (s *Station) readBeside(cells string) error {
+	var cell [besideColumns]string
+	if rest, ok := cut(cells, cell[:]); !ok || rest != "" {
+		return ErrTable
+	}
+	whole := func(cell []string, to []int, low, high int) (given, ok bool) {
+		for i, text := range cell {
+			if (text == "") != (cell[0] == "") {
+				return false, false
+			}
+			if text == "" {
+				continue
+			}
+			n, err := strconv.Atoi(text)
+			if err != nil || n < low || n > high {
+				return false, false
+			}
+			to[i] = n
+		}
+		return cell[0] != "", true
+	}
+	var days [4]int
+	var rain [12]int
+	frosts, ok := whole(cell[:4], days[:], 1, 365)
+	rains, ok2 := whole(cell[4:], rain[:], 0, wettest)
+	if !ok || !ok2 {
+		return ErrTable
+	}
+	if frosts {
+		s.Frost = unit.Known(FrostDays{days[0], days[1], days[2], days[3]})
+	}
+	if rains {
+		s.Rain.Given = true
+		for m, n := range rain {
+			s.Rain.Value[m] = math.Round(float64(n)*2.54) / 10
+		}
+	}
+	return nil
 }
 
 // tenths turns tenths of °F into °C, rounded to 0.01 °C so that every

@@ -18,8 +18,15 @@ func TestTheTableHoldsWhatWasPublished(t *testing.T) {
 	assert.Len(t, all, 7501)
 	ithaca := table.ByID("USC00304174")
 	require.NotNil(t, ithaca, "a northeastern station")
+	frosts, rains := 0, 0
 	for i := range all {
 		s := &all[i]
+		if s.Frost.Given {
+			frosts++
+		}
+		if s.Rain.Given {
+			rains++
+		}
 		require.NotEmpty(t, s.Name)
 		require.Contains(t, "CSRPQ", string(s.Flag), s.ID)
 		require.InDelta(t, 0, float64(s.Latitude), 90, s.ID)
@@ -29,6 +36,9 @@ func TestTheTableHoldsWhatWasPublished(t *testing.T) {
 			require.InDelta(t, 5, float64(s.TMin[m]), 55, s.ID)
 		}
 	}
+	assert.Equal(t, []int{5398, 6969}, []int{frosts, rains})
+	assert.Equal(t, FrostDays{134, 120, 276, 290}, ithaca.Frost.Value)
+	assert.InDelta(t, 2.08*25.4, ithaca.Rain.Value[0], 0.05)
 }
 
 func TestStationsAreFoundByNameZipAndPlace(t *testing.T) {
@@ -81,6 +91,14 @@ func TestADamagedTableIsRefused(t *testing.T) {
 		_, err := Parse(text)
 		assert.ErrorIs(t, err, ErrTable, "%q", text)
 	}
+	rain := strings.Repeat(",100", 12)
+	for _, cells := range []string{"", ",,,,", "134,120,276,290", "134,120,276,290" + rain + ",1", "134,120,276," + rain, "134,120,276,366" + rain, "0,120,276,290" + rain,
+		"134,120,276,290" + strings.Repeat(",100", 11) + ",", ",,," + strings.Repeat(",-1", 12), ",,," + strings.Repeat(",wet", 12)} {
+		assert.ErrorIs(t, new(Table).Beside("S,"+cells+"\n"), ErrTable, "%q", cells)
+		_, err := Parse("S,N,NY,1,P,1,2,3,C" + strings.Repeat(",300", 12) + strings.Repeat(",500", 12) + ",x" + cells + "\n")
+		assert.ErrorIs(t, err, ErrTable, "%q", cells)
+	}
+	assert.NoError(t, new(Table).Beside("# frost\nS,,,,"+rain+"\nT,1,365,365,1"+strings.Repeat(",", 12)+"\n"), "either may be missing")
 }
 
 func BenchmarkParse(b *testing.B) {
@@ -99,6 +117,7 @@ func FuzzParse(f *testing.F) {
 	lines := strings.Split(Text, "\n")
 	for _, i := range []int{len(lines) / 3, len(lines) / 2, len(lines) - 2} {
 		f.Add(lines[i])
+		f.Add(lines[i] + ",134,120,276,290" + strings.Repeat(",100", 12))
 		f.Add(strings.Replace(lines[i], ",4", ",NaN", 1))
 	}
 	f.Add("")
@@ -111,6 +130,11 @@ func FuzzParse(f *testing.F) {
 		for _, s := range table.All() {
 			if !(s.Latitude >= -90 && s.Latitude <= 90 && s.Longitude >= -180 && s.Longitude <= 180 && s.Elevation >= -9000 && s.Elevation <= 9000) {
 				t.Fatalf("not on the earth: %v %v %v", s.Latitude, s.Longitude, s.Elevation)
+			}
+			for _, day := range []int{s.Frost.Value.Spring50, s.Frost.Value.Spring90, s.Frost.Value.Autumn50, s.Frost.Value.Autumn90} {
+				if s.Frost.Given && (day < 1 || day > 365) {
+					t.Fatalf("no day of the year: %d", day)
+				}
 			}
 			for m := range 12 {
 				if !(s.TMin[m] > -130 && s.TMax[m] < 100) {
