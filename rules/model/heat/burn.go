@@ -24,7 +24,7 @@ func (r *Runner) hotHour(date unit.Date, a *airDay, gap float64) {
 	const calm = 1.0 // m/s: a still noon
 	w.thin = thinAir(r.place.height)
 	forced := w.thin * forcedConvection(calm, r.nature.roughness)
-	w.forced = forced * forced * forced
+	w.alone, w.forced = forced, forced*forced*forced
 
 	omega := 2 * math.Pi / 86400
 	admittance := math.Sqrt(omega * r.ground.loose.conductivity * r.ground.loose.capacity)
@@ -46,12 +46,12 @@ func (r *Runner) hotHour(date unit.Date, a *airDay, gap float64) {
 // noonShare turns the day's clear-sky sum (MJ/m²) into W/m² one hour past noon.
 func noonShare(latitude unit.Degrees, dayOfYear int) float64 {
 	const steps = 48
-	sum := 0.0
+	sum, arc := 0.0, sky.ArcOf(latitude, dayOfYear)
 	for k := range steps {
-		sum += math.Max(0, sky.SinElevation(latitude, dayOfYear, (float64(k)+0.5)/2))
+		sum += math.Max(0, arc.Sin((float64(k)+0.5)/2))
 	}
 	if sum == 0 {
 		return 0
 	}
-	return math.Max(0, sky.SinElevation(latitude, dayOfYear, 13)) * 1e6 / (sum * 1800)
+	return math.Max(0, arc.Sin(13)) * 1e6 / (sum * 1800)
 }

@@ -7,10 +7,14 @@ type column struct {
 	// ground has an alpha of its own.
 	alpha, beta [maxNodes]float64
 	next        [maxNodes]float64 // the step's new temperatures; of frozen ground, its last guess
-	frozen      bool              // any node below 0 °C
-	flux        float64           // heat into the ground at the end of the last step, W/m²
-	film        float64           // film temperature, °C
-	stored      float64           // sum of the fluxes that entered, J/m² (for the books)
+	// Of ground that may be frozen: the heat at that guess, W/m² over a step, its slope
+	// in the temperature, and what the node would have if nothing flowed at the step's end.
+	heat, slope, held [maxNodes]float64
+	before            [maxNodes]float64 // temperatures before the last step, where that froze
+	frozen            bool              // any node below 0 °C
+	flux              float64           // heat into the ground at the end of the last step, W/m²
+	film              float64           // film temperature, °C
+	stored            float64           // sum of the fluxes that entered, J/m² (for the books)
 }
 
 // surface closes a step: from surface·T0 − rest = θ·G(T0), whose coefficient
@@ -19,10 +23,10 @@ type surface func(coefficient, rest float64) (t, flux float64)
 
 // advance takes the column one step on.
 func (c *column) advance(g *grid, top surface) {
-	flux, done := 0.0, false
+	flux, done, rest := 0.0, false, c.below(g)
 	if !c.frozen {
 		var t float64
-		t, flux = top(g.surface, c.below(g))
+		t, flux = top(g.surface, rest)
 		done = c.settle(g, t)
 	}
 	if !done {

@@ -59,8 +59,9 @@ func (s *site) day(d *airDay, hours []hour) {
 	rise := 12 - float64(sky.DayLength(s.latitude, d.dayOfYear))/2
 	rise = math.Max(3, math.Min(9, rise)) // polar day and night keep a mild rhythm
 	high := 0.0
+	arc := sky.ArcOf(s.latitude, d.dayOfYear)
 	for k := range hours {
-		sine := math.Max(0, sky.SinElevation(s.latitude, d.dayOfYear, float64(k+1)*dt))
+		sine := math.Max(0, arc.Sin(float64(k+1)*dt))
 		high += sine
 		hours[k].solar = sine // until what a sine is worth is known
 	}
@@ -84,7 +85,7 @@ func (s *site) day(d *airDay, hours []hour) {
 		w.vapour, w.thin = vapour, thin
 		forced := calm + (breezy-calm)*math.Min(1, 2*sine)
 		forced *= 1 - 0.5*d.shade // leaves calm the air at the ground: assumption
-		w.forced = forced * forced * forced
+		w.alone, w.forced = forced, forced*forced*forced
 	}
 }
 

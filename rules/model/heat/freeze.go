@@ -25,14 +25,6 @@ func (g *grid) heat(node int, t float64) float64 {
 	return g.storage[node]*t + g.latent[node]*t/(g.half-t)
 }
 
-// slope is the derivative of heat, W/m²/K: at 0 °C that of thawed ground.
-func (g *grid) slope(node int, t float64) float64 {
-	if t >= 0 {
-		return g.storage[node]
-	}
-	return g.storage[node] + g.latent[node]*g.half/((g.half-t)*(g.half-t))
-}
-
 // temperature is the inverse of heat.
 func (g *grid) temperature(node int, heat float64) float64 {
 	s := g.storage[node]
@@ -58,74 +50,127 @@ const (
 	justFrozen  = -1e-9 // °C: below the kink at 0 °C
 )
 
-// advanceFrozen takes a step of ground that is frozen or begins to freeze, and
-// gives the flux at its end. The heat of a node bends with its temperature, so
-// the step is solved by Newton's method, each turn as the step of thawed ground
-// is. Where a guess crosses 0 °C the next turn begins at the kink: from there
-// the turns come nearer from one side and cannot jump to and fro.
+// advanceFrozen takes a step of ground that is frozen or begins to freeze, after
+// below, and gives the flux at its end. The heat of a node bends with its
+// temperature, so the step is solved by Newton's method, each turn as the step of
+// thawed ground is. Where a guess crosses 0 °C the next turn begins at the kink:
+// from there the turns come nearer from one side and cannot jump to and fro.
+//
+// Only the nodes from the surface down to the lowest that freezes are gone through
+// in each turn: below them the elimination of thawed ground holds.
 func (c *column) advanceFrozen(g *grid, top surface) (flux float64) {
-	c.next = c.temperature
 	var kept [maxNodes]float64
+	frost := 1
+	for i := range g.nodes {
+		if c.temperature[i] < 0 {
+			frost = i + 1
+		}
+	}
+	for i := range frost {
+		c.guess(g, i, c.goesOn(i))
+		c.hold(g, i)
+	}
+	c.before = c.temperature
 	for range mostGuesses {
-		coefficient, rest := c.belowFrozen(g)
+		coefficient, rest := c.belowFrozen(g, frost)
 		var t float64
 		t, flux = top(coefficient, rest)
 		worst := 0.0
-		for i := range g.nodes {
+		for i := range frost {
 			if i > 0 {
 				t = c.alpha[i]*t + c.beta[i]
 			}
 			guess := c.next[i]
-			if guess >= 0 && t >= 0 { // thawed before and after: the straight line is the truth
-				kept[i], c.next[i] = g.storage[i]*t, t
-				continue
-			}
-			kept[i] = g.heat(i, guess) + g.slope(i, guess)*(t-guess)
-			worst = max(worst, math.Abs(g.temperature(i, kept[i])-t))
+			kept[i] = c.heat[i] + c.slope[i]*(t-guess)
 			switch {
 			case guess >= 0 && t < 0:
-				c.next[i] = justFrozen
+				worst = max(worst, math.Abs(g.temperature(i, kept[i])-t))
+				c.guess(g, i, justFrozen)
 			case guess < 0 && t > 0:
-				c.next[i] = 0
+				worst = max(worst, math.Abs(g.temperature(i, kept[i])-t))
+				c.guess(g, i, 0)
 			default:
-				c.next[i] = t
+				c.guess(g, i, t)
+				worst = max(worst, math.Abs(kept[i]-c.heat[i])/c.slope[i])
 			}
 		}
-		if worst < agreement {
+		lowest := frost
+		for i := frost; i < g.nodes; i++ {
+			t = g.alpha[i]*t + c.beta[i]
+			if c.next[i] = t; t < 0 {
+				lowest = i + 1
+			}
+		}
+		if lowest == frost && worst < agreement {
 			break
+		}
+		for ; frost < lowest; frost++ { // the front has gone down
+			kept[frost] = g.storage[frost] * c.next[frost]
+			if c.guess(g, frost, c.next[frost]); c.next[frost] < 0 {
+				c.guess(g, frost, justFrozen)
+			}
+			c.hold(g, frost)
 		}
 	}
 	c.frozen = false
 	for i := range g.nodes {
-		c.temperature[i] = g.temperature(i, kept[i])
-		c.frozen = c.frozen || c.temperature[i] < 0
+		if c.temperature[i] = c.next[i]; i < frost {
+			c.temperature[i] = g.temperature(i, kept[i])
+			c.frozen = c.frozen || c.temperature[i] < 0
+		}
 	}
 	return flux
 }
 
-// belowFrozen is below with the heat of each node as a straight line through
-// the last guess.
-func (c *column) belowFrozen(g *grid) (coefficient, rest float64) {
-	t, explicit := &c.temperature, 1-g.theta
-	up := 0.0
-	for i := g.nodes - 1; ; i-- {
-		guess := c.next[i]
-		slope := g.slope(i, guess)
-		diagonal, above := slope, c.flux
-		if i > 0 {
-			diagonal += g.theta * g.link[i-1]
-			above = g.link[i-1] * (t[i-1] - t[i])
-		}
-		known := slope*guess - g.heat(i, guess) + g.heat(i, t[i]) + explicit*(above-up)
-		if i < g.nodes-1 {
-			diagonal += g.theta * g.link[i] * (1 - c.alpha[i+1])
-			known += g.theta * g.link[i] * c.beta[i+1]
-		}
+// goesOn is the temperature that a frozen node reaches if it goes on as in the last
+// step, where that stays below 0 °C; else its own.
+func (c *column) goesOn(node int) float64 {
+	t := c.temperature[node]
+	if on := 2*t - c.before[node]; c.frozen && t < 0 && c.before[node] < 0 && on < 0 {
+		return on
+	}
+	return t
+}
+
+// guess sets what a node's heat is drawn as: a straight line through a temperature.
+func (c *column) guess(g *grid, node int, t float64) {
+	c.next[node], c.heat[node], c.slope[node] = t, g.storage[node]*t, g.storage[node]
+	if t < 0 {
+		share := g.latent[node] / (g.half - t)
+		c.heat[node] += share * t
+		c.slope[node] += share * g.half / (g.half - t)
+	}
+}
+
+// hold works out what a node has at the end of a step if nothing flowed at that end.
+func (c *column) hold(g *grid, node int) {
+	t, flow := &c.temperature, c.flux
+	if node > 0 {
+		flow = g.link[node-1] * (t[node-1] - t[node])
+	}
+	if node < g.nodes-1 {
+		flow -= g.link[node] * (t[node] - t[node+1])
+	}
+	c.held[node] = g.heat(node, t[node]) + (1-g.theta)*flow
+}
+
+// belowFrozen eliminates the nodes that are or may be frozen, so many from the
+// surface down, with the heat of each as a straight line through the last guess.
+func (c *column) belowFrozen(g *grid, frost int) (coefficient, rest float64) {
+	alpha, beta := 0.0, 0.0
+	if frost < g.nodes {
+		alpha, beta = g.alpha[frost], c.beta[frost]
+	}
+	for i := frost - 1; ; i-- {
+		down := g.theta * g.link[i]
+		diagonal := c.slope[i] + down*(1-alpha)
+		known := c.slope[i]*c.next[i] - c.heat[i] + c.held[i] + down*beta
 		if i == 0 {
 			return diagonal, known
 		}
-		pivot := 1 / diagonal
-		c.alpha[i], c.beta[i] = g.theta*g.link[i-1]*pivot, known*pivot
-		up = above
+		up := g.theta * g.link[i-1]
+		pivot := 1 / (diagonal + up)
+		alpha, beta = up*pivot, known*pivot
+		c.alpha[i], c.beta[i] = alpha, beta
 	}
 }

@@ -397,5 +397,5 @@ func TestSameEverywhere(t *testing.T) {
 		}
 	}
 	t.Logf("%#x", digest.Sum64())
-	assert.Equal(t, uint64(0x698da10e808ab08e), digest.Sum64())
+	assert.Equal(t, uint64(0x24622d1285af7a3), digest.Sum64())
 }

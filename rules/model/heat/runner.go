@@ -303,9 +303,12 @@ func (r *Runner) runOpen(hours []hour) {
 	var tally dayTally
 	tally.reset()
 	r.evaporated = 0
+	start, before := c.temperature[0], c.temperature[0]
 	for k := range hours {
+		start, before = 2*c.temperature[0]-before, c.temperature[0] // as it went on in the last step
 		c.advance(g, func(coefficient, rest float64) (t, flux float64) {
-			return r.open.balance(&hours[k], coefficient, rest, g.theta, c.temperature[0])
+			start, flux = r.open.balance(&hours[k], coefficient, rest, g.theta, start)
+			return start, flux
 		})
 		tally.add(c, g)
 		r.evaporated += r.open.latent * g.step / latentHeat
@@ -319,10 +322,13 @@ func (r *Runner) runCovered(f int, v *cover, hours []hour) {
 	c, g := &r.columns[f], &r.ground
 	var tally dayTally
 	tally.reset()
+	start, before, filmBefore := c.temperature[0], c.temperature[0], c.film
 	for k := range hours {
+		start, before = 2*c.temperature[0]-before, c.temperature[0] // as it went on in the last step
+		c.film, filmBefore = 2*c.film-filmBefore, c.film
 		c.advance(g, func(coefficient, rest float64) (t, flux float64) {
-			c.film, t, flux = v.balance(&hours[k], coefficient, rest, g.theta, c.film, c.temperature[0])
-			return t, flux
+			c.film, start, flux = v.balance(&hours[k], coefficient, rest, g.theta, c.film, start)
+			return start, flux
 		})
 		tally.add(c, g)
 	}

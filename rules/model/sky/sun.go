@@ -62,8 +62,21 @@ func DayLength(latitude unit.Degrees, dayOfYear int) unit.Hours {
 // (0–24, noon 12), negative below the horizon (FAO-56 equation 46 with ω
 // counted from noon).
 func SinElevation(latitude unit.Degrees, dayOfYear int, solarHour float64) float64 {
+	return ArcOf(latitude, dayOfYear).Sin(solarHour)
+}
+
+// Arc is the sun's way over one place on one day.
+type Arc struct{ level, swing float64 }
+
+// ArcOf works out an arc once, for many hours.
+func ArcOf(latitude unit.Degrees, dayOfYear int) Arc {
 	phi, delta := radians(latitude), Declination(dayOfYear)
-	return math.Sin(phi)*math.Sin(delta) + math.Cos(phi)*math.Cos(delta)*math.Cos(math.Pi/12*(solarHour-12))
+	return Arc{math.Sin(phi) * math.Sin(delta), math.Cos(phi) * math.Cos(delta)}
+}
+
+// Sin is [SinElevation] at an hour of the arc.
+func (a Arc) Sin(solarHour float64) float64 {
+	return a.level + a.swing*math.Cos(math.Pi/12*(solarHour-12))
 }
 
 // Extraterrestrial gives Ra, the sun's energy on a level plane above the
