@@ -10,7 +10,8 @@ import (
 
 // neverNames names functions of Go's runtime that work only when it is asked to trace,
 // to profile, to count or to check itself, and of the package that looks for a change
-// of Go that broke a program; further what prints times of the standard library, which
+// of Go that broke a program; that say what is wrong with memory before they stop the
+// program, or compare types of programs made of several modules; further what prints times of the standard library, which
 // every context can be asked for, and what makes a function of a method by reflection. All
 // of them wait for a setting or a call that nothing in a page can give (see goversion.go;
 // TestThePagePrintsNoTimes), so they are left empty: should one be called all the same, the
@@ -22,6 +23,7 @@ var neverNames = regexp.MustCompile(`^runtime\.(` +
 	`hexdump|\(\*hexdumper|\(\*profBuf|mProf_Free|stkbucket|setprofilebucket|saveblockevent|` +
 	`tryRecordGoroutineProfile$|doRecordGoroutineProfile|findGoroutineLeaks|findMaybeRunnableGoroutines|` +
 	`checkFinalizersAndCleanups|setCheckmark|startCheckmarks|endCheckmarks|runCheckmark|` +
+	`typesEqual$|printanycustomtype$|gcDumpObject$|\(\*mspan\)\.reportZombies$|` +
 	`\(\*mspan\)\.setUserArenaChunkToFault|\(\*synctestBubble\))` +
 	`|^internal/bisect\.([A-Z(]|append|print|fnv)` +
 	`|^time\.(Time\.(append|AppendFormat|Format$|String$)|nextStdChunk$|append(Int|Nano)$|tz(set|rule))` +
