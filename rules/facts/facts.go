@@ -43,6 +43,7 @@ type Facts struct {
 	HotSeason               float64      // days at the crop's heat limit or more until harvest begins
 	MeanSeason              unit.Celsius // mean air from planting to first harvest
 	Autumn                  bool         // planted after the warmest time of the year
+	AirNext                 unit.Celsius // mean a month after planting
 	Cooling                 bool         // the air a month after planting is cooler than on the day
 
 	// Frost.
@@ -283,6 +284,7 @@ func (f *Facts) air() {
 	}
 	f.MeanSeason = unit.Hundredth(sum / float64(2*days))
 	low, high := f.year.On(f.Plant.Plus(firstMonth))
+	f.AirNext = unit.Hundredth(float64(low+high) / 2)
 	f.Cooling = low+high < f.AirMin+f.AirMax
 	f.AirSetting = min(f.AirMean, unit.Hundredth(float64(low+high+f.AirMin+f.AirMax)/4))
 	f.Autumn = after(f.year.Warmest, f.index) < after(f.year.Coldest, f.index)
@@ -330,7 +332,7 @@ func (f *Facts) frost() {
 // comesUp is the day of the year from which frost can harm: seed must come up first.
 func (f *Facts) comesUp(index int) int {
 	if f.Seeded {
-		index += emergence
+		index += min(emergence, after(index, f.year.Warmest)) // what comes up later meets no frost of spring
 	}
 	return index % weather.YearDays
 }

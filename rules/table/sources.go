@@ -104,6 +104,8 @@ var (
 		Address: rest("https://sites.udel.edu/weeklycropupdate/?p=22464"), Mark: Seen}
 	StrawberryDates = Source{ID: "strawberry-dates-nc", Publisher: "North Carolina State Extension", Title: rest("Strawberries: late planting and the use of floating row covers"), Year: "2022", Where: rest("table 1"),
 		Address: rest("https://content.ces.ncsu.edu/strawberries-late-planting-and-the-use-of-floating-row-covers"), Mark: Seen}
+	VirginiaFall = Source{ID: "virginia-fall", Publisher: "Virginia Cooperative Extension", Title: rest("Fall vegetable gardening, publication 426-334"), Year: "read 2026", Where: rest("days to count back from the first frost"),
+		Address: rest("http://pubs.ext.vt.edu/426/426-334/426-334.html"), Mark: Seen}
 	FlowerBed1998 = Source{ID: "flower-bed-1998", Publisher: "North Carolina State University", Title: rest("Flower Growers' Bulletin 43(4)"), Year: "1998", Where: rest("bed height"),
 		Address: rest("volume 43(4)"), Mark: Seen}
 	GeorgiaBeds2019 = Source{ID: "georgia-beds-2019", Publisher: "University of Georgia Extension", Title: rest("Crops per laying and vegetable beds"), Year: "2019", Where: rest("economics blog"),
@@ -571,6 +573,7 @@ var Sources = [...]*Source{
 	&StrawberryBed,
 	&StrawberryAir,
 	&StrawberryDates,
+	&VirginiaFall,
 	&FlowerBed1998,
 	&GeorgiaBeds2019,
 	&RaisedBeds,
