@@ -65,17 +65,22 @@ func (f *Facts) sketch(candidates []water.Candidate) (water.Need, []water.Sketch
 }
 
 // reaches tells whether some tape waters the bed, as it is cut, within the design limit
-// of the trade.
+// of the trade. Where the source feeds none of them, no cut helps.
 func (f *Facts) reaches() bool {
 	if !f.Case.Field.BedLength.Given {
 		return true
 	}
+	fed := false
 	for i := range f.Sketch {
-		if s := &f.Sketch[i]; s.Spread <= DesignSpread || s.NoPush || s.NoBed {
+		s := &f.Sketch[i]
+		if s.NoPush || s.NoBed {
+			continue
+		}
+		if fed = true; s.Spread <= DesignSpread {
 			return true
 		}
 	}
-	return false
+	return !fed
 }
 
 // lateral is the length of one line of tape: the bed, or its part where the bed is fed
