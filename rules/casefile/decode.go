@@ -113,11 +113,11 @@ func stationFrost(s *normals.Station) unit.Optional[field.StationFrost] {
 		return unit.Optional[field.StationFrost]{}
 	}
 	dates := func(fifty, ninety int) weather.FrostDates {
-		ten := (2*fifty - ninety - 1 + weather.YearDays) % weather.YearDays
-		return weather.FrostDates{Ten: (ten + weather.YearDays) % weather.YearDays, Fifty: fifty - 1, Ninety: ninety - 1}
+		return weather.FrostDates{Ten: (2*fifty - ninety - 1 + 2*weather.YearDays) % weather.YearDays, Fifty: fifty - 1, Ninety: ninety - 1}
 	}
 	d := &s.Frost.Value
-	return unit.Known(field.StationFrost{Spring: dates(d.Spring50, d.Spring90), Autumn: dates(d.Autumn50, d.Autumn90)})
+	return unit.Known(field.StationFrost{Spring: dates(d.Spring50, d.Spring90), Autumn: dates(d.Autumn50, d.Autumn90),
+		Normals: weather.Normals{Minimum: s.TMin, Maximum: s.TMax, Latitude: s.Latitude, Height: s.Elevation}})
 }
 
 type decoder struct {

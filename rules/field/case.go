@@ -57,7 +57,10 @@ type Place struct {
 // StationFrost are a station's published days of frost of 32 °F at the thermometer's
 // height, as indices of the year. The days of one year in ten are not published: they
 // mirror those of nine.
-type StationFrost struct{ Spring, Autumn weather.FrostDates }
+type StationFrost struct {
+	Spring, Autumn weather.FrostDates
+	Normals        weather.Normals // of the station and the same years, to see by how many days ours miss
+}
 
 // RainNormals is the rain that counts, in mm a month: the grower's own before the
 // station's.

@@ -40,7 +40,11 @@ func Limits(f *facts.Facts) []Limit {
 		list = append(list, Limit{"sun", unit.Say("Sun, wind and humidity are estimated from temperature, as FAO Paper 56 does where they are missing.")})
 	}
 	if f.FrostKind == weather.FrostUsual && !p.LastFrost.Given {
-		list = append(list, Limit{"frost-pocket", unit.Say("Frost dates are computed for thermometer height. Low ground freezes later in spring and earlier in the fall.")})
+		text := unit.Say("Days of frost are computed from the months, for thermometer height. Held against the days published of 5,398 stations, our last frost of spring misses by {} and our first of fall by {} (root mean square). Low ground freezes later in spring and earlier in the fall.", facts.FrostMissed.Spring, facts.FrostMissed.Fall)
+		if p.StationFrost.Given {
+			text = unit.Say("Days of frost are those published of the station for 1981–2010, at thermometer height, moved by what we compute for the height of your field and the spring you chose. Low ground freezes later in spring and earlier in the fall.")
+		}
+		list = append(list, Limit{"frost-pocket", text})
 	}
 	if p := f.Probe; p.Given && p.Doubtful {
 		list = append(list, Limit{"probe-doubted", unit.Say("Your probe reading lies {} from what we computed ({}). That is too far to believe, so the curve was not moved. Read again in the shade, and check °C against °F.", p.Shift, p.Expected)})
