@@ -94,7 +94,8 @@ func Locate(c *field.Case, places *normals.Table) {
 	p.StationAway = unit.Metres(math.Round(float64(away)))
 	p.StationName, p.StationFlag, p.StationAt, p.StationRow = s.Label(), string(s.Flag), s.Elevation, s.Row
 	if !p.Own { // a grower's own climate takes the place of the normals
-		p.HasNormals, p.TMin, p.TMax = true, s.TMin, s.TMax
+		p.Older, p.Newer, p.Estimated = s.Older, s.Newer, s.Estimated
+		p.Take()
 		p.StationRain, p.StationFrost = s.Rain, stationFrost(s)
 	}
 	if p.Station == "" {
@@ -109,7 +110,7 @@ func Locate(c *field.Case, places *normals.Table) {
 // stationFrost counts a station's days from 0, and mirrors the day of nine years in ten
 // about that of five.
 func stationFrost(s *normals.Station) unit.Optional[field.StationFrost] {
-	if !s.Frost.Given {
+	if !s.Frost.Given || !s.Older.Given {
 		return unit.Optional[field.StationFrost]{}
 	}
 	dates := func(fifty, ninety int) weather.FrostDates {
@@ -117,7 +118,7 @@ func stationFrost(s *normals.Station) unit.Optional[field.StationFrost] {
 	}
 	d := &s.Frost.Value
 	return unit.Known(field.StationFrost{Spring: dates(d.Spring50, d.Spring90), Autumn: dates(d.Autumn50, d.Autumn90),
-		Normals: weather.Normals{Minimum: s.TMin, Maximum: s.TMax, Latitude: s.Latitude, Height: s.Elevation}})
+		Normals: weather.Normals{Minimum: s.Older.Value.Min, Maximum: s.Older.Value.Max, Latitude: s.Latitude, Height: s.Elevation}})
 }
 
 type decoder struct {

@@ -24,7 +24,7 @@ func published(s *normals.Station) field.StationFrost {
 	}
 	d := s.Frost.Value
 	return field.StationFrost{Spring: dates(d.Spring50, d.Spring90), Autumn: dates(d.Autumn50, d.Autumn90),
-		Normals: weather.Normals{Minimum: s.TMin, Maximum: s.TMax, Latitude: s.Latitude, Height: s.Elevation}}
+		Normals: weather.Normals{Minimum: s.Older.Value.Min, Maximum: s.Older.Value.Max, Latitude: s.Latitude, Height: s.Elevation}}
 }
 
 func frostStations(t *testing.T) (list []normals.Station) {
