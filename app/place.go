@@ -77,10 +77,18 @@ func (p *placePart) now() string {
 		return "Now: " + p.S.farm + ", an invented farm, with invented weather. Choose your own place."
 	case pl.Own:
 		return "Now: your own monthly temperatures."
-	case pl.StationName != "" && pl.StationAway > 0:
-		return "Now: " + pl.StationName + ", " + unit.Of(pl.StationAway).In(p.S.system) + " away. Normals of 1981–2010."
 	case pl.StationName != "":
-		return "Now: " + pl.StationName + ". Normals of 1981–2010."
+		now := "Now: " + pl.StationName
+		if pl.StationAway > 0 {
+			now += ", " + unit.Of(pl.StationAway).In(p.S.system) + " away"
+		}
+		switch {
+		case pl.IsOlder():
+			return now + ". Normals of 1981–2010."
+		case pl.Estimated:
+			return now + ". Normals of 1991–2020, estimated from stations around it."
+		}
+		return now + ". Normals of 1991–2020."
 	case p.S.noPlace:
 		return "The table of stations could not be loaded. Type your own temperatures under “Details”, or load the page again."
 	case p.S.places == nil:

@@ -380,7 +380,7 @@ var groups = []struct {
 	{"more-base", "Soil test and fertilizer under the film", []string{"soil.ph", "soil.test_p", "soil.test_k", "soil.lime_kg_ha", "feed.season_n_kg_ha", "feed.season_p2o5_kg_ha", "feed.season_k2o_kg_ha", "feed.base_n_percent", "feed.base_p2o5_percent", "feed.base_k2o_percent", "feed.base_spread"}},
 	{"more-feed", "Feeding and chlorine", []string{"feed.rate_kg_ha_day", "feed.grade_percent", "feed.stock_kg_l", "feed.injector_ratio", "feed.bleach_percent", "feed.chlorine_mg_l"}},
 	{"more-probe", "Your own probe", []string{"soil.temperature_c", "soil.measured_on", "soil.measured_depth_m", "soil.measured_hour"}},
-	{"more-weather", "Weather", []string{"risk", "climate.last_frost", "climate.first_frost", "place.elevation_m"}},
+	{"more-weather", "Weather", []string{"risk", "climate.last_frost", "climate.first_frost", "place.elevation_m", "place.period"}},
 }
 
 func moreFields(s *store) app.UI {

@@ -74,11 +74,11 @@ func (s *store) live() {
 	loadNormals(s)
 }
 
-// loadNormals fetches the table of stations and that of their frost and rain, which the
-// worker keeps for the field, and reads them in a quiet moment. Without the second a
-// station has its temperatures yet.
+// loadNormals fetches the table of stations and what lies beside it, which the worker
+// keeps for the field, and reads them in a quiet moment. Without the second a station has
+// its older temperatures yet.
 func loadNormals(s *store) {
-	loadTable("frost-rain.csv", func(beside string) {
+	loadTable("beside.csv", func(beside string) {
 		loadTable("normals.csv", func(text string) {
 			table, err := normals.Parse(text)
 			if s.noPlace = err != nil; !s.noPlace {

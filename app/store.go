@@ -399,7 +399,7 @@ func (s *store) choose(st *normals.Station) {
 	if s.c.Place.Station != "" || s.c.Place.Own {
 		elevation = unit.Optional[unit.Metres]{}
 	}
-	s.c.Place = field.Place{Station: st.ID, Elevation: elevation}
+	s.c.Place = field.Place{Station: st.ID, Elevation: elevation, Period: s.c.Place.Period}
 	s.locate()
 }
 
@@ -409,6 +409,7 @@ func (s *store) here(latitude, longitude float64) {
 	s.c.Place = field.Place{
 		Latitude:  unit.Known(unit.Degrees(round2(latitude))),
 		Longitude: unit.Known(unit.Degrees(round2(longitude))),
+		Period:    s.c.Place.Period,
 	}
 	s.locate()
 }
@@ -451,7 +452,7 @@ func (s *store) ownNormals() map[string]string {
 		return wrong
 	}
 	s.touch("place", placeName)
-	s.c.Place = field.Place{Own: true, HasNormals: true, TMin: low, TMax: high, Latitude: unit.Known(unit.Degrees(lat)), Elevation: s.c.Place.Elevation}
+	s.c.Place = field.Place{Own: true, HasNormals: true, TMin: low, TMax: high, Latitude: unit.Known(unit.Degrees(lat)), Elevation: s.c.Place.Elevation, Period: s.c.Place.Period}
 	for name := range s.typed {
 		if strings.HasPrefix(name, "normals-") {
 			delete(s.typed, name) // they stand in the case now

@@ -68,6 +68,9 @@ func TestNoTenderCropIsLaidForTheWinter(t *testing.T) {
 		year, err := weather.NewYear(filled.Place.Normals())
 		require.NoError(t, err)
 		frost := year.Frost(weather.Freezing)
+		if known := &c.Place.StationFrost; known.Given {
+			frost.Spring, frost.Autumn = known.Value.Spring, known.Value.Autumn
+		}
 		for i := range table.Crops {
 			crop := &table.Crops[i]
 			c.Crop, c.Method = crop.ID, ""

@@ -2,6 +2,7 @@ package field
 
 import (
 	"filmfurrow/rules/model/weather"
+	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/unit"
 )
 
@@ -49,6 +50,10 @@ type Place struct {
 	LastFrost   unit.Optional[MonthDay]
 	FirstFrost  unit.Optional[MonthDay]
 
+	Period       string // whose years the station's normals are of: an id, or the newest
+	Older, Newer unit.Optional[normals.Extremes]
+	Estimated    bool // the newer ones
+
 	// What else was published of the station. A climate of the grower's own has none of it.
 	StationFrost unit.Optional[StationFrost]
 	StationRain  unit.Optional[[12]float64] // mm
@@ -57,7 +62,30 @@ type Place struct {
 // StationFrost are a station's published days of frost of 32 °F at the thermometer's
 // height, as indices of the year. The days of one year in ten are not published: they
 // mirror those of nine.
-type StationFrost struct{ Spring, Autumn weather.FrostDates }
+type StationFrost struct {
+	Spring, Autumn weather.FrostDates
+	Normals        weather.Normals // of the station and the same years, to see by how many days ours miss
+}
+
+// OlderYears and NewerYears are the ids of a station's periods.
+const OlderYears, NewerYears = "1981-2010", "1991-2020"
+
+// Take puts the station's normals of the period that was asked for into the case, or of
+// the one that there is.
+func (p *Place) Take() {
+	of := p.Newer
+	if p.IsOlder() {
+		of = p.Older
+	}
+	if of.Given && !p.Own {
+		p.HasNormals, p.TMin, p.TMax = true, of.Value.Min, of.Value.Max
+	}
+}
+
+// IsOlder tells whether the station's normals that count are those of 1981–2010.
+func (p *Place) IsOlder() bool {
+	return p.Older.Given && (p.Period == OlderYears || !p.Newer.Given)
+}
 
 // RainNormals is the rain that counts, in mm a month: the grower's own before the
 // station's.

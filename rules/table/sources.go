@@ -202,8 +202,10 @@ var (
 		Address: rest("Irrigation and Drainage Paper 61, annex 1"), Mark: Seen}
 	Covers2020 = Source{ID: "covers-2020", Publisher: "Idaho newspaper column", Title: rest("Row covers give 2–4 °F"), Year: "2020", Where: rest("12 February"),
 		NoAddress: rest("its address was not kept"), Mark: Trade}
-	Normals = Source{ID: "us-normals", Publisher: "US NOAA National Centers for Environmental Information", Title: rest("1981–2010 US Climate Normals"), Year: "2011", Where: rest("monthly minima and maxima"),
+	Normals = Source{ID: "us-normals", Publisher: "US NOAA National Centers for Environmental Information", Title: rest("1981–2010 US Climate Normals"), Year: "2011", Where: rest("monthly minima and maxima, days of frost"),
 		Address: rest("https://www.ncei.noaa.gov/products/land-based-station/us-climate-normals"), Mark: Seen}
+	NewerNormals = Source{ID: "wmo-normals", Publisher: "World Meteorological Organization", Title: rest("Climatological Standard Normals 1991–2020"), Year: "2023", Where: rest("NCEI accession 0253808: monthly minima and maxima, and their change"),
+		Address: rest("https://doi.org/10.25921/800j-vn07"), Mark: Seen}
 	CFR205 = Source{ID: "cfr-205", Publisher: "US Department of Agriculture", Title: rest("7 CFR 205.206(c)(6)"), Year: "checked 2026", Where: rest("removal of plastic mulch"),
 		Address: rest("https://www.ecfr.gov/current/title-7/section-205.206"), Mark: Seen}
 	Nutrition = Source{ID: "nutsedge-kinds-georgia", Publisher: "University of Georgia", Title: rest("Purple nutsedge spread under film"), Year: "read 2026", Where: rest("trade press"),
@@ -611,6 +613,7 @@ var Sources = [...]*Source{
 	&FAO61,
 	&Covers2020,
 	&Normals,
+	&NewerNormals,
 	&CFR205,
 	&Nutrition,
 	&LiftingOSHA,

@@ -13,16 +13,16 @@ import (
 //go:embed normals.csv
 var Text string
 
-// FrostRain is the table of frost days and rain, likewise.
+// BesideText is the table of frost days, rain and newer normals, likewise.
 //
-//go:embed frost-rain.csv
-var FrostRain string
+//go:embed beside.csv
+var BesideText string
 
 // Embedded is the table of the host build, read on first use.
 var Embedded = sync.OnceValues(func() (*Table, error) {
 	table, err := Parse(Text)
 	if err == nil {
-		err = table.Beside(FrostRain)
+		err = table.Beside(BesideText)
 	}
 	return table, err
 })

@@ -4,8 +4,8 @@
 //
 // Source: US NOAA National Centers for Environmental Information, 1981–2010
 // U.S. Climate Normals. A work of the US government: public domain. Frost days and
-// rain of the same stations are a table of their own, which is laid beside them
-// ([Table.Beside]).
+// rain of the same stations, and their normals of 1991–2020, are a table of their own,
+// which is laid beside them ([Table.Beside]).
 package normals
 
 import (
@@ -23,12 +23,22 @@ type Station struct {
 	ID, Name, State, Zip, PostOffice string
 	Latitude, Longitude              unit.Degrees
 	Elevation                        unit.Metres
-	Flag                             byte // weakest completeness flag: C, S, R, P or Q
-	TMin, TMax                       [12]unit.Celsius
+	Flag                             byte                    // weakest completeness flag: C, S, R, P or Q
+	Older, Newer                     unit.Optional[Extremes] // 1981–2010 and 1991–2020
+	Estimated                        bool                    // the newer ones, from the changes of stations around it
 	Frost                            unit.Optional[FrostDays]
 	Rain                             unit.Optional[[12]float64] // mm a month, rain and melted snow
 	Row                              string                     // as it stands in the tables
 }
+
+// Extremes are twelve normal minima and maxima, January first.
+type Extremes struct{ Min, Max [12]unit.Celsius }
+
+// EstimateMissed is the root mean square error of a month of 1991–2020 that was
+// estimated from the changes of the ten nearest stations, each of those that published
+// both left out in turn; Untouched is that of the older month in its place. A test works
+// both out again.
+const EstimateMissed, Untouched = unit.CelsiusDegrees(0.42), unit.CelsiusDegrees(0.59)
 
 // FrostDays are the published days of a station's frost of 32 °F, as days of the
 // year from 1 to 365. Each is named by the share of years, in percent, with a frost
@@ -45,12 +55,12 @@ func (s *Station) Label() string { return s.Name + ", " + s.State }
 type Table struct {
 	text   string
 	begins []uint32
-	beside string // rows of frost days and rain
+	beside string // what else is known of its stations
 }
 
-// columns are those of the normals; a row that a device keeps has those of frost and
-// rain after them.
-const columns, besideColumns = 9 + 24, 4 + 12
+// columns are those of the normals; a row that a device keeps has those of the table
+// beside it after them.
+const columns, besideColumns = 9 + 24, 4 + 12 + 1 + 24
 
 // ErrTable says that the bytes are not the normals table.
 var ErrTable = errors.New("the table of climate normals is damaged")
@@ -74,8 +84,8 @@ func Parse(text string) (*Table, error) {
 	return t, nil
 }
 
-// Beside lays the table of frost days and rain beside the normals, after checking
-// each of its rows.
+// Beside lays the table of frost days, rain and newer normals beside the normals, after
+// checking each of its rows.
 func (t *Table) Beside(text string) error {
 	for line := range strings.Lines(text) {
 		row := rowOf(line)
@@ -83,7 +93,7 @@ func (t *Table) Beside(text string) error {
 			continue
 		}
 		_, cells, _ := strings.Cut(row, ",")
-		if err := new(Station).readBeside(cells); err != nil {
+		if err := new(Station).readBeside(cells, new([24]int)); err != nil {
 			return err
 		}
 	}
@@ -156,49 +166,63 @@ func parseLine(line string) (Station, error) {
 		where[i] = v
 	}
 	s.Latitude, s.Longitude, s.Elevation = unit.Degrees(where[0]), unit.Degrees(where[1]), unit.Metres(where[2])
-	for m := range 12 {
-		low, err1 := strconv.Atoi(cell[9+m])
-		high, err2 := strconv.Atoi(cell[21+m])
-		if err1 != nil || err2 != nil || max(low, high) > hottest || min(low, high) < -hottest {
-			return Station{}, ErrTable
-		}
-		s.TMin[m] = tenths(low)
-		s.TMax[m] = tenths(high)
+	var months [24]int
+	if given, ok := whole(cell[9:], months[:], -hottest, hottest); !given || !ok {
+		return Station{}, ErrTable
 	}
+	s.Older = unit.Known(extremes(&months))
 	if rest == "" {
 		return s, nil
 	}
-	return s, s.readBeside(rest)
+	return s, s.readBeside(rest, &months)
 }
 
-// readBeside reads the cells of frost days and rain. Either may be empty as a whole.
-func (s *Station) readBeside(cells string) error {
+func extremes(months *[24]int) (e Extremes) {
+	for m := range 12 {
+		e.Min[m], e.Max[m] = tenths(months[m]), tenths(months[12+m])
+	}
+	return e
+}
+
+// whole reads whole numbers; cells may be empty all together.
+func whole(cell []string, to []int, low, high int) (given, ok bool) {
+	for i, text := range cell {
+		if (text == "") != (cell[0] == "") {
+			return false, false
+		}
+		if text == "" {
+			continue
+		}
+		n, err := strconv.Atoi(text)
+		if err != nil || n < low || n > high {
+			return false, false
+		}
+		to[i] = n
+	}
+	return cell[0] != "", true
+}
+
+// readBeside reads the cells of frost days, rain and change beside the months of the
+// normals. Each group may be empty as a whole.
+func (s *Station) readBeside(cells string, months *[24]int) error {
 	var cell [besideColumns]string
 	if rest, ok := cut(cells, cell[:]); !ok || rest != "" {
 		return ErrTable
 	}
-	whole := func(cell []string, to []int, low, high int) (given, ok bool) {
-		for i, text := range cell {
-			if (text == "") != (cell[0] == "") {
-				return false, false
-			}
-			if text == "" {
-				continue
-			}
-			n, err := strconv.Atoi(text)
-			if err != nil || n < low || n > high {
-				return false, false
-			}
-			to[i] = n
-		}
-		return cell[0] != "", true
-	}
 	var days [4]int
 	var rain [12]int
+	var change [24]int
 	frosts, ok := whole(cell[:4], days[:], 1, 365)
-	rains, ok2 := whole(cell[4:], rain[:], 0, wettest)
-	if !ok || !ok2 {
+	rains, ok2 := whole(cell[4:16], rain[:], 0, wettest)
+	changed, ok3 := whole(cell[17:], change[:], -hottest, hottest)
+	if !ok || !ok2 || !ok3 {
 		return ErrTable
+	}
+	if changed {
+		for i := range change {
+			change[i] += months[i]
+		}
+		s.Newer, s.Estimated = unit.Known(extremes(&change)), cell[16] != "P"
 	}
 	if frosts {
 		s.Frost = unit.Known(FrostDays{days[0], days[1], days[2], days[3]})
