@@ -182,11 +182,15 @@ func (p *sharePart) copyCard(ctx app.Context, _ app.Event) {
 
 // refused leads to what is to be mended before a field can go anywhere.
 func (p *sharePart) refused() bool {
-	if len(p.S.wrong) == 0 {
+	switch {
+	case len(p.S.wrong) > 0:
+		p.told = mendFirst
+		toField(faultsID)
+	case len(field.Check(&p.S.c)) > 0: // begun with nothing, and not told enough yet
+		p.told = "Give crop, planting day, place and soil first: a link carries a whole field."
+	default:
 		return false
 	}
-	p.told = mendFirst
-	toField(faultsID)
 	return true
 }
 

@@ -384,7 +384,7 @@ func (s *store) setUnits(system unit.System) {
 	s.convertBoxes(s.system, system)
 	s.system = system
 	for name := range s.typed {
-		if _, bad := s.wrong[name]; !bad && !isBox(name) {
+		if e, bad := s.wrong[name]; (!bad || e.Field != name) && !isBox(name) { // an error of the whole case leaves a value to show
 			delete(s.typed, name)
 		}
 	}
