@@ -115,6 +115,7 @@ func (p *placePart) found() (found []*normals.Station, says string) {
 	if isZip && (zip < zipFirst || zip > zipLast) {
 		return nil, query + " is no zip code: they run from 00501 to 99950. Check the digits, or type the town."
 	}
+	p.S.askWorld(nil)
 	found = p.S.places.Find(query, 8)
 	switch {
 	case len(found) == 0:
@@ -229,9 +230,14 @@ func (p *placePart) askPosition(ctx app.Context, _ app.Event) {
 				p.told = "The table of stations is still loading. Try again in a moment."
 				return
 			}
-			p.S.here(lat, lon)
-			if !p.S.c.Place.HasNormals {
-				p.told = "No station lies within 500 km. Type your own temperatures below."
+			at := func() {
+				p.S.here(lat, lon)
+				if !p.S.c.Place.HasNormals {
+					p.told = "No station lies within 500 km. Type your own temperatures below."
+				}
+			}
+			if !p.S.askWorld(at) {
+				at()
 			}
 		})
 		return nil

@@ -60,6 +60,26 @@ func TestAZipWithoutAStation(t *testing.T) {
 	p.Wait("a station to be taken", `!document.querySelector("#place-now").innerText.includes("invented")`)
 }
 
+// Stations of other countries are asked for when somebody searches, and are there without
+// a network; a field abroad is there again after a reload, and where its link is opened.
+func TestAPlaceAbroad(t *testing.T) {
+	t.Parallel()
+	b := browsertest.OpenKeeping(t)
+	p := b.Page(820, "/")
+	p.WaitOffline()
+	p.Wait("the stations", ready)
+	b.Stop()
+	p.Click("#place-open")
+	p.Type("#f-place", "nagano")
+	p.WaitText(".results", "Japan")
+	p.Click(".results .result")
+	p.WaitText("#place-open", "Nagano")
+	p.Wait("the advice for that place", `!document.querySelector("#verdict .waiting")`)
+	p.Reload()
+	p.WaitReady()
+	p.WaitText("#place-open", "Nagano")
+}
+
 // What was typed is there in a new tab after the old one was closed.
 func TestAClosedTabLosesNothing(t *testing.T) {
 	t.Parallel()

@@ -65,7 +65,7 @@ func aboutPage(root, base, site string, links assets) ([]byte, error) {
 	b.WriteString(`<main class="not-found"><h1>About ` + html.EscapeString(siteName) + `</h1>
 <p>It works out plastic mulch, bed and drip for one crop, field and date, with every reason and its source. The sources stand on the page itself, under the answers.</p>
 <h2>What it keeps</h2><p>What you type stays on your device. There are no accounts, no cookies and no counting of visitors. A link that you share carries the field behind the “#”, which browsers do not send to any server.</p>
-<h2>Whose figures</h2><p>Climate normals of 1981–2010, days of frost and rain: US National Oceanic and Atmospheric Administration, National Centers for Environmental Information, public domain. What changed by 1991–2020: after World Meteorological Organization, Climatological Standard Normals 1991–2020 (NCEI accession 0253808, doi 10.25921/800j-vn07); for most US stations it is estimated from others around them, and the page says so.</p>
+<h2>Whose figures</h2><p>Climate normals of 1981–2010, days of frost and rain: US National Oceanic and Atmospheric Administration, National Centers for Environmental Information, public domain. What changed by 1991–2020: after World Meteorological Organization, Climatological Standard Normals 1991–2020 (NCEI accession 0253808, doi 10.25921/800j-vn07); for most US stations it is estimated from others around them, and the page says so. Stations of other countries: the same normals of the World Meteorological Organization.</p>
 <h2>Whose word counts</h2><p>It is advice, not a permit. Labels, local codes and licensed people overrule it.</p>
 <h2 id="licences">Licences</h2><ul>`)
 	for _, l := range licences {
