@@ -119,6 +119,10 @@ func (s *store) askWorld(then func()) bool {
 		return true
 	}
 	s.asking = true
+	loadTable("places.csv", func(text string) {
+		s.spots = normals.NewPlaces(text)
+		s.tell(onPlaces)
+	})
 	loadTable("world-beside.csv", func(beside string) {
 		loadTable("world.csv", func(text string) {
 			all := s.places.Join(&normals.Table{})

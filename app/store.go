@@ -43,9 +43,10 @@ type store struct {
 	places    *normals.Table
 	texts     map[string]string // of sources, by id: see sourceTexts
 	asking    bool              // for the stations of other countries
-	thenWorld func()            // what waits for them
-	noPlace   bool              // the normals could not be loaded
-	note      string            // what the page has to tell, such as where the field came from
+	spots     normals.Places
+	thenWorld func() // what waits for them
+	noPlace   bool   // the normals could not be loaded
+	note      string // what the page has to tell, such as where the field came from
 	noteBad   bool
 	waiting   string // the address of a link whose station has not come yet
 	linked    bool   // the field came with the address and is as it came
@@ -405,7 +406,7 @@ func (s *store) choose(st *normals.Station) {
 	s.locate()
 }
 
-// here takes the tablet's position.
+// here takes a position; all stations must be there.
 func (s *store) here(latitude, longitude float64) {
 	s.touch("place", placeName)
 	s.c.Place = field.Place{

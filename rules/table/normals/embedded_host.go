@@ -18,12 +18,15 @@ var Text string
 //go:embed beside.csv
 var BesideText string
 
-// WorldText and WorldBesideText are the tables of other countries, likewise.
+// WorldText and WorldBesideText are the tables of other countries, PlacesText those of
+// towns and zips, likewise.
 var (
 	//go:embed world.csv
 	WorldText string
 	//go:embed world-beside.csv
 	WorldBesideText string
+	//go:embed places.csv
+	PlacesText string
 )
 
 // Embedded is the table of the host build, read on first use: all countries.

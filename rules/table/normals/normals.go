@@ -419,15 +419,14 @@ func matches(words []string, name, state, zip, postOffice string) bool {
 
 // begins tells whether one word of the name begins with w.
 func begins(name, w string) bool {
-	upper := strings.ToUpper(name)
 	for {
-		if strings.HasPrefix(upper, w) {
+		if len(name) >= len(w) && strings.EqualFold(name[:len(w)], w) {
 			return true
 		}
-		_, after, found := strings.Cut(upper, " ")
+		_, after, found := strings.Cut(name, " ")
 		if !found {
 			return false
 		}
-		upper = after
+		name = after
 	}
 }
