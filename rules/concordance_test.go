@@ -88,6 +88,9 @@ func placesNormals(t *testing.T, newest bool) map[string]placeNormals {
 	require.NoError(t, err)
 	var stations []placeNormals
 	for _, s := range embedded.All() {
+		if !s.Older.Given {
+			continue // of another country, whose places have stations of their own below
+		}
 		c := placeNormals{lat: float64(s.Latitude), lon: float64(s.Longitude), height: float64(s.Elevation)}
 		of := s.Older.Value
 		if newest {

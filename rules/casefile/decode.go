@@ -82,7 +82,7 @@ func Locate(c *field.Case, places *normals.Table) {
 	switch {
 	case p.Station != "":
 		s = places.ByID(p.Station)
-	case p.Latitude.Given && p.Longitude.Given:
+	case p.Latitude.Given && p.Longitude.Given && !places.Partial:
 		s, away = places.Nearest(p.Latitude.Value, p.Longitude.Value)
 		if away > 500000 {
 			s = nil
@@ -97,6 +97,7 @@ func Locate(c *field.Case, places *normals.Table) {
 		p.Older, p.Newer, p.Estimated = s.Older, s.Newer, s.Estimated
 		p.Take()
 		p.StationRain, p.StationFrost = s.Rain, stationFrost(s)
+		p.StationVapour, p.StationWind, p.StationSun = s.Vapour, s.Wind, s.Sun
 	}
 	if p.Station == "" {
 		return

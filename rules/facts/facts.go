@@ -229,7 +229,8 @@ func sameYear(a, b *field.Case) bool {
 // sameAir tells whether what else drives the need for water was said alike.
 func sameAir(a, b *field.Case) bool {
 	p, q := &a.Place, &b.Place
-	return p.Solar == q.Solar && p.Wind == q.Wind && p.Humidity == q.Humidity
+	return p.Solar == q.Solar && p.Wind == q.Wind && p.Humidity == q.Humidity &&
+		p.StationSun == q.StationSun && p.StationWind == q.StationWind && p.StationVapour == q.StationVapour
 }
 
 // rough tells whether something holds the film off the bed.

@@ -58,6 +58,8 @@ type Place struct {
 	// What else was published of the station. A climate of the grower's own has none of it.
 	StationFrost unit.Optional[StationFrost]
 	StationRain  unit.Optional[[12]float64] // mm
+	// Measured means of stations outside the United States: kPa; m/s at 2 m; hours a month.
+	StationVapour, StationWind, StationSun unit.Optional[[12]float64]
 }
 
 // StationFrost are a station's published days of frost of 32 °F at the thermometer's

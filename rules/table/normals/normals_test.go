@@ -15,7 +15,7 @@ import (
 
 // Source of every figure here: US NOAA NCEI, 1981–2010 U.S. Climate Normals.
 func TestTheTableHoldsWhatWasPublished(t *testing.T) {
-	table, err := Embedded()
+	table, err := read(Text, BesideText)
 	require.NoError(t, err)
 	all := table.All()
 	assert.Len(t, all, 7501)
@@ -47,13 +47,52 @@ func TestTheTableHoldsWhatWasPublished(t *testing.T) {
 	assert.InDelta(t, 2.08*25.4, ithaca.Rain.Value[0], 0.05)
 }
 
+// Source: World Meteorological Organization, Climatological Standard Normals 1991–2020 (NCEI
+// accession 0253808): Mendoza, Argentina, vapour pressure and wind of January as published,
+// the wind brought from 10 m to 2 m.
+func TestStationsOfOtherCountries(t *testing.T) {
+	all, err := Embedded()
+	require.NoError(t, err)
+	world, measured := 0, 0
+	for _, s := range all.All() {
+		if s.Older.Given {
+			require.False(t, abroad(s.ID), s.ID)
+			continue
+		}
+		world++
+		if s.Sun.Given && s.Wind.Given && s.Vapour.Given {
+			measured++
+		}
+		require.True(t, s.Newer.Given && abroad(s.ID), s.ID)
+		require.Contains(t, "SPQ", string(s.Flag), s.ID)
+		for m := range 12 {
+			require.Less(t, s.Newer.Value.Min[m], s.Newer.Value.Max[m], "%s month %d", s.ID, m+1)
+		}
+	}
+	assert.Equal(t, []int{4860, 452}, []int{world, measured})
+	near, away := all.Nearest(-32.88, -68.83)
+	assert.Equal(t, "Argentina", near.State)
+	assert.Less(t, away, unit.Metres(10000))
+	us, far := all.Nearest(42.45, -76.45)
+	assert.Equal(t, "NY", us.State, "%v", far)
+	found := all.Find("mendoza argentina", 5)
+	require.NotEmpty(t, found)
+	assert.Equal(t, "Argentina", found[0].State)
+	months := strings.Repeat(",100", 24)
+	for _, cells := range []string{strings.Repeat(",", 46), strings.Repeat(",9999", 48), strings.Repeat(",1", 47) + ","} {
+		assert.ErrorIs(t, new(Table).Beside("W1-1"+cells+"\n"), ErrTable, "%q", cells)
+		_, err := Parse("W1-1,N,Nowhere,,,1,2,3,S" + strings.ReplaceAll(months, ",100", ",300")[:48] + cells)
+		assert.ErrorIs(t, err, ErrTable)
+	}
+}
+
 // Normals of 1991–2020 that no table published are those of 1981–2010 moved by the changes
 // of the ten nearest of 490 stations that stand in both (World Meteorological Organization,
 // Climatological Standard Normals 1991–2020, NCEI accession 0253808, less US NOAA NCEI's of
 // 1981–2010), each weighed by 1/(km + 50)². Leaving out each of the 490 in turn tells how
 // good that is; no change at all is what it must beat.
 func TestTheNewerNormals(t *testing.T) {
-	table, err := Embedded()
+	table, err := read(Text, BesideText)
 	require.NoError(t, err)
 	all := table.All()
 	var known []*Station
@@ -119,7 +158,7 @@ func TestTheNewerNormals(t *testing.T) {
 }
 
 func TestStationsAreFoundByNameZipAndPlace(t *testing.T) {
-	table, err := Embedded()
+	table, err := read(Text, BesideText)
 	require.NoError(t, err)
 	near, far := table.Nearest(42.45, -76.45)
 	require.NotNil(t, near)
@@ -142,7 +181,7 @@ func TestStationsAreFoundByNameZipAndPlace(t *testing.T) {
 // Zip areas that no station stands in, and their middles (US Census Bureau, 2022
 // ZCTA Gazetteer): a station within 40 km is among those listed.
 func TestAZipWithoutAStationFindsItsNeighbours(t *testing.T) {
-	table, err := Embedded()
+	table, err := read(Text, BesideText)
 	require.NoError(t, err)
 	for zip, middle := range map[string][2]unit.Degrees{"14853": {42.446, -76.481}, "60614": {41.923, -87.647}, "10025": {40.798, -73.968}, "97214": {45.514, -122.644}} {
 		found := table.Find(zip, 8)
