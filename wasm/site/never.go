@@ -91,12 +91,15 @@ func bodiesOf(code []byte) ([][]byte, error) {
 // nothing is the body of a function that is never called: no locals, and a trap.
 var nothing = []byte{0, 0x00, 0x0b}
 
-// emptied is a program's section of code without the bodies of what never runs.
+// emptied is a program's section of code without the bodies of what never runs, and with
+// shorter addresses in the others.
 func emptied(bodies [][]byte, never map[int]bool) []byte {
 	out := bytes.NewBuffer(unsigned(uint64(len(bodies))))
 	for i, body := range bodies {
 		if never[i] {
 			body = nothing
+		} else {
+			body = shortened(body)
 		}
 		out.Write(unsigned(uint64(len(body))))
 		out.Write(body)

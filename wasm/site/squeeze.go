@@ -11,15 +11,15 @@ import (
 	"slices"
 )
 
-// Seven things in a Go program for the browser cost much to download and serve
+// Eight things in a Go program for the browser cost much to download and serve
 // no reader. Measured on this program (bytes after brotli 11): the linker's
 // tens of thousands of data segments of two bytes each, 83 kB; the tables that
 // map instructions to source lines, 109 kB; the tables that tell inlined calls and
-// arguments apart in a stack trace, 50 kB; the names of functions and of files,
+// arguments apart in a stack trace, 50 kB; addresses on the stack worked out in 64 bits (shorten.go), 8 kB; the names of functions and of files,
 // 50 kB; what works only when Go is asked to trace or to profile, or never in a page (never.go), 45 kB; what
 // can be counted when the program starts (recount.go), 18 kB; the names of types
 // (typenames.go), 7 kB. Squeezing joins the first, blanks the tables and names, empties what
-// never runs and leaves what can be counted to a function that runs at the start: a stack
+// never runs, shortens addresses and leaves what can be counted to a function that runs at the start: a stack
 // trace says "?".
 
 // mergeGap is the longest run of zeros, in bytes, that is written out to join
@@ -340,7 +340,10 @@ type reader struct {
 	err error
 }
 
-var errEnds = errors.New("it ends too early")
+var (
+	errEnds    = errors.New("it ends too early")
+	errUnknown = errors.New("an instruction that Go did not write before")
+)
 
 func (r *reader) byte() byte {
 	if r.err != nil || r.at >= len(r.b) {
