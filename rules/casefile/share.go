@@ -93,7 +93,7 @@ var linkFields = [...]string{
 	"feed.base_n_percent", "feed.base_p2o5_percent", "feed.base_k2o_percent", "feed.base_spread",
 	"shopping.base_fertiliser_kg", "shopping.row_cover_m", "shopping.hoops",
 	daysName,
-	"place.period",
+	"place.period", "soil.series",
 }
 
 // Link writes a case as share text: the plan, without the days that were written down.

@@ -18,6 +18,7 @@ import (
 	"strconv"
 	"strings"
 
+	"filmfurrow/rules/table/series"
 	"filmfurrow/rules/unit"
 )
 
@@ -61,8 +62,9 @@ func (s *Station) Label() string { return s.Name + ", " + s.State }
 type Table struct {
 	text    string
 	begins  []uint32
-	beside  string // what else is known of its stations
-	Partial bool   // stations of other countries are yet to be joined: it does not know which is nearest
+	beside  string       // what else is known of its stations
+	Soils   series.Table // that a case may name beside its place; empty where they are looked up apart
+	Partial bool         // stations of other countries are yet to be joined: it does not know which is nearest
 }
 
 // columns are those of the normals; a row that a device keeps has those of the table
@@ -113,7 +115,7 @@ func (t *Table) Beside(text string) error {
 
 // Join is a table with the stations of both.
 func (t *Table) Join(other *Table) *Table {
-	both := &Table{text: t.text + other.text, begins: slices.Clone(t.begins), beside: t.beside + other.beside}
+	both := &Table{text: t.text + other.text, begins: slices.Clone(t.begins), beside: t.beside + other.beside, Soils: t.Soils}
 	for _, at := range other.begins {
 		both.begins = append(both.begins, at+uint32(len(t.text)))
 	}
@@ -352,11 +354,9 @@ func haversine(lat1, lon1, lat2, lon2 unit.Degrees) float64 {
 }
 
 // Find lists up to limit stations whose name, post office or zip code begins,
-// word by word, with what was typed. A state's two letters may follow. An
-// exact zip comes first, then names in the order of the file. For a zip code
-// that no station has, the stations with the nearest numbers are listed: over
-// the US census areas of 2022 the best of eight is half the time within 15 km,
-// nine times in ten within 37 km (nearest station of all: 12 and 23 km).
+// word by word, with what was typed. A state's two letters or a country may follow. An
+// exact zip comes first, then names in the order of the file. A zip that no station has
+// is found as a place ([Places.Find]).
 func (t *Table) Find(typed string, limit int) []*Station {
 	words := strings.Fields(strings.ToUpper(strings.ReplaceAll(typed, ",", " ")))
 	if len(words) == 0 {
@@ -376,34 +376,9 @@ func (t *Table) Find(typed string, limit int) []*Station {
 		}
 	}
 	first = append(first, second...)
-	if zip, err := strconv.Atoi(words[0]); err == nil && len(first) == 0 && len(words[0]) == 5 {
-		first = t.nearZip(zip, limit)
-	}
 	list := make([]*Station, min(len(first), limit))
 	for k := range list {
 		list[k] = t.station(first[k])
-	}
-	return list
-}
-
-// nearZip lists the stations whose zip codes are nearest in number.
-func (t *Table) nearZip(zip, limit int) (list []int) {
-	var away []int // of those in the list
-	for i := range t.begins {
-		_, _, own, _ := t.names(i)
-		if own == "" {
-			continue
-		}
-		n, _ := strconv.Atoi(own)
-		d := max(n-zip, zip-n)
-		at := len(list)
-		for at > 0 && away[at-1] > d {
-			at--
-		}
-		if at < limit {
-			list, away = slices.Insert(list, at, i), slices.Insert(away, at, d)
-			list, away = list[:min(len(list), limit)], away[:min(len(away), limit)]
-		}
 	}
 	return list
 }
@@ -417,10 +392,28 @@ func matches(words []string, name, state, zip, postOffice string) bool {
 	return true
 }
 
+// startsUpper tells whether a name, its plain letters as capitals, starts with w.
+// strings.EqualFold would bring tables of letters into the page's program, 2 kB of it.
+func startsUpper(name, w string) bool {
+	if len(name) < len(w) {
+		return false
+	}
+	for i := range len(w) {
+		c := name[i]
+		if 'a' <= c && c <= 'z' {
+			c -= 'a' - 'A'
+		}
+		if c != w[i] {
+			return false
+		}
+	}
+	return true
+}
+
 // begins tells whether one word of the name begins with w.
 func begins(name, w string) bool {
 	for {
-		if len(name) >= len(w) && strings.EqualFold(name[:len(w)], w) {
+		if startsUpper(name, w) {
 			return true
 		}
 		_, after, found := strings.Cut(name, " ")

@@ -178,29 +178,6 @@ func TestStationsAreFoundByNameZipAndPlace(t *testing.T) {
 	assert.LessOrEqual(t, len(table.Find("spring", 8)), 8)
 }
 
-// Zip areas that no station stands in, and their middles (US Census Bureau, 2022
-// ZCTA Gazetteer): a station within 40 km is among those listed.
-func TestAZipWithoutAStationFindsItsNeighbours(t *testing.T) {
-	table, err := read(Text, BesideText)
-	require.NoError(t, err)
-	for zip, middle := range map[string][2]unit.Degrees{"14853": {42.446, -76.481}, "60614": {41.923, -87.647}, "10025": {40.798, -73.968}, "97214": {45.514, -122.644}} {
-		found := table.Find(zip, 8)
-		require.Len(t, found, 8, zip)
-		nearest := 1e9
-		for _, s := range found {
-			assert.NotEqual(t, zip, s.Zip, "choose a zip that no station has")
-			nearest = min(nearest, haversine(middle[0], middle[1], s.Latitude, s.Longitude))
-		}
-		assert.Less(t, nearest, 40000.0, zip)
-	}
-	assert.Len(t, table.Find("00001", 3), 3, "no zip lies below")
-	assert.Empty(t, table.Find("1485x", 8))
-	assert.Empty(t, table.Find("999999", 8), "six digits are no zip")
-	alone, err := Parse("S,N,NY,,,42,-76,100,C" + strings.Repeat(",300", 12) + strings.Repeat(",500", 12) + "\n")
-	require.NoError(t, err)
-	assert.Empty(t, alone.Find("14853", 8), "a table without zips")
-}
-
 func TestADamagedTableIsRefused(t *testing.T) {
 	for _, text := range []string{"", "# only a comment\n", "a,b,c\n", "S,N,NY,1,P,1,2,3,C,1,2\n", "S,N,NY,1,P,1,2,3," + strings.Repeat(",300", 12) + strings.Repeat(",500", 12) + "\n",
 		"S,N,NY,1,P,1,2,high,C" + strings.Repeat(",300", 12) + strings.Repeat(",500", 12) + "\n", "S,N,NY,1,P,1,2,3,C" + strings.Repeat(",300", 12) + strings.Repeat(",warm", 12) + "\n"} {
