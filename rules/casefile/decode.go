@@ -90,7 +90,7 @@ func Locate(c *field.Case, places *normals.Table) {
 	case p.Station != "":
 		s = places.ByID(p.Station)
 	case p.Latitude.Given && p.Longitude.Given && !places.Partial:
-		s, away = places.Nearest(p.Latitude.Value, p.Longitude.Value)
+		s, away = places.Nearest(p.Latitude.Value, p.Longitude.Value, p.Elevation)
 		if away > 500000 {
 			s = nil
 		}

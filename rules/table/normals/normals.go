@@ -316,13 +316,14 @@ func (t *Table) ByID(id string) *Station {
 	return nil
 }
 
-// doubtfulAway is how much farther a station may lie whose figures are sound, m: our
-// judgment.
-const doubtfulAway = 10000
+// doubtfulAway is how much farther a station may lie whose figures are sound, and
+// heightAway how far away a metre of height counts, m: our judgment.
+const doubtfulAway, heightAway = 10000, 200
 
 // Nearest finds the station with the least great-circle distance, and that
-// distance. One whose figures are doubtful must lie nearer by doubtfulAway.
-func (t *Table) Nearest(latitude, longitude unit.Degrees) (*Station, unit.Metres) {
+// distance; one at another height than the field's, where that is known, or of doubtful
+// figures counts as if it lay farther.
+func (t *Table) Nearest(latitude, longitude unit.Degrees, height unit.Optional[unit.Metres]) (*Station, unit.Metres) {
 	best, least, score := -1, 0.0, math.Inf(1)
 	var cell [9]string
 	for i := range t.begins {
@@ -330,12 +331,16 @@ func (t *Table) Nearest(latitude, longitude unit.Degrees) (*Station, unit.Metres
 		lat, _ := strconv.ParseFloat(cell[5], 64)
 		lon, _ := strconv.ParseFloat(cell[6], 64)
 		d := haversine(latitude, longitude, unit.Degrees(lat), unit.Degrees(lon))
-		doubt := 0.0
+		counts := d
 		if cell[8] == "P" || cell[8] == "Q" {
-			doubt = doubtfulAway
+			counts += doubtfulAway
 		}
-		if d+doubt < score {
-			best, least, score = i, d, d+doubt
+		if height.Given {
+			stands, _ := strconv.ParseFloat(cell[7], 64)
+			counts += heightAway * math.Abs(stands-float64(height.Value))
+		}
+		if counts < score {
+			best, least, score = i, d, counts
 		}
 	}
 	if best < 0 {

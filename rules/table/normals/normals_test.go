@@ -70,11 +70,13 @@ func TestStationsOfOtherCountries(t *testing.T) {
 		}
 	}
 	assert.Equal(t, []int{4860, 452}, []int{world, measured})
-	near, away := all.Nearest(-32.88, -68.83)
+	near, away := all.Nearest(-32.88, -68.83, unit.Optional[unit.Metres]{})
 	assert.Equal(t, "Argentina", near.State)
 	assert.Less(t, away, unit.Metres(10000))
-	us, far := all.Nearest(42.45, -76.45)
+	us, far := all.Nearest(42.45, -76.45, unit.Optional[unit.Metres]{})
 	assert.Equal(t, "NY", us.State, "%v", far)
+	high, _ := all.Nearest(-11.9, -76.8, unit.Known(unit.Metres(4400)))
+	assert.Greater(t, high.Elevation, unit.Metres(3500), "a field in the mountains has a station there before one by the sea: %s", high.Label())
 	found := all.Find("mendoza argentina", 5)
 	require.NotEmpty(t, found)
 	assert.Equal(t, "Argentina", found[0].State)
@@ -160,7 +162,7 @@ func TestTheNewerNormals(t *testing.T) {
 func TestStationsAreFoundByNameZipAndPlace(t *testing.T) {
 	table, err := read(Text, BesideText)
 	require.NoError(t, err)
-	near, far := table.Nearest(42.45, -76.45)
+	near, far := table.Nearest(42.45, -76.45, unit.Optional[unit.Metres]{})
 	require.NotNil(t, near)
 	assert.Equal(t, "NY", near.State)
 	assert.Less(t, far, unit.Metres(15000))
