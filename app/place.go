@@ -83,7 +83,11 @@ func (p *placePart) now() string {
 			now += ", " + unit.Of(pl.StationAway).In(p.S.system) + " away"
 		}
 		if above := pl.StationAt - pl.Elevation.Or(pl.StationAt); above != 0 {
-			now += ", " + unit.Quantity{Kind: unit.KindHead, SI: float64(max(above, -above))}.In(p.S.system) + map[bool]string{true: " above", false: " below"}[above > 0] + " your field"
+			where := " above your field"
+			if above < 0 {
+				above, where = -above, " below your field"
+			}
+			now += ", " + unit.Quantity{Kind: unit.KindHead, SI: float64(above)}.In(p.S.system) + where
 		}
 		switch {
 		case pl.IsOlder():
@@ -144,8 +148,6 @@ func (p *placePart) found() (found []hit, says string) {
 		says = "Stations and towns of other countries are loading."
 	case len(found) == 0:
 		says = "Nothing by that name. Try a town nearby, only its first letters, or latitude and longitude, such as 42.45, -76.46."
-	case isZip && len(stations) > 0 && query != stations[0].Zip:
-		says = "No station has this zip code. These have the nearest ones:"
 	}
 	return found, says
 }

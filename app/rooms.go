@@ -383,7 +383,7 @@ var groups = []struct {
 	names     []string
 }{
 	{"more-crop", "Crop and day", []string{"crop", "method", "plant_on"}},
-	{"more-soil", "Soil", []string{"soil.texture", "soil.drainage", "soil.slope_percent", "soil.wetness_at_laying", "soil.tilth", "soil.stones", "soil.organic_percent"}},
+	{"more-soil", "Soil", []string{"soil.series", "soil.texture", "soil.drainage", "soil.slope_percent", "soil.wetness_at_laying", "soil.tilth", "soil.stones", "soil.organic_percent"}},
 	{"more-weeds", "Weeds and insects", []string{"weeds.pressure", "weeds.nutsedge", "weeds.insect_pressure"}},
 	{"more-field", "Beds and plants", []string{"field.bed_length_m", "field.beds", "field.bed_centres_m", "field.bed_top_m", "field.side_slope", "field.rows_per_bed", "field.in_row_m", "field.exposure"}},
 	{"more-work", "How you work", []string{"practice.laying", "practice.tractor_kw", "practice.people", "practice.film_width_m", "practice.roll_length_m", "practice.crops_on_film", "practice.organic", "practice.fumigated_on", "practice.label_interval_days", "practice.reuse.film", "practice.reuse.cover_percent", "practice.reuse.height_m", "practice.reuse.thickness_um"}},

@@ -265,7 +265,7 @@ func TestSoilTablesAgree(t *testing.T) {
 func TestMidAtlanticJuly(t *testing.T) {
 	places, err := normals.Embedded()
 	require.NoError(t, err)
-	station, _ := places.Nearest(38.6, -75.6)
+	station, _ := places.Nearest(38.6, -75.6, unit.Optional[unit.Metres]{})
 	for _, crop := range []string{"tomato", "bell-pepper", "muskmelon", "cucumber"} {
 		c := pack(t)["least-known"]
 		c.Crop, c.PlantOn, c.Soil.Texture = crop, unit.Known(unit.On(2027, 5, 5)), "sandy-loam"

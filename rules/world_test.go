@@ -220,6 +220,24 @@ func TestTenPlaces(t *testing.T) {
 	assert.Equal(t, string(want), b.String())
 }
 
+// A station far above or below the field is told of, with how its temperatures are carried.
+func TestTheStationsHeightIsTold(t *testing.T) {
+	c := caseAt(t, "W3-87418")
+	told := func(c field.Case) (text string) {
+		for _, l := range advise(t, c).Limits {
+			if l.ID == "station-height" {
+				text = l.Text.In(unit.Metric)
+			}
+		}
+		return text
+	}
+	assert.Empty(t, told(c))
+	c.Place.Elevation = unit.Known(c.Place.StationAt + 600)
+	assert.Contains(t, told(c), "600 m below your field")
+	c.Place.Elevation = unit.Known(c.Place.StationAt - 600)
+	assert.Contains(t, told(c), "600 m above your field")
+}
+
 // A case of another country reads the same from file, link and the row that a device
 // keeps; a table without other countries says nothing of the nearest.
 func TestAPlaceAbroadTravels(t *testing.T) {

@@ -48,7 +48,7 @@ func driven(p *webdriver.Page, s *browsertest.Server) *reader {
 }
 
 // drawn is when nothing of the page is still to be drawn anew.
-const drawn = `window.filmfurrow?.status.start === "ready" && filmfurrow.status.whole && (filmfurrow.drawn?.() ?? true)`
+const drawn = `window.filmfurrow?.status.start === "ready" && filmfurrow.status.whole && (filmfurrow.drawn?.() ?? true) && document.querySelector(".later") === null`
 
 func (r *reader) whole() { r.Wait("the program to have drawn the page", drawn) }
 

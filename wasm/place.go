@@ -43,7 +43,7 @@ func place(args []string, _ io.Reader, out, errs io.Writer) int {
 		return fmt.Sprintf("%s (%s), %s high%s", s.ID, s.Label(), unit.Quantity{Kind: unit.KindHead, SI: float64(s.Elevation)}.In(unitsOf(*us)), doubt)
 	}
 	for _, spot := range spots {
-		nearest, away := stations.Nearest(spot.Latitude, spot.Longitude)
+		nearest, away := stations.Nearest(spot.Latitude, spot.Longitude, unit.Optional[unit.Metres]{})
 		fmt.Fprintf(out, "%s: \"lat\": %v, \"lon\": %v; nearest station %s away: %s\n", spot.Name, spot.Latitude, spot.Longitude, unit.Of(away).In(unitsOf(*us)), tell(nearest))
 	}
 	found := stations.Find(typed, mostListed)

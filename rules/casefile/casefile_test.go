@@ -3,6 +3,7 @@ package casefile_test
 import (
 	"bytes"
 	"encoding/json"
+	"fmt"
 	"os"
 	"path/filepath"
 	"strings"
@@ -128,6 +129,43 @@ func TestAStationBringsItsNormals(t *testing.T) {
 	again, err := casefile.Decode(text, places(t))
 	require.NoError(t, err)
 	assert.Equal(t, near, again)
+}
+
+// A soil series fills in texture and drainage where none are given, and says so; what the
+// grower gives wins, and a name that no series has is an error. (NRCS, Official Soil Series
+// Descriptions: Drummer has a surface of silty clay loam and is poorly drained.)
+func TestASoilSeriesByName(t *testing.T) {
+	embedded, err := normals.Embedded()
+	require.NoError(t, err)
+	read := func(soil string) (field.Case, error) {
+		return casefile.Decode([]byte(`{"version":1,"crop":"tomato","plant_on":"2027-05-20","place":{"station":"USC00274399"},"soil":`+soil+`}`), embedded)
+	}
+	c, err := read(`{"series":"drummer"}`)
+	require.NoError(t, err)
+	filled, defaults := field.Fill(c)
+	assert.Equal(t, []string{"silty-clay-loam", "slow"}, []string{filled.Soil.Texture, filled.Soil.Drainage})
+	reasons := map[string]string{}
+	for _, d := range defaults {
+		reasons[d.Field] = d.Reason
+	}
+	assert.Equal(t, "of the soil series drummer", reasons["soil.texture"])
+	linked, err := casefile.ReadLink(casefile.Link(&c), embedded)
+	require.NoError(t, err)
+	assert.Equal(t, c, linked)
+	again, err := casefile.Decode(casefile.Encode(&c), embedded)
+	require.NoError(t, err)
+	assert.Equal(t, c, again)
+
+	own, err := read(`{"series":"Drummer","texture":"loam"}`)
+	require.NoError(t, err)
+	assert.Equal(t, []string{"loam", "slow"}, []string{field.Filled(own).Soil.Texture, field.Filled(own).Soil.Drainage})
+	_, err = read(`{"series":"Nowhereville"}`)
+	assert.ErrorContains(t, err, "soil.series")
+	field.InputByName("soil.series").Set(&c, field.Value{Word: "Nowhereville"})
+	_, defaults = field.Fill(c)
+	assert.Contains(t, fmt.Sprint(defaults), "not known of a soil series Nowhereville", "where the page has nothing of it")
+	field.InputByName("soil.series").Clear(&c)
+	assert.Equal(t, "loam", field.Filled(c).Soil.Texture)
 }
 
 // The newest normals stand where none were asked for; the older ones are asked for by

@@ -12,6 +12,7 @@ import (
 	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
+	"filmfurrow/rules/table/series"
 	"filmfurrow/rules/unit"
 )
 
@@ -37,6 +38,9 @@ func decodeTree(root *jsontext.Object, errs field.Errors, places *normals.Table)
 	d.object(root, "")
 	d.climate()
 	Locate(&d.c, places)
+	if s := &d.c.Soil; places != nil && places.Soils != "" && s.Series != "" && s.OfSeries == (field.SeriesSoil{}) {
+		d.fail("soil.series", strconv.Quote(s.Series), "the name of a US soil series", "Look at its spelling on the soil survey's map, or leave it out and give texture and drainage.")
+	}
 	// What is wrong by type is not in the case, so the checks that follow could
 	// only repeat it as missing.
 	for _, e := range field.Check(&d.c) {
@@ -73,6 +77,9 @@ func covers(have, field string) bool {
 // to its latitude and longitude. A climate of the case's own takes the place of
 // the normals: a station then only says where the field lies.
 func Locate(c *field.Case, places *normals.Table) {
+	if places != nil && places.Soils != "" {
+		LocateSoil(c, places.Soils)
+	}
 	p := &c.Place
 	if places == nil || p.Own && p.Station == "" {
 		return
@@ -83,7 +90,7 @@ func Locate(c *field.Case, places *normals.Table) {
 	case p.Station != "":
 		s = places.ByID(p.Station)
 	case p.Latitude.Given && p.Longitude.Given && !places.Partial:
-		s, away = places.Nearest(p.Latitude.Value, p.Longitude.Value)
+		s, away = places.Nearest(p.Latitude.Value, p.Longitude.Value, p.Elevation)
 		if away > 500000 {
 			s = nil
 		}
@@ -106,6 +113,12 @@ func Locate(c *field.Case, places *normals.Table) {
 	if !p.Elevation.Given {
 		p.Elevation = unit.Known(s.Elevation)
 	}
+}
+
+// LocateSoil fills in what a case's soil series is known to be.
+func LocateSoil(c *field.Case, soils series.Table) {
+	s := &c.Soil
+	s.OfSeries.Texture, s.OfSeries.Drainage, _ = soils.Find(s.Series)
 }
 
 // stationFrost counts a station's days from 0, and mirrors the day of nine years in ten

@@ -96,6 +96,7 @@ var linkFields = [...]string{
 	"place.period",
 	logName,
 	"past.warm_on", "past.water_percent", "past.whole_percent",
+	"soil.series",
 }
 
 // Link writes a case as share text: the plan, without the days that were written down.

@@ -115,6 +115,8 @@ type MonthDay int
 
 // SoilCase is the ground.
 type SoilCase struct {
+	Series        string // by its name in the US soil survey
+	OfSeries      SeriesSoil
 	Texture       string
 	Drainage      string
 	Organic       unit.Optional[float64] // percent
@@ -131,6 +133,10 @@ type SoilCase struct {
 	Potassium     string                                  // the test's class
 	Lime          unit.Optional[unit.KilogramsPerHectare] // that the test asks for
 }
+
+// SeriesSoil is what a soil series is known to be: ids, looked up before [plan.Advise] is
+// called, empty where not known. What the grower gives wins.
+type SeriesSoil struct{ Texture, Drainage string }
 
 // WeedCase is what grows and flies there unasked.
 type WeedCase struct {

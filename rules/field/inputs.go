@@ -78,6 +78,7 @@ var Inputs = rowsOf([]*Input{
 	monthDay("climate.last_frost", "Usual last spring frost", "From a neighbor or a local table.", func(c *Case) *unit.Optional[MonthDay] { return &c.Place.LastFrost }),
 	monthDay("climate.first_frost", "Usual first autumn frost", "From a neighbor or a local table.", func(c *Case) *unit.Optional[MonthDay] { return &c.Place.FirstFrost }),
 
+	series(inert(text("soil.series", "Soil series", "Its name on the US soil survey’s map, such as Norfolk. Texture and drainage that you give yourself win.", func(c *Case) *string { return &c.Soil.Series }))),
 	choice("soil.texture", "Soil texture", "Rub a wet pinch: gritty is sand, floury is silt, sticky is clay.", func(c *Case) *string { return &c.Soil.Texture }, soilOptions()...),
 	choice("soil.drainage", "Drainage", "How fast a filled spade hole empties: within an hour, a day, or longer.", func(c *Case) *string { return &c.Soil.Drainage },
 		Choosable{"quick", "quick"}, Choosable{"fair", "fair"}, Choosable{"slow", "slow"}),

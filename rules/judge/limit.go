@@ -12,6 +12,9 @@ import (
 // farStation is the distance beyond which the nearest station is said to be far, m.
 const farStation = 25000
 
+// otherHeight is the height between station and field from which it is told, m.
+const otherHeight = 100
+
 // Limit is something that the advice does not know, or where sources disagree.
 type Limit struct {
 	ID   string
@@ -32,6 +35,13 @@ func Limits(f *facts.Facts) []Limit {
 		list = append(list, periodLimit(f))
 		if p.StationAway > farStation {
 			list = append(list, Limit{"far-station", unit.Say("The nearest station is {} away.", p.StationAway)})
+		}
+		if above := p.StationAt - p.Elevation.Value; max(above, -above) >= otherHeight {
+			where := "below"
+			if above > 0 {
+				where = "above"
+			}
+			list = append(list, Limit{"station-height", unit.Say("The station lies {} {} your field. Its temperatures are carried there by {} for each {} of height (FAO Paper 56, standard atmosphere); nights on valley floors do not follow that.", max(above, -above), where, unit.CelsiusDegrees(1000*weather.LapseRate), unit.Metres(1000))})
 		}
 		switch abroad := !p.Older.Given; {
 		case abroad && p.StationFlag == "P":

@@ -5,6 +5,8 @@ package normals
 import (
 	_ "embed"
 	"sync"
+
+	"filmfurrow/rules/table/series"
 )
 
 // Text is the table as the page's file holds it. Only the host build carries
@@ -39,6 +41,7 @@ var Embedded = sync.OnceValues(func() (*Table, error) {
 	if err != nil {
 		return nil, err
 	}
+	us.Soils = series.Table(series.Text)
 	return us.Join(world), nil
 })
 

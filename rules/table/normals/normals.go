@@ -18,6 +18,7 @@ import (
 	"strconv"
 	"strings"
 
+	"filmfurrow/rules/table/series"
 	"filmfurrow/rules/unit"
 )
 
@@ -61,8 +62,9 @@ func (s *Station) Label() string { return s.Name + ", " + s.State }
 type Table struct {
 	text    string
 	begins  []uint32
-	beside  string // what else is known of its stations
-	Partial bool   // stations of other countries are yet to be joined: it does not know which is nearest
+	beside  string       // what else is known of its stations
+	Soils   series.Table // that a case may name beside its place; empty where they are looked up apart
+	Partial bool         // stations of other countries are yet to be joined: it does not know which is nearest
 }
 
 // columns are those of the normals; a row that a device keeps has those of the table
@@ -113,7 +115,7 @@ func (t *Table) Beside(text string) error {
 
 // Join is a table with the stations of both.
 func (t *Table) Join(other *Table) *Table {
-	both := &Table{text: t.text + other.text, begins: slices.Clone(t.begins), beside: t.beside + other.beside}
+	both := &Table{text: t.text + other.text, begins: slices.Clone(t.begins), beside: t.beside + other.beside, Soils: t.Soils}
 	for _, at := range other.begins {
 		both.begins = append(both.begins, at+uint32(len(t.text)))
 	}
@@ -314,13 +316,14 @@ func (t *Table) ByID(id string) *Station {
 	return nil
 }
 
-// doubtfulAway is how much farther a station may lie whose figures are sound, m: our
-// judgment.
-const doubtfulAway = 10000
+// doubtfulAway is how much farther a station may lie whose figures are sound, and
+// heightAway how far away a metre of height counts, m: our judgment.
+const doubtfulAway, heightAway = 10000, 200
 
 // Nearest finds the station with the least great-circle distance, and that
-// distance. One whose figures are doubtful must lie nearer by doubtfulAway.
-func (t *Table) Nearest(latitude, longitude unit.Degrees) (*Station, unit.Metres) {
+// distance; one at another height than the field's, where that is known, or of doubtful
+// figures counts as if it lay farther.
+func (t *Table) Nearest(latitude, longitude unit.Degrees, height unit.Optional[unit.Metres]) (*Station, unit.Metres) {
 	best, least, score := -1, 0.0, math.Inf(1)
 	var cell [9]string
 	for i := range t.begins {
@@ -328,12 +331,16 @@ func (t *Table) Nearest(latitude, longitude unit.Degrees) (*Station, unit.Metres
 		lat, _ := strconv.ParseFloat(cell[5], 64)
 		lon, _ := strconv.ParseFloat(cell[6], 64)
 		d := haversine(latitude, longitude, unit.Degrees(lat), unit.Degrees(lon))
-		doubt := 0.0
+		counts := d
 		if cell[8] == "P" || cell[8] == "Q" {
-			doubt = doubtfulAway
+			counts += doubtfulAway
 		}
-		if d+doubt < score {
-			best, least, score = i, d, d+doubt
+		if height.Given {
+			stands, _ := strconv.ParseFloat(cell[7], 64)
+			counts += heightAway * math.Abs(stands-float64(height.Value))
+		}
+		if counts < score {
+			best, least, score = i, d, counts
 		}
 	}
 	if best < 0 {
@@ -352,11 +359,9 @@ func haversine(lat1, lon1, lat2, lon2 unit.Degrees) float64 {
 }
 
 // Find lists up to limit stations whose name, post office or zip code begins,
-// word by word, with what was typed. A state's two letters may follow. An
-// exact zip comes first, then names in the order of the file. For a zip code
-// that no station has, the stations with the nearest numbers are listed: over
-// the US census areas of 2022 the best of eight is half the time within 15 km,
-// nine times in ten within 37 km (nearest station of all: 12 and 23 km).
+// word by word, with what was typed. A state's two letters or a country may follow. An
+// exact zip comes first, then names in the order of the file. A zip that no station has
+// is found as a place ([Places.Find]).
 func (t *Table) Find(typed string, limit int) []*Station {
 	words := strings.Fields(strings.ToUpper(strings.ReplaceAll(typed, ",", " ")))
 	if len(words) == 0 {
@@ -376,34 +381,9 @@ func (t *Table) Find(typed string, limit int) []*Station {
 		}
 	}
 	first = append(first, second...)
-	if zip, err := strconv.Atoi(words[0]); err == nil && len(first) == 0 && len(words[0]) == 5 {
-		first = t.nearZip(zip, limit)
-	}
 	list := make([]*Station, min(len(first), limit))
 	for k := range list {
 		list[k] = t.station(first[k])
-	}
-	return list
-}
-
-// nearZip lists the stations whose zip codes are nearest in number.
-func (t *Table) nearZip(zip, limit int) (list []int) {
-	var away []int // of those in the list
-	for i := range t.begins {
-		_, _, own, _ := t.names(i)
-		if own == "" {
-			continue
-		}
-		n, _ := strconv.Atoi(own)
-		d := max(n-zip, zip-n)
-		at := len(list)
-		for at > 0 && away[at-1] > d {
-			at--
-		}
-		if at < limit {
-			list, away = slices.Insert(list, at, i), slices.Insert(away, at, d)
-			list, away = list[:min(len(list), limit)], away[:min(len(away), limit)]
-		}
 	}
 	return list
 }
@@ -417,10 +397,28 @@ func matches(words []string, name, state, zip, postOffice string) bool {
 	return true
 }
 
+// startsUpper tells whether a name, its plain letters as capitals, starts with w.
+// strings.EqualFold would bring tables of letters into the page's program, 2 kB of it.
+func startsUpper(name, w string) bool {
+	if len(name) < len(w) {
+		return false
+	}
+	for i := range len(w) {
+		c := name[i]
+		if 'a' <= c && c <= 'z' {
+			c -= 'a' - 'A'
+		}
+		if c != w[i] {
+			return false
+		}
+	}
+	return true
+}
+
 // begins tells whether one word of the name begins with w.
 func begins(name, w string) bool {
 	for {
-		if len(name) >= len(w) && strings.EqualFold(name[:len(w)], w) {
+		if startsUpper(name, w) {
 			return true
 		}
 		_, after, found := strings.Cut(name, " ")

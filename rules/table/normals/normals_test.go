@@ -70,11 +70,13 @@ func TestStationsOfOtherCountries(t *testing.T) {
 		}
 	}
 	assert.Equal(t, []int{4860, 452}, []int{world, measured})
-	near, away := all.Nearest(-32.88, -68.83)
+	near, away := all.Nearest(-32.88, -68.83, unit.Optional[unit.Metres]{})
 	assert.Equal(t, "Argentina", near.State)
 	assert.Less(t, away, unit.Metres(10000))
-	us, far := all.Nearest(42.45, -76.45)
+	us, far := all.Nearest(42.45, -76.45, unit.Optional[unit.Metres]{})
 	assert.Equal(t, "NY", us.State, "%v", far)
+	high, _ := all.Nearest(-11.9, -76.8, unit.Known(unit.Metres(4400)))
+	assert.Greater(t, high.Elevation, unit.Metres(3500), "a field in the mountains has a station there before one by the sea: %s", high.Label())
 	found := all.Find("mendoza argentina", 5)
 	require.NotEmpty(t, found)
 	assert.Equal(t, "Argentina", found[0].State)
@@ -160,7 +162,7 @@ func TestTheNewerNormals(t *testing.T) {
 func TestStationsAreFoundByNameZipAndPlace(t *testing.T) {
 	table, err := read(Text, BesideText)
 	require.NoError(t, err)
-	near, far := table.Nearest(42.45, -76.45)
+	near, far := table.Nearest(42.45, -76.45, unit.Optional[unit.Metres]{})
 	require.NotNil(t, near)
 	assert.Equal(t, "NY", near.State)
 	assert.Less(t, far, unit.Metres(15000))
@@ -176,29 +178,6 @@ func TestStationsAreFoundByNameZipAndPlace(t *testing.T) {
 	assert.Empty(t, table.Find("", 5))
 	assert.Empty(t, table.Find("qqqq zz", 5))
 	assert.LessOrEqual(t, len(table.Find("spring", 8)), 8)
-}
-
-// Zip areas that no station stands in, and their middles (US Census Bureau, 2022
-// ZCTA Gazetteer): a station within 40 km is among those listed.
-func TestAZipWithoutAStationFindsItsNeighbours(t *testing.T) {
-	table, err := read(Text, BesideText)
-	require.NoError(t, err)
-	for zip, middle := range map[string][2]unit.Degrees{"14853": {42.446, -76.481}, "60614": {41.923, -87.647}, "10025": {40.798, -73.968}, "97214": {45.514, -122.644}} {
-		found := table.Find(zip, 8)
-		require.Len(t, found, 8, zip)
-		nearest := 1e9
-		for _, s := range found {
-			assert.NotEqual(t, zip, s.Zip, "choose a zip that no station has")
-			nearest = min(nearest, haversine(middle[0], middle[1], s.Latitude, s.Longitude))
-		}
-		assert.Less(t, nearest, 40000.0, zip)
-	}
-	assert.Len(t, table.Find("00001", 3), 3, "no zip lies below")
-	assert.Empty(t, table.Find("1485x", 8))
-	assert.Empty(t, table.Find("999999", 8), "six digits are no zip")
-	alone, err := Parse("S,N,NY,,,42,-76,100,C" + strings.Repeat(",300", 12) + strings.Repeat(",500", 12) + "\n")
-	require.NoError(t, err)
-	assert.Empty(t, alone.Find("14853", 8), "a table without zips")
 }
 
 func TestADamagedTableIsRefused(t *testing.T) {

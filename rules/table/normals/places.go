@@ -34,14 +34,17 @@ func NewPlaces(text string) Places {
 const plain = "ÀAÁAÂAÃAÄAÅAÇCÈEÉEÊEËEÌIÍIÎIÏIÑNÒOÓOÔOÕOÖOØOÙUÚUÛUÜUÝYĂAĄAĆCČCĐDĘEĚEĞGİIŁLŃNŇNŐOŘRŚSŞSŠSŢTŤTŰUŮUŹZŻZŽZȘSȚT"
 
 func plainly(typed string) string {
-	return strings.Map(func(r rune) rune {
-		if i := strings.IndexRune(plain, r); r > 127 && i >= 0 {
-			for _, r := range plain[i:][len(string(r)):] {
-				return r
+	var b strings.Builder
+	for _, r := range strings.ToUpper(typed) {
+		if letter := string(r); len(letter) > 1 {
+			if _, after, ok := strings.Cut(plain, letter); ok {
+				b.WriteByte(after[0])
+				continue
 			}
 		}
-		return r
-	}, strings.ToUpper(typed))
+		b.WriteRune(r)
+	}
+	return b.String()
 }
 
 // Find lists up to limit places, the largest first. Their names begin, word by word,
