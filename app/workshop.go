@@ -46,6 +46,9 @@ var roomQuestions = [...]string{
 func (w *workshop) store() *store {
 	if w.s == nil {
 		w.s = storeOf(field.Case{})
+		if app.IsClient { // which draws the farm first and digs then
+			w.s.beside()
+		}
 		w.meet(0)
 	}
 	return w.s
@@ -55,7 +58,6 @@ func (w *workshop) OnNav(ctx app.Context) { ctx.Page().SetTitle(titleOf("/worksh
 
 func (w *workshop) OnMount(ctx app.Context) {
 	s := w.store()
-	s.beside()
 	s.follow(w, onAdvice|onUnits, w.Update)
 	w.keys = app.FuncOf(func(_ app.Value, args []app.Value) any {
 		w.key(ctx, args[0])
@@ -196,10 +198,10 @@ func (w *workshop) scene(f *pack.Farm) []app.UI {
 	var doing []app.UI
 	class, bed := "room-answer", "<div></div>"
 	switch {
-	case w.s.digging:
-		text = "Working out the soil’s warmth of this farm …"
 	case w.step == stepMeet:
 		head, text, help = f.Title, w.field(), "An invented farm with invented weather."
+	case w.s.digging:
+		text = "Working out the soil’s warmth of this farm …"
 	case w.step == stepGuess:
 		head, text, doing = roomQuestions[w.q], "Show of hands. Type the counts, or go on.", w.ballots()
 	case w.step == stepAnswer:
