@@ -123,17 +123,17 @@ func TestPublishedPlantingWindows(t *testing.T) {
 	require.NoError(t, err)
 	for _, row := range []string{
 		fmt.Sprintf("| mean difference | within 3 days | %+.1f days |", mean),
-		fmt.Sprintf("| more than 14 days out | 12 %% | **%.0f %%**, %d of %d |", 100*float64(far)/float64(len(off)), far, len(off)),
+		fmt.Sprintf("| more than 14 days out | 12 %% | %.0f %%, %d of %d |", 100*float64(far)/float64(len(off)), far, len(off)),
 		fmt.Sprintf("usual spring | 98 %% | %d of %d |", kept["usual"], windowed),
 	} {
 		row = strings.ReplaceAll(row, "-", "−")
 		assert.True(t, strings.Contains(string(page), row), "VALIDATION.md must say: %s", row)
 	}
 	assert.LessOrEqual(t, math.Abs(mean), 3.0)
-	// We aim at 5 days, 12 % and 98 %. What is out lies mostly in the regional lists of
+	// We aim at 5 days and 98 %; 12 % is met. What is out lies mostly in the regional lists of
 	// cole crops, whose first days come from the hardiest growers of half a state.
 	assert.LessOrEqual(t, median, 6.0)
-	assert.LessOrEqual(t, float64(far), 0.15*float64(len(off)))
+	assert.LessOrEqual(t, float64(far), 0.125*float64(len(off)))
 	for risk, n := range kept {
 		assert.GreaterOrEqual(t, float64(n), 0.97*float64(windowed), risk)
 	}
