@@ -74,27 +74,71 @@ func (s *store) live() {
 	loadNormals(s)
 }
 
-// loadNormals fetches the table of stations and that of their frost and rain, which the
-// worker keeps for the field, and reads them in a quiet moment. Without the second a
-// station has its temperatures yet.
+// loadNormals fetches the table of stations and what lies beside it, which the worker
+// keeps for the field, and reads them in a quiet moment. Without the second a station has
+// its older temperatures yet.
 func loadNormals(s *store) {
-	loadTable("frost-rain.csv", func(beside string) {
+	loadTable("beside.csv", func(beside string) {
 		loadTable("normals.csv", func(text string) {
 			table, err := normals.Parse(text)
 			if s.noPlace = err != nil; !s.noPlace {
 				_ = table.Beside(beside) // a damaged table is as good as none
+				table.Partial = true
 				s.places = table
-				was := s.c.Place
-				casefile.Locate(&s.c, table)
-				if s.c.Place != was && !s.own { // what the device kept had less of its station
-					s.work()
-				}
 			}
-			s.tell(onPlaces)
-			s.openLink(s.waiting)
-			s.setAside()
+			s.tablesCame()
+			if p := &s.c.Place; !p.HasNormals && (p.Station != "" || p.Longitude.Given) {
+				s.askWorld(nil)
+			}
 		})
 	})
+}
+
+// tablesCame goes on with what waited for stations.
+func (s *store) tablesCame() {
+	was := s.c.Place
+	casefile.Locate(&s.c, s.places)
+	if s.c.Place != was && !s.own { // what the device kept had less of its station
+		s.work()
+	}
+	s.tell(onPlaces | onForm)
+	s.openLink(s.waiting)
+	s.setAside()
+}
+
+// askWorld fetches the stations of other countries where they are not there yet, and
+// tells whether it had to; then is called once they are.
+func (s *store) askWorld(then func()) bool {
+	if s.places == nil || !s.places.Partial {
+		return false
+	}
+	if then != nil {
+		s.thenWorld = then
+	}
+	if s.asking {
+		return true
+	}
+	s.asking = true
+	loadTable("places.csv", func(text string) {
+		s.spots = normals.NewPlaces(text)
+		s.tell(onPlaces)
+	})
+	loadTable("world-beside.csv", func(beside string) {
+		loadTable("world.csv", func(text string) {
+			all := s.places.Join(&normals.Table{})
+			if world, err := normals.Parse(text); err == nil {
+				_ = world.Beside(beside)
+				all = s.places.Join(world)
+			}
+			s.places, s.asking = all, false
+			s.tablesCame()
+			if then := s.thenWorld; then != nil {
+				s.thenWorld = nil
+				then()
+			}
+		})
+	})
+	return true
 }
 
 // loadTable fetches a file of the site's tables by its name; what could not be had is

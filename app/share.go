@@ -39,7 +39,7 @@ func (s *store) openLink(fragment string) {
 			}
 		}
 		s.work()
-	case s.places == nil && !s.noPlace:
+	case s.places == nil && !s.noPlace || s.askWorld(nil):
 		s.waiting = fragment // its station is not here yet
 		s.note, s.noteBad = "Opening the field of the link …", false
 	default:
@@ -79,6 +79,7 @@ func (s *store) dropLink() {
 	s.linked, s.opened = false, ""
 	at := app.Window().Get("location")
 	app.Window().Get("history").Call("replaceState", nil, "", at.Get("pathname").String()+at.Get("search").String())
+	app.Window().Call("onpopstate") // or the framework would take the same link, opened again, for where it is already
 }
 
 // link is the address of this page with the field inside.
@@ -182,11 +183,15 @@ func (p *sharePart) copyCard(ctx app.Context, _ app.Event) {
 
 // refused leads to what is to be mended before a field can go anywhere.
 func (p *sharePart) refused() bool {
-	if len(p.S.wrong) == 0 {
+	switch {
+	case len(p.S.wrong) > 0:
+		p.told = mendFirst
+		toField(faultsID)
+	case len(field.Check(&p.S.c)) > 0: // begun with nothing, and not told enough yet
+		p.told = "Give crop, planting day, place and soil first: a link carries a whole field."
+	default:
 		return false
 	}
-	p.told = mendFirst
-	toField(faultsID)
 	return true
 }
 

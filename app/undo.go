@@ -36,12 +36,15 @@ func readUndo(text string) (list []undoStep) {
 	return list[max(0, len(list)-mostUndo):]
 }
 
-func (s *store) keepUndo() {
-	parts := make([]string, len(s.undo))
-	for i, u := range s.undo {
+func (s *store) keepUndo() { keepOnDevice(undoKey, undoText(s.undo)) }
+
+// undoText is what readUndo reads.
+func undoText(steps []undoStep) string {
+	parts := make([]string, len(steps))
+	for i, u := range steps {
 		parts[i] = u.what + withinStep + u.text
 	}
-	keepOnDevice(undoKey, strings.Join(parts, betweenSteps))
+	return strings.Join(parts, betweenSteps)
 }
 
 // touch is called before anything of the case is changed. The field as it is can then

@@ -271,7 +271,7 @@ func TestMidAtlanticJuly(t *testing.T) {
 		c.Crop, c.PlantOn, c.Soil.Texture = crop, unit.Known(unit.On(2027, 5, 5)), "sandy-loam"
 		c.Method = ""
 		c.Place = field.Place{Latitude: unit.Known(station.Latitude), Longitude: unit.Known(station.Longitude), Elevation: unit.Known(station.Elevation),
-			HasNormals: true, TMin: station.TMin, TMax: station.TMax, Own: true}
+			HasNormals: true, TMin: station.Older.Value.Min, TMax: station.Older.Value.Max, Own: true}
 		a := advise(t, c)
 		p := a.WaterPlan()
 		tape := unit.FromGallonsPerMinutePer100Feet(0.5)

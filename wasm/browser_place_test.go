@@ -60,6 +60,37 @@ func TestAZipWithoutAStation(t *testing.T) {
 	p.Wait("a station to be taken", `!document.querySelector("#place-now").innerText.includes("invented")`)
 }
 
+// Towns, and stations of other countries, are asked for when somebody searches, and are there without
+// a network; a field abroad is there again after a reload, and where its link is opened.
+func TestAPlaceAbroad(t *testing.T) {
+	t.Parallel()
+	b := browsertest.OpenKeeping(t)
+	p := b.Page(820, "/")
+	p.WaitOffline()
+	p.Wait("the stations", ready)
+	b.Stop()
+	p.Click("#place-open")
+	p.Type("#f-place", "nagano")
+	p.WaitText(".results", "Japan")
+	p.Click(".results .result")
+	p.WaitText("#place-open", "Nagano")
+	p.Wait("the advice for that place", `!document.querySelector("#verdict .waiting")`)
+	p.Reload()
+	p.WaitReady()
+	p.WaitText("#place-open", "Nagano")
+
+	p.Wait("the stations", ready)
+	p.Click("#place-open")
+	p.Type("#f-place", "-45.9, 170.5")
+	p.WaitText(".results", "170.5°")
+	p.Click(".results .result")
+	p.WaitText("#place-now", "New Zealand")
+	p.Wait("the advice for that place", `!document.querySelector("#verdict .waiting")`)
+	p.Click("#place-open")
+	p.Type("#f-place", "99, 200")
+	p.WaitText(".results-say", "Nothing by that name")
+}
+
 // What was typed is there in a new tab after the old one was closed.
 func TestAClosedTabLosesNothing(t *testing.T) {
 	t.Parallel()

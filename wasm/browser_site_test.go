@@ -178,7 +178,7 @@ func TestTablesAreServed(t *testing.T) {
 	b := browsertest.OpenKeeping(t)
 	p := b.Page(820, "/")
 	p.WaitOffline()
-	read := `Promise.all(["normals.csv", "frost-rain.csv"].map(async (name) => (await (await fetch(goappGetenv("file:" + name))).text()).split("\n").length))`
+	read := `Promise.all(["normals.csv", "beside.csv"].map(async (name) => (await (await fetch(goappGetenv("file:" + name))).text()).split("\n").length))`
 	lines := browsertest.Eval[[]int](p, read)
 	require.Len(t, lines, 2)
 	assert.Greater(t, min(lines[0], lines[1]), 7000)

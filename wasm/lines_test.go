@@ -67,6 +67,21 @@ func TestALineThatIsTooLongIsOneError(t *testing.T) {
 	assert.Contains(t, out, "at most 65536 bytes")
 }
 
+// A field at each of many stations, so that no soil's year serves a second line.
+func BenchmarkStationLines(b *testing.B) {
+	places, err := normals.Embedded()
+	require.NoError(b, err)
+	stations := places.All()
+	lines := make([]string, 200)
+	for i := range lines {
+		lines[i] = caseLine(table.Crops[i%len(table.Crops)].ID, stations[i*len(stations)/len(lines)].ID, 1+i%28)
+	}
+	for b.Loop() {
+		through(b, lines, casefile.EncodeBrief)
+	}
+	b.ReportMetric(float64(len(lines))*float64(b.N)/b.Elapsed().Seconds(), "lines/s")
+}
+
 // The rate of a county's table on this machine: lines a second.
 func BenchmarkLines(b *testing.B) {
 	lines := county(512)

@@ -28,7 +28,7 @@ var stations = sync.OnceValues(func() (*normals.Table, error) {
 	if err != nil {
 		return nil, err
 	}
-	beside, err := os.ReadFile("../table/normals/frost-rain.csv")
+	beside, err := os.ReadFile("../table/normals/beside.csv")
 	if err != nil {
 		return nil, err
 	}
@@ -118,7 +118,7 @@ func TestAStationBringsItsNormals(t *testing.T) {
 	st := places(t).All()[4000]
 	c, err := casefile.Decode([]byte(`{"crop":"tomato","plant_on":"2027-05-20","place":{"station":"`+st.ID+`"}}`), places(t))
 	require.NoError(t, err)
-	assert.Equal(t, st.TMin, c.Place.TMin)
+	assert.Equal(t, st.Newer.Value.Min, c.Place.TMin)
 	assert.Equal(t, st.Elevation, c.Place.Elevation.Value)
 	near, err := casefile.Decode([]byte(`{"crop":"tomato","plant_on":"2027-05-20","place":{"lat":42.45,"lon":-76.45,"elevation_m":300}}`), places(t))
 	require.NoError(t, err)
@@ -129,6 +129,44 @@ func TestAStationBringsItsNormals(t *testing.T) {
 	require.NoError(t, err)
 	assert.Equal(t, near, again)
 }
+
+// The newest normals stand where none were asked for; the older ones are asked for by
+// name, and travel so in file and link. What only says the period moves no climate of the
+// grower's own. Figures: the January minimum of USC00274399, 9.3 °F in 1981–2010 (US NOAA NCEI).
+func TestTheYearsOfTheNormals(t *testing.T) {
+	read := func(place string) field.Case {
+		c, err := casefile.Decode([]byte(`{"version":1,"crop":"tomato","plant_on":"2027-05-20","place":`+place+`}`), places(t))
+		require.NoError(t, err)
+		return c
+	}
+	newest, older := read(`{"station":"USC00274399"}`), read(`{"station":"USC00274399","period":"1981-2010"}`)
+	assert.Equal(t, newest.Place.Newer.Value.Min, newest.Place.TMin)
+	assert.Equal(t, older.Place.Older.Value.Max, older.Place.TMax)
+	assert.Equal(t, unit.Hundredth((9.3-32)/1.8), older.Place.TMin[0])
+	assert.Equal(t, newest.Place.StationFrost, older.Place.StationFrost, "its normals are always those of the frost")
+	for _, c := range []field.Case{newest, older, read(`{"lat":42.93,"lon":-72.32,"period":"1981-2010"}`)} {
+		again, err := casefile.Decode(casefile.Encode(&c), places(t))
+		require.NoError(t, err)
+		assert.Equal(t, c, again)
+		linked, err := casefile.ReadLink(casefile.Link(&c), places(t))
+		require.NoError(t, err)
+		assert.Equal(t, c, linked)
+	}
+	field.InputByName("place.period").Set(&newest, field.Value{Word: field.OlderYears})
+	assert.Equal(t, older, newest, "chosen in the form")
+	table, err := normals.Parse(normalsAlone)
+	require.NoError(t, err)
+	alone := field.Case{Place: field.Place{Station: "S"}}
+	casefile.Locate(&alone, table)
+	assert.True(t, alone.Place.IsOlder() && alone.Place.HasNormals, "where the newer ones could not be had")
+	own := older
+	field.Climate[0].Set(&own, [12]float64{})
+	field.InputByName("place.period").Set(&own, field.Value{Word: field.NewerYears})
+	assert.Equal(t, [12]unit.Celsius{}, own.Place.TMin)
+}
+
+// normalsAlone is a table of one station, with nothing beside it.
+var normalsAlone = "S,N,NY,,,42,-76,100,C" + strings.Repeat(",300", 12) + strings.Repeat(",500", 12) + "\n"
 
 // A climate of the grower's own takes the place of a station's normals, and the
 // station still says where the field lies: in the file and in a link.

@@ -82,7 +82,7 @@ func Locate(c *field.Case, places *normals.Table) {
 	switch {
 	case p.Station != "":
 		s = places.ByID(p.Station)
-	case p.Latitude.Given && p.Longitude.Given:
+	case p.Latitude.Given && p.Longitude.Given && !places.Partial:
 		s, away = places.Nearest(p.Latitude.Value, p.Longitude.Value)
 		if away > 500000 {
 			s = nil
@@ -94,8 +94,10 @@ func Locate(c *field.Case, places *normals.Table) {
 	p.StationAway = unit.Metres(math.Round(float64(away)))
 	p.StationName, p.StationFlag, p.StationAt, p.StationRow = s.Label(), string(s.Flag), s.Elevation, s.Row
 	if !p.Own { // a grower's own climate takes the place of the normals
-		p.HasNormals, p.TMin, p.TMax = true, s.TMin, s.TMax
+		p.Older, p.Newer, p.Estimated = s.Older, s.Newer, s.Estimated
+		p.Take()
 		p.StationRain, p.StationFrost = s.Rain, stationFrost(s)
+		p.StationVapour, p.StationWind, p.StationSun = s.Vapour, s.Wind, s.Sun
 	}
 	if p.Station == "" {
 		return
@@ -109,15 +111,15 @@ func Locate(c *field.Case, places *normals.Table) {
 // stationFrost counts a station's days from 0, and mirrors the day of nine years in ten
 // about that of five.
 func stationFrost(s *normals.Station) unit.Optional[field.StationFrost] {
-	if !s.Frost.Given {
+	if !s.Frost.Given || !s.Older.Given {
 		return unit.Optional[field.StationFrost]{}
 	}
 	dates := func(fifty, ninety int) weather.FrostDates {
-		ten := (2*fifty - ninety - 1 + weather.YearDays) % weather.YearDays
-		return weather.FrostDates{Ten: (ten + weather.YearDays) % weather.YearDays, Fifty: fifty - 1, Ninety: ninety - 1}
+		return weather.FrostDates{Ten: (2*fifty - ninety - 1 + 2*weather.YearDays) % weather.YearDays, Fifty: fifty - 1, Ninety: ninety - 1}
 	}
 	d := &s.Frost.Value
-	return unit.Known(field.StationFrost{Spring: dates(d.Spring50, d.Spring90), Autumn: dates(d.Autumn50, d.Autumn90)})
+	return unit.Known(field.StationFrost{Spring: dates(d.Spring50, d.Spring90), Autumn: dates(d.Autumn50, d.Autumn90),
+		Normals: weather.Normals{Minimum: s.Older.Value.Min, Maximum: s.Older.Value.Max, Latitude: s.Latitude, Height: s.Elevation}})
 }
 
 type decoder struct {
@@ -131,7 +133,7 @@ func (d *decoder) fail(name, value, allowed, mend string) {
 }
 
 // groups are the objects of a case file.
-var groups = []string{"place", "climate", "soil", "weeds", "field", "practice", "practice.reuse", "water", "feed", "prices", "shopping", "day"}
+var groups = []string{"place", "climate", "soil", "weeds", "field", "practice", "practice.reuse", "water", "feed", "prices", "shopping", "day", "past"}
 
 func (d *decoder) object(o *jsontext.Object, path string) {
 	for i, name := range o.Names {

@@ -52,6 +52,9 @@ func fillIn(c *Case, note func(field, says string, value any, reason string)) {
 	word("field.exposure", &c.Field.Exposure, "open", "the middle")
 	word("practice.laying", &c.Practice.Laying, "tractor", "a borrowed layer")
 	word("risk", &c.Risk, "usual", "the middle of the years")
+	if c.Place.Older.Given && c.Place.Newer.Given && !c.Place.Own {
+		word("place.period", &c.Place.Period, NewerYears, "nearest to the years you will meet")
+	}
 
 	length := func(field string, at *unit.Optional[unit.Metres], value unit.Metres, reason string, short bool) {
 		if at.Given {

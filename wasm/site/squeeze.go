@@ -48,7 +48,7 @@ func squeeze(program []byte, known bool) ([]byte, error) {
 		return nil, errors.New("squeeze: not a WebAssembly program")
 	}
 	var sections []section
-	code := -1 // where the section of code is
+	code, imports := -1, 0 // where the section of code is, and how many functions come before its own
 	var start []byte
 	in := reader{b: program, at: header}
 	for in.at < len(in.b) && in.err == nil {
@@ -69,13 +69,16 @@ func squeeze(program []byte, known bool) ([]byte, error) {
 				if code < 0 {
 					return nil, errors.New("squeeze: data without code")
 				}
-				if sections[code].body, start, err = squeezeTables(segments, sections[code].body); err != nil {
+				if sections[code].body, start, err = squeezeTables(segments, sections[code].body, imports); err != nil {
 					return nil, fmt.Errorf("squeeze: %w", err)
 				}
 			}
 			s.body = writeSegments(segments)
 		}
-		if s.id == sectionCode {
+		switch s.id {
+		case sectionImports: // functions alone, as Go writes them
+			imports = int((&reader{b: s.body}).unsigned())
+		case sectionCode:
 			code = len(sections)
 		}
 		sections = append(sections, s)
@@ -94,15 +97,18 @@ func squeeze(program []byte, known bool) ([]byte, error) {
 
 // squeezeTables takes out of a program's memory and code what no page needs; start is
 // what is to run before it, if anything.
-func squeezeTables(segments []segment, code []byte) (less, start []byte, err error) {
+func squeezeTables(segments []segment, code []byte, imports int) (less, start []byte, err error) {
 	names, err := functionNames(segments)
 	if err != nil {
 		return nil, nil, err
 	}
-	if less, err = emptied(code, names); err != nil {
+	bodies, err := bodiesOf(code)
+	if err != nil {
 		return nil, nil, err
 	}
-	if err := blankLines(segments, func(entry int) bool { return neverNames.MatchString(names[entry-goFunctions]) }); err != nil {
+	never := neverRuns(bodies, names, imports)
+	less = emptied(bodies, never)
+	if err := blankLines(segments, func(entry int) bool { return never[entry-goFunctions] }); err != nil {
 		return nil, nil, err
 	}
 	if err := blankTypes(segments); err != nil {

@@ -75,7 +75,7 @@ func (c *column) advanceFrozen(g *grid, top surface) (flux float64) {
 		coefficient, rest := c.belowFrozen(g, frost)
 		var t float64
 		t, flux = top(coefficient, rest)
-		worst := 0.0
+		agreed := true
 		for i := range frost {
 			if i > 0 {
 				t = c.alpha[i]*t + c.beta[i]
@@ -84,14 +84,14 @@ func (c *column) advanceFrozen(g *grid, top surface) (flux float64) {
 			kept[i] = c.heat[i] + c.slope[i]*(t-guess)
 			switch {
 			case guess >= 0 && t < 0:
-				worst = max(worst, math.Abs(g.temperature(i, kept[i])-t))
+				agreed = agreed && math.Abs(g.temperature(i, kept[i])-t) < agreement
 				c.guess(g, i, justFrozen)
 			case guess < 0 && t > 0:
-				worst = max(worst, math.Abs(g.temperature(i, kept[i])-t))
+				agreed = agreed && math.Abs(g.temperature(i, kept[i])-t) < agreement
 				c.guess(g, i, 0)
 			default:
 				c.guess(g, i, t)
-				worst = max(worst, math.Abs(kept[i]-c.heat[i])/c.slope[i])
+				agreed = agreed && math.Abs(kept[i]-c.heat[i]) < agreement*c.slope[i]
 			}
 		}
 		lowest := frost
@@ -101,7 +101,7 @@ func (c *column) advanceFrozen(g *grid, top surface) (flux float64) {
 				lowest = i + 1
 			}
 		}
-		if lowest == frost && worst < agreement {
+		if lowest == frost && agreed {
 			break
 		}
 		for ; frost < lowest; frost++ { // the front has gone down
@@ -136,9 +136,10 @@ func (c *column) goesOn(node int) float64 {
 func (c *column) guess(g *grid, node int, t float64) {
 	c.next[node], c.heat[node], c.slope[node] = t, g.storage[node]*t, g.storage[node]
 	if t < 0 {
-		share := g.latent[node] / (g.half - t)
+		per := 1 / (g.half - t)
+		share := g.latent[node] * per
 		c.heat[node] += share * t
-		c.slope[node] += share * g.half / (g.half - t)
+		c.slope[node] += share * g.half * per
 	}
 }
 

@@ -191,7 +191,7 @@ func TestSurfaceBalancesClose(t *testing.T) {
 	b := bare{albedo: 0.18, resistance: 200}
 	soil, flux := b.balance(&w, 40, 40*20, 1, 20)
 	e, _ := saturation(soil)
-	h, _ := w.exchange(soil - w.air)
+	h := math.Cbrt(w.forced + 3.375*w.thin*w.thin*max(0, soil-w.air))
 	k := soil + kelvin
 	sum := w.solar*0.82 + soilEmissivity*(w.sky-stefanBoltzmann*k*k*k*k) - h*(soil-w.air) - airCapacity/psychrometric*(e-w.vapour)/(airCapacity/h+200)
 	assert.InDelta(t, sum, flux, 1e-6*math.Abs(w.solar))
@@ -214,7 +214,7 @@ func TestSurfaceBalancesClose(t *testing.T) {
 		short := w.solar / (1 - o.ReflectUnder*0.18)
 		ground := short*o.Transmit*0.82 + soilEmissivity*down - up + gap - latent
 		assert.InDelta(t, ground, flux, 1e-6*w.solar, "%s: soil", NameOf(f))
-		h, _ := w.exchange(film - w.air)
+		h := math.Cbrt(w.forced + 3.375*w.thin*w.thin*max(0, film-w.air))
 		sunFilm := w.solar*(1-o.ReflectTop-o.Transmit) + short*o.Transmit*0.18*(1-o.ReflectUnder-o.Transmit)
 		upward := up + r*down
 		balance := sunFilm + emitTop*w.sky + emitUnder*upward - (emitTop+emitUnder)*emit - h*(film-w.air) - gap + latent

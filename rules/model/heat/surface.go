@@ -44,13 +44,25 @@ func saturation(t float64) (e, slope float64) {
 // cube: free convection over a warm plate is 1.5·ΔT^⅓ at sea level, whose cube is
 // 3.375·ΔT, and goes with the air's density to the power ⅔ (common practice; see
 // the engineering handbooks on heated horizontal plates).
-func (w *hour) exchange(warmer float64) (h, slope float64) {
+//
+// near is what it was the turn before, from where one turn of Halley's method finds the
+// cube root: it makes three right digits of each one.
+func (w *hour) exchange(warmer, near float64) (h, slope float64) {
 	if warmer <= 0 {
 		return w.alone, 0
 	}
 	free := 3.375 * w.thin * w.thin
-	h = math.Cbrt(w.forced + free*warmer)
+	cube := w.forced + free*warmer
+	has := near * near * near
+	h = near * (has + 2*cube) / (2*has + cube)
 	return h, free / (3 * h * h)
+}
+
+// begin is a first guess at the transfer coefficient, good to some ten-thousandths.
+func (w *hour) begin(warmer float64) float64 {
+	h, _ := w.exchange(warmer, w.alone)
+	h, _ = w.exchange(warmer, h)
+	return h
 }
 
 // forcedConvection gives the forced part in W/m²/K for a wind in m/s at 2 m over
@@ -81,11 +93,11 @@ const (
 func (b *bare) balance(w *hour, coefficient, rest, theta, start float64) (t, flux float64) {
 	t = start
 	gain := w.solar*(1-b.albedo) + soilEmissivity*w.sky
-	evaporation := 0.0
+	evaporation, h, hSlope := 0.0, w.begin(t-w.air), 0.0
 	for range mostTurns {
 		k := t + kelvin
 		cube := k * k * k
-		h, hSlope := w.exchange(t - w.air)
+		h, hSlope = w.exchange(t-w.air, h)
 		e, eSlope := saturation(t)
 		// Evaporation: ρcp/γ·(e_s−e_a)/(r_a+r_s) with r_a = ρcp/h. In thin air ρ
 		// and γ shrink alike.
@@ -174,10 +186,11 @@ func (v *cover) balance(w *hour, coefficient, rest, theta, startFilm, startSoil 
 	film, soil = startFilm, startSoil
 	sunFilm := v.sunFilm*w.solar + v.skyFilm*w.sky
 	sunSoil := v.sunSoil*w.solar + v.skySoil*w.sky
+	h, hSlope := w.begin(film-w.air), 0.0
 	for range mostTurns {
 		kf, ks := film+kelvin, soil+kelvin
 		cubeFilm, cubeSoil := stefanBoltzmann*kf*kf*kf, stefanBoltzmann*ks*ks*ks
-		h, hSlope := w.exchange(film - w.air)
+		h, hSlope = w.exchange(film-w.air, h)
 		// Condensation under the film; never the other way, since the film's
 		// drops run back to the soil rather than dry it.
 		es, esSlope := saturation(soil)

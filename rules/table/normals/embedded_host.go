@@ -13,16 +13,39 @@ import (
 //go:embed normals.csv
 var Text string
 
-// FrostRain is the table of frost days and rain, likewise.
+// BesideText is the table of frost days, rain and newer normals, likewise.
 //
-//go:embed frost-rain.csv
-var FrostRain string
+//go:embed beside.csv
+var BesideText string
 
-// Embedded is the table of the host build, read on first use.
+// WorldText and WorldBesideText are the tables of other countries, PlacesText those of
+// towns and zips, likewise.
+var (
+	//go:embed world.csv
+	WorldText string
+	//go:embed world-beside.csv
+	WorldBesideText string
+	//go:embed places.csv
+	PlacesText string
+)
+
+// Embedded is the table of the host build, read on first use: all countries.
 var Embedded = sync.OnceValues(func() (*Table, error) {
-	table, err := Parse(Text)
+	us, err := read(Text, BesideText)
+	if err != nil {
+		return nil, err
+	}
+	world, err := read(WorldText, WorldBesideText)
+	if err != nil {
+		return nil, err
+	}
+	return us.Join(world), nil
+})
+
+func read(text, beside string) (*Table, error) {
+	table, err := Parse(text)
 	if err == nil {
-		err = table.Beside(FrostRain)
+		err = table.Beside(beside)
 	}
 	return table, err
-})
+}
