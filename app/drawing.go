@@ -282,6 +282,30 @@ func drawPlant(s *svg, c *table.Crop, x, y, deep float64, hole bool, large float
 		}
 	}
 	s.el("path", "d", "M"+at+" v"+num(deep)+root, "class", "d-root")
+	if shape := stored(c); shape != "" {
+		s.raw(`<path class="d-store" transform="translate(`, at, `) scale(`, num(large), `)" d="`, shape, `"/>`)
+	}
+}
+
+// stored is what a crop keeps below the ground and is dug for: a globe, a taper, bulbs,
+// knobs or swollen roots. A sketch; empty for all other crops.
+func stored(c *table.Crop) string {
+	const potato = "a9 6 0 1 0 .1 0z"
+	switch {
+	case c.Root && c.Family == "Apiaceae":
+		return "M-9 0q9-5 18 0q-1 34-9 62q-8-28-9-62z"
+	case c.Root:
+		return "M0-6c28 0 22 34 2 38l-2 20-2-20c-20-4-26-38 2-38z"
+	case c.Group == table.TubersSlip:
+		return "M-4 2q-26 6-34 42q22-6 38-40q-4 30 4 54q12-24-1-54q14 30 36 38q-10-34-32-40z"
+	case c.Group == table.Bulb && c.Height.High <= 0.7:
+		return "M0-12c3 9 13 10 13 20c0 11-26 11-26 0c0-10 10-11 13-20z"
+	case c.Family == "Zingiberaceae":
+		return "M-34 10q10-10 22-2q4-14 16-4q14-8 22 4q14 2 6 12q-34 10-64 0q-8-4-2-10z"
+	case c.Hilled && c.Group == table.RootCrop:
+		return "M-30 24" + potato + "M-10 34" + potato + "M18 22" + potato + "M-4 16" + potato
+	}
+	return ""
 }
 
 // bedWords says the drawing in words.

@@ -131,7 +131,12 @@ func (s *store) keepNow() {
 	if s.keep == nil {
 		return
 	}
-	ok := s.keep(s.state())
+	state := s.state()
+	ok := s.keep(state)
+	if !ok { // the field itself comes before what can be taken back
+		keepOnDevice(undoKey, "")
+		ok = s.keep(state)
+	}
 	s.keepUndo()
 	if ok == s.unsaved {
 		s.unsaved = !ok
@@ -186,6 +191,7 @@ func (s *store) take(kept *saved) bool {
 	if s.advice == nil && !s.digging && !s.own { // half a form: the example's answers stand until it is whole
 		whole := *s
 		whole.c, whole.wrong = exampleCase(), map[string]field.Error{}
+		whole.dig = nil // what is worked out later would be the copy's alone
 		whole.work()
 		s.advice, s.ground, s.stale = whole.advice, whole.ground, true
 	}

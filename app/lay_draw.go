@@ -29,11 +29,14 @@ const (
 
 	ballDry   = `<path class="d-soil d-rim" d="M22 46 q8 -24 30 -20 q10 -16 26 2 q16 -2 22 18 Z"/><circle class="d-soil d-rim" cx="14" cy="42" r="5"/><circle class="d-soil d-rim" cx="106" cy="36" r="4"/><circle class="d-soil d-rim" cx="92" cy="14" r="3"/>`
 	ballRight = `<circle class="d-soil d-rim" cx="60" cy="28" r="22"/><path class="d-crack" d="M58 6 l6 14 -9 10 7 18"/>`
+	ballRough = `<path class="d-soil d-rim" d="M40 40q-8-12 2-20q2-12 16-10q14-4 18 8q12 6 4 18q-4 10-18 8q-14 4-22-4zM30 48l6-6 4 7zM88 46l5-7 6 7zM18 50l3-4 5 4z"/>`
+	ballDamp  = `<circle class="d-wetsoil d-rim" cx="60" cy="28" r="22"/>`
+	ballSoft  = `<path class="d-wetsoil d-rim" d="M22 42q-2-28 38-28t38 28q-38 8-76 0z"/><path class="d-drop" d="M40 46q-5 8 0 9q5-1 0-9M60 46q-5 8 0 9q5-1 0-9M80 46q-5 8 0 9q5-1 0-9"/>`
 	ballWet   = `<path class="d-wetsoil d-rim" d="M18 40 q0 -26 26 -26 q24 0 26 18 l34 -6 -6 12 -30 6 q-6 6 -22 6 q-24 0 -28 -10 Z"/><path class="d-drop" d="M84 46 q-5 8 0 9 q5 -1 0 -9"/>`
 )
 
-// ball is the squeezed soil in one of its three states, by the words of the day's input;
-// empty for all else.
+// ball is the squeezed soil in one of its states, by the words of the day's input and
+// those of feelPictures; empty for all else.
 func ball(state string) string {
 	shape := ""
 	switch state {
@@ -43,6 +46,12 @@ func ball(state string) string {
 		shape = ballRight
 	case "ribbons":
 		shape = ballWet
+	case "rough":
+		shape = ballRough
+	case "damp":
+		shape = ballDamp
+	case "soft":
+		shape = ballSoft
 	default:
 		return ""
 	}

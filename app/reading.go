@@ -12,7 +12,7 @@ import (
 const probeBox = "water-probe"
 
 // feelPictures are the handful in its classes, driest first.
-var feelPictures = [plan.Feels]string{"crumbles", "crumbles", "breaks", "breaks", "ribbons"}
+var feelPictures = [plan.Feels]string{"crumbles", "rough", "breaks", "damp", "soft"}
 
 // reading asks what the soil beside the tape says, squeezed or by a probe, and answers
 // with what to do.

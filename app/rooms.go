@@ -103,6 +103,8 @@ func (p *yearRoom) Render() app.UI {
 			s.printButton("year-print", "Print"))),
 		p.dayPicker(),
 		app.Raw(p.steps(steps)),
+		p.learned(),
+		&laterPart{S: s, ID: "season-log", Title: "Season log", Part: func() app.UI { return &logPart{S: s} }},
 		s.yearPart(),
 		para("paper-only", "Labels, local codes and licensed people overrule this page."),
 		app.Details().ID("end-of-film").Hidden(a.Refused()).Body(
@@ -113,6 +115,15 @@ func (p *yearRoom) Render() app.UI {
 			helpText(biodegradable),
 		),
 	)
+}
+
+// learned is what the field's last season taught.
+func (p *yearRoom) learned() app.UI {
+	var says []app.UI
+	for _, phrase := range p.S.advice.Learned() {
+		says = append(says, item(phrase.In(p.S.system)))
+	}
+	return only(len(says) > 0, func() app.UI { return app.Ul().ID("learned").Body(says...) })
 }
 
 // dayPicker sets the day that counts as today.
@@ -381,6 +392,7 @@ var groups = []struct {
 	{"more-feed", "Feeding and chlorine", []string{"feed.rate_kg_ha_day", "feed.grade_percent", "feed.stock_kg_l", "feed.injector_ratio", "feed.bleach_percent", "feed.chlorine_mg_l"}},
 	{"more-probe", "Your own probe", []string{"soil.temperature_c", "soil.measured_on", "soil.measured_depth_m", "soil.measured_hour"}},
 	{"more-weather", "Weather", []string{"risk", "climate.last_frost", "climate.first_frost", "place.elevation_m", "place.period"}},
+	{"more-past", "Last season on this field", []string{"past.warm_on", "past.water_percent", "past.whole_percent"}},
 }
 
 func moreFields(s *store) app.UI {

@@ -79,6 +79,7 @@ func (s *store) dropLink() {
 	s.linked, s.opened = false, ""
 	at := app.Window().Get("location")
 	app.Window().Get("history").Call("replaceState", nil, "", at.Get("pathname").String()+at.Get("search").String())
+	app.Window().Call("onpopstate") // or the framework would take the same link, opened again, for where it is already
 }
 
 // link is the address of this page with the field inside.

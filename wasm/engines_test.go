@@ -48,7 +48,7 @@ func driven(p *webdriver.Page, s *browsertest.Server) *reader {
 }
 
 // drawn is when nothing of the page is still to be drawn anew.
-const drawn = `window.filmfurrow?.status.start === "ready" && filmfurrow.status.whole && (filmfurrow.drawn?.() ?? true)`
+const drawn = `window.filmfurrow?.status.start === "ready" && filmfurrow.status.whole && (filmfurrow.drawn?.() ?? true) && document.querySelector(".later") === null`
 
 func (r *reader) whole() { r.Wait("the program to have drawn the page", drawn) }
 
@@ -484,6 +484,102 @@ func TestNothingIsLostInEveryEngine(t *testing.T) {
 			r.Wait("the words", `document.querySelector("#strip").innerText.includes("keep nothing")`)
 			r.Choose("#f-crop", "carrot")
 			assert.Contains(t, r.moved(), "do not lay film here")
+		})
+	}
+}
+
+// What goes wrong around the page, in the other engines too: a download that is cut off, a
+// wrong clock, storage that is really full, files too large and too deep, and a new version
+// of which half arrives. Each is said, and the field in hand stays.
+func TestFaultsInEveryEngine(t *testing.T) {
+	t.Parallel()
+	built, newer := browsertest.Make(t, nil), browsertest.NextVersion(t, true)
+	cut := func(program []byte) func(http.ResponseWriter, *http.Request) bool {
+		return func(w http.ResponseWriter, r *http.Request) bool {
+			if !strings.Contains(r.URL.Path, "/app-") {
+				return false
+			}
+			w.Header().Set("Content-Type", "application/wasm")
+			w.Header().Set("Content-Length", fmt.Sprint(len(program)))
+			w.Write(program[:len(program)/2])
+			panic(http.ErrAbortHandler)
+		}
+	}
+	for _, engine := range webdriver.Engines {
+		t.Run(string(engine), func(t *testing.T) {
+			begun := time.Now()
+			s := browsertest.Serve(t, built)
+			p := webdriver.Open(t, engine, webdriver.Options{})
+			p.Size(820, 1000)
+			r := driven(p, s)
+			crop := func(id string) {
+				t.Helper()
+				r.Choose("#f-crop", id)
+				r.Wait("it to be kept", keptField+`?.includes("`+id+`")`)
+			}
+
+			s.Fault(cut(built.Program))
+			r.open("/")
+			r.Wait("the words", `document.querySelector("#strip").innerText.includes("can be read meanwhile")`)
+			assert.Contains(t, r.text(`document.querySelector("#strip").innerText`), "connection")
+			s.Fault(nil)
+			r.Click("#strip button")
+			r.whole()
+
+			for _, year := range []int{1970, 2099} {
+				p.Do(fmt.Sprintf(`(() => { const right = window.right ??= Date, off = right.UTC(%d, 0, 1) - right.now();
+					window.Date = class extends right { constructor(...a) { if (a.length) super(...a); else super(right.now() + off); } static now() { return right.now() + off; } }; })()`, year))
+				crop(map[int]string{1970: "okra", 2099: "eggplant"}[year])
+				assert.NotEmpty(t, r.moved())
+			}
+			p.Do(`window.Date = window.right`)
+
+			r.Wait("the site to be kept", `filmfurrow.status.offline === "ready"`)
+			const fill = `(() => { for (let n = 1 << 22; n >= 1; n >>= 1) try { for (;;) localStorage.setItem("fill" + (window.filled = (window.filled ?? 0) + 1), "x".repeat(n)); } catch { } })()`
+			p.Do(fill)
+			crop("summer-squash") // what can be taken back gives way to it
+			p.Do(fill)
+			kept := r.text(keptField)
+			r.Choose("#f-weeds-pressure", "light")
+			r.Wait("that it cannot be kept", `document.body.innerText.includes("does not keep what you type")`)
+			assert.Equal(t, "light", r.text(`document.querySelector("#f-weeds-pressure").value`))
+			assert.Equal(t, kept, r.text(keptField), "what was kept before stays whole")
+			p.Do(`Object.keys(localStorage).forEach((key) => { if (key.startsWith("fill")) localStorage.removeItem(key); })`)
+			crop("cucumber")
+			r.Wait("the words to go", `!document.body.innerText.includes("does not keep what you type")`)
+
+			r.Wait("the stations", ready)
+			r.menu("/fields")
+			kept = r.text(keptField)
+			for name, file := range map[string]string{
+				"too large": `"[".repeat(2 << 20)`,
+				"too deep":  `"[".repeat(40000)`,
+				"not right": `JSON.stringify({ fields: [{ name: "\u202e".repeat(99), case: {} }] })`,
+			} {
+				p.Do(`(() => {
+					const input = document.querySelector("#fields-file"), list = new DataTransfer();
+					list.items.add(new File([` + file + `], "a.json", { type: "application/json" }));
+					input.files = list.files;
+					input.dispatchEvent(new Event("change", { bubbles: true }));
+				})()`)
+				says := "is not right"
+				if name == "too large" {
+					says = "too large to be one of ours"
+				}
+				r.Wait("a file that is "+name+" to be refused", `document.querySelector("#fields-told").textContent.includes("`+says+`")`)
+			}
+			assert.Equal(t, kept, r.text(keptField))
+
+			s.Publish(newer)
+			s.Fault(cut(newer.Program))
+			assert.NotEqual(t, "", r.text(look+`.then(String)`))
+			r.Wait("the version to be given up", `navigator.serviceWorker.getRegistration().then((r) => !r.installing && !r.waiting)`)
+			assert.Equal(t, "false", r.text(`String(`+offered+`)`), "half a version is not offered")
+			r.open("/")
+			r.whole()
+			assert.Equal(t, "cucumber", r.text(`document.querySelector("#f-crop").value`))
+			assert.NotContains(t, r.text(description), next, "nor used")
+			t.Logf("%.0f s", time.Since(begun).Seconds())
 		})
 	}
 }

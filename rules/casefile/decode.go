@@ -146,7 +146,7 @@ func (d *decoder) fail(name, value, allowed, mend string) {
 }
 
 // groups are the objects of a case file.
-var groups = []string{"place", "climate", "soil", "weeds", "field", "practice", "practice.reuse", "water", "feed", "prices", "shopping", "day"}
+var groups = []string{"place", "climate", "soil", "weeds", "field", "practice", "practice.reuse", "water", "feed", "prices", "shopping", "day", "past"}
 
 func (d *decoder) object(o *jsontext.Object, path string) {
 	for i, name := range o.Names {

@@ -24,6 +24,7 @@ type Case struct {
 	Shopping [ItemCount]unit.Optional[float64] // the grower's own quantities, in the item's unit
 	Day      DayCase
 	Days     Days // of the season, as they were written down
+	Past     PastCase
 	Risk     string
 }
 
@@ -215,6 +216,13 @@ type FeedCase struct {
 	// The grade of the product at hand that goes under the film, percent.
 	BaseNitrogen, BasePhosphate, BasePotash unit.Optional[float64]
 	Spread                                  string // on the beds or over the field
+}
+
+// PastCase is what the field's last season told: the grower's own log, or memory.
+type PastCase struct {
+	WarmOn unit.Optional[MonthDay] // the bed held the floor from then on
+	Water  unit.Optional[float64]  // that was run, percent of the plan's
+	Whole  unit.Optional[float64]  // of the film that came up whole, percent
 }
 
 // DayCase is what was found on laying day, before anyone starts.

@@ -220,6 +220,10 @@ var Inputs = rowsOf([]*Input{
 
 	choice("risk", "Which spring to plan for", "A cool spring comes about one year in ten, and so does a warm one.", func(c *Case) *string { return &c.Risk },
 		Choosable{"cool", "a cool spring"}, Choosable{"usual", "a usual spring"}, Choosable{"warm", "a warm spring"}),
+
+	inert(monthDay("past.warm_on", "The bed was warm enough from", "The first of three readings in a row.", func(c *Case) *unit.Optional[MonthDay] { return &c.Past.WarmOn })),
+	inert(number("past.water_percent", "Water that you ran, of the plan’s", "", unit.KindShare, 0, 400, 5, func(c *Case) *unit.Optional[float64] { return &c.Past.Water })),
+	inert(number("past.whole_percent", "Film that came up whole", "", unit.KindShare, 0, 100, 5, func(c *Case) *unit.Optional[float64] { return &c.Past.Whole })),
 })
 
 // InputByName finds a row, or nil.

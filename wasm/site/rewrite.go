@@ -125,6 +125,9 @@ func fillHead(head *html.Node, base, site, address, title, description string, l
 		head.AppendChild(element("script", "defer", "", "src", links.card))
 	}
 	if program {
+		// The first paint waits for the last of the page's text, some kilobytes: what was
+		// painted in part would count as a larger paint when the program draws it whole.
+		head.AppendChild(element("link", "rel", "expect", "blocking", "render", "href", "#strip"))
 		head.AppendChild(element("script", "defer", "", "src", links.glue))
 		head.AppendChild(element("script", "defer", "", "src", links.start))
 		head.AppendChild(element("script", "defer", "", "src", links.old))
