@@ -132,6 +132,11 @@ func TestMeasuredWeatherDrivesTheDemand(t *testing.T) {
 	c := caseAt(t, "W3-87418") // Mendoza, dry
 	require.True(t, c.Place.StationVapour.Given, "a station that measured")
 	with := advise(t, c).Facts.Peak
+	for _, l := range advise(t, c).Limits {
+		if l.ID == "sun" {
+			assert.Equal(t, "Of sun, wind and humidity, what is not measured is estimated from temperature, as FAO Paper 56 does: wind.", l.Text.In(unit.Metric))
+		}
+	}
 	without := c
 	without.Place.StationVapour, without.Place.StationWind, without.Place.StationSun = unit.Optional[[12]float64]{}, unit.Optional[[12]float64]{}, unit.Optional[[12]float64]{}
 	assert.NotEqual(t, advise(t, without).Facts.Peak, with)

@@ -2,6 +2,7 @@ package judge
 
 import (
 	"filmfurrow/rules/facts"
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/model/heat"
 	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
@@ -52,12 +53,8 @@ func Limits(f *facts.Facts) []Limit {
 			list = append(list, Limit{"doubtful-normals", unit.Say("Some of this station's normals are provisional or estimated from neighbors.")})
 		}
 	}
-	switch {
-	case p.Solar.Given:
-	case p.StationSun.Given && p.StationWind.Given && p.StationVapour.Given:
-		list = append(list, Limit{"sun", unit.Say("Sun, wind and humidity are the station's means of 1991–2020, for the plan of water; the soil's warmth goes by estimates of them.")})
-	default:
-		list = append(list, Limit{"sun", unit.Say("Sun, wind and humidity are estimated from temperature, as FAO Paper 56 does where they are missing. At 452 stations that measured them the reference use of a day so misses by {} (root mean square).", facts.EstimateLoses)})
+	if text, ok := airLimit(p); ok {
+		list = append(list, Limit{"sun", text})
 	}
 	if f.FrostKind == weather.FrostUsual && !p.LastFrost.Given {
 		text := unit.Say("Days of frost are computed from the months, for thermometer height. Held against the days published of 5,398 stations, our last frost of spring misses by {} and our first of fall by {} (root mean square). Low ground freezes later in spring and earlier in the fall.", facts.FrostMissed.Spring, facts.FrostMissed.Fall)
@@ -81,6 +78,30 @@ func Limits(f *facts.Facts) []Limit {
 		list = append(list, Limit{"stand-in-coefficient", unit.Say("We found no published water use for {}. The figure of another crop stands in: {}.", f.Crop.Name, kc.Note)})
 	}
 	return list
+}
+
+// airLimit says what of sun, wind and humidity is estimated.
+func airLimit(p *field.Place) (text unit.Phrase, ok bool) {
+	estimated := ""
+	for _, part := range [...]struct {
+		name string
+		own  bool
+	}{{"sun", p.Solar.Given || p.StationSun.Given}, {"wind", p.Wind.Given || p.StationWind.Given}, {"humidity", p.Humidity.Given || p.StationVapour.Given}} {
+		switch {
+		case part.own:
+		case estimated == "":
+			estimated = part.name
+		default:
+			estimated += ", " + part.name
+		}
+	}
+	switch estimated {
+	case "":
+		return unit.Say("Sun, wind and humidity are measured means, for the plan of water; the soil's warmth goes by estimates of them."), !p.Solar.Given
+	case "sun, wind, humidity":
+		return unit.Say("Sun, wind and humidity are estimated from temperature, as FAO Paper 56 does where they are missing. At 452 stations that measured them the reference use of a day so misses by {} (root mean square).", facts.EstimateLoses), true
+	}
+	return unit.Say("Of sun, wind and humidity, what is not measured is estimated from temperature, as FAO Paper 56 does: {}.", estimated), true
 }
 
 // periodLimit says which years the station's normals are of.
