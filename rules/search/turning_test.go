@@ -288,21 +288,6 @@ func TestEveryInputIsSearchedOrChangesNoAnswer(t *testing.T) {
 	}
 }
 
-// Rain is read by no model of the answers.
-func TestRainChangesNoAnswer(t *testing.T) {
-	bases, list := fewGrounds()
-	r := rand.New(rand.NewPCG(5, 6))
-	for range 50 {
-		var asker search.Asker
-		c, i := anyCase(r, bases)
-		old, ok := asker.On(list[i], c)
-		c.Place.Rain = unit.Known(months(r, 0, 300))
-		now, same := asker.On(list[i], c)
-		assert.Equal(t, ok, same)
-		assert.Equal(t, old, now)
-	}
-}
-
 const shards = 4
 
 // The search against a plain one that knows nothing of strides: it asks value by
