@@ -54,8 +54,8 @@ var Climate = []Series{
 // MonthlyMoves stand for the monthly lists of a case in the search for turning
 // points. A list that is known is moved as a whole, by the same step in all twelve
 // months: "nights 2 °C warmer". One that was left out, and so is estimated, is set
-// to the same figure in every month: "wind of 5 m/s the year round". Rain changes
-// no answer and has no row.
+// to the same figure in every month: "wind of 5 m/s the year round". Rain that was left
+// out is a station's or not known at all, so no figure stands for it.
 var MonthlyMoves = func() (rows []*Input) {
 	for _, m := range []struct {
 		series           int
@@ -66,6 +66,7 @@ var MonthlyMoves = func() (rows []*Input) {
 		{0, "Nights", "cooler", "warmer", unit.KindWarming, -6, 6, 0.5},
 		{1, "Days", "cooler", "warmer", unit.KindWarming, -6, 6, 0.5},
 		{2, "Sun", "weaker", "stronger", unit.KindRadiation, -6, 6, 0.5},
+		{3, "Rain", "less", "more", unit.KindDepth, -100, 100, 10},
 		{4, "Wind", "weaker", "stronger", unit.KindSpeed, -4, 4, 0.5},
 		{5, "Humidity", "lower", "higher", unit.KindShare, -40, 40, 5},
 		// As far as a year's mean goes anywhere.

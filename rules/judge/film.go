@@ -91,8 +91,10 @@ var filmRules = [...]*Rule{
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			from := unit.Celsius(paleFrom)
 			switch best := f.Crop.MonthBest; {
-			case best.Given() && !f.Crop.Warm:
+			case best.Given() && f.Overwinters(): // set as the heat ends
 				from = best.High
+			case best.Given() && !f.Crop.Warm: // guides lay white for cool crops in summer no later than for warm ones
+				from = min(from, best.High)
 			case best.Given(): // okra and its like want more heat than tomatoes
 				from += max(0, best.High-unit.Celsius(paleTop))
 			}
@@ -106,7 +108,7 @@ var filmRules = [...]*Rule{
 			fit := saturate(over, paleHalf)
 			switch film(o) {
 			case table.WhiteOnBlack:
-				if !f.Crop.Warm && f.MeanUnder[o] < f.MeanUnder[facts.Bare] {
+				if !f.Crop.Warm && from < unit.Celsius(paleFrom) && f.MeanUnder[o] < f.MeanUnder[facts.Bare] {
 					return speaksFor(fit, "Air in the first weeks usually averages {}, above the {} that suits {}: guides lay white film to keep the bed cool.", f.AirSetting, from, f.Crop.Name)
 				}
 				return speaksFor(fit, "Air in the first weeks usually averages {}: guides lay white film for {} set into such heat.", f.AirSetting, f.Crop.Name)

@@ -192,7 +192,7 @@ func Judgements() []unit.Judgement {
 	list := []unit.Judgement{
 		{ID: "film-days-half", Means: "days earlier, or later, that count half", Value: daysHalf, Unit: "days"},
 		{ID: "film-heat-half", Means: "days lost to heat that count half", Value: heatHalf, Unit: "days"},
-		{ID: "film-pale-from", Means: "usual air at planting above which white begins to count under warm crops, and below which spring keeps to black: in Delaware guides change in mid-June, at 22 °C", Value: paleFrom, Unit: "°C", Source: table.LateSwitch.Named()},
+		{ID: "film-pale-from", Means: "usual air at planting above which white begins to count under warm crops (and cool ones, unless their best months end sooner), and below which spring keeps to black: in Delaware guides change in mid-June, at 22 °C", Value: paleFrom, Unit: "°C", Source: table.LateSwitch.Named()},
 		{ID: "film-pale-top", Means: "top of the best months of the crops that the guides name, tomato and pepper; what a crop bears beyond it puts white off as far", Value: paleTop, Unit: "°C", Source: table.LateSwitch.Named()},
 		{ID: "film-pale-half", Means: "degrees above it, or above a cool crop's best months, at which white counts half", Value: paleHalf, Unit: "°C"},
 		{ID: "film-silver-in-heat", Means: "what silver counts beside white in heat: guides name white, and keep silver for insects", Value: silverPale, Unit: "share"},

@@ -55,8 +55,8 @@ type grass struct {
 	// faster where it is warm.
 	thatch, decay float64
 	// shelter is by how much, in natural logarithms, the air at the ground is calmer in
-	// a climate that keeps the ground moist all year than in one that leaves it dry:
-	// there trees stand about, and a station lies in a clearing.
+	// a climate that meets all of the air's demand than in one that meets half of it or
+	// less: there trees stand about, and a station lies in a clearing.
 	shelter float64
 	// open and grown are the roughness lengths where nothing grows and where all does, m.
 	open, grown float64
