@@ -109,9 +109,12 @@ func (s *store) boxText(id string) string {
 	if text, ok := s.typed[id]; ok {
 		return text
 	}
-	if id == weekFirst {
+	if id == weekFirst || id == logDay {
 		today, _ := s.today()
-		return today.Plus(-7).String()
+		if id == weekFirst {
+			today = today.Plus(-7)
+		}
+		return today.String()
 	}
 	pl := &s.c.Place
 	if id == normalsLatitude {

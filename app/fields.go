@@ -58,7 +58,7 @@ func (p *fieldsPart) read() {
 	switch {
 	case err == nil:
 		p.fields = fields
-	case p.S.places == nil && !p.S.noPlace:
+	case p.S.places == nil && !p.S.noPlace || p.S.askWorld(nil):
 		p.state = listLoading
 	default:
 		p.state = listDamaged

@@ -220,7 +220,7 @@ func (s *store) setAside() {
 	}
 	c, err := casefile.Decode([]byte(old.Case), s.places)
 	if err != nil {
-		if s.places != nil { // half a field: it can be taken back, not named
+		if s.places != nil && !s.askWorld(nil) { // half a field: it can be taken back, not named
 			s.aside = ""
 		}
 		return

@@ -43,7 +43,7 @@ func (p *placePart) Render() app.UI {
 	}
 	return box("place",
 		asked("field",
-			app.Label().For(placeBox).Text("Find your place: town, station or zip code"),
+			app.Label().For(placeBox).Text("Find your place: town, station, zip code, or latitude and longitude"),
 			app.Div().OnKeyDown(p.key).Body(&textBox{S: p.S, ID: placeBox, Type: "search", Describe: "place-now", List: "place-list", Active: active, Open: len(found) > 0}),
 			para("results-say", says),
 			p.results(found),
@@ -77,10 +77,25 @@ func (p *placePart) now() string {
 		return "Now: " + p.S.farm + ", an invented farm, with invented weather. Choose your own place."
 	case pl.Own:
 		return "Now: your own monthly temperatures."
-	case pl.StationName != "" && pl.StationAway > 0:
-		return "Now: " + pl.StationName + ", " + unit.Of(pl.StationAway).In(p.S.system) + " away. Normals of 1981–2010."
 	case pl.StationName != "":
-		return "Now: " + pl.StationName + ". Normals of 1981–2010."
+		now := "Now: " + pl.StationName
+		if pl.StationAway > 0 {
+			now += ", " + unit.Of(pl.StationAway).In(p.S.system) + " away"
+		}
+		if above := pl.StationAt - pl.Elevation.Or(pl.StationAt); above != 0 {
+			where := " above your field"
+			if above < 0 {
+				above, where = -above, " below your field"
+			}
+			now += ", " + unit.Quantity{Kind: unit.KindHead, SI: float64(above)}.In(p.S.system) + where
+		}
+		switch {
+		case pl.IsOlder():
+			return now + ". Normals of 1981–2010."
+		case pl.Estimated:
+			return now + ". Normals of 1991–2020, estimated from stations around it."
+		}
+		return now + ". Normals of 1991–2020."
 	case p.S.noPlace:
 		return "The table of stations could not be loaded. Type your own temperatures under “Details”, or load the page again."
 	case p.S.places == nil:
@@ -92,9 +107,18 @@ func (p *placePart) now() string {
 // zipFirst and zipLast bound the zip codes of the United States (from memory).
 const zipFirst, zipLast = 501, 99950
 
-// found are the stations that match what stands in the box, and what is to be said of
-// them.
-func (p *placePart) found() (found []*normals.Station, says string) {
+// hit is one place that was found, and how it is taken.
+type hit struct {
+	words string
+	take  func()
+}
+
+// mostFound is how many places are listed.
+const mostFound = 8
+
+// found are the places that match what stands in the box, and what is to be said of
+// them: towns, zips and coordinates lead to the nearest station, a station is its own.
+func (p *placePart) found() (found []hit, says string) {
 	query := strings.TrimSpace(p.S.typed[placeBox])
 	if query == "" {
 		return nil, ""
@@ -107,12 +131,23 @@ func (p *placePart) found() (found []*normals.Station, says string) {
 	if isZip && (zip < zipFirst || zip > zipLast) {
 		return nil, query + " is no zip code: they run from 00501 to 99950. Check the digits, or type the town."
 	}
-	found = p.S.places.Find(query, 8)
+	loading := p.S.askWorld(nil)
+	spots := p.S.spots.Find(query, mostFound/2)
+	if spot, ok := normals.Coordinates(query); ok {
+		spots = []normals.Spot{spot}
+	}
+	stations := p.S.places.Find(query, mostFound)
+	for _, spot := range spots {
+		found = append(found, hit{spot.Name, func() { p.here(float64(spot.Latitude), float64(spot.Longitude)) }})
+	}
+	for _, st := range stations[:min(len(stations), mostFound-len(found))] {
+		found = append(found, hit{stationWords(st, p.S.system), func() { p.S.choose(st) }})
+	}
 	switch {
+	case len(found) == 0 && loading:
+		says = "Stations and towns of other countries are loading."
 	case len(found) == 0:
-		says = "No station by that name. Try a town nearby, or only its first letters."
-	case isZip && query != found[0].Zip:
-		says = "No station has this zip code. These have the nearest ones:"
+		says = "Nothing by that name. Try a town nearby, only its first letters, or latitude and longitude, such as 42.45, -76.46."
 	}
 	return found, says
 }
@@ -121,25 +156,37 @@ func resultID(at int) string { return "place-" + strconv.Itoa(at) }
 
 // results are a list to choose from by a tap, or by the arrow keys and Enter while the
 // focus stays in the box (WAI-ARIA Authoring Practices, combobox).
-func (p *placePart) results(found []*normals.Station) app.UI {
+func (p *placePart) results(found []hit) app.UI {
 	list := make([]app.UI, 0, len(found))
-	for i, st := range found {
-		list = append(list, app.Li().ID(resultID(i+1)).Role("option").Class("result").Aria("selected", strconv.FormatBool(i+1 == p.at)).Text(stationWords(st, p.S.system)).
-			OnClick(func(app.Context, app.Event) { p.choose(st) }, st.ID))
+	for i, h := range found {
+		list = append(list, app.Li().ID(resultID(i+1)).Role("option").Class("result").Aria("selected", strconv.FormatBool(i+1 == p.at)).Text(h.words).
+			OnClick(func(app.Context, app.Event) { p.choose(h) }, h.words))
 	}
-	return app.Ul().Class("results").ID("place-list").Role("listbox").Aria("label", "Stations").Hidden(len(found) == 0).Body(list...)
+	return app.Ul().Class("results").ID("place-list").Role("listbox").Aria("label", "Places").Hidden(len(found) == 0).Body(list...)
 }
 
-func (p *placePart) choose(st *normals.Station) {
+func (p *placePart) choose(h hit) {
 	p.S.typed[placeBox] = ""
 	p.S.finding = false
-	p.S.choose(st)
+	h.take()
 	for _, id := range [...]string{"place-open", placeBox} {
 		if el := app.Window().GetElementByID(id); el.Truthy() {
 			el.Call("focus")
 			break
 		}
 	}
+}
+
+// here takes a position and says where no station is near.
+func (p *placePart) here(latitude, longitude float64) {
+	if p.S.askWorld(func() { p.here(latitude, longitude) }) {
+		return
+	}
+	p.told = ""
+	if p.S.here(latitude, longitude); !p.S.c.Place.HasNormals {
+		p.told = "No station lies within 500 km. Type your own temperatures below."
+	}
+	p.S.tell(onPlaces)
 }
 
 // key moves along the results, and takes one.
@@ -221,10 +268,7 @@ func (p *placePart) askPosition(ctx app.Context, _ app.Event) {
 				p.told = "The table of stations is still loading. Try again in a moment."
 				return
 			}
-			p.S.here(lat, lon)
-			if !p.S.c.Place.HasNormals {
-				p.told = "No station lies within 500 km. Type your own temperatures below."
-			}
+			p.here(lat, lon)
 		})
 		return nil
 	})

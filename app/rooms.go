@@ -103,6 +103,8 @@ func (p *yearRoom) Render() app.UI {
 			s.printButton("year-print", "Print"))),
 		p.dayPicker(),
 		app.Raw(p.steps(steps)),
+		p.learned(),
+		&laterPart{S: s, ID: "season-log", Title: "Season log", Part: func() app.UI { return &logPart{S: s} }},
 		s.yearPart(),
 		para("paper-only", "Labels, local codes and licensed people overrule this page."),
 		app.Details().ID("end-of-film").Hidden(a.Refused()).Body(
@@ -113,6 +115,15 @@ func (p *yearRoom) Render() app.UI {
 			helpText(biodegradable),
 		),
 	)
+}
+
+// learned is what the field's last season taught.
+func (p *yearRoom) learned() app.UI {
+	var says []app.UI
+	for _, phrase := range p.S.advice.Learned() {
+		says = append(says, item(phrase.In(p.S.system)))
+	}
+	return only(len(says) > 0, func() app.UI { return app.Ul().ID("learned").Body(says...) })
 }
 
 // dayPicker sets the day that counts as today.
@@ -372,7 +383,7 @@ var groups = []struct {
 	names     []string
 }{
 	{"more-crop", "Crop and day", []string{"crop", "method", "plant_on"}},
-	{"more-soil", "Soil", []string{"soil.texture", "soil.drainage", "soil.slope_percent", "soil.wetness_at_laying", "soil.tilth", "soil.stones", "soil.organic_percent"}},
+	{"more-soil", "Soil", []string{"soil.series", "soil.texture", "soil.drainage", "soil.slope_percent", "soil.wetness_at_laying", "soil.tilth", "soil.stones", "soil.organic_percent"}},
 	{"more-weeds", "Weeds and insects", []string{"weeds.pressure", "weeds.nutsedge", "weeds.insect_pressure"}},
 	{"more-field", "Beds and plants", []string{"field.bed_length_m", "field.beds", "field.bed_centres_m", "field.bed_top_m", "field.side_slope", "field.rows_per_bed", "field.in_row_m", "field.exposure"}},
 	{"more-work", "How you work", []string{"practice.laying", "practice.tractor_kw", "practice.people", "practice.film_width_m", "practice.roll_length_m", "practice.crops_on_film", "practice.organic", "practice.fumigated_on", "practice.label_interval_days", "practice.reuse.film", "practice.reuse.cover_percent", "practice.reuse.height_m", "practice.reuse.thickness_um"}},
@@ -380,7 +391,8 @@ var groups = []struct {
 	{"more-base", "Soil test and fertilizer under the film", []string{"soil.ph", "soil.test_p", "soil.test_k", "soil.lime_kg_ha", "feed.season_n_kg_ha", "feed.season_p2o5_kg_ha", "feed.season_k2o_kg_ha", "feed.base_n_percent", "feed.base_p2o5_percent", "feed.base_k2o_percent", "feed.base_spread"}},
 	{"more-feed", "Feeding and chlorine", []string{"feed.rate_kg_ha_day", "feed.grade_percent", "feed.stock_kg_l", "feed.injector_ratio", "feed.bleach_percent", "feed.chlorine_mg_l"}},
 	{"more-probe", "Your own probe", []string{"soil.temperature_c", "soil.measured_on", "soil.measured_depth_m", "soil.measured_hour"}},
-	{"more-weather", "Weather", []string{"risk", "climate.last_frost", "climate.first_frost", "place.elevation_m"}},
+	{"more-weather", "Weather", []string{"risk", "climate.last_frost", "climate.first_frost", "place.elevation_m", "place.period"}},
+	{"more-past", "Last season on this field", []string{"past.warm_on", "past.water_percent", "past.whole_percent"}},
 }
 
 func moreFields(s *store) app.UI {

@@ -74,41 +74,99 @@ func (s *store) live() {
 	loadNormals(s)
 }
 
-// loadNormals fetches the table of stations, which the worker keeps for the
-// field, and reads it in a quiet moment.
+// loadNormals fetches the table of stations and what lies beside it, which the worker
+// keeps for the field, and reads them in a quiet moment. Without the second a station has
+// its older temperatures yet.
 func loadNormals(s *store) {
-	missing := func() {
-		s.noPlace = true
-		s.tell(onPlaces)
-		s.openLink(s.waiting)
-	}
-	fail := app.FuncOf(func(app.Value, []app.Value) any {
-		missing()
-		return nil
+	loadTable("beside.csv", func(beside string) {
+		loadTable("normals.csv", func(text string) {
+			table, err := normals.Parse(text)
+			if s.noPlace = err != nil; !s.noPlace {
+				_ = table.Beside(beside) // a damaged table is as good as none
+				table.Partial = true
+				s.places = table
+			}
+			s.tablesCame()
+			if p := &s.c.Place; !p.HasNormals && (p.Station != "" || p.Longitude.Given) {
+				s.askWorld(nil)
+			}
+		})
 	})
-	read := app.FuncOf(func(_ app.Value, args []app.Value) any {
-		table, err := normals.Parse(args[0].String())
-		s.places, s.noPlace = table, err != nil
-		if !s.c.Place.HasNormals && !s.own { // what the device kept had no station's row
-			casefile.Locate(&s.c, table)
-			s.work()
-		}
+}
+
+// tablesCame goes on with what waited for stations.
+func (s *store) tablesCame() {
+	was := s.c.Place
+	casefile.Locate(&s.c, s.places)
+	if s.c.Place != was && !s.own { // what the device kept had less of its station
+		s.work()
+	}
+	s.tell(onPlaces | onForm)
+	s.openLink(s.waiting)
+	s.setAside()
+}
+
+// askWorld fetches the stations of other countries where they are not there yet, and
+// tells whether it had to; then is called once they are.
+func (s *store) askWorld(then func()) bool {
+	if s.places == nil || !s.places.Partial {
+		return false
+	}
+	if then != nil {
+		s.thenWorld = then
+	}
+	if s.asking {
+		return true
+	}
+	s.asking = true
+	loadTable("places.csv", func(text string) {
+		s.spots = normals.NewPlaces(text)
 		s.tell(onPlaces)
-		s.openLink(s.waiting)
-		s.setAside()
+	})
+	loadTable("world-beside.csv", func(beside string) {
+		loadTable("world.csv", func(text string) {
+			all := s.places.Join(&normals.Table{})
+			if world, err := normals.Parse(text); err == nil {
+				_ = world.Beside(beside)
+				all = s.places.Join(world)
+			}
+			s.places, s.asking = all, false
+			s.tablesCame()
+			if then := s.thenWorld; then != nil {
+				s.thenWorld = nil
+				then()
+			}
+		})
+	})
+	return true
+}
+
+// loadTable fetches a file of the site's tables by its name; what could not be had is
+// empty.
+func loadTable(name string, then func(text string)) {
+	var read, answered app.Func
+	done := func(text string) any {
+		read.Release()
+		answered.Release()
+		then(text)
 		return nil
+	}
+	read = app.FuncOf(func(_ app.Value, args []app.Value) any {
+		if args[0].Type() != app.TypeString { // the connexion broke
+			return done("")
+		}
+		return done(args[0].String())
 	})
 	// A callback cannot hand a promise back to the browser through the
 	// framework, so the second step is chained here.
-	answered := app.FuncOf(func(_ app.Value, args []app.Value) any {
-		if !args[0].Get("ok").Bool() {
-			missing()
-			return nil
+	answered = app.FuncOf(func(_ app.Value, args []app.Value) any {
+		if !args[0].Get("ok").Truthy() { // an error has none
+			return done("")
 		}
-		args[0].Call("text").Call("then", read).Call("catch", fail)
+		args[0].Call("text").Call("then", read).Call("catch", read)
 		return nil
 	})
-	app.Window().Call("fetch", app.Getenv("file:normals.csv")).Call("then", answered).Call("catch", fail)
+	app.Window().Call("fetch", app.Getenv("file:"+name)).Call("then", answered).Call("catch", answered)
 }
 
 // pause is how long a half-typed figure may stand before its error, or what it moved,

@@ -39,7 +39,7 @@ func (s *store) openLink(fragment string) {
 			}
 		}
 		s.work()
-	case s.places == nil && !s.noPlace:
+	case s.places == nil && !s.noPlace || s.askWorld(nil):
 		s.waiting = fragment // its station is not here yet
 		s.note, s.noteBad = "Opening the field of the link …", false
 	default:

@@ -13,6 +13,7 @@ import (
 	"filmfurrow/rules/plan"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
+	"filmfurrow/rules/table/series"
 	"filmfurrow/rules/unit"
 )
 
@@ -33,40 +34,45 @@ type store struct {
 	dig func(*facts.SoilYearWork, func())
 	// slices runs steps until one says that all is done, beside the typing; a newer
 	// work of the same owner takes its place.
-	slices  func(of any, step func() bool, done func())
-	study   *study // of the advice that is shown
-	studied *study // the last that came to an end
-	worked  worked
-	ticks   map[string]bool // boxes of the laying-day sheet
-	system  unit.System
-	example bool // nothing of the grower's own has been typed yet
-	places  *normals.Table
-	texts   map[string]string // of sources, by id: see sourceTexts
-	noPlace bool              // the normals could not be loaded
-	note    string            // what the page has to tell, such as where the field came from
-	noteBad bool
-	waiting string // the address of a link whose station has not come yet
-	linked  bool   // the field came with the address and is as it came
-	unsaved bool   // the device refused to keep what was typed
-	watched map[app.Composer]watch
-	follows int
-	keep    func(saved) bool
-	lane    lane
-	before  map[string]string // parts as they were prerendered, shown until there is advice
-	whole   bool              // every part of the page has been drawn
-	spoken  string            // the errors that are read out
-	heard   string            // what moved, as it is read out
-	speak   func()            // has them read out when the typing has rested
-	title   string            // of the page, as it was last set for them
-	at      string            // the view that is shown
-	farm    string            // the invented farm that the example is
-	own     bool              // an empty field is being filled: there are no answers before there is enough
-	opened  string            // the address's field that is open
-	aside   string            // what the device kept before a link's field was changed, till it is among the named
-	undo    []undoStep
-	step    string       // what is being changed, so that its next key is no step of its own
-	moved   string       // what was changed last
-	since   *plan.Advice // the advice before that
+	slices     func(of any, step func() bool, done func())
+	study      *study // of the advice that is shown
+	studied    *study // the last that came to an end
+	worked     worked
+	ticks      map[string]bool // boxes of the laying-day sheet
+	system     unit.System
+	example    bool // nothing of the grower's own has been typed yet
+	places     *normals.Table
+	texts      map[string]string // of sources, by id: see sourceTexts
+	asking     bool              // for the stations of other countries
+	soils      series.Table      // once somebody names a series
+	askedSoils bool
+	spots      normals.Places
+	thenWorld  func() // what waits for them
+	noPlace    bool   // the normals could not be loaded
+	note       string // what the page has to tell, such as where the field came from
+	noteBad    bool
+	waiting    string // the address of a link whose station has not come yet
+	linked     bool   // the field came with the address and is as it came
+	unsaved    bool   // the device refused to keep what was typed
+	watched    map[app.Composer]watch
+	follows    int
+	keep       func(saved) bool
+	lane       lane
+	before     map[string]string // parts as they were prerendered, shown until there is advice
+	whole      bool              // every part of the page has been drawn
+	spoken     string            // the errors that are read out
+	heard      string            // what moved, as it is read out
+	speak      func()            // has them read out when the typing has rested
+	title      string            // of the page, as it was last set for them
+	at         string            // the view that is shown
+	farm       string            // the invented farm that the example is
+	own        bool              // an empty field is being filled: there are no answers before there is enough
+	opened     string            // the address's field that is open
+	aside      string            // what the device kept before a link's field was changed, till it is among the named
+	undo       []undoStep
+	step       string       // what is being changed, so that its next key is no step of its own
+	moved      string       // what was changed last
+	since      *plan.Advice // the advice before that
 	// borrowed are the inputs whose values came with the example and were neither
 	// changed nor confirmed.
 	borrowed map[string]bool
@@ -128,6 +134,7 @@ func (s *store) leave(part app.Composer) { delete(s.watched, part) }
 // marked as such. Where the soil's warmth must be worked out anew, the last
 // advice stands until it is there.
 func (s *store) work() {
+	s.findSoil()
 	for name := range s.wrong {
 		if s.wrong[name].Field != name { // errors that came from the whole case
 			delete(s.wrong, name)
@@ -158,6 +165,22 @@ func (s *store) work() {
 	s.begin()
 	if first {
 		s.tell(onStart)
+	}
+}
+
+// findSoil looks a soil series up, in a table that is fetched for the first of them.
+func (s *store) findSoil() {
+	switch {
+	case s.c.Soil.Series == "":
+	case s.soils != "":
+		casefile.LocateSoil(&s.c, s.soils)
+	case !s.askedSoils:
+		s.askedSoils = true
+		loadTable("series.csv", func(text string) {
+			s.soils = series.Table(text)
+			s.work()
+			s.tell(onForm)
+		})
 	}
 }
 
@@ -399,16 +422,17 @@ func (s *store) choose(st *normals.Station) {
 	if s.c.Place.Station != "" || s.c.Place.Own {
 		elevation = unit.Optional[unit.Metres]{}
 	}
-	s.c.Place = field.Place{Station: st.ID, Elevation: elevation}
+	s.c.Place = field.Place{Station: st.ID, Elevation: elevation, Period: s.c.Place.Period}
 	s.locate()
 }
 
-// here takes the tablet's position.
+// here takes a position; all stations must be there.
 func (s *store) here(latitude, longitude float64) {
 	s.touch("place", placeName)
 	s.c.Place = field.Place{
 		Latitude:  unit.Known(unit.Degrees(round2(latitude))),
 		Longitude: unit.Known(unit.Degrees(round2(longitude))),
+		Period:    s.c.Place.Period,
 	}
 	s.locate()
 }
@@ -451,7 +475,7 @@ func (s *store) ownNormals() map[string]string {
 		return wrong
 	}
 	s.touch("place", placeName)
-	s.c.Place = field.Place{Own: true, HasNormals: true, TMin: low, TMax: high, Latitude: unit.Known(unit.Degrees(lat)), Elevation: s.c.Place.Elevation}
+	s.c.Place = field.Place{Own: true, HasNormals: true, TMin: low, TMax: high, Latitude: unit.Known(unit.Degrees(lat)), Elevation: s.c.Place.Elevation, Period: s.c.Place.Period}
 	for name := range s.typed {
 		if strings.HasPrefix(name, "normals-") {
 			delete(s.typed, name) // they stand in the case now

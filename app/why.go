@@ -290,24 +290,16 @@ func (s *store) sourceTexts(id string) (title, where, found string) {
 // loadSources fetches the texts, which the worker keeps for the field, and has the lists
 // drawn anew.
 func (s *store) loadSources() {
-	read := app.FuncOf(func(_ app.Value, args []app.Value) any {
-		for line := range strings.Lines(args[0].String()) {
+	loadTable("sources.tsv", func(text string) {
+		if text == "" {
+			s.texts[""] = "its title could not be loaded"
+		}
+		for line := range strings.Lines(text) {
 			id, rest, _ := strings.Cut(strings.TrimSuffix(line, "\n"), "\t")
 			s.texts[id] = rest
 		}
 		s.tell(onAdvice | onAnswer)
-		return nil
 	})
-	answered := app.FuncOf(func(_ app.Value, args []app.Value) any {
-		if args[0].Get("ok").Truthy() { // an error has none
-			args[0].Call("text").Call("then", read)
-		} else {
-			s.texts[""] = "its title could not be loaded"
-			s.tell(onAdvice | onAnswer)
-		}
-		return nil
-	})
-	app.Window().Call("fetch", app.Getenv("file:sources.tsv")).Call("then", answered).Call("catch", answered)
 }
 
 // laterPart is a part that is drawn after all that answers the grower, when its turn

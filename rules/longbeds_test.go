@@ -39,6 +39,32 @@ func TestBedsOfAnyLengthAreWatered(t *testing.T) {
 	}
 }
 
+// A source too weak for thirsty tapes does not hide that the others want a shorter line:
+// no tape fits only where the source feeds none, or no cut is short enough.
+func TestAWeakSourceDoesNotHideALongBed(t *testing.T) {
+	none := 0
+	for _, metres := range []unit.Metres{30, 60, 90, 150, 300} {
+		for _, slope := range []float64{0, 3, 6, 9} {
+			for _, flow := range []unit.LitresPerHour{300, 1000, 3000, 20000} {
+				for _, id := range []string{"lettuce-spring", "tomato-southern-spring"} {
+					c := pack(t)[id]
+					c.Field.BedLength, c.Soil.Slope, c.Water.Flow = unit.Known(metres), unit.Known(slope), unit.Known(flow)
+					a := advise(t, c)
+					f, fed := a.Facts, false
+					for i := range f.Sketch {
+						fed = fed || !f.Sketch[i].NoPush && !f.Sketch[i].NoBed
+					}
+					if _, fits := a.Tape.Best(); !fits {
+						none++
+						assert.True(t, !fed || f.Stretches == 8, "%s: %v at %v %% and %v: cut into %d", id, metres, slope, flow, f.Stretches)
+					}
+				}
+			}
+		}
+	}
+	assert.Positive(t, none, "a source of 300 L/h feeds no bed of 300 m")
+}
+
 // What lies within the design limit does not count: the tape does not flip between beds
 // that all of them water evenly.
 func TestTheTapeDoesNotFlipWithinTheLimit(t *testing.T) {

@@ -265,13 +265,13 @@ func TestSoilTablesAgree(t *testing.T) {
 func TestMidAtlanticJuly(t *testing.T) {
 	places, err := normals.Embedded()
 	require.NoError(t, err)
-	station, _ := places.Nearest(38.6, -75.6)
+	station, _ := places.Nearest(38.6, -75.6, unit.Optional[unit.Metres]{})
 	for _, crop := range []string{"tomato", "bell-pepper", "muskmelon", "cucumber"} {
 		c := pack(t)["least-known"]
 		c.Crop, c.PlantOn, c.Soil.Texture = crop, unit.Known(unit.On(2027, 5, 5)), "sandy-loam"
 		c.Method = ""
 		c.Place = field.Place{Latitude: unit.Known(station.Latitude), Longitude: unit.Known(station.Longitude), Elevation: unit.Known(station.Elevation),
-			HasNormals: true, TMin: station.TMin, TMax: station.TMax, Own: true}
+			HasNormals: true, TMin: station.Older.Value.Min, TMax: station.Older.Value.Max, Own: true}
 		a := advise(t, c)
 		p := a.WaterPlan()
 		tape := unit.FromGallonsPerMinutePer100Feet(0.5)

@@ -3,6 +3,7 @@ package rules_test
 import (
 	"fmt"
 	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -27,7 +28,7 @@ func stations(t testing.TB, n int) []string {
 	t.Helper()
 	places, err := normals.Embedded()
 	require.NoError(t, err)
-	all := places.All()
+	all := slices.DeleteFunc(places.All(), func(s normals.Station) bool { return !s.Older.Given })
 	step := len(all) / n
 	var ids []string
 	for i := range n {
@@ -68,6 +69,9 @@ func TestNoTenderCropIsLaidForTheWinter(t *testing.T) {
 		year, err := weather.NewYear(filled.Place.Normals())
 		require.NoError(t, err)
 		frost := year.Frost(weather.Freezing)
+		if known := &c.Place.StationFrost; known.Given {
+			frost.Spring, frost.Autumn = known.Value.Spring, known.Value.Autumn
+		}
 		for i := range table.Crops {
 			crop := &table.Crops[i]
 			c.Crop, c.Method = crop.ID, ""
@@ -85,6 +89,43 @@ func TestNoTenderCropIsLaidForTheWinter(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// From midsummer to the first frost no tender crop that frost would cut off before its
+// first harvest is laid for, even if it grew as fast as in summer; and seed that comes up
+// after the warmest day meets no frost of spring.
+func TestNoTenderCropIsSetTooLateToBePicked(t *testing.T) {
+	for _, station := range stations(t, long.Of(4, 30)) {
+		c := caseAt(t, station)
+		soil, err := facts.NewSoilYear(c)
+		require.NoError(t, err)
+		filled := field.Filled(c)
+		year, err := weather.NewYear(filled.Place.Normals())
+		require.NoError(t, err)
+		refused := 0
+		for i := range table.Crops {
+			crop := &table.Crops[i]
+			if crop.Hardiness < table.Tender {
+				continue
+			}
+			c.Crop, c.Method = crop.ID, ""
+			var before *facts.Facts
+			for k := -20; k < 150; k += 6 {
+				day := (year.Warmest + k + weather.YearDays) % weather.YearDays
+				c.PlantOn = unit.Known(weather.DateOf(2027, day))
+				f, verdict := settled(t, c, soil, before)
+				before = f.Lending()
+				if f.Plant == f.Wanted && f.FreeDays < f.CropDays {
+					assert.Equal(t, question.DoNotLay, verdict, "%s, %s for %v", station, crop.ID, f.Plant)
+					refused++
+				}
+				if k < 0 {
+					assert.LessOrEqual(t, f.WantedRisk, year.FrostAfter(f.FrostLimit, day), "%s, %s for %v", station, crop.ID, f.Wanted)
+				}
+			}
+		}
+		t.Logf("%s: %d times refused", station, refused)
 	}
 }
 

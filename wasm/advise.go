@@ -223,6 +223,12 @@ func writeText(w io.Writer, a *plan.Advice, points []search.TurningPoint, left [
 	for _, d := range a.Defaults {
 		line("  %s: %s (%s)", d.Field, d.Used.In(system), d.Reason)
 	}
+	if learned := a.Learned(); len(learned) > 0 {
+		line("\nFrom last season:")
+		for _, says := range learned {
+			line("  %s", says.In(system))
+		}
+	}
 	line("\nTake care:")
 	for i := range a.Cautions {
 		line("  %s: %s Last word: %s.", a.Cautions[i].Step, a.Cautions[i].Text, a.Cautions[i].Defers)

@@ -36,7 +36,7 @@ func TestGoldenAdviceInTheBrowser(t *testing.T) {
 		files[name], err = os.ReadFile(path)
 		require.NoError(t, err)
 	}
-	files["golden.csv"] = []byte(normals.Text)
+	files["golden.csv"], files["golden-beside.csv"] = []byte(normals.Text), []byte(normals.BesideText)
 	b.PublishFiles(files, "")
 	p := b.Page(820, "/")
 	p.Do(`(async () => {
@@ -48,7 +48,7 @@ func TestGoldenAdviceInTheBrowser(t *testing.T) {
 		const go = new Go();
 		const { instance } = await WebAssembly.instantiateStreaming(fetch("/golden.wasm"), go.importObject);
 		go.run(instance);
-		window.normals = await (await fetch("/golden.csv")).text();
+		[window.normals, window.beside] = await Promise.all(["/golden.csv", "/golden-beside.csv"].map(async (name) => (await fetch(name)).text()));
 	})()`)
 	p.Wait("the engine to be ready", `window.normals && typeof adviceOf === "function"`)
 	golden, err := filepath.Glob("../testdata/advice/*.json")
@@ -59,7 +59,7 @@ func TestGoldenAdviceInTheBrowser(t *testing.T) {
 		require.NoError(t, err)
 		asked, err := os.ReadFile(filepath.Join("../testdata/cases", filepath.Base(file)))
 		require.NoError(t, err)
-		got := browsertest.Eval[string](p, fmt.Sprintf(`adviceOf(%s, normals)`, browsertest.Quote(string(asked))))
+		got := browsertest.Eval[string](p, fmt.Sprintf(`adviceOf(%s, normals, beside)`, browsertest.Quote(string(asked))))
 		assert.True(t, string(want) == got, "%s: %d bytes natively on %s, %d in the browser, or other bytes", filepath.Base(file), len(want), runtime.GOARCH, len(got))
 	}
 }

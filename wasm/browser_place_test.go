@@ -46,7 +46,7 @@ func TestThePlaceIsFoundByTheDevicesPosition(t *testing.T) {
 	p.WaitText(".place [role=alert]", "did not give its position")
 }
 
-// A zip code that no station has lists the nearest numbers and says so.
+// A zip code that no station has is found by the middle of its area.
 func TestAZipWithoutAStation(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
@@ -54,10 +54,57 @@ func TestAZipWithoutAStation(t *testing.T) {
 	p.Wait("the stations", ready)
 	p.Click("#place-open")
 	p.Type("#f-place", "14853")
-	p.WaitText(".results-say", "No station has this zip code")
-	assert.Equal(t, 8, browsertest.Eval[int](p, `document.querySelectorAll(".results .result").length`))
+	p.WaitText(".results", "14853, US")
+	assert.Equal(t, 1, browsertest.Eval[int](p, `document.querySelectorAll(".results .result").length`))
 	p.Click(".results .result")
-	p.Wait("a station to be taken", `!document.querySelector("#place-now").innerText.includes("invented")`)
+	p.WaitText("#place-now", "ITHACA")
+	p.WaitText("#place-now", "away")
+}
+
+// Towns, and stations of other countries, are asked for when somebody searches, and are there without
+// a network; a field abroad is there again after a reload, and where its link is opened.
+func TestAPlaceAbroad(t *testing.T) {
+	t.Parallel()
+	b := browsertest.OpenKeeping(t)
+	p := b.Page(820, "/")
+	p.WaitOffline()
+	p.Wait("the stations", ready)
+	b.Stop()
+	p.Click("#place-open")
+	p.Type("#f-place", "nagano")
+	p.WaitText(".results", "Japan")
+	p.Click(".results .result")
+	p.WaitText("#place-open", "Nagano")
+	p.Wait("the advice for that place", `!document.querySelector("#verdict .waiting")`)
+	p.Reload()
+	p.WaitReady()
+	p.WaitText("#place-open", "Nagano")
+
+	p.Wait("the stations", ready)
+	p.Click("#place-open")
+	p.Type("#f-place", "-45.9, 170.5")
+	p.WaitText(".results", "170.5°")
+	p.Click(".results .result")
+	p.WaitText("#place-now", "New Zealand")
+	p.Wait("the advice for that place", `!document.querySelector("#verdict .waiting")`)
+	p.Click("#place-open")
+	p.Type("#f-place", "99, 200")
+	p.WaitText(".results-say", "Nothing by that name")
+}
+
+// A soil series is looked up in a table that comes for the first of them, without a
+// network too.
+func TestASoilSeriesOnThePage(t *testing.T) {
+	t.Parallel()
+	b := browsertest.OpenKeeping(t)
+	p := b.Page(820, "/details")
+	p.WaitOffline()
+	b.Stop()
+	p.Do(`document.querySelector("#more-soil").open = true`)
+	p.Choose("#f-soil-texture", "")
+	p.Choose("#f-soil-drainage", "")
+	p.Type("#f-soil-series", "Drummer")
+	p.Wait("the series to be looked up", `document.querySelector("#f-soil-texture").closest(".field").innerText.toLowerCase().includes("silty clay loam") || document.body.innerText.includes("of the soil series Drummer")`)
 }
 
 // What was typed is there in a new tab after the old one was closed.

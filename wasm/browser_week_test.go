@@ -80,3 +80,46 @@ func TestThisWeekFromDaysThatAreWrittenDown(t *testing.T) {
 	p.Click("#tap-share-days")
 	p.Wait("the tick", `document.querySelector("#tap-share-days").getAttribute("aria-pressed") === "true"`)
 }
+
+// The season's log: an entry is one tap and one figure; a wrong one gets a sentence and
+// stands; what it came to is told beside the plan; next year's field opens with it, and all
+// can be taken back.
+func TestTheSeasonIsLogged(t *testing.T) {
+	t.Parallel()
+	b := browsertest.Open(t)
+	p := b.Whole(820, "/year")
+	p.Wait("the log", `document.querySelector("#season-log summary") !== null`)
+	p.Do(`document.querySelector("#season-log").open = true`)
+	enter := func(tap, day, amount string) {
+		p.Click("#tap-log-what-" + tap)
+		p.Wait("the tap", `document.querySelector("#tap-log-what-`+tap+`").getAttribute("aria-pressed") === "true"`)
+		typeWeek(p, "log-day", day)
+		if amount != "" {
+			typeWeek(p, "log-amount", amount)
+		}
+		p.Click("#log-take")
+	}
+	enter("0", "2027-07-01", "")
+	p.WaitText("#log-told", "Written down: planted")
+	enter("2", "2027-09-10", "ten")
+	p.WaitText("#log-errors", `"ten" is not allowed`)
+	assert.Equal(t, "ten", browsertest.Eval[string](p, `document.querySelector("#log-amount").value`))
+	enter("2", "2028-09-10", "14")
+	p.WaitText("#log-errors", "not of this field’s season")
+	enter("2", "2027-09-10", "14")
+	p.WaitText("#log-table", "September 10, 71 days after planting")
+	enter("6", "2027-09-10", "5")
+	p.WaitText("#log-table", "Film torn or gone")
+	p.WaitText("#log-says", "First picked 71 days after planting; lists say about")
+	p.Screenshot("log-820")
+	p.Resize(390, 844)
+	assert.LessOrEqual(t, browsertest.Eval[int](p, "document.documentElement.scrollWidth - document.documentElement.clientWidth"), 0)
+	p.Screenshot("log-390")
+
+	p.Reload()
+	p.Wait("the log", `document.querySelector("#log-table") !== null`)
+	p.Do(`document.querySelector("#season-log").open = true`)
+	p.Click("#log-next")
+	p.WaitText("#learned", "Last season 95% of the film came up whole")
+	p.Wait("a year later", `document.querySelector("#log-table") === null`)
+}

@@ -49,7 +49,7 @@ func driven(p *webdriver.Page, s *browsertest.Server) *reader {
 
 // drawn is when nothing of the page is still to be drawn anew, and no part of a view that
 // was just gone to waits for its turn.
-const drawn = `window.filmfurrow?.status.start === "ready" && filmfurrow.status.whole && (filmfurrow.drawn?.() ?? true) && !document.querySelector("main .later")`
+const drawn = `window.filmfurrow?.status.start === "ready" && filmfurrow.status.whole && (filmfurrow.drawn?.() ?? true) && document.querySelector(".later") === null`
 
 func (r *reader) whole() { r.Wait("the program to have drawn the page", drawn) }
 

@@ -46,3 +46,26 @@ func TestTheWeekOnTheCommandLine(t *testing.T) {
 	assert.Equal(t, 1, code)
 	assert.Contains(t, errs, "There is no week to tell")
 }
+
+// A season's log comes from a sheet or from the field, and is set beside an earlier one.
+func TestTheLogIsTold(t *testing.T) {
+	dir := t.TempDir()
+	sheet, kept := filepath.Join(dir, "season.csv"), filepath.Join(dir, "before.json")
+	require.NoError(t, os.WriteFile(sheet, []byte("date,stage,picked,hours,paid\n2027-07-06,1,,8,\n2027-09-14,,12,,\n2027-09-21,,20,2,96\n"), 0o644))
+	farm := cases + "pepper-cool-spring.json"
+	code, file, errs := runCommand("week", "-us", "-days", sheet, "-file", farm)
+	require.Equal(t, 0, code, errs)
+	require.NoError(t, os.WriteFile(kept, []byte(file), 0o644))
+	code, out, errs := runCommand("log", "-us", "-days", sheet, farm, kept)
+	require.Equal(t, 0, code, errs)
+	for _, part := range []string{"Planted ", "First picked: September 14, 70 days after planting (before: September 14", "Picked: 32; ", "Hours: 10", "Money for each box or weight: 3 (before: 3)"} {
+		assert.Contains(t, out, part)
+	}
+	code, _, errs = runCommand("log", farm)
+	assert.Equal(t, 1, code)
+	assert.Contains(t, errs, "Nothing of the season is written down")
+	require.NoError(t, os.WriteFile(sheet, []byte("date,stage\n2027-07-06,7\n"), 0o644))
+	code, _, errs = runCommand("log", "-days", sheet, farm)
+	assert.Equal(t, 2, code)
+	assert.Contains(t, errs, "1 planted, 2 first bloom, 3 film lifted")
+}

@@ -99,22 +99,44 @@ func LinkWithDays(c *field.Case) (string, bool) {
 	return text, len(text) <= MaxLink
 }
 
+// linkPart is how many columns of the days one field of a link carries, a bit for each.
+const linkPart = 8
+
+// partOf is what rows say in the columns of a part, from the column on; days that say
+// nothing there are left out.
+func partOf(rows []field.DayRow, from int) (part []field.DayRow) {
+	for _, row := range rows {
+		some := false
+		for c := range row.Values {
+			if c < from || c >= from+linkPart {
+				row.Values[c] = unit.Optional[float64]{}
+			}
+			some = some || row.Values[c].Given
+		}
+		if some {
+			part = append(part, row)
+		}
+	}
+	return part
+}
+
 // appendDays writes the number of days and, for each, how many days after the one before
-// it comes, which columns it gives, and their figures.
-func appendDays(b []byte, rows []field.DayRow) []byte {
+// it comes, which columns of the part it gives, and their figures.
+func appendDays(b []byte, rows []field.DayRow, from int) []byte {
 	b = binary.AppendUvarint(b, uint64(len(rows)))
 	last := unit.Date(0)
 	for i := range rows {
 		b = binary.AppendVarint(b, int64(rows[i].On-last))
 		last = rows[i].On
+		values := rows[i].Values[from:min(from+linkPart, len(rows[i].Values))]
 		given := byte(0)
-		for c, v := range rows[i].Values {
+		for c, v := range values {
 			if v.Given {
 				given |= 1 << c
 			}
 		}
 		b = append(b, given)
-		for _, v := range rows[i].Values {
+		for _, v := range values {
 			if v.Given {
 				b = appendNumber(b, v.Value)
 			}
@@ -124,36 +146,55 @@ func appendDays(b []byte, rows []field.DayRow) []byte {
 }
 
 // takeDays reads what appendDays wrote; false where it would not write this.
-func takeDays(b []byte) (days field.Days, rest []byte, ok bool) {
+func takeDays(b []byte, from int) (rows []field.DayRow, rest []byte, ok bool) {
 	count, n := binary.Uvarint(b)
 	if n <= 0 || count == 0 || count > field.MostDays {
-		return "", nil, false
+		return nil, nil, false
 	}
 	b = b[n:]
-	rows := make([]field.DayRow, count)
+	rows = make([]field.DayRow, count)
 	last := int64(0)
 	for i := range rows {
 		step, n := binary.Varint(b)
 		if n <= 0 || len(b) < n+1 || step < int64(unit.DateLow)-int64(unit.DateHigh) || step > int64(unit.DateHigh) {
-			return "", nil, false
+			return nil, nil, false
 		}
 		last += step
 		rows[i].On = unit.Date(last)
 		given := b[n]
 		b = b[n+1:]
-		for c := range rows[i].Values {
+		values := rows[i].Values[from:min(from+linkPart, len(rows[i].Values))]
+		if given == 0 || given>>len(values) != 0 {
+			return nil, nil, false
+		}
+		for c := range values {
 			if given&(1<<c) == 0 {
 				continue
 			}
 			var v float64
 			if v, b, ok = takeNumber(b); !ok {
-				return "", nil, false
+				return nil, nil, false
 			}
-			rows[i].Values[c] = unit.Known(v)
+			values[c] = unit.Known(v)
 		}
 	}
-	return field.DaysOf(rows), b, len(field.CheckDays(rows, unit.Metric)) == 0
+	return rows, b, len(field.CheckDays(rows, unit.Metric)) == 0
 }
 
 // daysName stands for the days among the fields of a link.
 const daysName = "days"
+
+// logName stands for what the days tell of the season: the columns behind the first
+// [linkPart].
+const logName = "days.log"
+
+// daysFrom is the column that a field of a link begins with, where it carries days.
+func daysFrom(name string) (column int, ok bool) {
+	switch name {
+	case daysName:
+		return 0, true
+	case logName:
+		return linkPart, true
+	}
+	return 0, false
+}

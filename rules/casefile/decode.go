@@ -9,8 +9,10 @@ import (
 
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/jsontext"
+	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
+	"filmfurrow/rules/table/series"
 	"filmfurrow/rules/unit"
 )
 
@@ -36,6 +38,9 @@ func decodeTree(root *jsontext.Object, errs field.Errors, places *normals.Table)
 	d.object(root, "")
 	d.climate()
 	Locate(&d.c, places)
+	if s := &d.c.Soil; places != nil && places.Soils != "" && s.Series != "" && s.OfSeries == (field.SeriesSoil{}) {
+		d.fail("soil.series", strconv.Quote(s.Series), "the name of a US soil series", "Look at its spelling on the soil survey's map, or leave it out and give texture and drainage.")
+	}
 	// What is wrong by type is not in the case, so the checks that follow could
 	// only repeat it as missing.
 	for _, e := range field.Check(&d.c) {
@@ -72,6 +77,9 @@ func covers(have, field string) bool {
 // to its latitude and longitude. A climate of the case's own takes the place of
 // the normals: a station then only says where the field lies.
 func Locate(c *field.Case, places *normals.Table) {
+	if places != nil && places.Soils != "" {
+		LocateSoil(c, places.Soils)
+	}
 	p := &c.Place
 	if places == nil || p.Own && p.Station == "" {
 		return
@@ -81,8 +89,8 @@ func Locate(c *field.Case, places *normals.Table) {
 	switch {
 	case p.Station != "":
 		s = places.ByID(p.Station)
-	case p.Latitude.Given && p.Longitude.Given:
-		s, away = places.Nearest(p.Latitude.Value, p.Longitude.Value)
+	case p.Latitude.Given && p.Longitude.Given && !places.Partial:
+		s, away = places.Nearest(p.Latitude.Value, p.Longitude.Value, p.Elevation)
 		if away > 500000 {
 			s = nil
 		}
@@ -93,7 +101,10 @@ func Locate(c *field.Case, places *normals.Table) {
 	p.StationAway = unit.Metres(math.Round(float64(away)))
 	p.StationName, p.StationFlag, p.StationAt, p.StationRow = s.Label(), string(s.Flag), s.Elevation, s.Row
 	if !p.Own { // a grower's own climate takes the place of the normals
-		p.HasNormals, p.TMin, p.TMax = true, s.TMin, s.TMax
+		p.Older, p.Newer, p.Estimated = s.Older, s.Newer, s.Estimated
+		p.Take()
+		p.StationRain, p.StationFrost = s.Rain, stationFrost(s)
+		p.StationVapour, p.StationWind, p.StationSun = s.Vapour, s.Wind, s.Sun
 	}
 	if p.Station == "" {
 		return
@@ -102,6 +113,26 @@ func Locate(c *field.Case, places *normals.Table) {
 	if !p.Elevation.Given {
 		p.Elevation = unit.Known(s.Elevation)
 	}
+}
+
+// LocateSoil fills in what a case's soil series is known to be.
+func LocateSoil(c *field.Case, soils series.Table) {
+	s := &c.Soil
+	s.OfSeries.Texture, s.OfSeries.Drainage, _ = soils.Find(s.Series)
+}
+
+// stationFrost counts a station's days from 0, and mirrors the day of nine years in ten
+// about that of five.
+func stationFrost(s *normals.Station) unit.Optional[field.StationFrost] {
+	if !s.Frost.Given || !s.Older.Given {
+		return unit.Optional[field.StationFrost]{}
+	}
+	dates := func(fifty, ninety int) weather.FrostDates {
+		return weather.FrostDates{Ten: (2*fifty - ninety - 1 + 2*weather.YearDays) % weather.YearDays, Fifty: fifty - 1, Ninety: ninety - 1}
+	}
+	d := &s.Frost.Value
+	return unit.Known(field.StationFrost{Spring: dates(d.Spring50, d.Spring90), Autumn: dates(d.Autumn50, d.Autumn90),
+		Normals: weather.Normals{Minimum: s.Older.Value.Min, Maximum: s.Older.Value.Max, Latitude: s.Latitude, Height: s.Elevation}})
 }
 
 type decoder struct {
@@ -115,7 +146,7 @@ func (d *decoder) fail(name, value, allowed, mend string) {
 }
 
 // groups are the objects of a case file.
-var groups = []string{"place", "climate", "soil", "weeds", "field", "practice", "practice.reuse", "water", "feed", "prices", "shopping", "day"}
+var groups = []string{"place", "climate", "soil", "weeds", "field", "practice", "practice.reuse", "water", "feed", "prices", "shopping", "day", "past"}
 
 func (d *decoder) object(o *jsontext.Object, path string) {
 	for i, name := range o.Names {

@@ -65,7 +65,7 @@ func written(c *field.Case, name string) (string, bool) {
 		return "[" + strings.Join(parts, ", ") + "]", true
 	}
 	// A station stands for its place; a nearest station is found again.
-	if strings.HasPrefix(name, "place.") && name != "place.station" && name != "place.elevation_m" && c.Place.Station != "" {
+	if strings.HasPrefix(name, "place.") && name != "place.station" && name != "place.elevation_m" && name != "place.period" && c.Place.Station != "" {
 		return "", false
 	}
 	if name == "place.elevation_m" && c.Place.Station != "" && c.Place.Elevation.Value == c.Place.StationAt {

@@ -93,6 +93,10 @@ var linkFields = [...]string{
 	"feed.base_n_percent", "feed.base_p2o5_percent", "feed.base_k2o_percent", "feed.base_spread",
 	"shopping.base_fertiliser_kg", "shopping.row_cover_m", "shopping.hoops",
 	daysName,
+	"place.period",
+	logName,
+	"past.warm_on", "past.water_percent", "past.whole_percent",
+	"soil.series",
 }
 
 // Link writes a case as share text: the plan, without the days that were written down.
@@ -101,9 +105,11 @@ func Link(c *field.Case) string { return link(c, false) }
 func link(c *field.Case, days bool) string {
 	var body []byte
 	for number, name := range linkFields {
-		if name == daysName {
-			if rows := c.Days.Rows(); days && len(rows) > 0 {
-				body = appendDays(append(body, byte(number)), rows)
+		if from, ok := daysFrom(name); ok {
+			if days {
+				if rows := partOf(c.Days.Rows(), from); len(rows) > 0 {
+					body = appendDays(append(body, byte(number)), rows, from)
+				}
 			}
 			continue
 		}
@@ -227,10 +233,12 @@ func readFields(b []byte) (c field.Case, ok bool) {
 		}
 		last = number
 		name := linkFields[number]
-		if name == daysName {
-			if c.Days, b, ok = takeDays(b); !ok {
+		if from, isDays := daysFrom(name); isDays {
+			var rows []field.DayRow
+			if rows, b, ok = takeDays(b, from); !ok {
 				return c, false
 			}
+			c.Days = c.Days.With(rows)
 			continue
 		}
 		if s := seriesByName(name); s != nil {

@@ -15,7 +15,7 @@ func (f *Facts) SeasonUnder(gain unit.CelsiusDegrees) Season {
 	for d := range year.Minimum {
 		year.Minimum[d] = year.Minimum[d].Plus(gain)
 	}
-	under := Facts{Case: f.Case, Crop: f.Crop, Seeded: f.Seeded, year: &year, frosts: &frostYear{}}
+	under := Facts{Case: f.Case, Crop: f.Crop, Seeded: f.Seeded, year: &year, frosts: &frostYear{miss: f.frosts.miss}}
 	if day, ok := dayIndex(f.Case.Place.LastFrost); ok {
 		under.Case.Place.LastFrost = unit.Known(monthDay(f.asCold(day, -1, gain)))
 	}

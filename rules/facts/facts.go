@@ -2,7 +2,6 @@ package facts
 
 import (
 	"math"
-	"slices"
 
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/model/drip"
@@ -43,6 +42,7 @@ type Facts struct {
 	HotSeason               float64      // days at the crop's heat limit or more until harvest begins
 	MeanSeason              unit.Celsius // mean air from planting to first harvest
 	Autumn                  bool         // planted after the warmest time of the year
+	AirNext                 unit.Celsius // mean a month after planting
 	Cooling                 bool         // the air a month after planting is cooler than on the day
 
 	// Frost.
@@ -175,6 +175,11 @@ func (f *Facts) Dry(c field.Case, plant unit.Date, g *SoilYear, before *Facts) e
 			year = year.In(weather.Warm)
 		}
 		f.year, f.frosts = &year, &frostYear{}
+		if s := &c.Place.StationFrost; s.Given {
+			if f.frosts.miss, err = missOf(s.Value); err != nil {
+				return err
+			}
+		}
 	}
 	f.CropDays = unit.Days(f.Crop.DaysToHarvest.Low)
 	f.air()
@@ -217,49 +222,15 @@ func sameWeather(a, b *field.Case) bool {
 // was said of the usual frosts and of sun, rain, wind and humidity.
 func sameYear(a, b *field.Case) bool {
 	p, q := &a.Place, &b.Place
-	return a.Risk == b.Risk && p.Own == q.Own && p.TMin == q.TMin && p.TMax == q.TMax && p.StationAt == q.StationAt && p.Latitude == q.Latitude && p.Elevation == q.Elevation
+	return a.Risk == b.Risk && p.Own == q.Own && p.TMin == q.TMin && p.TMax == q.TMax && p.StationAt == q.StationAt && p.Latitude == q.Latitude && p.Elevation == q.Elevation &&
+		p.StationFrost == q.StationFrost
 }
 
 // sameAir tells whether what else drives the need for water was said alike.
 func sameAir(a, b *field.Case) bool {
 	p, q := &a.Place, &b.Place
-	return p.Solar == q.Solar && p.Wind == q.Wind && p.Humidity == q.Humidity
-}
-
-// frostYear keeps the frost years that were asked for, one for each limit, and the
-// last risk.
-type frostYear struct {
-	years [len(frostLimits)]*weather.Frost
-	limit unit.Celsius
-	index int
-	risk  float64
-}
-
-// frostLimits are the frosts that matter: 32 °F that harms tender leaves, 28 °F that
-// harms hardy ones, and what hardened plants stand: 26 °F (half-hardy), 24 °F (hardy,
-// from memory) and 20 °F (the hardiest) [table.ColdColumn].
-var frostLimits = [...]unit.Celsius{weather.Freezing, weather.HardFreeze, halfHardyStands, hardyStands, hardiestStands}
-
-const (
-	halfHardyStands = unit.Celsius((26 - 32) / 1.8)
-	hardyStands     = unit.Celsius((24 - 32) / 1.8)
-	hardiestStands  = unit.Celsius((20 - 32) / 1.8) // of crops whose row says so
-)
-
-func (k *frostYear) after(y *weather.Year, limit unit.Celsius, index int) float64 {
-	if k.index != index+1 || k.limit != limit { // 0 is none
-		k.limit, k.index, k.risk = limit, index+1, y.FrostAfter(limit, index)
-	}
-	return k.risk
-}
-
-func (k *frostYear) of(y *weather.Year, limit unit.Celsius) *weather.Frost {
-	i := slices.Index(frostLimits[:], limit)
-	if k.years[i] == nil {
-		frost := y.Frost(limit)
-		k.years[i] = &frost
-	}
-	return k.years[i]
+	return p.Solar == q.Solar && p.Wind == q.Wind && p.Humidity == q.Humidity &&
+		p.StationSun == q.StationSun && p.StationWind == q.StationWind && p.StationVapour == q.StationVapour
 }
 
 // rough tells whether something holds the film off the bed.
@@ -283,6 +254,7 @@ func (f *Facts) air() {
 	}
 	f.MeanSeason = unit.Hundredth(sum / float64(2*days))
 	low, high := f.year.On(f.Plant.Plus(firstMonth))
+	f.AirNext = unit.Hundredth(float64(low+high) / 2)
 	f.Cooling = low+high < f.AirMin+f.AirMax
 	f.AirSetting = min(f.AirMean, unit.Hundredth(float64(low+high+f.AirMin+f.AirMax)/4))
 	f.Autumn = after(f.year.Warmest, f.index) < after(f.year.Coldest, f.index)
@@ -330,7 +302,7 @@ func (f *Facts) frost() {
 // comesUp is the day of the year from which frost can harm: seed must come up first.
 func (f *Facts) comesUp(index int) int {
 	if f.Seeded {
-		index += emergence
+		index += min(emergence, after(index, f.year.Warmest)) // what comes up later meets no frost of spring
 	}
 	return index % weather.YearDays
 }

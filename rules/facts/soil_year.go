@@ -55,6 +55,7 @@ const (
 func KeyOfFilled(c *field.Case) SoilKey {
 	soil := table.SoilByID(c.Soil.Texture)
 	in := heat.Usual(c.Place.Normals(), HeatSoil(soil), 0, 1)
+	in.Rain = c.Place.RainNormals()
 	in.BedHeight, in.BedTop = groundBed, min(max(c.Field.BedTop.Value, 0.3), 2)
 	in.Lie = heat.Embossed
 	switch c.Soil.Wetness {
@@ -112,10 +113,6 @@ func HeatCover(f *table.Film) heat.Cover {
 			LongReflectTop: f.HeatReflected.Value, LongReflectUnder: table.HeatReflectedBelow.Value, LongTransmit: f.HeatPassed.Value},
 		Effect: [heat.Depths]heat.Effect{AtFive: effect(&f.WarmingAt5), AtTen: effect(&f.WarmingAt10)},
 	}
-}
-
-func heatCovers() *heat.Covers {
-	return heat.CoversOf(coverList(), int(table.Black), modelled[:])
 }
 
 func coverList() []heat.Cover {

@@ -65,17 +65,22 @@ func (f *Facts) sketch(candidates []water.Candidate) (water.Need, []water.Sketch
 }
 
 // reaches tells whether some tape waters the bed, as it is cut, within the design limit
-// of the trade.
+// of the trade. Where the source feeds none of them, no cut helps.
 func (f *Facts) reaches() bool {
 	if !f.Case.Field.BedLength.Given {
 		return true
 	}
+	fed := false
 	for i := range f.Sketch {
-		if s := &f.Sketch[i]; s.Spread <= DesignSpread || s.NoPush || s.NoBed {
+		s := &f.Sketch[i]
+		if s.NoPush || s.NoBed {
+			continue
+		}
+		if fed = true; s.Spread <= DesignSpread {
 			return true
 		}
 	}
-	return false
+	return !fed
 }
 
 // lateral is the length of one line of tape: the bed, or its part where the bed is fed
@@ -210,6 +215,11 @@ func (f *Facts) demand(date unit.Date, warmer, drier unit.CelsiusDegrees) unit.M
 	return waterDepth(f.demandOn(date, warmer, drier).PenmanMonteith)
 }
 
+// EstimateLoses is by how much the reference evapotranspiration of a day misses where sun,
+// wind and humidity are estimated from temperatures: root mean square over the months of
+// the stations that measured all three, mm. A test works it out again.
+const EstimateLoses unit.Millimetres = 0.8
+
 // mostDemand is what no climate on record evaporates in a day, mm: the water model
 // takes no more.
 const mostDemand = 15
@@ -225,13 +235,24 @@ func (f *Facts) demandOn(date unit.Date, warmer, drier unit.CelsiusDegrees) sky.
 	_, month, _ := date.Civil()
 	w := sky.Weather{Minimum: low, Maximum: high, Latitude: f.Case.Place.Latitude.Value,
 		Height: f.Case.Place.Elevation.Value, DayOfYear: date.DayOfYear(), Drier: drier}
-	if o := f.Case.Place.Solar; o.Given {
-		w.Solar = unit.Known(unit.MegajoulesPerSquareMetre(o.Value[month-1]))
+	p := &f.Case.Place
+	if o := p.StationSun; o.Given {
+		w.Sunshine = unit.Known(unit.Hours(o.Value[month-1] / float64(unit.DaysIn(2001, month))))
 	}
-	if o := f.Case.Place.Wind; o.Given {
+	if o := p.StationWind; o.Given {
 		w.Wind = unit.Known(unit.MetresPerSecond(o.Value[month-1]))
 	}
-	if o := f.Case.Place.Humidity; o.Given {
+	if o := p.StationVapour; o.Given { // in a dry year less, as the dew point falls
+		usual, dry := sky.ActualFromDewPoint(sky.DryDewPoint(low, 0)), sky.ActualFromDewPoint(sky.DryDewPoint(low, drier))
+		w.Actual = unit.Known(min(unit.Kilopascals(o.Value[month-1])*dry/usual, sky.SaturationOfDay(low, high)))
+	}
+	if o := p.Solar; o.Given {
+		w.Solar = unit.Known(unit.MegajoulesPerSquareMetre(o.Value[month-1]))
+	}
+	if o := p.Wind; o.Given {
+		w.Wind = unit.Known(unit.MetresPerSecond(o.Value[month-1]))
+	}
+	if o := p.Humidity; o.Given {
 		w.Actual = unit.Known(sky.ActualFromMeanHumidity(low, high, unit.Percent(o.Value[month-1])))
 	}
 	return sky.DemandOf(w)

@@ -2,6 +2,7 @@ package field
 
 import (
 	"filmfurrow/rules/model/weather"
+	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/unit"
 )
 
@@ -23,6 +24,7 @@ type Case struct {
 	Shopping [ItemCount]unit.Optional[float64] // the grower's own quantities, in the item's unit
 	Day      DayCase
 	Days     Days // of the season, as they were written down
+	Past     PastCase
 	Risk     string
 }
 
@@ -48,6 +50,53 @@ type Place struct {
 	Humidity    unit.Optional[[12]float64] // %
 	LastFrost   unit.Optional[MonthDay]
 	FirstFrost  unit.Optional[MonthDay]
+
+	Period       string // whose years the station's normals are of: an id, or the newest
+	Older, Newer unit.Optional[normals.Extremes]
+	Estimated    bool // the newer ones
+
+	// What else was published of the station. A climate of the grower's own has none of it.
+	StationFrost unit.Optional[StationFrost]
+	StationRain  unit.Optional[[12]float64] // mm
+	// Measured means of stations outside the United States: kPa; m/s at 2 m; hours a month.
+	StationVapour, StationWind, StationSun unit.Optional[[12]float64]
+}
+
+// StationFrost are a station's published days of frost of 32 °F at the thermometer's
+// height, as indices of the year. The days of one year in ten are not published: they
+// mirror those of nine.
+type StationFrost struct {
+	Spring, Autumn weather.FrostDates
+	Normals        weather.Normals // of the station and the same years, to see by how many days ours miss
+}
+
+// OlderYears and NewerYears are the ids of a station's periods.
+const OlderYears, NewerYears = "1981-2010", "1991-2020"
+
+// Take puts the station's normals of the period that was asked for into the case, or of
+// the one that there is.
+func (p *Place) Take() {
+	of := p.Newer
+	if p.IsOlder() {
+		of = p.Older
+	}
+	if of.Given && !p.Own {
+		p.HasNormals, p.TMin, p.TMax = true, of.Value.Min, of.Value.Max
+	}
+}
+
+// IsOlder tells whether the station's normals that count are those of 1981–2010.
+func (p *Place) IsOlder() bool {
+	return p.Older.Given && (p.Period == OlderYears || !p.Newer.Given)
+}
+
+// RainNormals is the rain that counts, in mm a month: the grower's own before the
+// station's.
+func (p *Place) RainNormals() unit.Optional[[12]float64] {
+	if p.Rain.Given {
+		return p.Rain
+	}
+	return p.StationRain
 }
 
 // Normals are the monthly means of the field: a station's, carried to the height of
@@ -66,6 +115,8 @@ type MonthDay int
 
 // SoilCase is the ground.
 type SoilCase struct {
+	Series        string // by its name in the US soil survey
+	OfSeries      SeriesSoil
 	Texture       string
 	Drainage      string
 	Organic       unit.Optional[float64] // percent
@@ -82,6 +133,10 @@ type SoilCase struct {
 	Potassium     string                                  // the test's class
 	Lime          unit.Optional[unit.KilogramsPerHectare] // that the test asks for
 }
+
+// SeriesSoil is what a soil series is known to be: ids, looked up before [plan.Advise] is
+// called, empty where not known. What the grower gives wins.
+type SeriesSoil struct{ Texture, Drainage string }
 
 // WeedCase is what grows and flies there unasked.
 type WeedCase struct {
@@ -161,6 +216,13 @@ type FeedCase struct {
 	// The grade of the product at hand that goes under the film, percent.
 	BaseNitrogen, BasePhosphate, BasePotash unit.Optional[float64]
 	Spread                                  string // on the beds or over the field
+}
+
+// PastCase is what the field's last season told: the grower's own log, or memory.
+type PastCase struct {
+	WarmOn unit.Optional[MonthDay] // the bed held the floor from then on
+	Water  unit.Optional[float64]  // that was run, percent of the plan's
+	Whole  unit.Optional[float64]  // of the film that came up whole, percent
 }
 
 // DayCase is what was found on laying day, before anyone starts.

@@ -22,6 +22,13 @@ const (
 	DayFeel
 	DayTension
 	DayMoisture
+	DaySoil
+	DayStage
+	DayPicked
+	DayHours
+	DayPaid
+	DayRolls
+	DayTorn
 	dayColumns
 )
 
@@ -42,7 +49,17 @@ var DayColumns = [dayColumns]struct {
 	{"feel", "Squeezed handful, 1 the driest to 5", unit.KindCount, 1, 5, " feel squeeze ", "Whole classes from 1, the driest, to 5, the wettest."},
 	{"tension_kpa", "Tensiometer, kPa or centibars", unit.KindNumber, 0, 100, " tension tensiometer centibars kpa ", "Gauges end at 100; they work up to 80."},
 	{"moisture_percent", "Moisture probe, % of volume", unit.KindNumber, 0, 100, " moisture probe ", "Percent of the soil’s volume, 0 to 100."},
+	{"soil_c", "Soil where the roots are, in the morning", unit.KindTemperature, -20, 60, " soil ground ", "Check the figure and its unit."},
+	{"stage", "What came: 1 planted, 2 first bloom, 3 film lifted", unit.KindCount, 1, float64(len(DayStages)), " stage ", "Whole numbers: 1 planted, 2 first bloom, 3 film lifted."},
+	{"picked", "Picked, in boxes or in weight", unit.KindNumber, 0, 1e6, " picked harvest yield ", "What was picked on one day, always in the same boxes or weight."},
+	{"hours", "Hours of weeding and other work", unit.KindNumber, 0, 1000, " hours work weeding ", "The hours of all people together."},
+	{"paid", "Money spent", unit.KindNumber, 0, 1e7, " paid spent cost ", "In one currency."},
+	{"rolls", "Rolls of film used", unit.KindNumber, 0, 1000, " rolls ", "Rolls, or parts of one."},
+	{"torn_percent", "Film torn or gone, %", unit.KindNumber, 0, 100, " torn ", "Percent of the film, 0 to 100."},
 }
+
+// DayStages are what DayStage counts, from 1 on.
+var DayStages = [...]string{"planted", "first bloom", "film lifted"}
 
 // DayRow is one day as the grower wrote it down, in SI. What was not written is not given.
 type DayRow struct {
@@ -140,7 +157,7 @@ func CheckDays(rows []DayRow, system unit.System) (errs Errors) {
 // CheckDay says what is wrong with one figure of a day, or nil.
 func CheckDay(c DayColumn, v unit.Optional[float64], system unit.System) *Error {
 	col := &DayColumns[c]
-	if !v.Given || v.Value >= col.Low && v.Value <= col.High && (c != DayFeel || v.Value == math.Trunc(v.Value)) {
+	if !v.Given || v.Value >= col.Low && v.Value <= col.High && (c != DayFeel && c != DayStage || v.Value == math.Trunc(v.Value)) {
 		return nil
 	}
 	allowed := col.Kind.Figure(col.Low, system) + " to " + col.Kind.Figure(col.High, system)

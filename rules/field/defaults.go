@@ -42,8 +42,20 @@ func fillIn(c *Case, note func(field, says string, value any, reason string)) {
 		}
 	}
 	word("method", &c.Method, string(crop.Start), "the usual way for this crop")
-	word("soil.texture", &c.Soil.Texture, "loam", "the middle of the textures")
-	word("soil.drainage", &c.Soil.Drainage, "fair", "the middle")
+	texture, whose := "loam", "the middle of the textures"
+	drainage, whence := "fair", "the middle"
+	if s := &c.Soil; s.Series != "" {
+		none := "; not known of a soil series " + s.Series
+		whose, whence = whose+none, whence+none
+		if s.OfSeries.Texture != "" {
+			texture, whose = s.OfSeries.Texture, "of the soil series "+s.Series
+		}
+		if s.OfSeries.Drainage != "" {
+			drainage, whence = s.OfSeries.Drainage, "of the soil series "+s.Series
+		}
+	}
+	word("soil.texture", &c.Soil.Texture, texture, whose)
+	word("soil.drainage", &c.Soil.Drainage, drainage, whence)
 	word("soil.wetness_at_laying", &c.Soil.Wetness, "moist", "what laying needs")
 	word("soil.tilth", &c.Soil.Tilth, "fine", "what laying needs")
 	word("soil.stones", &c.Soil.Stones, "none", "what laying needs")
@@ -52,6 +64,9 @@ func fillIn(c *Case, note func(field, says string, value any, reason string)) {
 	word("field.exposure", &c.Field.Exposure, "open", "the middle")
 	word("practice.laying", &c.Practice.Laying, "tractor", "a borrowed layer")
 	word("risk", &c.Risk, "usual", "the middle of the years")
+	if c.Place.Older.Given && c.Place.Newer.Given && !c.Place.Own {
+		word("place.period", &c.Place.Period, NewerYears, "nearest to the years you will meet")
+	}
 
 	length := func(field string, at *unit.Optional[unit.Metres], value unit.Metres, reason string, short bool) {
 		if at.Given {

@@ -72,10 +72,13 @@ var Inputs = rowsOf([]*Input{
 	inert(text("place.station", "Weather station", "The station whose normals are used.", func(c *Case) *string { return &c.Place.Station })),
 	first(ownClimate, within(100, number("place.lat", "Latitude", "Degrees north; south is minus.", unit.KindAngle, -66, 72, 0.1, func(c *Case) *unit.Optional[unit.Degrees] { return &c.Place.Latitude }))),
 	inert(number("place.lon", "Longitude", "Degrees east; west is minus.", unit.KindAngle, -180, 180, 0.1, func(c *Case) *unit.Optional[unit.Degrees] { return &c.Place.Longitude })),
+	years(choice("place.period", "Years of the station’s normals", "The newest are nearest to the years you will meet.", func(c *Case) *string { return &c.Place.Period },
+		Choosable{NewerYears, "1991–2020"}, Choosable{OlderYears, "1981–2010"})),
 	within(150, told(number("place.elevation_m", "Height of the field", "Above the sea. Higher ground is cooler.", unit.KindHead, -430, 5000, 10, func(c *Case) *unit.Optional[unit.Metres] { return &c.Place.Elevation }))),
 	monthDay("climate.last_frost", "Usual last spring frost", "From a neighbor or a local table.", func(c *Case) *unit.Optional[MonthDay] { return &c.Place.LastFrost }),
 	monthDay("climate.first_frost", "Usual first autumn frost", "From a neighbor or a local table.", func(c *Case) *unit.Optional[MonthDay] { return &c.Place.FirstFrost }),
 
+	series(inert(text("soil.series", "Soil series", "Its name on the US soil survey’s map, such as Norfolk. Texture and drainage that you give yourself win.", func(c *Case) *string { return &c.Soil.Series }))),
 	choice("soil.texture", "Soil texture", "Rub a wet pinch: gritty is sand, floury is silt, sticky is clay.", func(c *Case) *string { return &c.Soil.Texture }, soilOptions()...),
 	choice("soil.drainage", "Drainage", "How fast a filled spade hole empties: within an hour, a day, or longer.", func(c *Case) *string { return &c.Soil.Drainage },
 		Choosable{"quick", "quick"}, Choosable{"fair", "fair"}, Choosable{"slow", "slow"}),
@@ -217,6 +220,10 @@ var Inputs = rowsOf([]*Input{
 
 	choice("risk", "Which spring to plan for", "A cool spring comes about one year in ten, and so does a warm one.", func(c *Case) *string { return &c.Risk },
 		Choosable{"cool", "a cool spring"}, Choosable{"usual", "a usual spring"}, Choosable{"warm", "a warm spring"}),
+
+	inert(monthDay("past.warm_on", "The bed was warm enough from", "The first of three readings in a row.", func(c *Case) *unit.Optional[MonthDay] { return &c.Past.WarmOn })),
+	inert(number("past.water_percent", "Water that you ran, of the plan’s", "", unit.KindShare, 0, 400, 5, func(c *Case) *unit.Optional[float64] { return &c.Past.Water })),
+	inert(number("past.whole_percent", "Film that came up whole", "", unit.KindShare, 0, 100, 5, func(c *Case) *unit.Optional[float64] { return &c.Past.Whole })),
 })
 
 // InputByName finds a row, or nil.

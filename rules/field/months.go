@@ -33,6 +33,7 @@ func normal(name, label string, at func(*Case) *[12]unit.Celsius) Series {
 				at(c)[i] = unit.Celsius(v[i])
 			}
 			c.Place.Own, c.Place.HasNormals = true, true
+			c.Place.StationFrost, c.Place.StationRain = unit.Optional[StationFrost]{}, unit.Optional[[12]float64]{}
 		},
 		Clear: func(c *Case) {
 			*at(c) = [12]unit.Celsius{}
@@ -87,6 +88,7 @@ var MonthlyMoves = func() (rows []*Input) {
 			return Value{}, given || normals
 		}
 		in.Set = func(c *Case, v Value) {
+			frost, rain := c.Place.StationFrost, c.Place.StationRain
 			if normals {
 				ownClimate(c)
 			}
@@ -98,6 +100,7 @@ var MonthlyMoves = func() (rows []*Input) {
 				months[i] = rounded(months[i] + v.Number)
 			}
 			s.Set(c, months)
+			c.Place.StationFrost, c.Place.StationRain = frost, rain // the same place yet
 		}
 		rows = append(rows, in)
 	}

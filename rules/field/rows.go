@@ -141,6 +141,22 @@ func ownHours(name, label string, at func(*Case) *unit.Optional[float64]) *Input
 // is only a name: its figures are searched as latitude, height and shifts of months.
 func inert(in *Input) *Input { in.Inert = true; return in }
 
+// series forgets what was looked up of another name.
+func series(in *Input) *Input {
+	set, clear := in.Set, in.Clear
+	in.Set = func(c *Case, v Value) { set(c, v); c.Soil.OfSeries = SeriesSoil{} }
+	in.Clear = func(c *Case) { clear(c); c.Soil.OfSeries = SeriesSoil{} }
+	return in
+}
+
+// years makes a choice move the station's normals; a climate of the grower's own has none.
+func years(in *Input) *Input {
+	set := in.Set
+	in.Set = func(c *Case, v Value) { set(c, v); c.Place.Take() }
+	in.Beside = func(c *Case) bool { return c.Place.Older.Given && c.Place.Newer.Given && !c.Place.Own }
+	return in
+}
+
 // told marks a row whose absence says something, so that nobody must find it out.
 func told(in *Input) *Input { in.Told = true; return in }
 

@@ -39,8 +39,9 @@ const (
 	largeByHand           = unit.SquareMetres(0.5 * unit.SquareMetresPerAcre)
 	outOfSeason           = 75   // days from the wanted day to the next that will do
 	crownDays             = 28   // that strawberries want before hard frost
-	pickingPays           = 14   // days of picking before frost, below which a crop picked for weeks hardly pays
-	shortThirds           = 2    // of the days to harvest that must be left before autumn frost
+	pickingPays           = 14   // days between the first harvest of a tender crop and frost
+	fallSlows             = 14   // days that short, cool days add to a harvest
+	springRises           = 1.5  // K from the day's mean to that of the month after it
 	hotDays               = 30   // of the first 60 above the ceiling under white film: half
 	wornCover             = 70   // percent of the old film whole
 	nearlyEvery           = 0.95 // share of years
@@ -183,34 +184,54 @@ var gates = [...]*Rule{
 		}, &table.OrganicRule, &table.OrganicMemo2015),
 	gate("season-too-short", "Fall frost comes first", "A crop that frost cuts off before harvest earns nothing.", "melon-too-late",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Crop.Hardiness < table.Tender {
-				if f.Overwinters() || f.StandDays >= f.CropDays || !careful(o) {
-					return silent()
-				}
-				return rulesOut("Only {} are left before frost that kills {}, and the first harvest takes about {}. Have covers ready.", f.StandDays, f.Crop.Name, f.CropDays)
-			}
-			if f.FreeDays == facts.Never {
+			if f.Overwinters() {
 				return silent()
 			}
-			left, least, picking := f.FreeDays, f.CropDays*shortThirds/3, unit.Days(0)
-			if f.Crop.Group == table.Fruiting || f.Crop.Group == table.Vine {
-				picking = pickingPays
+			left, slower := f.FreeDays, unit.Days(0)
+			if f.Crop.Hardiness < table.Tender {
+				left = f.StandDays
 			}
-			switch {
-			case left < least && forbidding(o):
-				return rulesOut("Only {} are left before the usual first frost, and the first harvest of {} takes about {}.", left, f.Crop.Name, f.CropDays)
-			case left < f.CropDays+picking && careful(o):
-				return rulesOut("Only {} are left before the usual first frost, and the first harvest of {} takes about {}. Have covers ready.", left, f.Crop.Name, f.CropDays)
+			if f.Cooling {
+				slower = fallSlows
+			}
+			switch first := f.CropDays; {
+			case left == facts.Never:
+				return silent()
+			case f.Crop.Hardiness < table.Tender && left < first && (f.Cooling && forbidding(o) || careful(o)):
+				return rulesOut("Only {} are left before frost that kills {}, and the first harvest takes about {}.", left, f.Crop.Name, first)
+			case f.Crop.Hardiness < table.Tender:
+				if left < first+slower && careful(o) {
+					return rulesOut("Only {} are left before frost that kills {}. The first harvest takes about {}, and two weeks more as days grow short. Have covers ready.", left, f.Crop.Name, first)
+				}
+			case left < first && forbidding(o):
+				return rulesOut("Only {} are left before the usual first frost, and the first harvest of {} takes about {}.", left, f.Crop.Name, first)
+			case left < first+pickingPays && careful(o):
+				return rulesOut("Only {} are left before the usual first frost, and the first harvest of {} takes about {}. Have covers ready.", left, f.Crop.Name, first)
+			case left < first+pickingPays+slower && careful(o):
+				return rulesOut("{} are left before the usual first frost. The first harvest of {} takes about {}, and two weeks more as days grow short. Have covers ready.", left, f.Crop.Name, first)
 			}
 			return silent()
-		}, &table.Normals, &table.TradeSeedList),
+		}, &table.VirginiaFall, &table.Normals, &table.TradeSeedList),
 	gate("late-berries", "Late for crowns", "Yields fall with each week that planting is put off.", "berries-late",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Crop.SetBelow.Given() && f.Cooling && f.FreeDays < crownDays && careful(o) {
+			if f.Crop.Group == table.Berry && f.Cooling && f.FreeDays < crownDays && careful(o) {
 				return rulesOut("Only {} are left before the usual hard frost; published last days fall four to eight weeks before it. Lay row covers this fall, and expect fewer berries.", f.FreeDays)
 			}
 			return silent()
 		}, &table.StrawberryDates),
+	gate("cloves-in-spring", "Cloves want a winter", "Cloves form bulbs after two months of cold; set in spring they stay small.", "garlic-in-spring",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			if f.Crop.Group != table.Bulb || !f.Overwinters() || f.AirNext.Minus(f.AirMean) < springRises {
+				return silent()
+			}
+			switch {
+			case f.HasFrostDate && f.Plant > f.SpringFrost && forbidding(o):
+				return rulesOut("Set on {}, {} gets no cold and makes hardly a bulb. Set it in the fall, when the air averages {}.", f.Plant, f.Crop.Name, f.Crop.SetBelow.Value)
+			case careful(o):
+				return rulesOut("Set in spring, {} makes small bulbs. The usual time is the fall, when the air averages {}.", f.Crop.Name, f.Crop.SetBelow.Value)
+			}
+			return silent()
+		}, &table.GarlicPlanting, &table.Practice),
 	gate("always-frost", "No frost-free season", "Tender leaves need a season without frost.", "tomato-high-valley",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.FrostKind == weather.FrostAlways && f.Crop.Hardiness >= table.Tender && forbidding(o) {

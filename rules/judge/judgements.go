@@ -354,14 +354,16 @@ func Judgements() []unit.Judgement {
 		{ID: "gate-large-by-hand", Means: "of bed by hand above which care is asked for: half an acre", Value: float64(largeByHand), Unit: "m²"},
 		{ID: "gate-out-of-season", Means: "from the wanted day to the next that will do above which it is out of season", Value: outOfSeason, Unit: "days"},
 		{ID: "gate-crown-days", Means: "that strawberries want before the usual hard frost: eight published last days fall 29 to 55 days before it", Value: crownDays, Unit: "days", Source: table.StrawberryDates.Named()},
-		{ID: "gate-picking-pays", Means: "of picking before fall frost, below which a crop that is picked for weeks asks for care", Value: pickingPays, Unit: "days"},
-		{ID: "gate-short-season", Means: "thirds of the days to harvest that must be left before autumn frost", Value: shortThirds},
+		{ID: "gate-picking-pays", Means: "between a tender crop's first harvest and frost, below which it asks for care", Value: pickingPays, Unit: "days", Source: table.VirginiaFall.Named()},
+		{ID: "gate-fall-slows", Means: "that short, cool days add to a harvest in the fall", Value: fallSlows, Unit: "days", Source: table.VirginiaFall.Named()},
+		{ID: "gate-spring-rises", Means: "by which the month after the planting day is warmer than the day, from which on it is spring", Value: springRises, Unit: "K"},
 		{ID: "gate-hot-days", Means: "of the first 60 above the ceiling under white film above which care is asked for", Value: hotDays, Unit: "days"},
 		{ID: "gate-worn", Means: "of the old film whole below which care is asked for", Value: wornCover, Unit: "%"},
 		{ID: "gate-every-year", Means: "of years from which it is said to be nearly every year", Value: nearlyEvery},
 		{ID: "bed-walk-power", Means: "power of the strongest walk-behind tractors", Value: float64(LeastWalk), Unit: "kW", Source: unit.FromMemory},
 		{ID: "bed-power-slack", Means: "by which a tractor may miss the power for a bed", Value: PowerSlack, Unit: "kW"},
 		{ID: "film-density", Means: "of polyethylene", Value: FilmDensity, Unit: "kg/m³", Source: table.FilmYieldConstant.Named()},
+		{ID: "place-other-height", Means: "of height between station and field from which it is told", Value: otherHeight, Unit: "m"},
 		{ID: "place-far-station", Means: "to the station beyond which it is said to be far", Value: farStation, Unit: "m"},
 	}
 	for o, power := range LeastPower {

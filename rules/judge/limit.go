@@ -5,11 +5,15 @@ import (
 	"filmfurrow/rules/model/heat"
 	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
+	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/unit"
 )
 
 // farStation is the distance beyond which the nearest station is said to be far, m.
 const farStation = 25000
+
+// otherHeight is the height between station and field from which it is told, m.
+const otherHeight = 100
 
 // Limit is something that the advice does not know, or where sources disagree.
 type Limit struct {
@@ -28,19 +32,39 @@ func Limits(f *facts.Facts) []Limit {
 	list = append(list, waterLimits()...)
 	p := &f.Case.Place
 	if !p.Own {
-		list = append(list, Limit{"period", unit.Say("The station's normals are of 1981–2010. Most places have grown warmer since; choose a warm spring to see the effect.")})
+		list = append(list, periodLimit(f))
 		if p.StationAway > farStation {
 			list = append(list, Limit{"far-station", unit.Say("The nearest station is {} away.", p.StationAway)})
 		}
-		if p.StationFlag == "P" || p.StationFlag == "Q" {
+		if above := p.StationAt - p.Elevation.Value; max(above, -above) >= otherHeight {
+			where := "below"
+			if above > 0 {
+				where = "above"
+			}
+			list = append(list, Limit{"station-height", unit.Say("The station lies {} {} your field. Its temperatures are carried there by {} for each {} of height (FAO Paper 56, standard atmosphere); nights on valley floors do not follow that.", max(above, -above), where, unit.CelsiusDegrees(1000*weather.LapseRate), unit.Metres(1000))})
+		}
+		switch abroad := !p.Older.Given; {
+		case abroad && p.StationFlag == "P":
+			list = append(list, Limit{"doubtful-normals", unit.Say("This station's normals rest on fewer than 24 years.")})
+		case abroad && p.StationFlag == "Q":
+			list = append(list, Limit{"doubtful-normals", unit.Say("Where this station stands was mended, or looks odd beside others: compare its height with yours.")})
+		case p.StationFlag == "P" || p.StationFlag == "Q":
 			list = append(list, Limit{"doubtful-normals", unit.Say("Some of this station's normals are provisional or estimated from neighbors.")})
 		}
 	}
-	if !p.Solar.Given {
-		list = append(list, Limit{"sun", unit.Say("Sun, wind and humidity are estimated from temperature, as FAO Paper 56 does where they are missing.")})
+	switch {
+	case p.Solar.Given:
+	case p.StationSun.Given && p.StationWind.Given && p.StationVapour.Given:
+		list = append(list, Limit{"sun", unit.Say("Sun, wind and humidity are the station's means of 1991–2020, for the plan of water; the soil's warmth goes by estimates of them.")})
+	default:
+		list = append(list, Limit{"sun", unit.Say("Sun, wind and humidity are estimated from temperature, as FAO Paper 56 does where they are missing. At 452 stations that measured them the reference use of a day so misses by {} (root mean square).", facts.EstimateLoses)})
 	}
 	if f.FrostKind == weather.FrostUsual && !p.LastFrost.Given {
-		list = append(list, Limit{"frost-pocket", unit.Say("Frost dates are computed for thermometer height. Low ground freezes later in spring and earlier in the fall.")})
+		text := unit.Say("Days of frost are computed from the months, for thermometer height. Held against the days published of 5,398 stations, our last frost of spring misses by {} and our first of fall by {} (root mean square). Low ground freezes later in spring and earlier in the fall.", facts.FrostMissed.Spring, facts.FrostMissed.Fall)
+		if p.StationFrost.Given {
+			text = unit.Say("Days of frost are those published of the station for 1981–2010, at thermometer height, moved by what we compute for the height of your field, the years of the normals and the spring you chose. Low ground freezes later in spring and earlier in the fall.")
+		}
+		list = append(list, Limit{"frost-pocket", text})
 	}
 	if p := f.Probe; p.Given && p.Doubtful {
 		list = append(list, Limit{"probe-doubted", unit.Say("Your probe reading lies {} from what we computed ({}). That is too far to believe, so the curve was not moved. Read again in the shade, and check °C against °F.", p.Shift, p.Expected)})
@@ -59,6 +83,18 @@ func Limits(f *facts.Facts) []Limit {
 	return list
 }
 
+// periodLimit says which years the station's normals are of.
+func periodLimit(f *facts.Facts) Limit {
+	text := unit.Say("The station's normals are of 1991–2020. Most places have grown warmer since; choose a warm spring to see the effect.")
+	switch p := &f.Case.Place; {
+	case p.IsOlder():
+		text = unit.Say("The station's normals are of 1981–2010. Most places have grown warmer since; those of 1991–2020 are nearer to the years you will meet.")
+	case p.Estimated:
+		text = unit.Say("The station's normals of 1991–2020 are estimated: those of 1981–2010, moved as the ten nearest stations moved that published both. A month may miss by {} (root mean square; {} if it had not been moved).", normals.EstimateMissed, normals.Untouched)
+	}
+	return Limit{"period", text}
+}
+
 // floorLimit says which floor the planting day works to, and what lists say.
 func floorLimit(f *facts.Facts) unit.Phrase {
 	list := unit.Between(min(f.MinSoilTemperature, f.SafeSoilTemperature), max(f.MinSoilTemperature, f.SafeSoilTemperature))
@@ -75,7 +111,7 @@ func floorLimit(f *facts.Facts) unit.Phrase {
 func warmthLimits() []Limit {
 	degrees := func(k float64) unit.CelsiusDegrees { return unit.CelsiusDegrees(k) }
 	return []Limit{
-		{"warmth-stations", unit.Say("Soil warmth: at 20 weather stations that were not used to fit it, the monthly mean computed from their normals of 1981–2010 missed that measured in 2020 by {} at 5 cm and {} at 10 cm; a single day missed by {} and {} (root mean square, March to September). On average it was {} too cool: normals are older than the years one meets. The band around a curve held at least eight in ten of those monthly means.", degrees(heat.FromNormals.Months[0]), degrees(heat.FromNormals.Months[1]), degrees(heat.FromNormals.Days[0]), degrees(heat.FromNormals.Days[1]), degrees(-heat.FromNormals.Bias[0]))},
+		{"warmth-stations", unit.Say("Soil warmth: at 20 weather stations that were not used to fit it, the monthly mean computed from their normals of 1991–2020 missed that measured in 2020 by {} at 5 cm and {} at 10 cm; a single day missed by {} and {} (root mean square, March to September). On average it was {} too cool: normals are older than the years one meets. The band around a curve held at least eight in ten of those monthly means.", degrees(heat.FromNormals.Months[0]), degrees(heat.FromNormals.Months[1]), degrees(heat.FromNormals.Days[0]), degrees(heat.FromNormals.Days[1]), degrees(-heat.FromNormals.Bias[0]))},
 		{"warmth-grass", unit.Say("Soil warmth: those stations lie under what grows there, so the error of a tilled or covered bed is not known; the band takes it to be the same.")},
 		{"warmth-simpler", unit.Say("Soil warmth: at 5 cm a plain wave drawn through the same normals misses the days of the same stations by {}.", degrees(heat.FromNormals.Wave[0]))},
 		{"film-optics", unit.Say("Soil warmth: no per-film table of optics could be opened; the films' optical figures are from memory inside published bounds. Clear film that lies slack may move the daily mean by {}, more than the band shows.", degrees(4.5))},

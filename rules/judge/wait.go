@@ -120,14 +120,17 @@ var waitRules = [...]*Rule{
 			}
 			return waited(days, "Frost: hardened plants of a {} crop can go out from {} on, about three weeks before the usual last frost.", f.Crop.Hardiness.String(), free)
 		}, &table.Colorado720, &table.Normals),
-	waitRule(question.WaitCooling, "wait-cooling", "The air cools", "Strawberries set into heat make runners instead of crowns.", "berries-in-august",
+	waitRule(question.WaitCooling, "wait-cooling", "The air cools", "Strawberries set into heat make runners instead of crowns; garlic sprouts tall before winter.", "berries-in-august",
 		func(f *facts.Facts, days unit.Days) (Finding, bool) {
 			if days == 0 {
 				return silent()
 			}
 			cool, mean, _ := f.Season.NextCool(f.Wanted)
+			if f.Crop.Group == table.Bulb {
+				return waited(days, "Heat: from {} on the air usually averages {} or less. Set sooner, {} sprouts tall before winter.", cool, mean, f.Crop.Name)
+			}
 			return waited(days, "Heat: from {} on the air usually averages {} or less. Set into more, {} make runners instead of crowns.", cool, mean, f.Crop.Name)
-		}, &table.StrawberryAir, &table.StrawberryDates),
+		}, &table.StrawberryAir, &table.StrawberryDates, &table.GarlicPlanting),
 	waitRule(question.WaitLabel, "wait-label", "The label's interval", "The label is law.", "tomato-fumigated",
 		func(f *facts.Facts, days unit.Days) (Finding, bool) {
 			p := &f.Case.Practice

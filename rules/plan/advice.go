@@ -252,7 +252,7 @@ func RunWords(every unit.Days, run unit.Minutes) unit.Quantity {
 // sourcesOf gathers the sources of every factor, caution and figure that the
 // advice shows, each once, in the order of the list.
 func sourcesOf(a *Advice) []*table.Source {
-	used := map[*table.Source]bool{&table.Normals: !a.Case.Place.Own}
+	used := map[*table.Source]bool{&table.Normals: !a.Case.Place.Own, &table.NewerNormals: !a.Case.Place.Own && !a.Case.Place.IsOlder()}
 	note := func(list []*table.Source) {
 		for _, s := range list {
 			used[s] = true

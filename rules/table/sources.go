@@ -104,6 +104,8 @@ var (
 		Address: rest("https://sites.udel.edu/weeklycropupdate/?p=22464"), Mark: Seen}
 	StrawberryDates = Source{ID: "strawberry-dates-nc", Publisher: "North Carolina State Extension", Title: rest("Strawberries: late planting and the use of floating row covers"), Year: "2022", Where: rest("table 1"),
 		Address: rest("https://content.ces.ncsu.edu/strawberries-late-planting-and-the-use-of-floating-row-covers"), Mark: Seen}
+	VirginiaFall = Source{ID: "virginia-fall", Publisher: "Virginia Cooperative Extension", Title: rest("Fall vegetable gardening, publication 426-334"), Year: "read 2026", Where: rest("days to count back from the first frost"),
+		Address: rest("http://pubs.ext.vt.edu/426/426-334/426-334.html"), Mark: Seen}
 	FlowerBed1998 = Source{ID: "flower-bed-1998", Publisher: "North Carolina State University", Title: rest("Flower Growers' Bulletin 43(4)"), Year: "1998", Where: rest("bed height"),
 		Address: rest("volume 43(4)"), Mark: Seen}
 	GeorgiaBeds2019 = Source{ID: "georgia-beds-2019", Publisher: "University of Georgia Extension", Title: rest("Crops per laying and vegetable beds"), Year: "2019", Where: rest("economics blog"),
@@ -200,8 +202,10 @@ var (
 		Address: rest("Irrigation and Drainage Paper 61, annex 1"), Mark: Seen}
 	Covers2020 = Source{ID: "covers-2020", Publisher: "Idaho newspaper column", Title: rest("Row covers give 2–4 °F"), Year: "2020", Where: rest("12 February"),
 		NoAddress: rest("its address was not kept"), Mark: Trade}
-	Normals = Source{ID: "us-normals", Publisher: "US NOAA National Centers for Environmental Information", Title: rest("1981–2010 US Climate Normals"), Year: "2011", Where: rest("monthly minima and maxima"),
+	Normals = Source{ID: "us-normals", Publisher: "US NOAA National Centers for Environmental Information", Title: rest("1981–2010 US Climate Normals"), Year: "2011", Where: rest("monthly minima and maxima, days of frost"),
 		Address: rest("https://www.ncei.noaa.gov/products/land-based-station/us-climate-normals"), Mark: Seen}
+	NewerNormals = Source{ID: "wmo-normals", Publisher: "World Meteorological Organization", Title: rest("Climatological Standard Normals 1991–2020"), Year: "2023", Where: rest("NCEI accession 0253808: monthly minima and maxima, and their change"),
+		Address: rest("https://doi.org/10.25921/800j-vn07"), Mark: Seen}
 	CFR205 = Source{ID: "cfr-205", Publisher: "US Department of Agriculture", Title: rest("7 CFR 205.206(c)(6)"), Year: "checked 2026", Where: rest("removal of plastic mulch"),
 		Address: rest("https://www.ecfr.gov/current/title-7/section-205.206"), Mark: Seen}
 	Nutrition = Source{ID: "nutsedge-kinds-georgia", Publisher: "University of Georgia", Title: rest("Purple nutsedge spread under film"), Year: "read 2026", Where: rest("trade press"),
@@ -571,6 +575,7 @@ var Sources = [...]*Source{
 	&StrawberryBed,
 	&StrawberryAir,
 	&StrawberryDates,
+	&VirginiaFall,
 	&FlowerBed1998,
 	&GeorgiaBeds2019,
 	&RaisedBeds,
@@ -608,6 +613,7 @@ var Sources = [...]*Source{
 	&FAO61,
 	&Covers2020,
 	&Normals,
+	&NewerNormals,
 	&CFR205,
 	&Nutrition,
 	&LiftingOSHA,

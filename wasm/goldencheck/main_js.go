@@ -1,7 +1,7 @@
 //go:build js
 
 // Command goldencheck is the engine alone, as WebAssembly: it gives a page one
-// function that turns a case file and the table of normals into the advice
+// function that turns a case file and the tables of stations into the advice
 // file. A browser test compares that with the golden advice, byte for byte;
 // nothing of it is published.
 package main
@@ -18,6 +18,9 @@ func main() {
 	js.Global().Set("adviceOf", js.FuncOf(func(_ js.Value, args []js.Value) any {
 		places, err := normals.Parse(args[1].String())
 		if err != nil {
+			return err.Error()
+		}
+		if err := places.Beside(args[2].String()); err != nil {
 			return err.Error()
 		}
 		c, err := casefile.Decode([]byte(args[0].String()), places)

@@ -39,6 +39,9 @@ var licences = []licence{
 	}},
 	{frameworkModule, "go-app " + frameworkVersion, "MIT", "the parts of the page, in a trimmed copy", moduleLicence(frameworkModule)},
 	{uuidModule, "google/uuid v1.3.0", "BSD-3-Clause", "the interface of it that go-app asks for", moduleLicence(uuidModule)},
+	{"", "weather-util-data 2.4.4", "ISC", "the middles of US zip areas as one table", func(root string) (string, error) {
+		return filepath.Join(root, "rules", "table", "normals", "zips.LICENSE"), nil
+	}},
 	{"rsc.io/qr", "rsc.io/qr v0.2.0", "BSD-3-Clause", "the QR code of a link to a field", moduleLicence("rsc.io/qr")},
 }
 
@@ -65,6 +68,7 @@ func aboutPage(root, base, site string, links assets) ([]byte, error) {
 	b.WriteString(`<main class="not-found"><h1>About ` + html.EscapeString(siteName) + `</h1>
 <p>It works out plastic mulch, bed and drip for one crop, field and date, with every reason and its source. The sources stand on the page itself, under the answers.</p>
 <h2>What it keeps</h2><p>What you type stays on your device. There are no accounts, no cookies and no counting of visitors. A link that you share carries the field behind the “#”, which browsers do not send to any server.</p>
+<h2>Whose figures</h2><p>Climate normals of 1981–2010, days of frost and rain: US National Oceanic and Atmospheric Administration, National Centers for Environmental Information, public domain. What changed by 1991–2020: after World Meteorological Organization, Climatological Standard Normals 1991–2020 (NCEI accession 0253808, doi 10.25921/800j-vn07); for most US stations it is estimated from others around them, and the page says so. Stations of other countries: the same normals of the World Meteorological Organization. Towns: contains data from GeoNames, <a href="https://creativecommons.org/licenses/by/4.0/">CC BY 4.0</a>; names were also written in plain letters, and places left to two decimals. Middles of US zip areas: US Census Bureau, 2022 ZCTA Gazetteer, public domain. Soil series: Soil Survey Staff, US Natural Resources Conservation Service, Official Soil Series Descriptions, public domain.</p>
 <h2>Whose word counts</h2><p>It is advice, not a permit. Labels, local codes and licensed people overrule it.</p>
 <h2 id="licences">Licences</h2><ul>`)
 	for _, l := range licences {

@@ -35,6 +35,7 @@ import (
 //     tell calls what prints times and makes functions of methods. runtime/mgcpacer.go: that
 //     setGCPercent bears its linker's name (wasm/main_js.go). cmd/link/internal/wasm/asm.go: funcValueOffset, and
 //     that functions stand in the order of their numbers (goFunctions).
+//   - cmd/internal/obj/wasm: that a function's first local is the stack's pointer (shorten.go).
 //   - cmd/link/internal/wasm/asm.go: data segments that are active and begin at a
 //     constant (readSegments). Where another release writes others, nothing is squeezed.
 //

@@ -23,6 +23,7 @@ import (
 	"filmfurrow/rules/pack"
 	sources "filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
+	"filmfurrow/rules/table/series"
 )
 
 // Page is one address of the site that is prerendered.
@@ -262,7 +263,7 @@ func Make(options Options) (*Site, error) {
 //
 //	app.Getenv("file:normals.csv") // "/assets/normals-0123456789ab.csv"
 func data() map[string][]byte {
-	return map[string][]byte{"normals.csv": []byte(normals.Text), "sources.tsv": []byte(sources.SourceTexts())}
+	return map[string][]byte{"normals.csv": []byte(normals.Text), "beside.csv": []byte(normals.BesideText), "world.csv": []byte(normals.WorldText), "world-beside.csv": []byte(normals.WorldBesideText), "places.csv": []byte(normals.PlacesText), "series.csv": []byte(series.Text), "sources.tsv": []byte(sources.SourceTexts())}
 }
 
 // assets are the addresses of the files that every page loads.

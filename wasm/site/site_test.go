@@ -106,6 +106,7 @@ func TestTrimRefusesAnotherFramework(t *testing.T) {
 const (
 	programBudget = 1_100_000
 	pageBudget    = 30_000
+	tableBudget   = 450_000 // each table beside the program
 )
 
 func TestBudget(t *testing.T) {
@@ -115,6 +116,13 @@ func TestBudget(t *testing.T) {
 	require.NoError(t, err)
 	t.Logf("program: %d bytes raw, %d brotli", len(s.Program), len(program))
 	assert.LessOrEqual(t, len(program), programBudget)
+
+	for name, body := range data() {
+		packed, err := Brotli(body)
+		require.NoError(t, err)
+		t.Logf("table %s: %d bytes brotli", name, len(packed))
+		assert.LessOrEqual(t, len(packed), tableBudget, name)
+	}
 
 	for _, p := range Pages() {
 		sum := 0

@@ -11,15 +11,15 @@ import (
 	"slices"
 )
 
-// Seven things in a Go program for the browser cost much to download and serve
+// Eight things in a Go program for the browser cost much to download and serve
 // no reader. Measured on this program (bytes after brotli 11): the linker's
 // tens of thousands of data segments of two bytes each, 83 kB; the tables that
 // map instructions to source lines, 109 kB; the tables that tell inlined calls and
-// arguments apart in a stack trace, 50 kB; the names of functions and of files,
+// arguments apart in a stack trace, 50 kB; addresses on the stack worked out in 64 bits (shorten.go), 8 kB; the names of functions and of files,
 // 50 kB; what works only when Go is asked to trace or to profile, or never in a page (never.go), 45 kB; what
 // can be counted when the program starts (recount.go), 18 kB; the names of types
 // (typenames.go), 7 kB. Squeezing joins the first, blanks the tables and names, empties what
-// never runs and leaves what can be counted to a function that runs at the start: a stack
+// never runs, shortens addresses and leaves what can be counted to a function that runs at the start: a stack
 // trace says "?".
 
 // mergeGap is the longest run of zeros, in bytes, that is written out to join
@@ -48,7 +48,7 @@ func squeeze(program []byte, known bool) ([]byte, error) {
 		return nil, errors.New("squeeze: not a WebAssembly program")
 	}
 	var sections []section
-	code := -1 // where the section of code is
+	code, imports := -1, 0 // where the section of code is, and how many functions come before its own
 	var start []byte
 	in := reader{b: program, at: header}
 	for in.at < len(in.b) && in.err == nil {
@@ -69,13 +69,16 @@ func squeeze(program []byte, known bool) ([]byte, error) {
 				if code < 0 {
 					return nil, errors.New("squeeze: data without code")
 				}
-				if sections[code].body, start, err = squeezeTables(segments, sections[code].body); err != nil {
+				if sections[code].body, start, err = squeezeTables(segments, sections[code].body, imports); err != nil {
 					return nil, fmt.Errorf("squeeze: %w", err)
 				}
 			}
 			s.body = writeSegments(segments)
 		}
-		if s.id == sectionCode {
+		switch s.id {
+		case sectionImports: // functions alone, as Go writes them
+			imports = int((&reader{b: s.body}).unsigned())
+		case sectionCode:
 			code = len(sections)
 		}
 		sections = append(sections, s)
@@ -94,15 +97,18 @@ func squeeze(program []byte, known bool) ([]byte, error) {
 
 // squeezeTables takes out of a program's memory and code what no page needs; start is
 // what is to run before it, if anything.
-func squeezeTables(segments []segment, code []byte) (less, start []byte, err error) {
+func squeezeTables(segments []segment, code []byte, imports int) (less, start []byte, err error) {
 	names, err := functionNames(segments)
 	if err != nil {
 		return nil, nil, err
 	}
-	if less, err = emptied(code, names); err != nil {
+	bodies, err := bodiesOf(code)
+	if err != nil {
 		return nil, nil, err
 	}
-	if err := blankLines(segments, func(entry int) bool { return neverNames.MatchString(names[entry-goFunctions]) }); err != nil {
+	never := neverRuns(bodies, names, imports)
+	less = emptied(bodies, never)
+	if err := blankLines(segments, func(entry int) bool { return never[entry-goFunctions] }); err != nil {
 		return nil, nil, err
 	}
 	if err := blankTypes(segments); err != nil {
@@ -334,7 +340,10 @@ type reader struct {
 	err error
 }
 
-var errEnds = errors.New("it ends too early")
+var (
+	errEnds    = errors.New("it ends too early")
+	errUnknown = errors.New("an instruction that Go did not write before")
+)
 
 func (r *reader) byte() byte {
 	if r.err != nil || r.at >= len(r.b) {

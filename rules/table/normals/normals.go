@@ -1,9 +1,14 @@
-// Package normals reads the climate normals of 7,501 stations and finds the
-// one nearest to a place. The table is data beside the program: the host
+// Package normals reads the climate normals of 7,501 stations of the United States and
+// 4,860 of other countries, and finds the one nearest to a place. The table is data beside the program: the host
 // build embeds it ([Embedded]), the page loads the same bytes as a file.
 //
 // Source: US NOAA National Centers for Environmental Information, 1981–2010
-// U.S. Climate Normals. A work of the US government: public domain.
+// U.S. Climate Normals. A work of the US government: public domain. Frost days and
+// rain of the same stations, and their normals of 1991–2020, are a table of their own,
+// which is laid beside them ([Table.Beside]). Stations elsewhere are tables of the same
+// kind that are joined to these ([Table.Join]): World Meteorological Organization,
+// Climatological Standard Normals 1991–2020 (NCEI accession 0253808, doi 10.25921/800j-vn07),
+// published for public access.
 package normals
 
 import (
@@ -13,6 +18,7 @@ import (
 	"strconv"
 	"strings"
 
+	"filmfurrow/rules/table/series"
 	"filmfurrow/rules/unit"
 )
 
@@ -21,10 +27,31 @@ type Station struct {
 	ID, Name, State, Zip, PostOffice string
 	Latitude, Longitude              unit.Degrees
 	Elevation                        unit.Metres
-	Flag                             byte // weakest completeness flag: C, S, R, P or Q
-	TMin, TMax                       [12]unit.Celsius
-	Row                              string // as it stands in the table
+	Flag                             byte                    // weakest completeness flag: C, S, R, P or Q
+	Older, Newer                     unit.Optional[Extremes] // 1981–2010 and 1991–2020
+	Estimated                        bool                    // the newer ones, from the changes of stations around it
+	Frost                            unit.Optional[FrostDays]
+	Rain                             unit.Optional[[12]float64] // mm a month, rain and melted snow
+	Vapour                           unit.Optional[[12]float64] // kPa, mean actual pressure
+	Wind                             unit.Optional[[12]float64] // m/s at 2 m
+	Sun                              unit.Optional[[12]float64] // hours of sunshine a month
+	Row                              string                     // as it stands in the tables
 }
+
+// Extremes are twelve normal minima and maxima, January first.
+type Extremes struct{ Min, Max [12]unit.Celsius }
+
+// EstimateMissed is the root mean square error of a month of 1991–2020 that was
+// estimated from the changes of the ten nearest stations, each of those that published
+// both left out in turn; Untouched is that of the older month in its place. A test works
+// both out again.
+const EstimateMissed, Untouched = unit.CelsiusDegrees(0.42), unit.CelsiusDegrees(0.59)
+
+// FrostDays are the published days of a station's frost of 32 °F, as days of the
+// year from 1 to 365. Each is named by the share of years, in percent, with a frost
+// beyond it: after it in spring, before it in autumn. Where frost is rare they lie on
+// either side of the new year.
+type FrostDays struct{ Spring50, Spring90, Autumn50, Autumn90 int }
 
 // Label names the station as the page shows it.
 func (s *Station) Label() string { return s.Name + ", " + s.State }
@@ -33,11 +60,19 @@ func (s *Station) Label() string { return s.Name + ", " + s.State }
 // reads a row when it is asked for: thousands of read rows would be minded by the
 // garbage collector of a page that needs one.
 type Table struct {
-	text   string
-	begins []uint32
+	text    string
+	begins  []uint32
+	beside  string       // what else is known of its stations
+	Soils   series.Table // that a case may name beside its place; empty where they are looked up apart
+	Partial bool         // stations of other countries are yet to be joined: it does not know which is nearest
 }
 
-const columns = 9 + 24
+// columns are those of the normals; a row that a device keeps has those of the table
+// beside it after them.
+const columns, besideColumns, worldColumns = 9 + 24, 4 + 12 + 1 + 24, 4 * 12
+
+// abroad tells a station of the world's table by its id: W and the digit of its region.
+func abroad(id string) bool { return len(id) > 1 && id[0] == 'W' && id[1] >= '0' && id[1] <= '9' }
 
 // ErrTable says that the bytes are not the normals table.
 var ErrTable = errors.New("the table of climate normals is damaged")
@@ -61,6 +96,32 @@ func Parse(text string) (*Table, error) {
 	return t, nil
 }
 
+// Beside lays the table of frost days, rain and newer normals beside the normals, after
+// checking each of its rows.
+func (t *Table) Beside(text string) error {
+	for line := range strings.Lines(text) {
+		row := rowOf(line)
+		if row == "" || row[0] == '#' {
+			continue
+		}
+		id, cells, _ := strings.Cut(row, ",")
+		if err := (&Station{ID: id}).readBeside(cells, new([24]int)); err != nil {
+			return err
+		}
+	}
+	t.beside = "\n" + text
+	return nil
+}
+
+// Join is a table with the stations of both.
+func (t *Table) Join(other *Table) *Table {
+	both := &Table{text: t.text + other.text, begins: slices.Clone(t.begins), beside: t.beside + other.beside, Soils: t.Soils}
+	for _, at := range other.begins {
+		both.begins = append(both.begins, at+uint32(len(t.text)))
+	}
+	return both
+}
+
 func rowOf(line string) string { return strings.TrimRight(line, "\r\n") }
 
 func (t *Table) row(i int) string {
@@ -68,9 +129,15 @@ func (t *Table) row(i int) string {
 	return rowOf(line)
 }
 
-// station reads a row, which was checked.
+// station reads a row, which was checked, and what stands beside it.
 func (t *Table) station(i int) *Station {
-	s, _ := parseLine(t.row(i))
+	row := t.row(i)
+	id, _, _ := strings.Cut(row, ",")
+	if _, after, found := strings.Cut(t.beside, "\n"+id+","); found {
+		cells, _, _ := strings.Cut(after, "\n")
+		row += "," + rowOf(cells)
+	}
+	s, _ := parseLine(row)
 	return &s
 }
 
@@ -81,27 +148,29 @@ func (t *Table) names(i int) (name, state, zip, postOffice string) {
 	return cell[1], cell[2], cell[3], cell[4]
 }
 
-// farthest and hottest bound what a row may hold, since the row that a device
-// keeps is anybody's: degrees, degrees, metres; tenths of °F.
+// farthest, hottest and wettest bound what a row may hold, since the row that a device
+// keeps is anybody's: degrees, degrees, metres; tenths of °F; hundredths of an inch.
 var farthest = [3]float64{90, 180, 9000}
 
-const hottest = 1500
+const hottest, wettest = 1500, 12000
 
-// cut reads the first cells of a row; false where there are not as many.
-func cut(row string, cell []string) bool {
+// cut reads the first cells of a row and gives what follows them; false where there
+// are not as many.
+func cut(row string, cell []string) (rest string, ok bool) {
 	for i := range cell {
 		before, after, found := strings.Cut(row, ",")
-		if !found && i != columns-1 {
-			return false
+		if !found && i != len(cell)-1 {
+			return "", false
 		}
 		cell[i], row = before, after
 	}
-	return true
+	return row, true
 }
 
 func parseLine(line string) (Station, error) {
 	var cell [columns]string
-	if !cut(line, cell[:]) {
+	rest, ok := cut(line, cell[:])
+	if !ok {
 		return Station{}, ErrTable
 	}
 	s := Station{ID: cell[0], Name: cell[1], State: cell[2], Zip: cell[3], PostOffice: cell[4], Row: line}
@@ -118,22 +187,114 @@ func parseLine(line string) (Station, error) {
 		where[i] = v
 	}
 	s.Latitude, s.Longitude, s.Elevation = unit.Degrees(where[0]), unit.Degrees(where[1]), unit.Metres(where[2])
-	for m := range 12 {
-		low, err1 := strconv.Atoi(cell[9+m])
-		high, err2 := strconv.Atoi(cell[21+m])
-		if err1 != nil || err2 != nil || max(low, high) > hottest || min(low, high) < -hottest {
-			return Station{}, ErrTable
-		}
-		s.TMin[m] = tenths(low)
-		s.TMax[m] = tenths(high)
+	var months [24]int
+	if given, ok := whole(cell[9:], months[:], -hottest, hottest); !given || !ok {
+		return Station{}, ErrTable
 	}
-	return s, nil
+	if abroad(s.ID) {
+		s.Newer = unit.Known(extremes(&months))
+	} else {
+		s.Older = unit.Known(extremes(&months))
+	}
+	if rest == "" {
+		return s, nil
+	}
+	return s, s.readBeside(rest, &months)
+}
+
+func extremes(months *[24]int) (e Extremes) {
+	for m := range 12 {
+		e.Min[m], e.Max[m] = tenths(months[m]), tenths(months[12+m])
+	}
+	return e
+}
+
+// whole reads whole numbers; cells may be empty all together.
+func whole(cell []string, to []int, low, high int) (given, ok bool) {
+	for i, text := range cell {
+		if (text == "") != (cell[0] == "") {
+			return false, false
+		}
+		if text == "" {
+			continue
+		}
+		n, err := strconv.Atoi(text)
+		if err != nil || n < low || n > high {
+			return false, false
+		}
+		to[i] = n
+	}
+	return cell[0] != "", true
+}
+
+// readBeside reads the cells of frost days, rain and change beside the months of the
+// normals. Each group may be empty as a whole.
+func (s *Station) readBeside(cells string, months *[24]int) error {
+	if abroad(s.ID) {
+		return s.readWorld(cells)
+	}
+	var cell [besideColumns]string
+	if rest, ok := cut(cells, cell[:]); !ok || rest != "" {
+		return ErrTable
+	}
+	var days [4]int
+	var rain [12]int
+	var change [24]int
+	frosts, ok := whole(cell[:4], days[:], 1, 365)
+	rains, ok2 := whole(cell[4:16], rain[:], 0, wettest)
+	changed, ok3 := whole(cell[17:], change[:], -hottest, hottest)
+	if !ok || !ok2 || !ok3 {
+		return ErrTable
+	}
+	if changed {
+		for i := range change {
+			change[i] += months[i]
+		}
+		s.Newer, s.Estimated = unit.Known(extremes(&change)), cell[16] != "P"
+	}
+	if frosts {
+		s.Frost = unit.Known(FrostDays{days[0], days[1], days[2], days[3]})
+	}
+	if rains {
+		s.Rain.Given = true
+		for m, n := range rain {
+			s.Rain.Value[m] = math.Round(float64(n)*2.54) / 10
+		}
+	}
+	return nil
 }
 
 // tenths turns tenths of °F into °C, rounded to 0.01 °C so that every
 // build prints the same figure.
 func tenths(f int) unit.Celsius {
 	return unit.Celsius(math.Round((float64(f)/10-32)/1.8*100) / 100)
+}
+
+// at2m is the wind at 2 m over that at a gauge of 10 m (FAO-56 equation 47).
+const at2m = 0.748
+
+// readWorld reads the cells beside a station of the world's table.
+func (s *Station) readWorld(cells string) error {
+	var cell [worldColumns]string
+	if rest, ok := cut(cells, cell[:]); !ok || rest != "" {
+		return ErrTable
+	}
+	for i, group := range [...]struct {
+		to    *unit.Optional[[12]float64]
+		most  int
+		scale float64
+	}{{&s.Rain, 3000, 1}, {&s.Vapour, 600, 0.01}, {&s.Wind, 250, at2m / 10}, {&s.Sun, 744, 1}} {
+		var months [12]int
+		given, ok := whole(cell[12*i:12*i+12], months[:], 0, group.most)
+		if !ok {
+			return ErrTable
+		}
+		group.to.Given = given
+		for m := range months {
+			group.to.Value[m] = math.Round(float64(months[m])*group.scale*1000) / 1000
+		}
+	}
+	return nil
 }
 
 // All reads the stations in the order of the file.
@@ -155,17 +316,31 @@ func (t *Table) ByID(id string) *Station {
 	return nil
 }
 
+// doubtfulAway is how much farther a station may lie whose figures are sound, and
+// heightAway how far away a metre of height counts, m: our judgment.
+const doubtfulAway, heightAway = 10000, 200
+
 // Nearest finds the station with the least great-circle distance, and that
-// distance.
-func (t *Table) Nearest(latitude, longitude unit.Degrees) (*Station, unit.Metres) {
-	best, least := -1, math.Inf(1)
-	var cell [7]string
+// distance; one at another height than the field's, where that is known, or of doubtful
+// figures counts as if it lay farther.
+func (t *Table) Nearest(latitude, longitude unit.Degrees, height unit.Optional[unit.Metres]) (*Station, unit.Metres) {
+	best, least, score := -1, 0.0, math.Inf(1)
+	var cell [9]string
 	for i := range t.begins {
 		cut(t.row(i), cell[:])
 		lat, _ := strconv.ParseFloat(cell[5], 64)
 		lon, _ := strconv.ParseFloat(cell[6], 64)
-		if d := haversine(latitude, longitude, unit.Degrees(lat), unit.Degrees(lon)); d < least {
-			best, least = i, d
+		d := haversine(latitude, longitude, unit.Degrees(lat), unit.Degrees(lon))
+		counts := d
+		if cell[8] == "P" || cell[8] == "Q" {
+			counts += doubtfulAway
+		}
+		if height.Given {
+			stands, _ := strconv.ParseFloat(cell[7], 64)
+			counts += heightAway * math.Abs(stands-float64(height.Value))
+		}
+		if counts < score {
+			best, least, score = i, d, counts
 		}
 	}
 	if best < 0 {
@@ -184,11 +359,9 @@ func haversine(lat1, lon1, lat2, lon2 unit.Degrees) float64 {
 }
 
 // Find lists up to limit stations whose name, post office or zip code begins,
-// word by word, with what was typed. A state's two letters may follow. An
-// exact zip comes first, then names in the order of the file. For a zip code
-// that no station has, the stations with the nearest numbers are listed: over
-// the US census areas of 2022 the best of eight is half the time within 15 km,
-// nine times in ten within 37 km (nearest station of all: 12 and 23 km).
+// word by word, with what was typed. A state's two letters or a country may follow. An
+// exact zip comes first, then names in the order of the file. A zip that no station has
+// is found as a place ([Places.Find]).
 func (t *Table) Find(typed string, limit int) []*Station {
 	words := strings.Fields(strings.ToUpper(strings.ReplaceAll(typed, ",", " ")))
 	if len(words) == 0 {
@@ -208,9 +381,6 @@ func (t *Table) Find(typed string, limit int) []*Station {
 		}
 	}
 	first = append(first, second...)
-	if zip, err := strconv.Atoi(words[0]); err == nil && len(first) == 0 && len(words[0]) == 5 {
-		first = t.nearZip(zip, limit)
-	}
 	list := make([]*Station, min(len(first), limit))
 	for k := range list {
 		list[k] = t.station(first[k])
@@ -218,31 +388,27 @@ func (t *Table) Find(typed string, limit int) []*Station {
 	return list
 }
 
-// nearZip lists the stations whose zip codes are nearest in number.
-func (t *Table) nearZip(zip, limit int) (list []int) {
-	var away []int // of those in the list
-	for i := range t.begins {
-		_, _, own, _ := t.names(i)
-		if own == "" {
-			continue
-		}
-		n, _ := strconv.Atoi(own)
-		d := max(n-zip, zip-n)
-		at := len(list)
-		for at > 0 && away[at-1] > d {
-			at--
-		}
-		if at < limit {
-			list, away = slices.Insert(list, at, i), slices.Insert(away, at, d)
-			list, away = list[:min(len(list), limit)], away[:min(len(away), limit)]
-		}
-	}
-	return list
-}
-
 func matches(words []string, name, state, zip, postOffice string) bool {
 	for _, w := range words {
-		if !begins(name, w) && !begins(postOffice, w) && state != w && !strings.HasPrefix(zip, w) {
+		if !begins(name, w) && !begins(postOffice, w) && state != w && (len(state) == 2 || !begins(state, w)) && !strings.HasPrefix(zip, w) {
+			return false
+		}
+	}
+	return true
+}
+
+// startsUpper tells whether a name, its plain letters as capitals, starts with w.
+// strings.EqualFold would bring tables of letters into the page's program, 2 kB of it.
+func startsUpper(name, w string) bool {
+	if len(name) < len(w) {
+		return false
+	}
+	for i := range len(w) {
+		c := name[i]
+		if 'a' <= c && c <= 'z' {
+			c -= 'a' - 'A'
+		}
+		if c != w[i] {
 			return false
 		}
 	}
@@ -251,15 +417,14 @@ func matches(words []string, name, state, zip, postOffice string) bool {
 
 // begins tells whether one word of the name begins with w.
 func begins(name, w string) bool {
-	upper := strings.ToUpper(name)
 	for {
-		if strings.HasPrefix(upper, w) {
+		if startsUpper(name, w) {
 			return true
 		}
-		_, after, found := strings.Cut(upper, " ")
+		_, after, found := strings.Cut(name, " ")
 		if !found {
 			return false
 		}
-		upper = after
+		name = after
 	}
 }

@@ -1,0 +1,105 @@
+package normals
+
+import (
+	"strconv"
+	"strings"
+
+	"filmfurrow/rules/unit"
+)
+
+// Spot is a place by its name or zip, from which the nearest station is looked for.
+type Spot struct {
+	Name                string
+	Latitude, Longitude unit.Degrees
+}
+
+// Places are towns of the world and the middles of US zip areas: a table that is asked
+// for when somebody searches. Contains data from GeoNames, CC BY 4.0; US Census Bureau,
+// 2022 ZCTA Gazetteer, from weather-util-data 2.4.4 (ISC licence).
+type Places struct{ text, upper string }
+
+// NewPlaces takes the table's text. Rows are read when they are found.
+func NewPlaces(text string) Places {
+	upper := []byte(text)
+	for i, c := range upper { // as long as the text, so that places in the one are places in the other
+		if 'a' <= c && c <= 'z' {
+			upper[i] = c - 'a' + 'A'
+		}
+	}
+	return Places{text, string(upper)}
+}
+
+// plain are letters that people type, each before the one that stands for it in the
+// table's plain names.
+const plain = "ÀAÁAÂAÃAÄAÅAÇCÈEÉEÊEËEÌIÍIÎIÏIÑNÒOÓOÔOÕOÖOØOÙUÚUÛUÜUÝYĂAĄAĆCČCĐDĘEĚEĞGİIŁLŃNŇNŐOŘRŚSŞSŠSŢTŤTŰUŮUŹZŻZŽZȘSȚT"
+
+func plainly(typed string) string {
+	var b strings.Builder
+	for _, r := range strings.ToUpper(typed) {
+		if letter := string(r); len(letter) > 1 {
+			if _, after, ok := strings.Cut(plain, letter); ok {
+				b.WriteByte(after[0])
+				continue
+			}
+		}
+		b.WriteRune(r)
+	}
+	return b.String()
+}
+
+// Find lists up to limit places, the largest first. Their names begin, word by word,
+// with the words that were typed; a region or the two letters of a country may follow. A
+// zip must be whole.
+func (p *Places) Find(typed string, limit int) (list []Spot) {
+	words := strings.Fields(plainly(strings.ReplaceAll(typed, ",", " ")))
+	if len(words) == 0 || len(words[0]) < 2 || words[0][0] <= '9' && len(words[0]) != 5 {
+		return nil
+	}
+	for at := 0; len(list) < limit; {
+		next := strings.Index(p.upper[at:], words[0])
+		if next < 0 {
+			break
+		}
+		start := strings.LastIndexByte(p.upper[:at+next], '\n') + 1
+		length := strings.IndexByte(p.upper[start:], '\n')
+		if length < 0 {
+			break
+		}
+		at = start + length
+		var upper, cell [6]string
+		if _, ok := cut(p.upper[start:at], upper[:]); !ok || upper[0][0] == '#' || !matches(words[:1], upper[0], "", "", "") || !matches(words, upper[0], upper[3], "", upper[2]) {
+			continue
+		}
+		cut(p.text[start:at], cell[:])
+		name := cell[0]
+		if cell[1] != "" {
+			name = cell[1]
+		}
+		if cell[2] != "" {
+			name += ", " + cell[2]
+		}
+		if s, ok := spotOf(cell[4], cell[5]); ok {
+			s.Name = name + ", " + cell[3]
+			list = append(list, s)
+		}
+	}
+	return list
+}
+
+// Coordinates reads a latitude and a longitude in degrees, such as "42.45, -76.46";
+// south and west are minus.
+func Coordinates(typed string) (Spot, bool) {
+	words := strings.Fields(strings.ReplaceAll(strings.ReplaceAll(typed, "−", "-"), ",", " "))
+	if len(words) != 2 {
+		return Spot{}, false
+	}
+	s, ok := spotOf(words[0], words[1])
+	s.Name = words[0] + "°, " + words[1] + "°"
+	return s, ok
+}
+
+func spotOf(latitude, longitude string) (Spot, bool) {
+	lat, err1 := strconv.ParseFloat(latitude, 64)
+	lon, err2 := strconv.ParseFloat(longitude, 64)
+	return Spot{Latitude: unit.Degrees(lat), Longitude: unit.Degrees(lon)}, err1 == nil && err2 == nil && lat >= -farthest[0] && lat <= farthest[0] && lon >= -farthest[1] && lon <= farthest[1]
+}

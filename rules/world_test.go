@@ -1,0 +1,269 @@
+package rules_test
+
+import (
+	"encoding/csv"
+	"fmt"
+	"math"
+	"os"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"filmfurrow/internal/long"
+	"filmfurrow/rules"
+	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/facts"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/judge"
+	"filmfurrow/rules/model/sky"
+	"filmfurrow/rules/model/weather"
+	"filmfurrow/rules/question"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/table/normals"
+	"filmfurrow/rules/unit"
+)
+
+// errors gathers misses.
+type misses struct{ n, sum, squares float64 }
+
+func (m *misses) add(miss float64) { m.n, m.sum, m.squares = m.n+1, m.sum+miss, m.squares+miss*miss }
+func (m *misses) bias() float64    { return m.sum / m.n }
+func (m *misses) rms() float64     { return math.Sqrt(m.squares / m.n) }
+
+// saidInValidation holds VALIDATION.md to a row that was worked out.
+func saidInValidation(t *testing.T, row string) {
+	t.Helper()
+	page, err := os.ReadFile("VALIDATION.md")
+	require.NoError(t, err)
+	row = strings.ReplaceAll(row, "-", "−")
+	t.Log(row)
+	assert.True(t, strings.Contains(string(page), row), "VALIDATION.md must say: %s", row)
+}
+
+func everyStation(t *testing.T) *normals.Table {
+	t.Helper()
+	places, err := normals.Embedded()
+	require.NoError(t, err)
+	return places
+}
+
+func normalsOf(s *normals.Station) weather.Normals {
+	return weather.Normals{Minimum: s.Newer.Value.Min, Maximum: s.Newer.Value.Max, Latitude: s.Latitude, Height: s.Elevation}
+}
+
+// Days of frost a year, ours against those counted outside the United States (World
+// Meteorological Organization, Climatological Standard Normals 1991–2020; the table tells
+// where). The spread was fitted on stations of the United States alone.
+func TestFrostDaysAbroad(t *testing.T) {
+	places := everyStation(t)
+	file, err := os.Open("../testdata/published/world-frost-days.csv")
+	require.NoError(t, err)
+	defer file.Close()
+	reader := csv.NewReader(file)
+	reader.Comment = '#'
+	rows, err := reader.ReadAll()
+	require.NoError(t, err)
+	var all, some misses
+	for _, row := range rows {
+		s := places.ByID(row[0])
+		require.NotNil(t, s, row[0])
+		counted, err := strconv.ParseFloat(row[1], 64)
+		require.NoError(t, err)
+		year, err := weather.NewYear(normalsOf(s))
+		require.NoError(t, err, s.Label())
+		ours := year.Frost(weather.Freezing).Days
+		all.add(ours - counted)
+		if counted > 0 && counted < 100 {
+			some.add(ours - counted)
+		}
+	}
+	saidInValidation(t, fmt.Sprintf("| all | %.0f | %+.1f | %.1f |", all.n, all.bias(), all.rms()))
+	saidInValidation(t, fmt.Sprintf("| up to 100 days of frost | %.0f | %+.1f | %.1f |", some.n, some.bias(), some.rms()))
+	assert.Less(t, math.Abs(all.bias()), 3.0)
+	assert.Less(t, all.rms(), 12.0)
+}
+
+// What the reference evapotranspiration loses where sun, wind and humidity are estimated
+// from the temperatures, as FAO-56 does where they are missing: at the stations that
+// measured all three, month by month on the 15th.
+func TestWhatTheEstimatesLose(t *testing.T) {
+	var all, sun, wind, vapour misses
+	usual := 0.0
+	for _, s := range everyStation(t).All() {
+		if !s.Sun.Given || !s.Wind.Given || !s.Vapour.Given {
+			continue
+		}
+		for m := range 12 {
+			day := unit.On(2001, m+1, 15)
+			w := sky.Weather{Minimum: s.Newer.Value.Min[m], Maximum: s.Newer.Value.Max[m], Latitude: s.Latitude, Height: s.Elevation, DayOfYear: day.DayOfYear()}
+			estimated := w
+			w.Sunshine = unit.Known(unit.Hours(s.Sun.Value[m] / float64(unit.DaysIn(2001, m+1))))
+			w.Wind = unit.Known(unit.MetresPerSecond(s.Wind.Value[m]))
+			w.Actual = unit.Known(min(unit.Kilopascals(s.Vapour.Value[m]), sky.SaturationOfDay(w.Minimum, w.Maximum)))
+			measured := float64(sky.DemandOf(w).PenmanMonteith)
+			usual += measured
+			miss := func(of *misses, w sky.Weather) { of.add(float64(sky.DemandOf(w).PenmanMonteith) - measured) }
+			miss(&all, estimated)
+			without := w
+			without.Sunshine = estimated.Sunshine
+			miss(&sun, without)
+			without = w
+			without.Wind = estimated.Wind
+			miss(&wind, without)
+			without = w
+			without.Actual = estimated.Actual
+			miss(&vapour, without)
+		}
+	}
+	require.Greater(t, all.n, 400*12.0)
+	t.Logf("%.0f stations, %.2f mm a day on average", all.n/12, usual/all.n)
+	for name, of := range map[string]*misses{"all three": &all, "sun": &sun, "wind": &wind, "humidity": &vapour} {
+		saidInValidation(t, fmt.Sprintf("| %s | %+.2f | %.2f |", name, of.bias(), of.rms()))
+	}
+	assert.InDelta(t, all.rms(), float64(facts.EstimateLoses), 0.06, "what the page says")
+}
+
+// The measured means drive the need for water; what the grower types wins over them.
+func TestMeasuredWeatherDrivesTheDemand(t *testing.T) {
+	c := caseAt(t, "W3-87418") // Mendoza, dry
+	require.True(t, c.Place.StationVapour.Given, "a station that measured")
+	with := advise(t, c).Facts.Peak
+	without := c
+	without.Place.StationVapour, without.Place.StationWind, without.Place.StationSun = unit.Optional[[12]float64]{}, unit.Optional[[12]float64]{}, unit.Optional[[12]float64]{}
+	assert.NotEqual(t, advise(t, without).Facts.Peak, with)
+	typed := c
+	typed.Place.Wind = unit.Known([12]float64{5, 5, 5, 5, 5, 5, 5, 5, 5, 5, 5, 5})
+	assert.Greater(t, advise(t, typed).Facts.Peak, with)
+}
+
+// Every part of the year wraps rightly wherever on earth: the planting day is a day that
+// season, frost and soil allow; it is a fixed point; sheets and plans are made.
+func TestTheWholeEarth(t *testing.T) {
+	all := slices.DeleteFunc(everyStation(t).All(), func(s normals.Station) bool {
+		return s.Older.Given || s.Latitude < -66 || s.Latitude > 72 || s.Elevation > 5000
+	})
+	n := long.Of(12, 120)
+	crops := []string{"tomato", "broccoli", "sweet-corn", "strawberry", "garlic", "watermelon"}
+	for i := range n {
+		s := &all[i*(len(all)/n)+i%7]
+		c := caseAt(t, s.ID)
+		soil, err := facts.NewSoilYear(c)
+		require.NoError(t, err, s.Label())
+		for k, crop := range crops {
+			c.Crop, c.Method = crop, ""
+			c.PlantOn = unit.Known(unit.On(2027, 1+(2*k+i)%12, 10))
+			f, _ := settled(t, c, soil, nil)
+			if f.Opening == facts.NeverOpen {
+				continue
+			}
+			assert.GreaterOrEqual(t, f.Plant, f.Wanted, "%s %s", s.Label(), crop)
+			assert.LessOrEqual(t, f.Plant, f.Wanted.Plus(366), "%s %s", s.Label(), crop)
+			if f.Opening == facts.OpenWarm && crop != "garlic" {
+				film, _, _ := judge.Best(f, question.Film)
+				assert.True(t, f.Season.Open(int(film), f.Plant), "%s %s on %v", s.Label(), crop, f.Plant)
+			}
+			again := c
+			again.PlantOn = unit.Known(f.Plant)
+			g, _ := settled(t, again, soil, nil)
+			assert.Equal(t, f.Plant, g.Plant, "%s %s", s.Label(), crop)
+		}
+		a, err := rules.AdviseOn(soil, c)
+		require.NoError(t, err, s.Label())
+		_, err = casefile.EncodeAdvice(&a, nil)
+		require.NoError(t, err, s.Label())
+	}
+}
+
+// Ten places of the earth whose answers were read by eye: south of the line, the tropics,
+// 4,000 m, beyond 60° N. What stands in the file is what was read.
+func TestTenPlaces(t *testing.T) {
+	var b strings.Builder
+	for _, at := range []struct {
+		place, crop, on string
+		lat, lon        float64
+	}{
+		{"Mendoza, Argentina", "tomato", "2027-10-01", -32.88, -68.83},
+		{"Melbourne, Australia", "tomato", "2027-10-20", -37.80, 144.97},
+		{"Bethlehem, South Africa", "cabbage", "2027-08-15", -28.23, 28.31},
+		{"Bengaluru, India", "bell-pepper", "2027-06-15", 12.97, 77.58},
+		{"Chiang Mai, Thailand", "muskmelon", "2027-11-15", 18.79, 98.98},
+		{"Enugu, Nigeria", "tomato", "2027-10-15", 6.46, 7.55},
+		{"Marcapomacocha, Peru", "broccoli", "2027-10-15", -11.40, -76.33},
+		{"Valencia, Spain", "watermelon", "2027-04-10", 39.47, -0.37},
+		{"Nagano, Japan", "eggplant", "2027-05-10", 36.65, 138.19},
+		{"Oulu, Finland", "broccoli", "2027-05-20", 65.01, 25.47},
+	} {
+		c, err := casefile.Decode(fmt.Appendf(nil, `{"version":1,"crop":%q,"plant_on":%q,"place":{"lat":%v,"lon":%v},"soil":{"texture":"loam"}}`, at.crop, at.on, at.lat, at.lon), everyStation(t))
+		require.NoError(t, err, at.place)
+		a := advise(t, c)
+		f := a.Facts
+		verdict, _ := a.Verdict.Best()
+		frost := map[weather.FrostKind]string{weather.FrostNever: "no frost", weather.FrostSome: "frost in some years", weather.FrostAlways: "frost in any month"}[f.FrostKind]
+		if f.HasFrostDate {
+			frost = "frost until about " + f.SpringFrost.String()[5:]
+		}
+		film, _ := a.Film.Best()
+		fmt.Fprintf(&b, "%s: %s wanted %s. Station %s, %s away, %s high. %s, %s, %s. Lay %v, plant %v; the bed at its depth that day %s, bare %s. Peak need %s a day.\n", at.place, at.crop, at.on,
+			c.Place.StationName, unit.Of(c.Place.StationAway).In(unit.Metric), unit.Of(c.Place.StationAt).In(unit.Metric), question.Verdict.Key(verdict), frost, table.FilmID(film).Key(),
+			a.WaitPlan.LayOn, a.WaitPlan.PlantOn, unit.Of(f.MeanUnder[table.FilmID(film)]).In(unit.Metric), unit.Of(f.MeanUnder[facts.Bare]).In(unit.Metric), unit.Of(f.Peak).In(unit.Metric))
+	}
+	const file = "../testdata/places.golden.txt"
+	if *update {
+		require.NoError(t, os.WriteFile(file, []byte(b.String()), 0o644))
+	}
+	want, err := os.ReadFile(file)
+	require.NoError(t, err)
+	assert.Equal(t, string(want), b.String())
+}
+
+// A station far above or below the field is told of, with how its temperatures are carried.
+func TestTheStationsHeightIsTold(t *testing.T) {
+	c := caseAt(t, "W3-87418")
+	told := func(c field.Case) (text string) {
+		for _, l := range advise(t, c).Limits {
+			if l.ID == "station-height" {
+				text = l.Text.In(unit.Metric)
+			}
+		}
+		return text
+	}
+	assert.Empty(t, told(c))
+	c.Place.Elevation = unit.Known(c.Place.StationAt + 600)
+	assert.Contains(t, told(c), "600 m below your field")
+	c.Place.Elevation = unit.Known(c.Place.StationAt - 600)
+	assert.Contains(t, told(c), "600 m above your field")
+}
+
+// A case of another country reads the same from file, link and the row that a device
+// keeps; a table without other countries says nothing of the nearest.
+func TestAPlaceAbroadTravels(t *testing.T) {
+	places := everyStation(t)
+	c := caseAt(t, "W3-87418")
+	assert.False(t, c.Place.IsOlder())
+	assert.False(t, c.Place.Older.Given || c.Place.StationFrost.Given)
+	asked := c
+	asked.Place.Period = field.OlderYears
+	casefile.Locate(&asked, places)
+	assert.Equal(t, c.Place.TMin, asked.Place.TMin, "there is but one period")
+	linked, err := casefile.ReadLink(casefile.Link(&c), places)
+	require.NoError(t, err)
+	assert.Equal(t, c.Place, linked.Place)
+	kept, err := normals.Parse(c.Place.StationRow)
+	require.NoError(t, err)
+	again := field.Case{Place: field.Place{Station: "W3-87418"}}
+	casefile.Locate(&again, kept)
+	assert.Equal(t, c.Place, again.Place)
+
+	half, err := normals.Parse(normals.Text)
+	require.NoError(t, err)
+	half.Partial = true
+	near := field.Case{Place: field.Place{Latitude: unit.Known(unit.Degrees(43.65)), Longitude: unit.Known(unit.Degrees(-79.38))}}
+	casefile.Locate(&near, half)
+	assert.False(t, near.Place.HasNormals)
+	casefile.Locate(&near, places)
+	assert.Contains(t, near.Place.StationName, "Canada")
+}
