@@ -23,7 +23,7 @@ import (
 // A shared machine makes single times worthless, so each benchmark compares two
 // things turn by turn, in alternating order, and prints every round:
 //
-//	go test ./wasm -run '^$' -bench 'Start|Typing|Inputs|Gaps|Memory' -benchtime 5x -timeout 60m
+//	go test ./wasm -run '^$' -bench 'Start|Typing|Moved|Inputs|Gaps|Turning|Memory' -benchtime 5x -timeout 60m
 
 // packed is a site with a brotli copy of every text and of the program, as a
 // public host sends them.
@@ -344,6 +344,32 @@ func BenchmarkInputs(b *testing.B) {
 	}
 	b.ReportMetric(median(all), "ms-p50")
 	b.ReportMetric(quantile(all, 0.95), "ms-p95")
+	b.ReportMetric(0, "ns/op")
+}
+
+// BenchmarkAllTurningPoints measures on a quiet page, not slowed down, from the example's
+// answers until the first of what would change them stand, and until all do: each input
+// that changes the ground needs a year of the soil's warmth for every value tried.
+func BenchmarkAllTurningPoints(b *testing.B) {
+	var first, all []float64
+	for range b.N {
+		reader := browsertest.Open(b)
+		p := reader.Tab(browsertest.Tab{Path: "/why/film", Whole: true, Studies: true, Before: `document.addEventListener("filmfurrow", (e) => { if (e.detail.start === "ready") window.began ??= performance.now(); });`})
+		p.Do(`window.took = [0, 0]; setInterval(() => {
+			const text = document.querySelector("main").textContent;
+			if (!text.includes("Looking for what would change it")) took[0] ||= performance.now() - began;
+			if (took[0] && !text.includes("Still trying other")) took[1] ||= performance.now() - began;
+		}, 50)`)
+		var took [2]float64
+		for took[1] == 0 {
+			time.Sleep(time.Second)
+			took = browsertest.Eval[[2]float64](p, `window.took`)
+		}
+		first, all = append(first, took[0]), append(all, took[1])
+		p.Close()
+	}
+	b.ReportMetric(median(first), "ms-first")
+	b.ReportMetric(median(all), "ms-all")
 	b.ReportMetric(0, "ns/op")
 }
 

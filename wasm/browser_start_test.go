@@ -3,6 +3,7 @@
 package main
 
 import (
+	"bytes"
 	"fmt"
 	"maps"
 	"net/http"
@@ -441,4 +442,33 @@ func TestFewElementsAreMadeAtFirst(t *testing.T) {
 	t.Logf("%d elements made when the page is ready, %d when it is whole", first, all)
 	assert.Less(t, first, 300)
 	assert.Less(t, all, 600)
+}
+
+// What the program draws is never the largest paint: that is the prerendered text, on a
+// slow device and over a line that brings the page in two pieces too.
+func TestTheLargestPaintIsTheFirstText(t *testing.T) {
+	t.Parallel()
+	b := browsertest.Open(t)
+	text := browsertest.Make(t, nil).Files["index.html"]
+	cut := bytes.Index(text, []byte(`id="f-soil-texture"`)) // within the sentence
+	require.Positive(t, cut)
+	b.Fault(func(w http.ResponseWriter, r *http.Request) bool {
+		if r.URL.Path != "/" {
+			return false
+		}
+		w.Header().Set("Content-Type", "text/html; charset=utf-8")
+		w.Write(text[:cut])
+		w.(http.Flusher).Flush()
+		time.Sleep(time.Second)
+		w.Write(text[cut:])
+		return true
+	})
+	p := b.Tab(browsertest.Tab{Width: 412, Height: 823, Path: "/", NoWait: true, BitsPerSecond: 40e6, Latency: 50 * time.Millisecond, Slow: 4,
+		Before: `window.largest = 0; new PerformanceObserver((list) => { for (const e of list.getEntries()) largest = e.startTime; }).observe({ type: "largest-contentful-paint", buffered: true });`})
+	p.WaitReady()
+	p.Wait("what is drawn to be painted", `new Promise((r) => setTimeout(r, 500, true))`)
+	times := browsertest.Eval[[2]float64](p, `[largest, performance.getEntriesByType("resource").find((e) => e.name.endsWith(".wasm")).responseEnd]`)
+	t.Logf("largest paint %.0f ms, program there %.0f ms", times[0], times[1])
+	assert.Positive(t, times[0])
+	assert.Less(t, times[0], times[1], "the page is painted anew, and larger")
 }

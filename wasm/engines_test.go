@@ -47,7 +47,8 @@ func driven(p *webdriver.Page, s *browsertest.Server) *reader {
 	return &reader{p, string(p.Engine), func(path string) { p.Go(s.URL + path) }, func(e string) string { return webdriver.Eval[string](p, e) }, p.Size}
 }
 
-// drawn is when nothing of the page is still to be drawn anew.
+// drawn is when nothing of the page is still to be drawn anew, and no part of a view that
+// was just gone to waits for its turn.
 const drawn = `window.filmfurrow?.status.start === "ready" && filmfurrow.status.whole && (filmfurrow.drawn?.() ?? true) && document.querySelector(".later") === null`
 
 func (r *reader) whole() { r.Wait("the program to have drawn the page", drawn) }
