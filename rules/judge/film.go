@@ -122,7 +122,7 @@ var filmRules = [...]*Rule{
 		Sources: []*table.Source{&table.SaskatchewanFilms, &table.SaskatchewanColours, &table.AlaskaCorn1991, &table.QuebecMelon1998}, Fires: "corn-short-season",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			left, cold := max(f.FreeDays-f.CropDays, 0), f.Crop.RootBest.Low.Minus(f.MeanUnder[table.Black])
-			if !f.Crop.Warm || !f.WarmingPays || f.FreeDays == facts.Never || f.Case.Weeds.Pressure == "heavy" || row(o).SunPassed.Value < passesSun || float64(left) >= harvestLeft || cold <= 0 {
+			if !f.Crop.Warm || !f.WarmingPays || f.FreeDays == facts.Never || f.Case.Weeds.Pressure == "heavy" || row(o).SunPassed.Value < passesSun || float64(left) >= harvestLeft || cold <= 0 || f.MeanUnder[o] <= max(f.MeanUnder[table.Black], f.MeanUnder[facts.Bare]) {
 				return silent()
 			}
 			fit := (1 - float64(left)/harvestLeft) * min(float64(cold)/coldFull, 1)
