@@ -160,5 +160,5 @@ func (p *trialRoom) read() {
 		}
 		means += name + " " + strconv.FormatFloat(a.Means[i], 'g', 4, 64)
 	}
-	say(means + ". Randomised complete blocks: F " + figure(a.F) + " with " + figure(a.FreeWay) + " and " + figure(a.FreeError) + " degrees of freedom, chance " + figure(a.Chance) + "; permutation within blocks " + figure(a.Permutation) + ".")
+	say(means + ". Randomized complete blocks: F " + figure(a.F) + " with " + figure(a.FreeWay) + " and " + figure(a.FreeError) + " degrees of freedom, chance " + figure(a.Chance) + "; permutation within blocks " + figure(a.Permutation) + ".")
 }

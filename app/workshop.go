@@ -10,6 +10,7 @@ import (
 	"filmfurrow/rules/judge"
 	"filmfurrow/rules/pack"
 	"filmfurrow/rules/question"
+	"filmfurrow/rules/unit"
 )
 
 // workshop is the page on a projector: one question at a time. The room guesses,
@@ -27,6 +28,10 @@ type workshop struct {
 	told    question.Option // its answer
 	opened  bool            // both are known
 	keys    app.Func
+
+	presses, held int             // of ballots, counted; the one that is held, or 0
+	tens          bool            // the press that ends has counted ten
+	last          question.Option // that a hand was counted for
 }
 
 // The steps. The factors stand between the bed and the turn, then the lesson.
@@ -46,6 +51,9 @@ var roomQuestions = [...]string{
 func (w *workshop) store() *store {
 	if w.s == nil {
 		w.s = storeOf(field.Case{})
+		if app.IsClient { // which draws the farm first and digs then
+			w.s.beside()
+		}
 		w.meet(0)
 	}
 	return w.s
@@ -55,7 +63,6 @@ func (w *workshop) OnNav(ctx app.Context) { ctx.Page().SetTitle(titleOf("/worksh
 
 func (w *workshop) OnMount(ctx app.Context) {
 	s := w.store()
-	s.beside()
 	s.follow(w, onAdvice|onUnits, w.Update)
 	w.keys = app.FuncOf(func(_ app.Value, args []app.Value) any {
 		w.key(ctx, args[0])
@@ -170,7 +177,7 @@ func (w *workshop) Render() app.UI {
 	for i := range pack.Farms {
 		farms[i] = strconv.Itoa(i+1) + ". " + pack.Farms[i].Title
 	}
-	return box("room",
+	return box("room", app.Raw(filmPatterns),
 		app.Header().Class("room-top").Body(
 			app.H1().Class("for-readers").Text("Film & Furrow in a workshop"),
 			picker("room-farm", "Farm", farms, w.farm, w.meet),
@@ -196,19 +203,29 @@ func (w *workshop) scene(f *pack.Farm) []app.UI {
 	var doing []app.UI
 	class, bed := "room-answer", "<div></div>"
 	switch {
+	case w.step == stepMeet:
+		head, doing, help = f.Title, w.field(), "An invented farm with invented weather."
 	case w.s.digging:
 		text = "Working out the soil’s warmth of this farm …"
-	case w.step == stepMeet:
-		head, text, help = f.Title, w.field(), "An invented farm with invented weather."
 	case w.step == stepGuess:
-		head, text, doing = roomQuestions[w.q], "Show of hands. Type the counts, or go on.", w.ballots()
+		all, _ := w.hands()
+		head, text = roomQuestions[w.q], "Show of hands: tap for each, hold for ten."
+		doing = []app.UI{w.ballots(false)}
+		if all > 0 {
+			text = unit.Count(all, "hand", "hands").In(w.s.system) + ". Tap for each, hold for ten."
+			doing = append(doing, press("room-less", "One less", func() { w.tens = false; w.vote(w.last, -1) }))
+		}
 	case w.step == stepAnswer:
-		head, big, text, doing = roomQuestions[w.q], w.says(w.told)+".", mainReason(a.Choice(w.q), w.s.system), w.bars()
+		head, big, text, doing = roomQuestions[w.q], w.says(w.told)+".", mainReason(a.Choice(w.q), w.s.system), nil
 		if w.q == question.Verdict {
 			text = "Nothing speaks against it."
 			if len(a.Gates) > 0 {
 				text = a.Gates[0].Reason.In(w.s.system)
 			}
+		}
+		if all, _ := w.hands(); all > 0 {
+			sum = strconv.Itoa(w.votes[w.told]) + " of " + strconv.Itoa(all) + " of you said so."
+			doing = []app.UI{w.ballots(true)}
 		}
 	case w.step == stepBed:
 		head, bed = "The bed we would make", `<div class="room-bed">`+bedSVG(a, w.s.system, false)+`</div>`
@@ -250,52 +267,15 @@ func (w *workshop) scene(f *pack.Farm) []app.UI {
 		app.Div().Class("room-doing room-step-" + strconv.Itoa(min(w.step, stepFactors))).Body(doing...), para("help", help)}
 }
 
-// entry says the farm in a few sentences, as the page asks it.
-func (w *workshop) field() string {
-	text := ""
-	for _, part := range [...][2]string{{"They want to ", "method"}, {" ", "crop"}, {" on ", "plant_on"}, {", in ", "soil.texture"}, {" that drains ", "soil.drainage"},
-		{". Weeds: ", "weeds.pressure"}, {"; nutsedge: ", "weeds.nutsedge"}, {"; virus-carrying insects: ", "weeds.insect_pressure"}, {"; stones: ", "soil.stones"}, {"; water: ", "water.source"}, {", ", "water.flow_l_h"}} {
-		in := field.InputByName(part[1])
-		v, _ := in.Get(&w.s.c)
-		text += part[0] + said(in, v, w.s.system)
-	}
-	return text + "."
-}
-
-// ballots are the counts of hands, one for each answer.
-func (w *workshop) ballots() []app.UI {
-	list := make([]app.UI, w.q.Options())
-	for i := range list {
-		o, id := question.Option(i), "vote-"+strconv.Itoa(i)
-		shown := ""
-		if n := w.votes[o]; n > 0 {
-			shown = strconv.Itoa(n)
-		}
-		list[i] = app.Label().For(id).Body(
-			app.Input().ID(id).Type("text").Attr("inputmode", "numeric").Value(shown).OnInput(func(ctx app.Context, _ app.Event) {
-				n, _ := strconv.Atoi(ctx.JSSrc().Get("value").String())
-				w.votes[o] = max(0, n)
-			}, w.q, w.farm, i),
-			plain(w.says(o)))
-	}
-	return list
-}
-
-// bars show how the room guessed, where anybody did.
-func (w *workshop) bars() []app.UI {
-	all := 0
-	for _, n := range w.votes {
-		all += n
-	}
+// field tells the farm, a tile for each thing that the page asks.
+func (w *workshop) field() []app.UI {
 	t := &svg{}
-	for o := range question.Option(w.q.Options()) {
-		if n := w.votes[o]; n > 0 {
-			text := escape(w.says(o) + ": " + strconv.Itoa(n))
-			if o == w.told {
-				text += " ✓"
-			}
-			t.raw(`<p>`, text, `<progress max="`, strconv.Itoa(all), `" value="`, strconv.Itoa(n), `" aria-label="`, text, `"></progress></p>`)
-		}
+	t.raw(`<ul class="room-facts">`)
+	for _, name := range [...]string{"crop", "plant_on", "soil.texture", "soil.drainage", "weeds.pressure", "weeds.nutsedge", "weeds.insect_pressure", "soil.stones", "water.flow_l_h"} {
+		in := field.InputByName(name)
+		v, _ := in.Get(&w.s.c)
+		t.raw(`<li><b>`, escape(unit.Capital(said(in, v, w.s.system))), `</b> `, escape(in.Label), `</li>`)
 	}
-	return []app.UI{app.Raw(`<div>` + t.b.String() + `</div>`)}
+	t.raw(`</ul>`)
+	return []app.UI{app.Raw(t.b.String())}
 }

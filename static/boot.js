@@ -39,6 +39,7 @@
   // keep the program from starting. page.said hears how many bytes have come.
   const page = window.filmfurrow;
   page.said = () => {};
+  page.got = 0;
   page.take = async (address, options) => {
     page.got = 0;
     const reply = await fetch(address, options).catch(() => ({ status: 0 }));
@@ -52,8 +53,8 @@
     const source = new Response(reply.body.pipeThrough(counter), { headers: { "Content-Type": "application/wasm" } });
     return WebAssembly.compileStreaming ? WebAssembly.compileStreaming(source) : WebAssembly.compile(await source.arrayBuffer());
   };
-  // It is asked for as soon as the page's own text is there: start.js runs
-  // when all has been read, laid out and painted, seconds later on a slow device.
+  // It is asked for as soon as the page's own text has been painted, which it would
+  // slow down; start.js may run seconds later on a slow device.
   // Search engines read the text; "?wasm=false" shows a reader the text alone.
   page.textOnly = /bot|crawler|spider|crawling/i.test(navigator.userAgent) || new URLSearchParams(location.search).get("wasm") === "false";
   // A browser is new enough if it runs a module that uses what ours does (counts cut
@@ -64,7 +65,11 @@
     page.able = "pipeThrough" in ReadableStream.prototype && typeof TransformStream === "function";
   } catch { /* old.js says so */ }
   if (!page.textOnly && page.able) {
-    page.program = page.take(document.currentScript.dataset.program);
+    const address = document.currentScript.dataset.program;
+    page.program = new Promise((painted) => {
+      requestAnimationFrame(() => setTimeout(painted));
+      setTimeout(painted, document.hidden ? 0 : 1000); // a tab in the background paints nothing
+    }).then(() => page.take(address));
     page.program.catch(() => { /* said where it is waited for */ });
   }
 

@@ -128,18 +128,28 @@ func TestTheWorkshop(t *testing.T) {
 					p.Screenshot(fmt.Sprintf("workshop-%d-meet", size[0]))
 				}
 				p.Press([]string{"Space", "PageDown", "ArrowRight"}[i%3])
-				p.Wait("the ballots", `document.querySelectorAll(".room-step-1 input").length > 1`)
+				p.Wait("the ballots", `document.querySelectorAll("button.ballot").length > 1`)
 				fits(t, p, f.ID+" guess")
 				if i == 1 {
-					p.Type("#vote-0", "7")
-					p.Type("#vote-2", "12")
+					for range 3 {
+						p.Click("#vote-0")
+					}
+					p.Do(`(() => { const b = document.querySelector("#vote-2"); b.dispatchEvent(new MouseEvent("mousedown", { bubbles: true })); setTimeout(() => { b.dispatchEvent(new MouseEvent("mouseup", { bubbles: true })); b.click(); }, 900); })()`)
+					p.WaitText(".room-text", "13 hands")
+					p.Wait("the hold to end", `document.querySelector("#vote-2").getAttribute("aria-label").endsWith(": 10")`)
+					p.Click("#room-less")
+					p.WaitText(".room-text", "12 hands")
+					p.Press("PageUp")
+					p.Press("PageDown")
+					p.WaitText(".room-text", "12 hands")
 					p.Screenshot(fmt.Sprintf("workshop-%d-guess", size[0]))
 				}
 				p.Press("PageDown")
 				p.Wait("the answer", `document.querySelector("#room-answer")?.textContent > ""`)
 				fits(t, p, f.ID+" answer")
 				if i == 1 {
-					assert.Equal(t, 2, browsertest.Eval[int](p, `document.querySelectorAll(".room-doing progress").length`))
+					assert.Equal(t, []string{"Black: 3", "White: 9"}, browsertest.Eval[[]string](p, `[...document.querySelectorAll(".ballot span")].map((e) => e.textContent).filter((text) => text.includes(":"))`))
+					assert.Contains(t, p.Text(".room-sum"), "3 of 12 of you said so")
 					p.Screenshot(fmt.Sprintf("workshop-%d-answer", size[0]))
 				}
 				answer := p.Text("#room-answer")
@@ -198,7 +208,7 @@ func TestTheWorkshop(t *testing.T) {
 			}
 			for q := range 7 { // every question of a farm may be asked
 				p.Choose("#room-question", strconv.Itoa(q))
-				p.Wait("the ballots", `document.querySelectorAll(".room-step-1 input").length > 1`)
+				p.Wait("the ballots", `document.querySelectorAll("button.ballot").length > 1`)
 				fits(t, p, fmt.Sprintf("question %d", q))
 			}
 			p.Screenshot(fmt.Sprintf("workshop-%d-question", size[0]))

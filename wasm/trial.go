@@ -214,7 +214,7 @@ func readTally(w io.Writer, name string) error {
 	for i, name := range ways {
 		line("  %-20s %.4g", name, a.Means[i])
 	}
-	line("\nRandomised complete blocks, analysis of variance:")
+	line("\nRandomized complete blocks, analysis of variance:")
 	line("  %-8s %4s %14s %10s %8s", "", "df", "sum of squares", "F", "chance")
 	line("  %-8s %4.0f %14.6g %10.4g %8.4f", "blocks", a.FreeBlock, a.SumBlock, a.FBlock, a.ChanceBlock)
 	line("  %-8s %4.0f %14.6g %10.4g %8.4f", "ways", a.FreeWay, a.SumWay, a.F, a.Chance)

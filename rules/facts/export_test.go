@@ -8,10 +8,10 @@ import (
 )
 
 // SodYear is the year of open ground alone, with turf on it as on weather
-// stations: the page's own path from monthly normals, without films.
-func SodYear(n weather.Normals) *SoilYear {
+// stations: the page's own path from monthly normals and rain, without films.
+func SodYear(n weather.Normals, rain unit.Optional[[12]float64]) *SoilYear {
 	in := heat.Usual(n, HeatSoil(table.SoilByID(usualLoam)), 0, 1)
-	in.Sod = true
+	in.Sod, in.Rain = true, rain
 	w, err := newSoilYearWork(SoilKey{in}, nil)
 	if err != nil {
 		panic(err)

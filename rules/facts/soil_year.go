@@ -55,6 +55,7 @@ const (
 func KeyOfFilled(c *field.Case) SoilKey {
 	soil := table.SoilByID(c.Soil.Texture)
 	in := heat.Usual(c.Place.Normals(), HeatSoil(soil), 0, 1)
+	in.Rain = c.Place.RainNormals()
 	in.BedHeight, in.BedTop = groundBed, min(max(c.Field.BedTop.Value, 0.3), 2)
 	in.Lie = heat.Embossed
 	switch c.Soil.Wetness {

@@ -72,8 +72,8 @@ func yes(b bool) float64 {
 
 // take adds a station: what was measured there against the year that the page
 // would draw from the normals.
-func (y *tally) take(s *soil.Station, n *weather.Normals) {
-	g := facts.SodYear(*n)
+func (y *tally) take(s *soil.Station, n *weather.Normals, rain unit.Optional[[12]float64]) {
+	g := facts.SodYear(*n, rain)
 	y.stations++
 	for depth := range heat.Depths {
 		var ours, theirs, low, high [12]miss
@@ -166,24 +166,33 @@ func appendSigned(v float64) []byte {
 // The constants were fitted on 40 of them from 2020's own monthly means; all bars
 // are for the other 20.
 func TestWhatThePageClaims(t *testing.T) {
-	climates := []struct {
+	type rain = unit.Optional[[12]float64]
+	own := func(s *soil.Station) rain { return s.Rain2020 }
+	normal := func(s *soil.Station) rain { return s.RainNormal }
+	none := func(*soil.Station) rain { return rain{} }
+	climates := [...]struct {
 		name string
 		of   func(*soil.Station) *weather.Normals
+		rain func(*soil.Station) rain
 	}{
-		{"2020's own months", func(s *soil.Station) *weather.Normals { return &s.Of2020 }},
-		{"normals 1981–2010", func(s *soil.Station) *weather.Normals { return &s.Old }},
-		{"normals 1991–2020", func(s *soil.Station) *weather.Normals { return &s.New }},
+		{"2020's months", func(s *soil.Station) *weather.Normals { return &s.Of2020 }, own},
+		{"normals 1981–2010", func(s *soil.Station) *weather.Normals { return &s.Old }, normal},
+		{"normals 1991–2020", func(s *soil.Station) *weather.Normals { return &s.New }, normal},
+		{"2020's months, no rain", func(s *soil.Station) *weather.Normals { return &s.Of2020 }, none},
+		{"normals 1981–2010, no rain", func(s *soil.Station) *weather.Normals { return &s.Old }, none},
+		{"normals 1991–2020, no rain", func(s *soil.Station) *weather.Normals { return &s.New }, none},
 	}
-	var unseen, seen, east [3]tally
+	const noRain = 3 // the first of those to whom no rain is told
+	var unseen, seen, east [len(climates)]tally
 	for i, s := range soil.Stations() {
 		for k, c := range climates {
 			if soil.Fitted(i) {
-				seen[k].take(s, c.of(s))
+				seen[k].take(s, c.of(s), c.rain(s))
 				continue
 			}
-			unseen[k].take(s, c.of(s))
+			unseen[k].take(s, c.of(s), c.rain(s))
 			if s.East {
-				east[k].take(s, c.of(s))
+				east[k].take(s, c.of(s), c.rain(s))
 			}
 		}
 	}
@@ -194,25 +203,24 @@ func TestWhatThePageClaims(t *testing.T) {
 	}
 	page, err := os.ReadFile("../model/heat/VALIDATION.md")
 	require.NoError(t, err)
-	for _, row := range []struct {
-		name string
-		y    *tally
-	}{
-		{"2020's months | 40 fitted", &seen[0]}, {"2020's months | 20", &unseen[0]}, {"the same, east of 97° W | 9", &east[0]},
-		{"normals 1981–2010 | 20", &unseen[1]}, {"the same, east of 97° W | 9", &east[1]}, {"normals 1991–2020 | 20", &unseen[2]}, {"the same, east of 97° W | 9", &east[2]},
-	} {
-		days, wave := &row.y.days, &row.y.wave
-		assert.Contains(t, string(page), fmt.Sprintf("| %s | %.2f | %.2f | %.2f | %.2f |", row.name, days[0].rms(), days[1].rms(), wave[0].rms(), wave[1].rms()), "VALIDATION.md")
-	}
-	for k, name := range []string{"2020's months", "normals 1981–2010", "normals 1991–2020"} {
+	for k, c := range climates {
+		for _, row := range []struct {
+			stations string
+			y        *tally
+		}{{"40 fitted", &seen[k]}, {"20", &unseen[k]}, {"9 of them, east of 97° W", &east[k]}} {
+			days, wave := &row.y.days, &row.y.wave
+			assert.Contains(t, string(page), fmt.Sprintf("| %s | %s | %.2f | %.2f | %.2f | %.2f |", c.name, row.stations, days[0].rms(), days[1].rms(), wave[0].rms(), wave[1].rms()), "VALIDATION.md")
+		}
 		y := &unseen[k]
-		row := fmt.Sprintf("| %s | %+.1f / %+.1f | %.2f / %.2f | %.0f / %.0f %% | %.0f %% |", name, y.days[0].bias(), y.days[1].bias(), y.months[0].rms(), y.months[1].rms(),
+		row := fmt.Sprintf("| %s | %+.1f / %+.1f | %.2f / %.2f | %.0f / %.0f %% | %.0f %% |", c.name, y.days[0].bias(), y.days[1].bias(), y.months[0].rms(), y.months[1].rms(),
 			100*y.inBand[0].bias(), 100*y.inBand[1].bias(), 100*y.dates.bias())
 		assert.Contains(t, string(page), strings.ReplaceAll(row, "-", "−"), "VALIDATION.md")
 	}
 	for d := range heat.Depths {
 		assert.InDelta(t, unseen[0].months[d].rms(), heat.ModelError[d], 0.005, "heat.ModelError is this measurement")
+		assert.InDelta(t, unseen[noRain].months[d].rms(), heat.ErrorWithoutRain[d], 0.005, "heat.ErrorWithoutRain is this measurement")
 		assert.InDelta(t, 0, unseen[0].days[d].bias(), 0.3, "bias")
+		assert.InDelta(t, 0, unseen[noRain].days[d].bias(), 0.3, "bias")
 		assert.InDelta(t, unseen[2].days[d].rms(), heat.FromNormals.Days[d], 0.051, "what the page says")
 		assert.InDelta(t, unseen[2].months[d].rms(), heat.FromNormals.Months[d], 0.051, "what the page says")
 		assert.InDelta(t, unseen[2].wave[d].rms(), heat.FromNormals.Wave[d], 0.051, "what the page says")
@@ -244,7 +252,7 @@ func TestTheSpreadOfSoilDays(t *testing.T) {
 		if !soil.Fitted(i) {
 			continue
 		}
-		g := facts.SodYear(s.Of2020)
+		g := facts.SodYear(s.Of2020, s.Rain2020)
 		year, err := weather.NewYear(s.Of2020)
 		require.NoError(t, err)
 		for depth := range heat.Depths {

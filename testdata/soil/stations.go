@@ -32,6 +32,9 @@ type Station struct {
 	// Monthly climates of the place: the means of 2020 itself, and the normals of
 	// 1981–2010 and 1991–2020 of the station of the normals that stands beside it.
 	Of2020, Old, New weather.Normals
+	// Rain of the months, mm: that of 2020, and the normal of 1981–2010; not all stations
+	// have them.
+	Rain2020, RainNormal unit.Optional[[12]float64]
 }
 
 // Fitted tells whether the model's constants were fitted on a station: two of
@@ -73,6 +76,10 @@ func Stations() (all []*Station) {
 			}
 			normals = []*weather.Normals{&s.Old, &s.New}
 		case 24:
+			if len(normals) == 0 {
+				s.rain(fields)
+				continue
+			}
 			for m := range 12 {
 				normals[0].Minimum[m] = unit.FromFahrenheit(number(fields[m]) / 10)
 				normals[0].Maximum[m] = unit.FromFahrenheit(number(fields[12+m]) / 10)
@@ -90,6 +97,20 @@ func Stations() (all []*Station) {
 		bridge(&s.Maximum)
 	}
 	return all
+}
+
+// rain reads the months' rain: of 2020 in tenths of mm, of the normals in hundredths of
+// an inch.
+func (s *Station) rain(fields []string) {
+	for k, rain := range [...]*unit.Optional[[12]float64]{&s.Rain2020, &s.RainNormal} {
+		if fields[12*k] == "" {
+			continue
+		}
+		rain.Given = true
+		for m := range 12 {
+			rain.Value[m] = number(fields[12*k+m]) * [...]float64{0.1, 0.254}[k]
+		}
+	}
 }
 
 func number(text string) float64 {

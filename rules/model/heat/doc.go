@@ -25,9 +25,10 @@
 //     held in random climates, and its sign in the real weather of 60 stations
 //     (property_test.go, heat_test.go, published_test.go).
 //
-// What it leaves out: rain and snow as weather, irrigation's heat, wind flapping
-// the film, slope and row direction, one water content all season. The band of
-// [Season.Band] is there for that.
+// What it leaves out: rain and snow as weather (a month's rain is in the account of the
+// ground's water that open ground evaporates from, account.go), irrigation's heat, wind
+// flapping the film, slope and row direction, one water content of a bed all season. The
+// band of [Season.Band] is there for that.
 //
 // All is deterministic. Results are rounded to 0.01 K, film surfaces to 0.1 K, so
 // that native and WebAssembly builds agree although their exponentials differ in

@@ -13,6 +13,10 @@ func (r *Runner) finish() {
 	// The means of thirty days scatter more than the sixty of a season's margin.
 	const month = math.Sqrt2
 	s := &r.season
+	missed := &ModelError
+	if !r.in.Rain.Given {
+		missed = &ErrorWithoutRain
+	}
 	for d := range Depths {
 		factor := bedFactor(float64(r.in.BedTop), d) / bedFactor(referenceTop, d)
 		open := &r.pure[Bare][d]
@@ -28,7 +32,7 @@ func (r *Runner) finish() {
 		air := float64(r.year.SpreadMinimum[index]+r.year.SpreadMaximum[index]) / 2
 		for d := range Depths {
 			s.Spread[d][day] = unit.CelsiusDegrees(round(SpreadShare[d] * air))
-			s.Margin[d][day] = unit.CelsiusDegrees(round(bandReach * math.Hypot(ModelError[d], month/oneInTen*float64(r.year.SeasonMargin(index)))))
+			s.Margin[d][day] = unit.CelsiusDegrees(round(bandReach * math.Hypot(missed[d], month/oneInTen*float64(r.year.SeasonMargin(index)))))
 		}
 	}
 	r.probe()

@@ -40,10 +40,11 @@ const (
 // caller can keep the last Season by its Input. Make it with sensible values
 // from [Usual].
 type Input struct {
-	Normals   weather.Normals      // of the field; see weather.Normals.AtHeight
-	Season    weather.Season       // usual, cool or warm year
-	SunFactor float64              // kRs of FAO-56 equation 50: 0.16 inland, 0.19 coast; 0.10–0.25
-	Wind      unit.MetresPerSecond // mean at 2 m, 0.3–10
+	Normals   weather.Normals            // of the field; see weather.Normals.AtHeight
+	Season    weather.Season             // usual, cool or warm year
+	Rain      unit.Optional[[12]float64] // mm a month, 0–3,000, January first; where not known the range of temperature stands in
+	SunFactor float64                    // kRs of FAO-56 equation 50: 0.16 inland, 0.19 coast; 0.10–0.25
+	Wind      unit.MetresPerSecond       // mean at 2 m, 0.3–10
 
 	Start unit.Date // first day of the season shown
 	Days  unit.Days // 1 to MaxDays
@@ -96,6 +97,13 @@ func (in *Input) Check() error {
 	}
 	if err := in.Soil.Check(); err != nil {
 		return err
+	}
+	if in.Rain.Given {
+		for _, mm := range in.Rain.Value {
+			if err := within("rain of a month", mm, 0, 3000, "mm", "give the whole month's rain"); err != nil {
+				return err
+			}
+		}
 	}
 	for _, r := range [...]struct {
 		field     string

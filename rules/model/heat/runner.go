@@ -30,6 +30,9 @@ type Runner struct {
 	wetness float64
 	// turfShare is the share of the supply that turf at this place gives off.
 	turfShare float64
+	account   *account                   // nil where the rain is not known
+	snow      float64                    // the share of cold that it keeps off
+	roughness *[weather.YearDays]float64 // of what grows through the year; nil where it is one figure
 	// The open ground's skin: its resistance to evaporation in s/m, and what it
 	// gave off in the day, mm.
 	resistance, evaporated float64
@@ -79,12 +82,16 @@ func newRunner(in Input, covers *Covers, how how) (*Runner, error) {
 		covers = &Covers{}
 	}
 	r := &Runner{in: in, nature: how.nature, covers: covers, resistance: 200, year: year.In(in.Season), steps: how.steps, first: -spinUp, keepAt: -spinUp - 1}
+	if in.Rain.Given {
+		r.account = newAccount(&r.year, in.Normals.Latitude, &in.Rain.Value)
+	}
 	bed, below := in.layers()
 	r.place = site{in.Normals.Latitude, in.Normals.Height, in.SunFactor, float64(in.Wind), r.nature.roughness}
 	r.albedo, r.wetness = skin(&in)
+	r.snow = r.nature.snowShare
 	boundary := float64(in.BedHeight)
 	if in.Sod {
-		bed, below, boundary = r.turf()
+		bed, below, boundary = r.sod()
 	}
 	r.ground = newGrid(how.depths, bed, below, boundary, 86400/float64(r.steps), how.theta)
 	all := 1 + len(covers.list)
@@ -213,30 +220,40 @@ func (r *Runner) airDay(date unit.Date) airDay {
 	before, after := (i+weather.YearDays-1)%weather.YearDays, (i+1)%weather.YearDays
 	low, high := float64(y.Minimum[i]), float64(y.Maximum[i])
 	// Snow and litter keep the ground from feeling all of the frost.
-	mild := r.nature.snowShare * math.Max(0, -(low+high)/2)
+	mild := r.snow * math.Max(0, -(low+high)/2)
 	a := airDay{low + mild, high + mild, float64(y.Maximum[before]) + mild, float64(y.Minimum[after]) + mild, i + 1, 0, r.in.Canopy.shade(date)}
 	a.drier = dewBelow(r.nature.dryness(low, high))
 	return a
 }
 
-// supply is what the open ground can evaporate on a day, mm: less in a dry
-// climate (by half the dryness of the range, since the grower has told how moist
-// the bed is: a judgement), and only from the part that no leaf covers (FAO-56
-// equation 75 limits evaporation to the exposed share in the same way). Turf gives
-// off what its climate lets it.
+// supply is what the open ground can evaporate on a day, mm. Turf gives off what its
+// climate lets it, and no more than the account of its water draws where the rain is
+// known. Of a bed the grower has told how moist it is, so there half the dryness of the
+// climate counts, in logarithms, that of the daily range as that of the account: a
+// judgement. It comes only from the part that no leaf covers (FAO-56 equation 75 limits
+// evaporation to the exposed share in the same way).
 func (r *Runner) supply(a *airDay) float64 {
-	s := r.nature.supply * (1 - a.shade)
+	s := r.nature.supply
 	if r.in.Sod {
-		return math.Max(leastSupply, s*r.turfShare)
+		s *= r.turfShare
+	} else {
+		s *= math.Exp(-math.Max(0, r.nature.dryness(a.minimum, a.maximum)/2))
 	}
-	switch r.in.Moisture {
-	case Dry:
+	if r.account != nil {
+		most := math.Min(s, r.account.drawn[a.dayOfYear-1])
+		if !r.in.Sod {
+			most = math.Sqrt(s * most)
+		}
+		s = most
+	}
+	switch {
+	case r.in.Sod:
+	case r.in.Moisture == Dry:
 		s *= 0.35
-	case Wet:
+	case r.in.Moisture == Wet:
 		s *= 2
 	}
-	drier := math.Max(0, r.nature.dryness(a.minimum, a.maximum)/2)
-	return math.Max(leastSupply, s*math.Exp(-drier))
+	return math.Max(leastSupply, s*(1-a.shade))
 }
 
 // leastSupply, mm a day, is what the driest ground still gives off.
@@ -256,6 +273,9 @@ func (r *Runner) runDay() {
 	date := r.in.Start.Plus(unit.Days(r.day))
 	air := r.airDay(date)
 	hours := r.hours[:r.steps]
+	if r.roughness != nil {
+		r.place.roughness = r.roughness[air.dayOfYear-1]
+	}
 	r.place.day(&air, hours)
 	r.open = bare{albedo: r.albedo, resistance: r.resistance}
 	covered := r.day >= 0 && date >= r.in.Laid

@@ -57,6 +57,16 @@ func DateOf(year, index int) unit.Date {
 	return unit.On(year, m+1, index-firstDay[m]+1)
 }
 
+// Evenly spreads monthly sums over the days of their months.
+func Evenly(sums *[12]float64) (days [YearDays]float64) {
+	for m, sum := range sums {
+		for d := firstDay[m]; d < firstDay[m+1]; d++ {
+			days[d] = sum / float64(daysInMonth[m])
+		}
+	}
+	return days
+}
+
 func monthOf(index int) int {
 	m := 0
 	for index >= firstDay[m+1] {
