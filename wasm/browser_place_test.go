@@ -134,7 +134,6 @@ func TestAClosedTabLosesNothing(t *testing.T) {
 // slower: the median of ten words, each the best of four, since other work of the machine
 // only ever adds.
 func TestAPlaceIsFoundAsOneTypes(t *testing.T) {
-	t.Parallel()
 	long.Test(t)
 	b := browsertest.Open(t)
 	p := b.Page(820, "/")

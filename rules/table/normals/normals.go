@@ -62,6 +62,7 @@ func (s *Station) Label() string { return s.Name + ", " + s.State }
 type Table struct {
 	text    string
 	begins  []uint32
+	upper   string       // of the text, once it is searched
 	beside  string       // what else is known of its stations
 	Soils   series.Table // that a case may name beside its place; empty where they are looked up apart
 	Partial bool         // stations of other countries are yet to be joined: it does not know which is nearest
@@ -124,14 +125,14 @@ func (t *Table) Join(other *Table) *Table {
 
 func rowOf(line string) string { return strings.TrimRight(line, "\r\n") }
 
-func (t *Table) row(i int) string {
-	line, _, _ := strings.Cut(t.text[t.begins[i]:], "\n")
+func (t *Table) row(at uint32) string {
+	line, _, _ := strings.Cut(t.text[at:], "\n")
 	return rowOf(line)
 }
 
-// station reads a row, which was checked, and what stands beside it.
-func (t *Table) station(i int) *Station {
-	row := t.row(i)
+// station reads the row at a place of the text, which was checked, and what stands beside it.
+func (t *Table) station(at uint32) *Station {
+	row := t.row(at)
 	id, _, _ := strings.Cut(row, ",")
 	if _, after, found := strings.Cut(t.beside, "\n"+id+","); found {
 		cells, _, _ := strings.Cut(after, "\n")
@@ -139,13 +140,6 @@ func (t *Table) station(i int) *Station {
 	}
 	s, _ := parseLine(row)
 	return &s
-}
-
-// names reads what a station is found by.
-func (t *Table) names(i int) (name, state, zip, postOffice string) {
-	var cell [5]string
-	cut(t.text[t.begins[i]:], cell[:]) // where the row ends is not asked: that would be half of the time
-	return cell[1], cell[2], cell[3], cell[4]
 }
 
 // farthest, hottest and wettest bound what a row may hold, since the row that a device
@@ -301,16 +295,16 @@ func (s *Station) readWorld(cells string) error {
 func (t *Table) All() []Station {
 	list := make([]Station, len(t.begins))
 	for i := range list {
-		list[i] = *t.station(i)
+		list[i] = *t.station(t.begins[i])
 	}
 	return list
 }
 
 // ByID finds a station, or nil.
 func (t *Table) ByID(id string) *Station {
-	for i, at := range t.begins {
+	for _, at := range t.begins {
 		if rest, found := strings.CutPrefix(t.text[at:], id); found && strings.HasPrefix(rest, ",") {
-			return t.station(i)
+			return t.station(at)
 		}
 	}
 	return nil
@@ -346,7 +340,7 @@ func (t *Table) Nearest(latitude, longitude unit.Degrees, height unit.Optional[u
 	if best < 0 {
 		return nil, 0
 	}
-	return t.station(best), unit.Metres(least)
+	return t.station(t.begins[best]), unit.Metres(least)
 }
 
 // haversine is the great-circle distance on a sphere of 6,371 km.
@@ -367,25 +361,60 @@ func (t *Table) Find(typed string, limit int) []*Station {
 	if len(words) == 0 {
 		return nil
 	}
-	var first, second []int
-	for i := range t.begins {
-		name, state, zip, postOffice := t.names(i)
-		switch {
-		case zip != "" && zip == words[0]:
-			first = append(first, i)
-		case matches(words, name, state, zip, postOffice):
-			second = append(second, i)
-		}
-		if len(first) >= limit {
-			break
-		}
+	if t.upper == "" {
+		t.upper = capitals(t.text)
 	}
+	var first, second []uint32
+	scan(t.upper, words[0], func(start, end int) bool {
+		var cell [5]string
+		if cut(t.text[start:end], cell[:]); t.text[start] == '#' {
+			return true
+		}
+		switch name, state, zip, postOffice := cell[1], cell[2], cell[3], cell[4]; {
+		case zip != "" && zip == words[0]:
+			first = append(first, uint32(start))
+		case matches(words, name, state, zip, postOffice):
+			second = append(second, uint32(start))
+		}
+		return len(first) < limit && (len(second) < limit || words[0][0] <= '9')
+	})
 	first = append(first, second...)
 	list := make([]*Station, min(len(first), limit))
 	for k := range list {
 		list[k] = t.station(first[k])
 	}
 	return list
+}
+
+// capitals are a text's plain letters as capitals: as long as the text, so that places in
+// the one are places in the other.
+func capitals(text string) string {
+	upper := []byte(text)
+	for i, c := range upper {
+		if 'a' <= c && c <= 'z' {
+			upper[i] = c - 'a' + 'A'
+		}
+	}
+	return string(upper)
+}
+
+// scan goes through the rows that a word stands in, for as long as it is told to.
+func scan(upper, word string, row func(start, end int) bool) {
+	for at := 0; ; {
+		next := strings.Index(upper[at:], word)
+		if next < 0 {
+			return
+		}
+		start := strings.LastIndexByte(upper[:at+next], '\n') + 1
+		end := len(upper)
+		if length := strings.IndexByte(upper[start:], '\n'); length >= 0 {
+			end = start + length
+		}
+		if !row(start, end) {
+			return
+		}
+		at = end
+	}
 }
 
 func matches(words []string, name, state, zip, postOffice string) bool {

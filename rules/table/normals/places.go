@@ -20,13 +20,7 @@ type Places struct{ text, upper string }
 
 // NewPlaces takes the table's text. Rows are read when they are found.
 func NewPlaces(text string) Places {
-	upper := []byte(text)
-	for i, c := range upper { // as long as the text, so that places in the one are places in the other
-		if 'a' <= c && c <= 'z' {
-			upper[i] = c - 'a' + 'A'
-		}
-	}
-	return Places{text, string(upper)}
+	return Places{text, capitals(text)}
 }
 
 // plain are letters that people type, each before the one that stands for it in the
@@ -55,22 +49,12 @@ func (p *Places) Find(typed string, limit int) (list []Spot) {
 	if len(words) == 0 || len(words[0]) < 2 || words[0][0] <= '9' && len(words[0]) != 5 {
 		return nil
 	}
-	for at := 0; len(list) < limit; {
-		next := strings.Index(p.upper[at:], words[0])
-		if next < 0 {
-			break
-		}
-		start := strings.LastIndexByte(p.upper[:at+next], '\n') + 1
-		length := strings.IndexByte(p.upper[start:], '\n')
-		if length < 0 {
-			break
-		}
-		at = start + length
+	scan(p.upper, words[0], func(start, end int) bool {
 		var upper, cell [6]string
-		if _, ok := cut(p.upper[start:at], upper[:]); !ok || upper[0][0] == '#' || !matches(words[:1], upper[0], "", "", "") || !matches(words, upper[0], upper[3], "", upper[2]) {
-			continue
+		if _, ok := cut(p.upper[start:end], upper[:]); !ok || upper[0][0] == '#' || !matches(words[:1], upper[0], "", "", "") || !matches(words, upper[0], upper[3], "", upper[2]) {
+			return true
 		}
-		cut(p.text[start:at], cell[:])
+		cut(p.text[start:end], cell[:])
 		name := cell[0]
 		if cell[1] != "" {
 			name = cell[1]
@@ -82,7 +66,8 @@ func (p *Places) Find(typed string, limit int) (list []Spot) {
 			s.Name = name + ", " + cell[3]
 			list = append(list, s)
 		}
-	}
+		return len(list) < limit
+	})
 	return list
 }
 
