@@ -29,6 +29,10 @@ const (
 // turns is how many years an account runs until it forgets its start.
 const turns = 3
 
+// met is the share of the air's demand that a ground can meet which holds so much of what it
+// can hold, of which a share is ready: FAO-56 equation 84.
+func met(held, all, ready float64) float64 { return min(1, held/(all*(1-ready))) }
+
 func newAccount(y *weather.Year, latitude unit.Degrees, rain *[12]float64) *account {
 	var demand [weather.YearDays]float64
 	for d := range weather.YearDays {
@@ -42,7 +46,7 @@ func newAccount(y *weather.Year, latitude unit.Degrees, rain *[12]float64) *acco
 	held := holds
 	for range turns {
 		for d := range weather.YearDays {
-			a.share[d] = min(1, held/(holds*(1-ready)))
+			a.share[d] = met(held, holds, ready)
 			held = min(holds, held+falls[d])
 			a.drawn[d] = min(held, demand[d]*a.share[d])
 			held -= a.drawn[d]
