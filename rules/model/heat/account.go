@@ -1,6 +1,8 @@
 package heat
 
 import (
+	"math"
+
 	"filmfurrow/rules/model/sky"
 	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/unit"
@@ -26,8 +28,12 @@ const (
 	ready = 0.6
 )
 
-// turns is how many years an account runs until it forgets its start.
-const turns = 3
+// forgotten is how little a year's end may lie from its beginning, mm, for an account to have
+// forgotten how full it began; most is after how many years it is taken as it is.
+const (
+	forgotten = 0.5
+	mostYears = 40
+)
 
 // met is the share of the air's demand that a ground can meet which holds so much of what it
 // can hold, of which a share is ready: FAO-56 equation 84.
@@ -44,12 +50,16 @@ func newAccount(y *weather.Year, latitude unit.Degrees, rain *[12]float64) *acco
 	falls := weather.Evenly(rain)
 	a := &account{}
 	held := holds
-	for range turns {
+	for range mostYears {
+		began := held
 		for d := range weather.YearDays {
 			a.share[d] = met(held, holds, ready)
 			held = min(holds, held+falls[d])
 			a.drawn[d] = min(held, demand[d]*a.share[d])
 			held -= a.drawn[d]
+		}
+		if math.Abs(held-began) < forgotten {
+			break
 		}
 	}
 	return a

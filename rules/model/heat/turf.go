@@ -40,7 +40,7 @@ func (r *Runner) grass() (insulation float64, below layer) {
 	r.roughness = new([weather.YearDays]float64)
 	green, grown, air, wet := 0.0, 0.0, 0.0, 0.0
 	open, more := math.Log(n.open), math.Log(n.grown/n.open)
-	for range turns {
+	for range grassYears {
 		grown, air, wet = 0, 0, 0
 		for d := range weather.YearDays {
 			middle := float64(r.year.Minimum[d]+r.year.Maximum[d]) / 2
@@ -62,6 +62,9 @@ func (r *Runner) grass() (insulation float64, below layer) {
 // Beyond these yearly means of the air, °C, thatch is taken to rot as there: the range
 // of the stations that it was fitted on.
 const coldestSoil, warmestSoil = 0, 22
+
+// grassYears are enough for grass to forget how it began: its lag is of weeks.
+const grassYears = 3
 
 // sodGround is the ground below what grows, by how wet it is: 0 the driest, 1 the
 // moistest.
