@@ -118,7 +118,7 @@ func TestEveryEngineStartsAndAnswers(t *testing.T) {
 			p.Size(820, 1180)
 			r := driven(p, s)
 			r.open("/about")
-			assert.GreaterOrEqual(t, webdriver.Eval[float64](p, `document.querySelector("main a[href$='/']").getBoundingClientRect().height`), 48.0)
+			assert.GreaterOrEqual(t, webdriver.Eval[float64](p, `document.querySelector("main a[href='/']").getBoundingClientRect().height`), 48.0)
 			r.open("/")
 			r.Wait("the program", `window.filmfurrow?.status.start === "ready"`)
 			verdict := r.text(`document.querySelector("#verdict h1").outerHTML`)
