@@ -230,7 +230,9 @@ func TestProperties(t *testing.T) {
 		height := unit.Metres(rapid.Float64Range(-500, 6000).Draw(t, "height"))
 		ra := sky.Extraterrestrial(lat, day)
 		clear := sky.ClearSky(ra, height)
-		if ra < 0 || ra > 48 || clear > ra {
+		// The most of all is that of the pole on the longest day: 118.1 MJ/m², the sun's at
+		// the mean distance, 1.033 nearer, under the sine of 23.4°.
+		if ra < 0 || ra > 48.6 || clear > ra {
 			t.Fatalf("radiation %v, clear %v", ra, clear)
 		}
 		// Same latitude south, half a year on, has nearly the same day.

@@ -80,7 +80,7 @@ func (a Arc) Sin(solarHour float64) float64 {
 }
 
 // Extraterrestrial gives Ra, the sun's energy on a level plane above the
-// atmosphere over a day, 0 to about 45 MJ/m² (FAO-56 equation 21).
+// atmosphere over a day, 0 to 48 MJ/m² (FAO-56 equation 21).
 func Extraterrestrial(latitude unit.Degrees, dayOfYear int) unit.MegajoulesPerSquareMetre {
 	phi, delta := radians(latitude), Declination(dayOfYear)
 	ws := SunsetAngle(latitude, dayOfYear)
