@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"filmfurrow/internal/long"
 	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/facts"
 	"filmfurrow/rules/field"
@@ -282,6 +283,7 @@ func (h *history) holds() {
 // says: nothing typed is lost, and nothing that was not typed is there. Rapid finds the
 // shortest way to a fault; then comes one visit of ten thousand steps.
 func TestAnyWayThroughAFieldLeavesWhatItsAccountSays(t *testing.T) {
+	long.Daily(t)
 	places, err := normals.Embedded()
 	require.NoError(t, err)
 	rapid.Check(t, func(t *rapid.T) {

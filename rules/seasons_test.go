@@ -57,6 +57,7 @@ func settled(t require.TestingT, c field.Case, soil *facts.SoilYear, before *fac
 // Between the first frost of autumn and the last of spring no tender crop gets a plain
 // "lay", whatever day is asked for; nobody waits for a frost that does not come.
 func TestNoTenderCropIsLaidForTheWinter(t *testing.T) {
+	long.Daily(t)
 	places, days := long.Of(5, 50), long.Of(9, 12)
 	if long.All() {
 		days = 1
@@ -101,6 +102,7 @@ func TestNoTenderCropIsLaidForTheWinter(t *testing.T) {
 // first harvest is laid for, even if it grew as fast as in summer; and seed that comes up
 // after the warmest day meets no frost of spring.
 func TestNoTenderCropIsSetTooLateToBePicked(t *testing.T) {
+	long.Daily(t)
 	for _, station := range stations(t, long.Of(4, 30)) {
 		c := caseAt(t, station)
 		soil, err := facts.NewSoilYear(c)

@@ -21,6 +21,7 @@ import (
 // cooler than bare ground is never praised for warmth, nor one that keeps it warmer for
 // cooling.
 func TestNoFilmIsPraisedForWhatItDoesNotDo(t *testing.T) {
+	long.Daily(t)
 	praises := 0
 	for at, station := range stations(t, long.Of(6, 20)) {
 		c := caseAt(t, station)

@@ -17,6 +17,7 @@ import (
 // One thing after another is changed, as somebody types: the advice after another
 // is, to the byte, the advice of one who asks for the first time.
 func TestAdviceAfterAnotherIsTheSame(t *testing.T) {
+	long.Daily(t)
 	all := packCases(t)
 	for _, id := range []string{golden[0], golden[len(golden)/2]}[:long.Of(1, 2)] {
 		c := all[id]

@@ -44,6 +44,7 @@ func frostStations(t *testing.T) (list []normals.Station) {
 // mild the chance of frost changes so slowly with the day that the day says little. What is
 // printed here stands in VALIDATION.md, and the page's limits tell the first row.
 func TestOurFrostAgainstEveryStation(t *testing.T) {
+	long.Daily(t)
 	type tally struct{ n, sum, squares float64 }
 	sums := map[string]*tally{}
 	none := 0
@@ -105,6 +106,7 @@ func frostOf(t *testing.T, p field.StationFrost, n weather.Normals, risk weather
 // days holds whatever the height, the spring and the limit; a frost is the rarer the later
 // the day; and a day of one year in ten brings frost after it in one year of ten.
 func TestThePublishedFrostIsTheField(t *testing.T) {
+	long.Daily(t)
 	exact, n := 0, 0
 	for i, s := range frostStations(t) {
 		p := published(&s)
