@@ -69,6 +69,12 @@ func (w *workshop) OnMount(ctx app.Context) {
 		return nil
 	})
 	app.Window().Get("document").Call("addEventListener", "keydown", w.keys)
+	inRoom(true)
+}
+
+// inRoom keeps the site's own notices off the wall.
+func inRoom(on bool) {
+	app.Window().Get("document").Get("body").Get("classList").Call("toggle", "in-room", on)
 }
 
 func (w *workshop) OnDismount() {
@@ -76,6 +82,7 @@ func (w *workshop) OnDismount() {
 		return
 	}
 	w.s.leave(w)
+	inRoom(false)
 	app.Window().Get("document").Call("removeEventListener", "keydown", w.keys)
 	w.keys.Release()
 }

@@ -134,9 +134,9 @@ func TestTheWorkshop(t *testing.T) {
 					for range 3 {
 						p.Click("#vote-0")
 					}
-					p.Do(`(() => { const b = document.querySelector("#vote-2"); b.dispatchEvent(new MouseEvent("mousedown", { bubbles: true })); setTimeout(() => { b.dispatchEvent(new MouseEvent("mouseup", { bubbles: true })); b.click(); }, 900); })()`)
+					p.Do(`(() => { const b = document.querySelector("#vote-2"); b.dispatchEvent(new MouseEvent("mousedown", { bubbles: true })); setTimeout(() => { b.dispatchEvent(new MouseEvent("mouseup", { bubbles: true })); b.click(); window.letGo = true; }, 900); })()`)
 					p.WaitText(".room-text", "13 hands")
-					p.Wait("the hold to end", `document.querySelector("#vote-2").getAttribute("aria-label").endsWith(": 10")`)
+					p.Wait("the hold to end", `window.letGo === true && document.querySelector("#vote-2").getAttribute("aria-label").endsWith(": 10")`)
 					p.Click("#room-less")
 					p.WaitText(".room-text", "12 hands")
 					p.Press("PageUp")
