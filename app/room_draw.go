@@ -10,7 +10,8 @@ import (
 	"filmfurrow/rules/unit"
 )
 
-// filmsInShort name the films on a wall, in the order of the table.
+// filmsInShort name the films on a wall, in the order of the table; one that is new there
+// has its whole name.
 var filmsInShort = [table.FilmCount]string{"Black", "Clear", "White", "Silver", "Green-brown", "Red", "Blue", "Black, tilled in", "Paper"}
 
 // A ballot is a bed from which its film, or what stands for the answer, is drawn up as
@@ -52,7 +53,7 @@ func ballotSVG(q question.Question, o question.Option, votes, most int, open boo
 // short is an answer in the room's words.
 func (w *workshop) short(o question.Option) string {
 	switch {
-	case w.q == question.Film && o < question.Option(table.FilmCount):
+	case w.q == question.Film && o < question.Option(table.FilmCount) && filmsInShort[o] != "":
 		return filmsInShort[o]
 	case w.q == question.Tape && int(o) < len(table.Tapes):
 		t := &table.Tapes[o]
