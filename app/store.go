@@ -45,6 +45,7 @@ type store struct {
 	texts      map[string]string // of sources, by id: see sourceTexts
 	asking     bool              // for the stations of other countries
 	soils      series.Table      // once somebody names a series
+	noSoil     string            // the series that was sought in it last and is not there
 	askedSoils bool
 	spots      normals.Places
 	thenWorld  func() // what waits for them
@@ -171,9 +172,11 @@ func (s *store) work() {
 // findSoil looks a soil series up, in a table that is fetched for the first of them.
 func (s *store) findSoil() {
 	switch {
-	case s.c.Soil.Series == "":
+	case s.c.Soil.Series == "", s.c.Soil.OfSeries != (field.SeriesSoil{}), s.soils != "" && s.noSoil == s.c.Soil.Series:
 	case s.soils != "":
-		casefile.LocateSoil(&s.c, s.soils)
+		if casefile.LocateSoil(&s.c, s.soils); s.c.Soil.OfSeries == (field.SeriesSoil{}) {
+			s.noSoil = s.c.Soil.Series
+		}
 	case !s.askedSoils:
 		s.askedSoils = true
 		loadTable("series.csv", func(text string) {

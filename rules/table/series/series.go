@@ -21,7 +21,10 @@ func (t Table) Find(name string) (texture, drainage string, ok bool) {
 		return "", "", false
 	}
 	name = strings.ToUpper(name[:1]) + name[1:]
-	_, after, ok := strings.Cut("\n"+string(t), "\n"+name+",")
+	after, ok := strings.CutPrefix(string(t), name+",")
+	if !ok { // not the first row
+		_, after, ok = strings.Cut(string(t), "\n"+name+",")
+	}
 	row, _, _ := strings.Cut(after, "\n")
 	texture, drainage, _ = strings.Cut(row, ",")
 	return texture, drainage, ok
