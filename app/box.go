@@ -109,12 +109,13 @@ func (s *store) boxText(id string) string {
 	if text, ok := s.typed[id]; ok {
 		return text
 	}
-	if id == weekFirst || id == logDay {
+	switch id {
+	case logDay:
 		today, _ := s.today()
-		if id == weekFirst {
-			today = today.Plus(-7)
-		}
 		return today.String()
+	case weekFirst:
+		today, _ := s.today()
+		return today.Plus(-7).String()
 	}
 	pl := &s.c.Place
 	if id == normalsLatitude {

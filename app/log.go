@@ -46,6 +46,8 @@ type logPart struct {
 	used   bool // the fold was written in, and stays open
 	before *plan.SeasonLog
 	name   string // of the field that before belongs to
+	kept   string // the device's list as it was read last
+	fields []casefile.Field
 }
 
 func (p *logPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits|onForm, p.Update) }
@@ -80,15 +82,11 @@ func (p *logPart) Render() app.UI {
 		}
 		asks = append(asks, box("field", app.Label().For(logAmount).Text(label), &textBox{S: s, ID: logAmount, Type: "text", Describe: "log-told", Wrong: len(p.errs) > 0}))
 	}
-	wrong := make([]app.UI, len(p.errs))
-	for i := range p.errs {
-		wrong[i] = item(p.errs[i].Error())
-	}
 	parts := []app.UI{summary("Season log"),
 		helpText("One tap and one figure. It stays on this device, in the field’s file, and in a link only if you say so."),
 		box("taps", taps...), asked("fields", asks...),
 		box("buttons", press("log-take", "Write it down", p.take)),
-		app.Ul().Class("error").ID("log-errors").Role("alert").Body(wrong...),
+		faultList("log-errors", p.errs),
 		app.P().Class("help").ID("log-told").Role("status").Text(p.told)}
 	w := s.workOut()
 	if log, ok := s.advice.Log(&w.plan, &w.list); ok {
@@ -142,11 +140,8 @@ func (p *logPart) take() {
 		}
 		row.Values[e.column] = unit.Known(values[0])
 	}
-	if p.errs = s.advice.CheckSeason(&s.workOut().list, []field.DayRow{row}); len(p.errs) > 0 {
-		return
-	}
-	days := s.c.Days.With([]field.DayRow{row})
-	if p.errs = field.CheckDays(days.Rows(), s.system); len(p.errs) > 0 {
+	days, errs := s.fitDays([]field.DayRow{row})
+	if p.errs = errs; len(errs) > 0 {
 		return
 	}
 	s.touch("the season’s log")
@@ -159,11 +154,14 @@ func (p *logPart) take() {
 
 // earlier offers the other fields of this device that have days.
 func (p *logPart) earlier() (buttons []app.UI) {
-	kept, err := casefile.DecodeFields([]byte(deviceText(fieldsKey)), p.S.places)
-	if err != nil {
-		return nil // the list of fields says what is wrong with it
+	if kept := deviceText(fieldsKey); kept != p.kept {
+		fields, err := casefile.DecodeFields([]byte(kept), p.S.places)
+		if err != nil {
+			return nil // the list of fields says what is wrong with it, or its stations have not come
+		}
+		p.kept, p.fields = kept, fields
 	}
-	for _, f := range kept {
+	for _, f := range p.fields {
 		if f.Case.Days == "" || f.Case.Days == p.S.c.Days {
 			continue
 		}

@@ -118,10 +118,6 @@ func (p *weekPart) form() app.UI {
 	}
 	inside = append(inside, box("field", app.Label().For(weekTension).Text("Tensiometer this morning, centibars"), &textBox{S: s, ID: weekTension, Type: "text", Describe: "week-told"}),
 		area(weekSheet, "Or paste a sheet: names first, such as date high low rain minutes"))
-	wrong := make([]app.UI, len(p.errs))
-	for i := range p.errs {
-		wrong[i] = item(p.errs[i].Error())
-	}
 	rows := s.c.Days.Rows()
 	kept := "No days are written down yet."
 	if n := len(rows); n > 0 {
@@ -132,10 +128,29 @@ func (p *weekPart) form() app.UI {
 		helpText("One figure for each day, in a row or a column: last week’s, and the forecast behind it. What you tapped or typed as a reading above goes in for today."),
 		asked("fields", inside...),
 		box("buttons", press("week-take", "Take these days", p.take), only2(len(rows) > 0, func() app.UI { return press("week-forget", "Forget all days", p.forget) })),
-		app.Ul().Class("error").ID("week-errors").Role("alert").Body(wrong...),
+		faultList("week-errors", p.errs),
 		app.P().Class("help").ID("week-told").Role("status").Text(p.told),
 		app.P().Class("help").ID("week-kept").Text(kept),
 	)
+}
+
+// faultList reads errors out, one under the other.
+func faultList(id string, errs field.Errors) app.UI {
+	list := make([]app.UI, len(errs))
+	for i := range errs {
+		list[i] = item(errs[i].Error())
+	}
+	return app.Ul().Class("error").ID(id).Role("alert").Body(list...)
+}
+
+// fitDays lays rows over the days that are kept, and says where they do not fit the season
+// or each other.
+func (s *store) fitDays(rows []field.DayRow) (days field.Days, errs field.Errors) {
+	if errs = s.advice.CheckSeason(&s.workOut().list, rows); len(errs) > 0 {
+		return "", errs
+	}
+	days = s.c.Days.With(rows)
+	return days, field.CheckDays(days.Rows(), s.system)
 }
 
 // take puts what was typed into the field, all of it or nothing.
@@ -143,12 +158,9 @@ func (p *weekPart) take() {
 	s := p.S
 	today, _ := s.today()
 	rows, errs := s.writtenDays(today)
+	var days field.Days
 	if len(errs) == 0 {
-		errs = s.advice.CheckSeason(&s.workOut().list, rows)
-	}
-	days := s.c.Days.With(rows)
-	if len(errs) == 0 {
-		errs = field.CheckDays(days.Rows(), s.system)
+		days, errs = s.fitDays(rows)
 	}
 	p.errs, p.told = errs, "Nothing was taken: mend what is named, then take the days again."
 	if len(errs) > 0 {

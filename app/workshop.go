@@ -223,7 +223,7 @@ func (w *workshop) scene(f *pack.Farm) []app.UI {
 			doing = append(doing, press("room-less", "One less", func() { w.tens = false; w.vote(w.last, -1) }))
 		}
 	case w.step == stepAnswer:
-		head, big, text, doing = roomQuestions[w.q], w.says(w.told)+".", mainReason(a.Choice(w.q), w.s.system), nil
+		head, big, text = roomQuestions[w.q], w.says(w.told)+".", mainReason(a.Choice(w.q), w.s.system)
 		if w.q == question.Verdict {
 			text = "Nothing speaks against it."
 			if len(a.Gates) > 0 {

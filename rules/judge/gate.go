@@ -187,8 +187,9 @@ var gates = [...]*Rule{
 			if f.Overwinters() {
 				return silent()
 			}
+			tender := f.Crop.Hardiness >= table.Tender
 			left, slower := f.FreeDays, unit.Days(0)
-			if f.Crop.Hardiness < table.Tender {
+			if !tender {
 				left = f.StandDays
 			}
 			if f.Cooling {
@@ -197,18 +198,16 @@ var gates = [...]*Rule{
 			switch first := f.CropDays; {
 			case left == facts.Never:
 				return silent()
-			case f.Crop.Hardiness < table.Tender && left < first && (f.Cooling && forbidding(o) || careful(o)):
-				return rulesOut("Only {} are left before frost that kills {}, and the first harvest takes about {}.", left, f.Crop.Name, first)
-			case f.Crop.Hardiness < table.Tender:
-				if left < first+slower && careful(o) {
-					return rulesOut("Only {} are left before frost that kills {}. The first harvest takes about {}, and two weeks more as days grow short. Have covers ready.", left, f.Crop.Name, first)
-				}
-			case left < first && forbidding(o):
+			case tender && left < first && forbidding(o):
 				return rulesOut("Only {} are left before the usual first frost, and the first harvest of {} takes about {}.", left, f.Crop.Name, first)
-			case left < first+pickingPays && careful(o):
+			case tender && left < first+pickingPays && careful(o):
 				return rulesOut("Only {} are left before the usual first frost, and the first harvest of {} takes about {}. Have covers ready.", left, f.Crop.Name, first)
-			case left < first+pickingPays+slower && careful(o):
+			case tender && left < first+pickingPays+slower && careful(o):
 				return rulesOut("{} are left before the usual first frost. The first harvest of {} takes about {}, and two weeks more as days grow short. Have covers ready.", left, f.Crop.Name, first)
+			case !tender && left < first && (f.Cooling && forbidding(o) || careful(o)):
+				return rulesOut("Only {} are left before frost that kills {}, and the first harvest takes about {}.", left, f.Crop.Name, first)
+			case !tender && left < first+slower && careful(o):
+				return rulesOut("Only {} are left before frost that kills {}. The first harvest takes about {}, and two weeks more as days grow short. Have covers ready.", left, f.Crop.Name, first)
 			}
 			return silent()
 		}, &table.VirginiaFall, &table.Normals, &table.TradeSeedList),

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"filmfurrow/rules/field"
+	"filmfurrow/rules/judge"
 	"filmfurrow/rules/unit"
 )
 
@@ -88,13 +89,10 @@ func (a *Advice) Log(p *WaterPlan, s *Shopping) (log SeasonLog, ok bool) {
 	return log, ok
 }
 
-// Hundred is an amount for each 100 ft of bed; false where the beds are not known.
+// Hundred is an amount for each [judge.BedShown]; false where the beds are not known.
 func (l *SeasonLog) Hundred(amount unit.Optional[float64]) (float64, bool) {
-	return amount.Value / float64(l.Bed) * float64(hundredFeet), amount.Given && l.Bed > 0
+	return amount.Value / float64(l.Bed) * float64(judge.BedShown), amount.Given && l.Bed > 0
 }
-
-// hundredFeet is the length of bed that yields and hours are told for.
-const hundredFeet = unit.Metres(100 * unit.MetresPerFoot)
 
 // LogLine is one figure of the log, as it is set beside another year's.
 type LogLine struct{ What, Here, Before unit.Phrase }
@@ -132,7 +130,7 @@ func (l *SeasonLog) Lines(before *SeasonLog) (lines []LogLine) {
 		line(unit.Say(what), func(k *SeasonLog) (unit.Phrase, bool) {
 			v := of(k)
 			if each, ok := k.Hundred(v); ok {
-				return unit.Say("{}; {} for each {} of bed", v.Value, each, hundredFeet), true
+				return unit.Say("{}; {} for each {} of bed", v.Value, each, judge.BedShown), true
 			}
 			return unit.Say("{}", v.Value), v.Given
 		})
