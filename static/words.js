@@ -29,27 +29,32 @@
       }
       const word = firstWord(texts[0]);
       if (!by.has(word)) by.set(word, []);
-      by.get(word).push({ texts, free: marks.map((m) => m === "*"), twin: twin.texts, order: twin.marks.map((m, i) => /^\d+$/.test(m) ? m - 1 : i) });
+      by.get(word).push({ texts, marks, twin: twin.texts, order: twin.marks.map((m, i) => /^\d+$/.test(m) ? m - 1 : i) });
     }
+    const fixed = (s) => s.texts.join("").length + s.marks.join("").length;
+    for (const list of by.values()) list.sort((a, b) => fixed(b) - fixed(a)); // the fullest is tried first
     return { exact, by, said: Array.from({ length: DEEPEST + 1 }, () => new Map()) };
   };
 
-  const isNumber = (text) => /[0-9]/.test(text) && /^[ .,:+\-–−±×/%°$½¼¾⅛⅜⅝⅞0-9]+$/.test(text);
+  const isNumber = (text) => !text.includes(", ") && /[0-9]/.test(text) && /^[ .,:+\-–−±×/%°$½¼¾⅛⅜⅝⅞0-9]+$/.test(text);
 
   const speaker = (c) => {
-    const put = (text, free, depth) => isNumber(text) ? text : whole(text, depth) || (free ? text : "");
+    const put = (text, mark, depth) => {
+      if (mark === "year" && !/^[0-9]{4}$/.test(text) || mark === "number" && !isNumber(text)) return "";
+      return isNumber(text) ? text : whole(text, depth) || (mark === "*" ? text : "");
+    };
 
     const fill = (s, puts, place, rest, depth) => {
       const next = s.texts[place + 1];
       if (place === puts.length - 1) {
         const end = rest.length - next.length;
         if (end < 1 || rest.slice(end) !== next) return false;
-        puts[place] = put(rest.slice(0, end), s.free[place], depth + 1);
+        puts[place] = put(rest.slice(0, end), s.marks[place], depth + 1);
         return puts[place] !== "";
       }
       for (let end = 1; end + next.length <= rest.length; end++) {
         if (!rest.startsWith(next, end)) continue;
-        puts[place] = put(rest.slice(0, end), s.free[place], depth + 1);
+        puts[place] = put(rest.slice(0, end), s.marks[place], depth + 1);
         if (puts[place] !== "" && fill(s, puts, place + 1, rest.slice(end + next.length), depth)) return true;
       }
       return false;
@@ -64,27 +69,30 @@
       return s.order.map((place, i) => s.twin[i] + puts[place]).join("") + s.twin[n];
     };
 
-    const same = (text, depth) => {
-      const twin = c.exact.get(text);
-      if (twin !== undefined) return twin;
-      for (const list of [c.by.get(firstWord(text)), c.by.get("")]) {
-        for (const s of list ?? []) {
-          const twin = fits(s, text, depth);
-          if (twin !== "") return twin;
-        }
+    const oneOf = (list, text, depth) => {
+      for (const s of list ?? []) {
+        const twin = fits(s, text, depth);
+        if (twin !== "") return twin;
       }
       return "";
     };
+    const by = (word, text, depth) => oneOf(c.by.get(word), text, depth);
 
+    const same = (text, depth) => c.exact.get(text) ?? (by(firstWord(text), text, depth) || by("", text, depth));
+
+    const headed = (text, turn) => text.replace(/[\p{L}\p{Nd}]/u, turn);
+    const small = (r) => r.toLowerCase(), large = (r) => r.toUpperCase();
     const head = (text, depth) => {
-      let twin = same(text, depth);
-      if (twin !== "") return twin;
-      const first = String.fromCodePoint(text.codePointAt(0));
-      let turned = first.toLowerCase(), back = (r) => r.toUpperCase();
-      if (turned === first) [turned, back] = [first.toUpperCase(), (r) => r.toLowerCase()];
-      if (turned === first) return "";
-      twin = same(turned + text.slice(first.length), depth);
-      return twin.replace(/[\p{L}\p{Nd}]/u, back);
+      const twin = c.exact.get(text);
+      if (twin !== undefined) return twin;
+      const begun = by(firstWord(text), text, depth);
+      if (begun !== "") return begun;
+      const first = String.fromCodePoint(text.codePointAt(0)), rest = text.slice(first.length);
+      if (small(first) !== first) {
+        const twin = same(small(first) + rest, depth);
+        if (twin !== "") return headed(twin, large);
+      }
+      return by("", text, depth) || (large(first) !== first ? headed(same(large(first) + rest, depth), small) : "");
     };
 
     const whole = (text, depth) => {
@@ -121,7 +129,7 @@
         let twin = "", taken = 0;
         for (let i = stops.length - 1; i >= 0 && twin === ""; i--) {
           taken = stops[i];
-          twin = put(text.slice(0, taken), false, 0);
+          twin = put(text.slice(0, taken), "", 0);
         }
         if (twin === "") [taken, twin, all] = [stops[0], text.slice(0, stops[0]), false];
         const rest = text.slice(taken).replace(/^ +/, "");

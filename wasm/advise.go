@@ -198,7 +198,7 @@ func writeText(w io.Writer, a *plan.Advice, points []search.TurningPoint, left [
 			if r.RuledOutBy != nil {
 				state = "ruled out"
 			}
-			line("  %s %s", c.Question.Says(r.Option).In(system), state)
+			line("  %s: %s", c.Question.Says(r.Option).In(system), state)
 			for j := range r.Factors {
 				f := &r.Factors[j]
 				if f.RulesOut {

@@ -7,7 +7,9 @@
 package tongue
 
 import (
+	"errors"
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -26,7 +28,7 @@ type Catalogue struct {
 // sentence is an English sentence with places, and its twin.
 type sentence struct {
 	texts []string // around the places: one more than there are
-	free  []bool   // the place takes anything, such as a name
+	marks []string // of each place: "*" takes anything, such as a name; "number" and "year" figures alone
 	twin  []string // around the twin's places
 	order []int    // which place of the sentence each of the twin's takes
 }
@@ -41,6 +43,7 @@ func Parse(text string) (*Catalogue, error) {
 	for depth := range c.said {
 		c.said[depth] = map[string]string{}
 	}
+	var wrong []error
 	english := ""
 	for i, line := range strings.Split(text, "\n") {
 		twin, isTwin := strings.CutPrefix(line, "= ")
@@ -54,7 +57,7 @@ func Parse(text string) (*Catalogue, error) {
 			return nil, fmt.Errorf("line %d: %q needs an English line above it and a text behind \"= \"", i+1, line)
 		default:
 			if err := c.add(english, twin); err != nil {
-				return nil, fmt.Errorf("line %d: %w", i+1, err)
+				wrong = append(wrong, fmt.Errorf("line %d: %w", i+1, err))
 			}
 			english = ""
 		}
@@ -62,8 +65,14 @@ func Parse(text string) (*Catalogue, error) {
 	if english != "" {
 		return nil, fmt.Errorf("the last line: %q has no twin: write it behind \"= \"", english)
 	}
-	return c, nil
+	for _, list := range c.by {
+		slices.SortStableFunc(list, func(a, b *sentence) int { return b.fixed() - a.fixed() })
+	}
+	return c, errors.Join(wrong...)
 }
+
+// fixed is how much of a sentence is given: the fullest is tried first.
+func (s *sentence) fixed() int { return len(strings.Join(s.texts, "")) + len(strings.Join(s.marks, "")) }
 
 // add takes one pair in.
 func (c *Catalogue) add(english, twin string) error {
@@ -79,10 +88,9 @@ func (c *Catalogue) add(english, twin string) error {
 		c.exact[english] = twin
 		return nil
 	}
-	s := &sentence{texts: texts, twin: around}
+	s := &sentence{texts: texts, marks: marks, twin: around}
 	taken := make([]bool, len(marks))
-	for i, mark := range marks {
-		s.free = append(s.free, mark == "*")
+	for i := range marks {
 		place := i
 		if n, err := strconv.Atoi(marksTwin[i]); err == nil {
 			place = n - 1
@@ -95,7 +103,11 @@ func (c *Catalogue) add(english, twin string) error {
 	}
 	word := firstWord(texts[0])
 	for _, other := range c.by[word] {
-		if strings.Join(other.texts, "{}") == strings.Join(texts, "{}") {
+		switch {
+		case !slices.Equal(other.texts, texts) || !slices.Equal(other.marks, marks):
+		case slices.Equal(other.twin, around):
+			return nil
+		default:
 			return fmt.Errorf("%q has two twins: keep one", english)
 		}
 	}
@@ -148,7 +160,7 @@ func (c *Catalogue) sentences(text string) (said string, all bool) {
 		twin, taken := "", 0
 		for i := len(stops) - 1; i >= 0 && twin == ""; i-- {
 			taken = stops[i]
-			twin = c.put(text[:taken], false, 0)
+			twin = c.put(text[:taken], "", 0)
 		}
 		if twin == "" {
 			taken = stops[0]
@@ -197,27 +209,38 @@ func (c *Catalogue) whole(text string, depth int) string {
 	return twin
 }
 
-// head tries a text as it is, then with the other size of its first letter.
+// head tries a text as it is and with the other size of its first letter. A capital may
+// be there for the sentence's sake alone, so what begins small is tried first.
 func (c *Catalogue) head(text string, depth int) string {
-	if twin := c.same(text, depth); twin != "" {
+	if twin, ok := c.exact[text]; ok {
+		return twin
+	}
+	if twin := c.oneOf(c.by[firstWord(text)], text, depth); twin != "" {
 		return twin
 	}
 	first, size := utf8.DecodeRuneInString(text)
-	turned := unicode.ToLower(first)
-	back := unicode.ToUpper
-	if turned == first {
-		turned, back = unicode.ToUpper(first), unicode.ToLower
-	}
-	if turned == first {
-		return ""
-	}
-	twin := c.same(string(turned)+text[size:], depth)
-	for i, r := range twin { // past an inverted mark
-		if unicode.IsLetter(r) || unicode.IsDigit(r) {
-			return twin[:i] + string(back(r)) + twin[i+utf8.RuneLen(r):]
+	if small := unicode.ToLower(first); small != first {
+		if twin := c.same(string(small)+text[size:], depth); twin != "" {
+			return headed(twin, unicode.ToUpper)
 		}
 	}
-	return twin
+	if twin := c.oneOf(c.by[""], text, depth); twin != "" {
+		return twin
+	}
+	if large := unicode.ToUpper(first); large != first {
+		return headed(c.same(string(large)+text[size:], depth), unicode.ToLower)
+	}
+	return ""
+}
+
+// headed turns the first letter of a text, past an inverted mark; a figure stays.
+func headed(text string, turn func(rune) rune) string {
+	for i, r := range text {
+		if unicode.IsLetter(r) || unicode.IsDigit(r) {
+			return text[:i] + string(turn(r)) + text[i+utf8.RuneLen(r):]
+		}
+	}
+	return text
 }
 
 // same looks a text up as it is: as a pair without places, then by its first word.
@@ -225,11 +248,17 @@ func (c *Catalogue) same(text string, depth int) string {
 	if twin, ok := c.exact[text]; ok {
 		return twin
 	}
-	for _, list := range [...][]*sentence{c.by[firstWord(text)], c.by[""]} {
-		for _, s := range list {
-			if twin := c.fits(s, text, depth); twin != "" {
-				return twin
-			}
+	if twin := c.oneOf(c.by[firstWord(text)], text, depth); twin != "" || firstWord(text) == "" {
+		return twin
+	}
+	return c.oneOf(c.by[""], text, depth)
+}
+
+// oneOf gives the twin of the first sentence that fits.
+func (c *Catalogue) oneOf(list []*sentence, text string, depth int) string {
+	for _, s := range list {
+		if twin := c.fits(s, text, depth); twin != "" {
+			return twin
 		}
 	}
 	return ""
@@ -268,14 +297,14 @@ func (c *Catalogue) fill(s *sentence, puts []string, place int, rest string, dep
 		if end < 1 || rest[end:] != next {
 			return false
 		}
-		puts[place] = c.put(rest[:end], s.free[place], depth+1)
+		puts[place] = c.put(rest[:end], s.marks[place], depth+1)
 		return puts[place] != ""
 	}
 	for end := 1; end+len(next) <= len(rest); end++ {
 		if rest[end:end+len(next)] != next {
 			continue
 		}
-		if puts[place] = c.put(rest[:end], s.free[place], depth+1); puts[place] != "" && c.fill(s, puts, place+1, rest[end+len(next):], depth) {
+		if puts[place] = c.put(rest[:end], s.marks[place], depth+1); puts[place] != "" && c.fill(s, puts, place+1, rest[end+len(next):], depth) {
 			return true
 		}
 	}
@@ -284,18 +313,25 @@ func (c *Catalogue) fill(s *sentence, puts []string, place int, rest string, dep
 
 // put says what stands in a place: a number stays, anything else needs a twin, or a place
 // that takes anything.
-func (c *Catalogue) put(text string, free bool, depth int) string {
-	if number(text) {
+func (c *Catalogue) put(text, mark string, depth int) string {
+	switch {
+	case mark == "number" && !number(text), mark == "year" && (len(text) != 4 || !number(text)):
+		return ""
+	case number(text):
 		return text
 	}
-	if twin := c.whole(text, depth); twin != "" || !free {
+	if twin := c.whole(text, depth); twin != "" || mark != "*" {
 		return twin
 	}
 	return text
 }
 
-// number tells whether a text is figures and signs alone, at least one figure among them.
+// number tells whether a text is figures and signs alone, at least one figure among them;
+// "3, 2027" is a day and a year.
 func number(text string) bool {
+	if strings.Contains(text, ", ") {
+		return false
+	}
 	figure := false
 	for _, r := range text {
 		switch {

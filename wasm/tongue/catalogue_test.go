@@ -48,6 +48,15 @@ Kept as “{*}”.
 
 {} and {}
 = {} y {}
+
+May {}, {}
+= {} de mayo de {}
+
+black film
+= plástico negro
+
+{} is sold by thickness
+= Con {}, se vende por grosor
 `
 
 func TestCatalogueSays(t *testing.T) {
@@ -65,7 +74,9 @@ func TestCatalogueSays(t *testing.T) {
 		"which film?":             "¿qué plástico?",
 		"Kept as “North end”.":    "Guardado como “North end”.",
 		"It holds 85 % of weeds. Wait 3 days before planting bell pepper. Bell pepper": "Frena 85 % de la maleza. Antes de plantar pimiento, espere 3 días. Pimiento",
-		"Bell pepper and May 3": "Pimiento y 3 de mayo",
+		"May 3, 2027":                      "3 de mayo de 2027",
+		"Black film is sold by thickness.": "Con plástico negro, se vende por grosor.",
+		"Bell pepper and May 3":            "Pimiento y 3 de mayo",
 	} {
 		said, all := c.Say(english)
 		assert.True(t, all, english)
