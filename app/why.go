@@ -261,7 +261,7 @@ func (s *store) sourcesHTML(list []*table.Source) string {
 		if title == "" {
 			title, where, found = s.sourceTexts(source.ID)
 		}
-		t.raw(`<li id="source-`, source.ID, `" tabindex="-1">`, escape(source.Publisher), `: `, escape(title), `, `, escape(source.Year), `. `, escape(sentence(where)), `. `, escape(sentence(source.Mark.String())), `. `)
+		t.raw(`<li id="source-`, source.ID, `" tabindex="-1" translate="no">`, escape(source.Publisher), `: `, escape(title), `, `, escape(source.Year), `. `, escape(sentence(where)), `. <span translate="yes">`, escape(sentence(source.Mark.String())), `.</span> `)
 		if strings.HasPrefix(found, "http") {
 			t.raw(`<a href="`, escape(found), `">`, escape(found), `</a>`)
 		} else {
