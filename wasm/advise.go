@@ -8,7 +8,10 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"runtime"
 	"strings"
+	"sync"
+	"sync/atomic"
 
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
@@ -136,15 +139,33 @@ func adviceFor(data []byte, places *normals.Table) (plan.Advice, *search.Turning
 
 // seek asks for what keeps the soil's warmth and, where deep, for all that changes
 // it: each value of that needs a year of soil warmth of its own. It says how far it is.
+// The first is shared among the processors, input by input.
 func seek(turner *search.TurningSearch, deep bool, errs io.Writer) {
-	for !turner.Near() && !turner.Step(1) {
+	var taken atomic.Int64
+	next := func() int { return int(taken.Add(1)) - 1 }
+	var wait sync.WaitGroup
+	others := make([]*search.TurningSearch, runtime.GOMAXPROCS(0)-1)
+	for i := range others {
+		wait.Go(func() {
+			others[i] = turner.Beside()
+			near(others[i], next)
+		})
 	}
+	near(turner, next)
+	wait.Wait()
+	turner.Gather(others...)
 	all := len(turner.Left())
 	for last := all; deep && !turner.Step(1); {
 		if left := len(turner.Left()); left < last {
 			last = left
 			fmt.Fprintf(errs, "Searching what changes the soil's warmth: input %d of %d.\n", all-left, all)
 		}
+	}
+}
+
+func near(turner *search.TurningSearch, next func() int) {
+	turner.Share(next)
+	for !turner.Step(1) {
 	}
 }
 
@@ -177,7 +198,7 @@ func writeText(w io.Writer, a *plan.Advice, points []search.TurningPoint, left [
 			if r.RuledOutBy != nil {
 				state = "ruled out"
 			}
-			line("  %s %s", c.Question.Says(r.Option).In(system), state)
+			line("  %s: %s", c.Question.Says(r.Option).In(system), state)
 			for j := range r.Factors {
 				f := &r.Factors[j]
 				if f.RulesOut {

@@ -317,6 +317,7 @@ func TestNothingJumpsOnTheWayUp(t *testing.T) {
 				r.open(path)
 				r.whole()
 				p.Do(unfold)
+				r.Wait("the map that was unfolded", `document.querySelector("details[open] .map") === null || document.querySelector("#map-plot") !== null`)
 				most := webdriver.Eval[float64](p, `new Promise(async (done) => {
 					const turn = () => new Promise((r) => setTimeout(r, 60));
 					scrollTo({ top: document.documentElement.scrollHeight, behavior: "instant" });

@@ -10,6 +10,8 @@ import (
 	"io"
 	"os"
 	"strings"
+
+	"filmfurrow/wasm/tongue"
 )
 
 // command is one word of the command line. run takes the arguments after the
@@ -40,12 +42,28 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 	if len(args) == 0 || strings.HasPrefix(args[0], "-addr") || strings.HasPrefix(args[0], "-compress") {
 		return commands[0].run(args, in, out, errs)
 	}
+	args, name, err := languageOf(args)
+	if err != nil {
+		fmt.Fprintln(errs, err)
+		return 2
+	}
+	if name != "" {
+		c, err := tongue.Load(name)
+		if err != nil {
+			fmt.Fprintln(errs, err)
+			return 2
+		}
+		said, wrong := &speaker{to: out, in: c}, &speaker{to: errs, in: c}
+		defer said.flush()
+		defer wrong.flush()
+		out, errs = said, wrong
+	}
 	for _, c := range commands {
 		if c.name == args[0] {
 			return c.run(args[1:], in, out, errs)
 		}
 	}
-	fmt.Fprintln(errs, "Commands:")
+	fmt.Fprintln(errs, "Commands, each also with -lang es for what is read:")
 	for _, c := range commands {
 		fmt.Fprintln(errs, "  go run ./wasm", c.usage)
 	}

@@ -1,6 +1,9 @@
 package search
 
 import (
+	"cmp"
+	"slices"
+
 	"filmfurrow/rules/facts"
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/judge"
@@ -53,7 +56,8 @@ type TurningSearch struct {
 	dig    bool
 	only   string
 	input  int
-	deep   bool // the inputs that change the ground are being searched
+	next   func() int // the input after this one, where others share the work
+	deep   bool       // the inputs that change the ground are being searched
 	sweeps []sweep
 	points []TurningPoint
 	opens  []Open
@@ -127,6 +131,47 @@ func NewTurningSearch(g *facts.SoilYear, c field.Case, dig bool) (*TurningSearch
 // Only narrows the search to one input, by its name.
 func (t *TurningSearch) Only(name string) { t.only = name }
 
+// Beside is another search of the same case, to share the work with.
+func (t *TurningSearch) Beside() *TurningSearch {
+	b, _ := NewTurningSearch(t.ground, t.base, t.dig)
+	return b
+}
+
+// Share takes the inputs that keep the ground from a list that other searches of the case
+// take from too: next gives each number once, from 0 on. The search ends with the list, and
+// Gather puts together what they found.
+func (t *TurningSearch) Share(next func() int) {
+	t.next = next
+	t.onward()
+}
+
+// Gather takes over what others found of a shared list, in the order of the inputs, once
+// all of them are done with it. What changes the ground is left to this search.
+func (t *TurningSearch) Gather(others ...*TurningSearch) {
+	t.next, t.input = nil, turned
+	for _, o := range others {
+		t.points, t.opens, t.left, t.asked = append(t.points, o.points...), append(t.opens, o.opens...), append(t.left, o.left...), t.asked+o.asked
+	}
+	number := make(map[*field.Input]int, turned)
+	for i := range turned {
+		number[turnedInput(i)] = i
+	}
+	slices.SortStableFunc(t.points, func(a, b TurningPoint) int { return number[a.Input] - number[b.Input] })
+	slices.SortStableFunc(t.opens, func(a, b Open) int {
+		return cmp.Or(b.Weight-a.Weight, number[a.Input]-number[b.Input])
+	})
+	slices.SortFunc(t.left, func(a, b *field.Input) int { return number[a] - number[b] })
+}
+
+// onward goes to the next input.
+func (t *TurningSearch) onward() {
+	if t.next == nil {
+		t.input++
+		return
+	}
+	t.input = min(t.next(), turned)
+}
+
 // Points gives what was found so far.
 func (t *TurningSearch) Points() []TurningPoint { return t.points }
 
@@ -154,13 +199,13 @@ func (t *TurningSearch) Step(times int) bool {
 		}
 		for len(t.sweeps) == 0 {
 			if t.input == turned {
-				if t.deep || !t.dig {
+				if t.deep || !t.dig || t.next != nil {
 					return true
 				}
 				t.input, t.deep = 0, true
 			}
 			t.begin(turnedInput(t.input))
-			t.input++
+			t.onward()
 		}
 		if s := &t.sweeps[len(t.sweeps)-1]; t.step(s) {
 			t.finish(s)

@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 	"sync"
+	"sync/atomic"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -297,6 +298,54 @@ func TestEveryInputIsSearchedOrChangesNoAnswer(t *testing.T) {
 		require.True(t, ok)
 		require.Equal(t, old, now)
 	}
+}
+
+// Three searches that share the inputs find, put together, what one finds alone: the
+// same points and open inputs in the same order, and the same left for later.
+func TestSharedSearchesFindTheSame(t *testing.T) {
+	bases, list := fewGrounds()
+	r := rand.New(rand.NewPCG(11, 4))
+	points, opens, left := 0, 0, 0
+	for n := 0; n < 6; {
+		c, i := anyCase(r, bases)
+		alone, ok := search.NewTurningSearch(list[i], c, false)
+		if !ok {
+			continue
+		}
+		n++
+		for !alone.Step(1) {
+		}
+		together, _ := search.NewTurningSearch(list[i], c, true)
+		var taken atomic.Int64
+		var wait sync.WaitGroup
+		all := []*search.TurningSearch{together, together.Beside(), together.Beside()}
+		for _, one := range all {
+			wait.Go(func() {
+				one.Share(func() int { return int(taken.Add(1)) - 1 })
+				for !one.Step(1) {
+				}
+			})
+		}
+		wait.Wait()
+		together.Gather(all[1:]...)
+		told := func(t *search.TurningSearch) (list []string) {
+			for _, p := range t.Points() {
+				list = append(list, fmt.Sprint("point ", p.Input.Name, p.At, p.Before, p.Above, p.Unknown, p.Absent, p.Old, p.New))
+			}
+			for _, o := range t.Opens() {
+				list = append(list, fmt.Sprint("open ", o.Input.Name, o.Outcomes, o.Weight))
+			}
+			for _, in := range t.Left() {
+				list = append(list, "left "+in.Name)
+			}
+			return list
+		}
+		assert.Equal(t, told(alone), told(together))
+		assert.Equal(t, alone.Asked(), together.Asked())
+		assert.True(t, together.Near())
+		points, opens, left = points+len(alone.Points()), opens+len(alone.Opens()), left+len(alone.Left())
+	}
+	assert.Greater(t, min(points, opens, left), 6)
 }
 
 const shards = 4

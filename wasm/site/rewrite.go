@@ -121,6 +121,7 @@ func fillHead(head *html.Node, base, site, address, title, description string, l
 	head.AppendChild(element("link", "rel", "icon", "href", base+"/icons/icon.svg", "type", "image/svg+xml"))
 	head.AppendChild(element("link", "rel", "apple-touch-icon", "href", base+"/icons/icon-192.png"))
 	head.AppendChild(element("link", "rel", "manifest", "href", base+"/manifest.webmanifest"))
+	head.AppendChild(element("script", "defer", "", "src", links.language))
 	if Framed(address) {
 		head.AppendChild(element("script", "defer", "", "src", links.card))
 	}

@@ -24,6 +24,7 @@ import (
 	sources "filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/table/series"
+	"filmfurrow/wasm/tongue"
 )
 
 // Page is one address of the site that is prerendered.
@@ -194,6 +195,10 @@ func Make(options Options) (*Site, error) {
 		return nil, err
 	}
 
+	if links.language, err = languages(add, addText, static); err != nil {
+		return nil, err
+	}
+
 	var css []byte
 	for _, name := range []string{"shell.css", "page.css"} {
 		part, err := static(name)
@@ -258,6 +263,35 @@ func Make(options Options) (*Site, error) {
 	return &Site{Files: files, Program: program, Version: version, Base: base}, nil
 }
 
+// languages writes the catalogues, the script that says the page by one, and the script
+// that chooses; the last one's address is given.
+func languages(add func(stem, ext string, body []byte) string, addText func(stem, ext, kind string, body []byte) (string, error), static func(string) ([]byte, error)) (string, error) {
+	catalogues := map[string]string{}
+	for _, name := range tongue.Names() {
+		text, err := tongue.Text(name)
+		if err != nil {
+			return "", err
+		}
+		catalogues[name] = add(name, ".txt", []byte(text))
+	}
+	words, err := static("words.js")
+	if err != nil {
+		return "", err
+	}
+	address, err := addText("words", ".js", "text/javascript", words)
+	if err != nil {
+		return "", err
+	}
+	chooser, err := static("language.js")
+	if err != nil {
+		return "", err
+	}
+	if chooser, err = fill("language.js", chooser, map[string]any{"Catalogues": catalogues, "Words": address}); err != nil {
+		return "", err
+	}
+	return addText("language", ".js", "text/javascript", chooser)
+}
+
 // data are the tables that the program fetches when it needs them rather than
 // carry them. It learns the address of one from the framework's environment:
 //
@@ -267,7 +301,7 @@ func data() map[string][]byte {
 }
 
 // assets are the addresses of the files that every page loads.
-type assets struct{ boot, start, old, glue, style, card, program string }
+type assets struct{ boot, start, old, glue, style, card, language, program string }
 
 func cleanBase(base string) (string, error) {
 	trimmed := strings.Trim(base, "/")

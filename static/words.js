@@ -1,0 +1,212 @@
+// words.js says the page in another language. It is loaded only where the reader reads
+// one: the catalogue pairs each English sentence with its twin, "{}" marks what is put in,
+// and what is put in is said by the same catalogue. wasm/tongue does the same for the
+// command line; a test holds the two to one another.
+(() => {
+  "use strict";
+  const page = window.filmfurrow;
+  const DEEPEST = 4;
+
+  // --- The catalogue -----------------------------------------------------------
+  const places = (text) => {
+    const parts = text.split(/\{([^}]*)\}/);
+    return { texts: parts.filter((_, i) => i % 2 === 0), marks: parts.filter((_, i) => i % 2) };
+  };
+  const firstWord = (text) => text.includes(" ") ? text.slice(0, text.indexOf(" ")) : "";
+
+  const parse = (text) => {
+    const exact = new Map(), by = new Map();
+    let english = "";
+    for (const line of text.split("\n")) {
+      if (!line.startsWith("= ")) {
+        if (line !== "" && !line.startsWith("# ")) english = line;
+        continue;
+      }
+      const { texts, marks } = places(english), twin = places(line.slice(2));
+      if (marks.length === 0) {
+        exact.set(english, line.slice(2));
+        continue;
+      }
+      const word = firstWord(texts[0]);
+      if (!by.has(word)) by.set(word, []);
+      by.get(word).push({ texts, marks, twin: twin.texts, order: twin.marks.map((m, i) => /^\d+$/.test(m) ? m - 1 : i) });
+    }
+    const fixed = (s) => s.texts.join("").length + s.marks.join("").length;
+    for (const list of by.values()) list.sort((a, b) => fixed(b) - fixed(a)); // the fullest is tried first
+    return { exact, by, said: Array.from({ length: DEEPEST + 1 }, () => new Map()) };
+  };
+
+  const isNumber = (text) => !text.includes(", ") && /[0-9]/.test(text) && /^[ .,:+\-–−±×/%°$½¼¾⅛⅜⅝⅞0-9]+$/.test(text);
+
+  const speaker = (c) => {
+    const put = (text, mark, depth) => {
+      if (mark === "year" && !/^[0-9]{4}$/.test(text) || mark === "number" && !isNumber(text)) return "";
+      return isNumber(text) ? text : whole(text, depth) || (mark === "*" ? text : "");
+    };
+
+    const fill = (s, puts, place, rest, depth) => {
+      const next = s.texts[place + 1];
+      if (place === puts.length - 1) {
+        const end = rest.length - next.length;
+        if (end < 1 || rest.slice(end) !== next) return false;
+        puts[place] = put(rest.slice(0, end), s.marks[place], depth + 1);
+        return puts[place] !== "";
+      }
+      for (let end = 1; end + next.length <= rest.length; end++) {
+        if (!rest.startsWith(next, end)) continue;
+        puts[place] = put(rest.slice(0, end), s.marks[place], depth + 1);
+        if (puts[place] !== "" && fill(s, puts, place + 1, rest.slice(end + next.length), depth)) return true;
+      }
+      return false;
+    };
+
+    const fits = (s, text, depth) => {
+      const n = s.texts.length - 1;
+      if (!text.startsWith(s.texts[0]) || !text.endsWith(s.texts[n]) || text.length < s.texts[0].length + s.texts[n].length + n) return "";
+      for (let i = 1; i < n; i++) if (!text.includes(s.texts[i])) return "";
+      const puts = new Array(n);
+      if (!fill(s, puts, 0, text.slice(s.texts[0].length), depth)) return "";
+      return s.order.map((place, i) => s.twin[i] + puts[place]).join("") + s.twin[n];
+    };
+
+    const oneOf = (list, text, depth) => {
+      for (const s of list ?? []) {
+        const twin = fits(s, text, depth);
+        if (twin !== "") return twin;
+      }
+      return "";
+    };
+    const by = (word, text, depth) => oneOf(c.by.get(word), text, depth);
+
+    const same = (text, depth) => c.exact.get(text) ?? (by(firstWord(text), text, depth) || by("", text, depth));
+
+    const headed = (text, turn) => text.replace(/[\p{L}\p{Nd}]/u, turn);
+    const small = (r) => r.toLowerCase(), large = (r) => r.toUpperCase();
+    const head = (text, depth) => {
+      const twin = c.exact.get(text);
+      if (twin !== undefined) return twin;
+      const begun = by(firstWord(text), text, depth);
+      if (begun !== "") return begun;
+      const first = String.fromCodePoint(text.codePointAt(0)), rest = text.slice(first.length);
+      if (small(first) !== first) {
+        const twin = same(small(first) + rest, depth);
+        if (twin !== "") return headed(twin, large);
+      }
+      return by("", text, depth) || (large(first) !== first ? headed(same(large(first) + rest, depth), small) : "");
+    };
+
+    const whole = (text, depth) => {
+      if (depth > DEEPEST) return "";
+      const known = c.said[depth].get(text);
+      if (known !== undefined) return known;
+      let twin = head(text, depth);
+      const last = text.length - 1, end = text[last];
+      if (twin === "" && last > 0) {
+        if (".:,;".includes(end)) {
+          twin = head(text.slice(0, last), depth);
+          if (twin !== "") twin += end;
+        } else {
+          twin = head(text + ".", depth).replace(/\.$/, "");
+        }
+      }
+      c.said[depth].set(text, twin);
+      return twin;
+    };
+
+    const stopsOf = (text) => {
+      const stops = [];
+      for (let i = 1; i < text.length; i++) {
+        if (text[i] === " " && (".?!:;,)".includes(text[i - 1]) || text[i + 1] === "(")) stops.push(i);
+      }
+      stops.push(text.length);
+      return stops;
+    };
+
+    const sentences = (text) => {
+      let said = "", all = true;
+      while (text !== "") {
+        const stops = stopsOf(text);
+        let twin = "", taken = 0;
+        for (let i = stops.length - 1; i >= 0 && twin === ""; i--) {
+          taken = stops[i];
+          twin = put(text.slice(0, taken), "", 0);
+        }
+        if (twin === "") [taken, twin, all] = [stops[0], text.slice(0, stops[0]), false];
+        const rest = text.slice(taken).replace(/^ +/, "");
+        said += twin + text.slice(taken, text.length - rest.length);
+        text = rest;
+      }
+      return [said, all];
+    };
+
+    // say gives the twin of a text, and whether all of it has one.
+    return (text) => {
+      const inner = text.trim();
+      if (inner === "" || isNumber(inner)) return [text, true];
+      const twin = whole(inner, 0);
+      const [said, all] = twin !== "" ? [twin, true] : sentences(inner);
+      return [text.replace(inner, () => said), all];
+    };
+  };
+
+  // --- The page ------------------------------------------------------------------
+  // What stands on the page is said again as it comes; the English is remembered, so
+  // that the reader can go back to it.
+  const ATTRIBUTES = ["aria-label", "title", "placeholder", "alt", "aria-valuetext", "content"];
+  const english = new WeakMap(); // of a text node, or of an element's attributes
+  let say = null, language = "en";
+
+  // What is in another language already, what the reader typed, and what is no text.
+  const kept = (element) => element.closest(`script, style, textarea, code, [translate="no"], [lang]:not(html, [lang="en"], [lang="${language}"]), [lang="${language}"]:not(html)`) !== null;
+
+  const sayText = (node) => {
+    const had = english.get(node);
+    const source = had && had.said === node.nodeValue ? had.source : node.nodeValue;
+    if (!/\p{L}/u.test(source) || !node.parentElement || kept(node.parentElement)) return;
+    const said = say ? say(source)[0] : source;
+    english.set(node, { source, said });
+    if (node.nodeValue !== said) node.nodeValue = said;
+  };
+
+  const sayAttribute = (element, name) => {
+    const now = element.getAttribute(name);
+    if (now === null || name === "content" && element.name !== "description" || kept(element)) return;
+    const all = english.get(element) ?? {};
+    const source = all[name] && all[name].said === now ? all[name].source : now;
+    const said = say ? say(source)[0] : source;
+    all[name] = { source, said };
+    english.set(element, all);
+    if (now !== said) element.setAttribute(name, said);
+  };
+
+  const sayAll = (root) => {
+    if (root.nodeType === Node.TEXT_NODE) return sayText(root);
+    if (root.nodeType !== Node.ELEMENT_NODE) return;
+    const walk = document.createTreeWalker(root, NodeFilter.SHOW_TEXT | NodeFilter.SHOW_ELEMENT);
+    for (let node = root; node; node = walk.nextNode()) {
+      if (node.nodeType === Node.TEXT_NODE) sayText(node);
+      else for (const name of ATTRIBUTES) if (node.hasAttribute(name)) sayAttribute(node, name);
+    }
+  };
+
+  const watch = new MutationObserver((changes) => {
+    for (const change of changes) {
+      if (change.type === "childList") change.addedNodes.forEach(sayAll);
+      else if (change.type === "attributes") sayAttribute(change.target, change.attributeName);
+      else sayText(change.target);
+    }
+  });
+
+  page.words = {
+    parse: (text) => speaker(parse(text)),
+    // speak puts the page into a language; without a catalogue, back into English.
+    speak(name, text) {
+      language = name;
+      say = text === undefined ? null : page.words.parse(text);
+      document.documentElement.lang = name;
+      watch.disconnect();
+      sayAll(document.documentElement);
+      if (say) watch.observe(document.documentElement, { subtree: true, childList: true, characterData: true, attributes: true, attributeFilter: ATTRIBUTES });
+    },
+  };
+})();

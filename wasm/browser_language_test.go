@@ -1,0 +1,84 @@
+//go:build !js
+
+package main
+
+import (
+	"os"
+	"slices"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"filmfurrow/internal/long"
+	"filmfurrow/wasm/browsertest"
+	"filmfurrow/wasm/tongue"
+)
+
+// texts lists what stands on a page to be read: its texts, and the attributes that are
+// read out or shown, but for what words.js leaves alone.
+const texts = `(() => {
+	const out = new Set();
+	const kept = (e) => e.closest('script, style, textarea, code, [translate="no"]') !== null || e.closest("[lang]") !== document.documentElement;
+	const walk = document.createTreeWalker(document.documentElement, NodeFilter.SHOW_TEXT | NodeFilter.SHOW_ELEMENT);
+	for (let n = walk.nextNode(); n; n = walk.nextNode()) {
+		if (n.nodeType === Node.TEXT_NODE) { if (n.parentElement && !kept(n.parentElement) && /\p{L}/u.test(n.nodeValue)) out.add(n.nodeValue); }
+		else if (!kept(n)) for (const name of ["aria-label", "title", "placeholder", "alt", "aria-valuetext"]) { const v = n.getAttribute(name); if (v && /\p{L}/u.test(v)) out.add(v); }
+	}
+	return [...out];
+})()`
+
+// Every text of every view has its twin in each language, for fields that are laid,
+// refused, open and far away, folded and unfolded.
+func TestEveryTextOfThePageHasATwin(t *testing.T) {
+	t.Parallel()
+	links := []string{"pepper-cool-spring", "broccoli-late-summer", "melon-weak-well", "carrot-drill"}
+	if long.Asked() {
+		links = append(links, "tomato-high-summer", "berries-in-august", "cabbage-wet-clay", "tomato-fumigated", "tomato-frost-pocket")
+	}
+	b := browsertest.Open(t)
+	seen := map[string]string{}
+	take := func(p *browsertest.Page, where string) {
+		for _, text := range browsertest.Eval[[]string](p, texts) {
+			if seen[text] == "" {
+				seen[text] = where
+			}
+		}
+	}
+	for _, id := range links {
+		for _, v := range fieldViews {
+			p := b.Whole(820, v.path+"#f="+linkOf(t, id))
+			p.Do(unfold)
+			time.Sleep(500 * time.Millisecond)
+			p.WaitDrawn()
+			take(p, id+" "+v.path)
+			p.Close()
+		}
+	}
+	for _, path := range []string{"/workshop", "/about", "/nowhere", "/card"} {
+		p := b.Tab(browsertest.Tab{Path: path, NoWait: true, Errors: true})
+		p.Wait("a heading", headingShown)
+		p.Do(unfold)
+		time.Sleep(time.Second)
+		take(p, path)
+		p.Close()
+	}
+	for _, name := range tongue.Names() {
+		c, err := tongue.Load(name)
+		require.NoError(t, err)
+		var misses []string
+		for text, where := range seen {
+			if _, all := c.Say(text); !all {
+				misses = append(misses, strings.Join(strings.Fields(text), " ")+"\t"+where)
+			}
+		}
+		slices.Sort(misses)
+		t.Logf("%s: %d of %d texts of the page have no twin", name, len(misses), len(seen))
+		if file := os.Getenv("FF_MISSES"); file != "" {
+			require.NoError(t, os.WriteFile(file, []byte(strings.Join(misses, "\n")+"\n"), 0o644))
+		}
+		assert.Empty(t, misses)
+	}
+}
