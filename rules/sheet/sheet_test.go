@@ -4,6 +4,7 @@ import (
 	"encoding/csv"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -71,14 +72,8 @@ func digitsOnly(r rune) rune {
 // Each term was looked up, and is said the same way wherever it stands: where an
 // English sentence has the term, the Spanish one has the glossary's.
 func TestTheGlossaryIsReviewedAndFollowed(t *testing.T) {
-	file, err := os.Open("../../testdata/glossary-es.csv")
-	require.NoError(t, err)
-	defer file.Close()
-	r := csv.NewReader(file)
-	r.Comment, r.FieldsPerRecord = '#', 5
-	rows, err := r.ReadAll()
-	require.NoError(t, err)
-	seen := 0
+	catalogue := catalogueOf(t)
+	seen, rows := 0, glossary(t)
 	for _, row := range rows {
 		english, spanish, state, where := row[0], row[1], row[2], row[3]
 		switch state {
@@ -102,9 +97,62 @@ func TestTheGlossaryIsReviewedAndFollowed(t *testing.T) {
 				used++
 			}
 		}
+		term := regexp.MustCompile(`(^|[^a-z-])` + regexp.QuoteMeta(strings.ToLower(english)) + `(s|es)?($|[^a-z-])`)
+		for en, es := range catalogue {
+			if strings.Contains(es, strings.ToLower(spanish)) {
+				used++
+			}
+			if !manySenses[english] && term.MatchString(en) {
+				for word := range strings.FieldsSeq(strings.ToLower(spanish)) {
+					assert.Contains(t, es, stem(word), "%s: %q", english, en)
+				}
+			}
+		}
 		assert.Positive(t, used, "%q is said nowhere", spanish)
 	}
-	assert.GreaterOrEqual(t, seen, 29, "terms that were read in a text")
+	assert.GreaterOrEqual(t, len(rows), 120, "terms")
+	assert.GreaterOrEqual(t, seen, 110, "terms that were read in a text")
+}
+
+// manySenses are English words that mean other things too, or that good Spanish leaves to
+// a verb or to a shorter name: only the sheet, which knows its exceptions, is held to them.
+var manySenses = map[string]bool{"film": true, "bed": true, "crown": true, "label": true, "soil": true, "roll": true, "edge": true, "lift": true, "water": true,
+	"potato": true, "stock": true, "row": true, "slope": true, "wind": true, "well": true, "run": true, "bed top": true, "transplants": true, "embossed film": true, "pond": true}
+
+func glossary(t *testing.T) [][]string {
+	file, err := os.Open("../../testdata/glossary-es.csv")
+	require.NoError(t, err)
+	defer file.Close()
+	r := csv.NewReader(file)
+	r.Comment, r.FieldsPerRecord = '#', 5
+	rows, err := r.ReadAll()
+	require.NoError(t, err)
+	return rows
+}
+
+// catalogueOf reads the pairs of static/es in small letters: an English line and, behind
+// "= ", its twin.
+func catalogueOf(t *testing.T) map[string]string {
+	files, err := filepath.Glob("../../static/es/*.txt")
+	require.NoError(t, err)
+	require.NotEmpty(t, files)
+	pairs := map[string]string{}
+	for _, file := range files {
+		if filepath.Base(file) == "cli.txt" { // names ids, which are English in every language
+			continue
+		}
+		text, err := os.ReadFile(file)
+		require.NoError(t, err)
+		english := ""
+		for line := range strings.Lines(string(text)) {
+			line = strings.TrimSuffix(line, "\n")
+			if es, twin := strings.CutPrefix(line, "= "); twin {
+				pairs[english] = strings.ToLower(es)
+			}
+			english = strings.ToLower(line)
+		}
+	}
+	return pairs
 }
 
 // stem leaves the ending that changes with number and gender.
@@ -121,6 +169,8 @@ func other(english, key string) bool {
 		return key == "set-film-by"
 	case "roll":
 		return key == "go-weight"
+	case "run":
+		return key == "go-label"
 	case "water":
 		return key == "ball-crumbles" || key == "hand-dry" || key == "set-crown"
 	}
