@@ -225,6 +225,24 @@ func TestTenPlaces(t *testing.T) {
 	assert.Equal(t, string(want), b.String())
 }
 
+// Where frost comes in any month no crop is laid without a word of it, hardy ones neither.
+func TestFrostInAnyMonthAsksForCare(t *testing.T) {
+	c := caseAt(t, "W3-83406") // Peru, 4,447 m
+	seen := map[table.Hardiness]bool{}
+	for i := range table.Crops {
+		for _, month := range []int{2, 7, 10} {
+			c.Crop, c.Method, c.PlantOn = table.Crops[i].ID, "", unit.Known(unit.On(2027, month, 15))
+			a := advise(t, c)
+			verdict, _ := a.Verdict.Best()
+			if a.Facts.FrostKind == weather.FrostAlways {
+				seen[a.Facts.Crop.Hardiness] = true
+				assert.NotEqual(t, question.Lay, verdict, "%s in month %d", c.Crop, month)
+			}
+		}
+	}
+	assert.Len(t, seen, 4)
+}
+
 // A station far above or below the field is told of, with how its temperatures are carried.
 func TestTheStationsHeightIsTold(t *testing.T) {
 	c := caseAt(t, "W3-87418")

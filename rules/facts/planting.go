@@ -216,19 +216,13 @@ func (f *Facts) CoverFloor() unit.Celsius {
 func (f *Facts) frostWindow() frostWindow {
 	w := frostWindow{}
 	frost := f.frosts.of(f.year, weather.Freezing)
-	last, first := frost.Spring.Fifty, frost.Autumn.Fifty
+	last, first := f.usualFrosts()
 	early, late := usualStep, usualStep
 	if frost.Spring.Ten >= 0 && frost.Spring.Fifty >= 0 {
 		late = after(frost.Spring.Fifty, frost.Spring.Ten)
 	}
 	if frost.Spring.Ninety >= 0 && frost.Spring.Fifty >= 0 {
 		early = after(frost.Spring.Ninety, frost.Spring.Fifty)
-	}
-	if day, ok := dayIndex(f.Case.Place.LastFrost); ok {
-		last = day
-	}
-	if day, ok := dayIndex(f.Case.Place.FirstFrost); ok {
-		first = day
 	}
 	tender := f.Crop.Hardiness >= table.Tender
 	if frost.Kind == weather.FrostAlways && tender && last < 0 {

@@ -37,12 +37,8 @@ func Limits(f *facts.Facts) []Limit {
 		if p.StationAway > farStation {
 			list = append(list, Limit{"far-station", unit.Say("The nearest station is {} away.", p.StationAway)})
 		}
-		if above := p.StationAt - p.Elevation.Value; max(above, -above) >= otherHeight {
-			where := "below"
-			if above > 0 {
-				where = "above"
-			}
-			list = append(list, Limit{"station-height", unit.Say("The station lies {} {} your field. Its temperatures are carried there by {} for each {} of height (FAO Paper 56, standard atmosphere); nights on valley floors do not follow that.", max(above, -above), where, unit.CelsiusDegrees(1000*weather.LapseRate), unit.Metres(1000))})
+		if height, where := p.StationFromField(); height >= otherHeight {
+			list = append(list, Limit{"station-height", unit.Say("The station lies {} {}. Its temperatures are carried there by {} for each {} of height (FAO Paper 56, standard atmosphere); nights on valley floors do not follow that.", height, where, unit.CelsiusDegrees(1000*weather.LapseRate), unit.Metres(1000))})
 		}
 		switch abroad := !p.Older.Given; {
 		case abroad && p.StationFlag == "P":

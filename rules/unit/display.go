@@ -110,9 +110,15 @@ func sold(um float64) float64 {
 	return um
 }
 
+// longMinutes is the longest time that is told in minutes: four hours.
+const longMinutes = 240
+
 // In prints a quantity with its unit. A difference or share that is not zero
 // but below the shown step says "less than", never 0.
 func (q Quantity) In(system System) string {
+	if q.along && system == Metric {
+		q.SI, q.To = q.SI/MetresPerFoot, q.To/MetresPerFoot
+	}
 	switch q.Kind {
 	case KindWord:
 		return q.Word
@@ -122,6 +128,10 @@ func (q Quantity) In(system System) string {
 		return Date(q.SI).dayIn(system)
 	case KindDays:
 		return plural(q.SI, "day", "days")
+	case KindMinutes:
+		if max(q.SI, q.To) > longMinutes {
+			q.Kind, q.SI, q.To = KindHours, q.SI/60, q.To/60
+		}
 	}
 	m := measures[q.Kind][system]
 	if low, high := q.Kind.said(q.SI, system), q.Kind.said(q.To, system); q.Range && low != high {

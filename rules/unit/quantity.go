@@ -64,6 +64,7 @@ type Quantity struct {
 	Word  string
 	Range bool    // from SI to To
 	To    float64 // read only where it is a range: frost lies below 0
+	along bool    // [Along]
 }
 
 // GramsPerSquareMetre is the weight of a fabric.
@@ -80,6 +81,14 @@ type KilogramsPer100Metres float64
 func Between[T ~float64](low, high T) Quantity {
 	q := Of(low)
 	q.Range, q.To = high > low, float64(high)
+	return q
+}
+
+// Along marks what goes with 100 ft of bed, and that length itself: metric readers are
+// told what goes with 100 m.
+func Along(v any) Quantity {
+	q := Of(v)
+	q.along = true
 	return q
 }
 
