@@ -80,7 +80,7 @@ func (p *placePart) now() string {
 	case pl.StationName != "":
 		now := "Now: " + pl.StationName
 		if pl.StationAway > 0 {
-			now += ", " + unit.Of(pl.StationAway).In(p.S.system) + " away"
+			now += ", " + unit.Of(unit.Distance(pl.StationAway)).In(p.S.system) + " away"
 		}
 		if height, where := pl.StationFromField(); height != 0 {
 			now += ", " + unit.Quantity{Kind: unit.KindHead, SI: float64(height)}.In(p.S.system) + " " + where

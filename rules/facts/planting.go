@@ -147,6 +147,18 @@ func (s *Season) NextFree(from unit.Date) (unit.Date, bool) {
 	return next(from, func(index int) bool { return !s.frost.inside(index, s.frost.to) })
 }
 
+// HoldsFor counts the days from a date on that the bed under a cover holds the floor;
+// Never where it holds it all year.
+func (s *Season) HoldsFor(cover int, from unit.Date) unit.Days {
+	start := weather.Index(from)
+	for k := range weather.YearDays {
+		if !s.SoilHolds(cover, (start+k)%weather.YearDays, UsualSpring) {
+			return unit.Days(k)
+		}
+	}
+	return Never
+}
+
 // next finds the first day from a date on, within a year, of which something holds.
 func next(from unit.Date, holds func(index int) bool) (unit.Date, bool) {
 	year, _, _ := from.Civil()

@@ -47,13 +47,13 @@ var filmRules = [...]*Rule{
 			}
 			switch days := f.Ahead[o]; {
 			case days > mostEarlier && !f.Autumn: // a short season's heat sum would promise more than was ever seen
-				return speaksFor(saturate(float64(days), daysHalf), "It warms the bed, and the crop comes more than {} earlier than on bare ground.", mostEarlier)
+				return speaksFor(saturate(float64(days), daysHalf), "It warms the bed, and the crop may come {} earlier than on bare ground, the most that trials saw.", mostEarlier)
 			case days < -mostEarlier:
 				return against(-saturate(float64(days), daysHalf), "It cools the bed, and the crop comes more than {} later than on bare ground.", mostEarlier)
 			case days < 0:
 				return against(-saturate(float64(days), daysHalf), "It cools the bed, and the crop comes about {} later than on bare ground.", -days)
 			case days > 0 && f.Autumn:
-				return speaksFor(saturate(float64(days), daysHalf), "It keeps the bed warm in the fall, worth about {} of growth before harvest, compared with bare ground.", days)
+				return speaksFor(saturate(float64(days), daysHalf), "It keeps the bed warm in the fall, worth about {} of growth, compared with bare ground.", days)
 			case days > 0:
 				return speaksFor(saturate(float64(days), daysHalf), "It warms the bed, and the crop comes about {} earlier than on bare ground.", days)
 			}

@@ -113,7 +113,7 @@ var gates = [...]*Rule{
 			}
 			return rulesOut("No tape that suits {} waters {} evenly. Split each bed into stretches of {}, and feed each from its middle by a header across the beds.", f.Soil.Name, long, 2*long/unit.Metres(f.Stretches))
 		}, &table.KansasTape, &table.PennDrip2013),
-	gate("steep-slope", "Too steep", "Film sheds most of the rain into the alleys, which cut into gullies on a slope; tractors overturn.", "melon-hillside",
+	gate("steep-slope", "Steep ground", "Film sheds most of the rain into the alleys, which cut into gullies on a slope; tractors overturn.", "melon-hillside",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			slope := f.Case.Soil.Slope.Value
 			switch {
@@ -140,7 +140,7 @@ var gates = [...]*Rule{
 	gate("yellow-nutsedge-heavy", "Heavy yellow nutsedge", "Film held yellow nutsedge back by 96 % in pots, but those that come through multiply.", "pepper-yellow-nutsedge",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Weeds.Nutsedge == "yellow" && f.Case.Weeds.Pressure == "heavy" && careful(o) {
-				return rulesOut("Heavy yellow nutsedge: opaque film holds most of it, but some shoots come through. Plan to pull them each week.")
+				return rulesOut("Opaque film holds most of it, but some shoots come through. Plan to pull them each week.")
 			}
 			return silent()
 		}, &table.NutsedgeYellow2005),
@@ -182,7 +182,7 @@ var gates = [...]*Rule{
 			}
 			return silent()
 		}, &table.OrganicRule, &table.OrganicMemo2015),
-	gate("season-too-short", "Fall frost comes first", "A crop that frost cuts off before harvest earns nothing.", "melon-too-late",
+	gate("season-too-short", "Fall comes first", "A crop that frost or cold cuts off before harvest earns nothing.", "melon-too-late",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Overwinters() {
 				return silent()
@@ -195,7 +195,14 @@ var gates = [...]*Rule{
 			if f.Cooling() {
 				slower = fallSlows
 			}
-			switch first := f.CropDays; {
+			first := f.CropDays
+			if f.Crop.Warm && f.Cooling() && careful(o) { // where no frost comes, the bed grows too cold
+				cold := f.Season.WithFloor(f.CoverFloor())
+				if warm := cold.HoldsFor(f.ChosenCover(), f.Plant); warm > 0 && warm < first+pickingPays && (left == facts.Never || warm < left) {
+					return rulesOut("The bed stays above {} for about {} more, and the first harvest of {} takes about {}. Plant sooner, or as days grow longer.", f.CoverFloor(), warm, f.Crop.Name, first)
+				}
+			}
+			switch {
 			case left == facts.Never:
 				return silent()
 			case tender && left < first && forbidding(o):

@@ -71,6 +71,8 @@ func TestQuantitiesInBothSystems(t *testing.T) {
 		{unit.Minutes(157), "157 min", "157 min"},
 		{unit.Minutes(240), "240 min", "240 min"},
 		{unit.Minutes(372), "6.2 h", "6.2 h"},
+		{unit.Distance(237634), "238 km", "148 mi"},
+		{unit.Distance(512), "1 km", "less than 1 mi"},
 		{unit.Along(unit.Metres(30.48)), "100 m", "100 ft"},
 		{unit.Along(unit.Hours(1.5)), "4.9 h", "1.5 h"},
 		{unit.Along(unit.Between(unit.Kilograms(3), unit.Kilograms(6))), "9.8 to 19.7 kg", "7 to 13 lb"},
