@@ -80,7 +80,7 @@ func (p *sentencePart) Render() app.UI {
 						ctx.Defer(func(app.Context) { toField(placeBox) })
 					}
 				})),
-			plain(" in "), blank("soil.texture"), plain(", weeds "), blank("weeds.pressure"), plain("."),
+			plain(" in "), blank("soil.texture"), plain(", weeds "), app.Span().Class("last").Body(blank("weeds.pressure"), plain(".")),
 		),
 		app.Div().ID("place").Hidden(!s.finding).Body(&placePart{S: s, Short: true}),
 	)
@@ -425,7 +425,10 @@ func monthsSVG(p *plan.WaterPlan, system unit.System) string {
 		if len(months) <= 7 {
 			t.text(x+step/2, 72-tall, "t-figure", "middle", unit.KindMinutes.Figure(float64(m.Run), system))
 			t.text(x+step/2, 98, "t-month", "middle", unit.MonthName(m.Month)[:3])
-		} else if i%3 == 0 {
+		} else if m.Run == most {
+			t.text(x+step/2, 72-tall, "t-figure", "middle", unit.KindMinutes.Figure(float64(m.Run), system))
+		}
+		if len(months) > 7 && i%3 == 0 {
 			t.text(x+step/2, 98, "t-month", "middle", unit.MonthName(m.Month)[:3])
 		}
 	}

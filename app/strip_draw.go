@@ -99,9 +99,10 @@ func stripSVG(a *plan.Advice, s *facts.SoilSeason, system unit.System, words []s
 	w.raw(`<title id="strip-title">Soil warmth under each film, day by day</title><desc id="strip-desc">`, escape(strings.Join(words, " ")), `</desc>`)
 	g.drawGrid(w, system)
 	g.drawCurves(w, f, s)
-	g.drawWants(w, f, system)
+	wants := g.drawWants(w, f, s, system)
 	g.drawNames(w, f, s)
 	g.drawDays(w, a, s, system)
+	w.raw(wants)
 	w.close("svg")
 	return w.b.String()
 }
@@ -158,9 +159,11 @@ func coverKey(cover int) string {
 	return table.Films[cover].ID
 }
 
-// drawWants draws what the crop wants. The floor under covers has its name below its
-// line and the others above, so that they cannot meet.
-func (g *strips) drawWants(w *svg, f *facts.Facts, system unit.System) {
+// drawWants draws what the crop wants, and gives the names, which go over all else. Each
+// stands where the curves are farther away: at either end above its line, and the floor
+// under covers below it too, or alone where the next line is near.
+func (g *strips) drawWants(w *svg, f *facts.Facts, s *facts.SoilSeason, system unit.System) string {
+	names := &svg{}
 	for _, want := range []struct {
 		name string
 		at   unit.Celsius
@@ -171,8 +174,32 @@ func (g *strips) drawWants(w *svg, f *facts.Facts, system unit.System) {
 		}
 		y := num(g.y(want.at))
 		w.raw(`<line class="s-want" x1="0" x2="100%" y1="`, y, `" y2="`, y, `"/>`)
-		w.raw(`<text class="s-label" x="0" dx="6" y="`, y, `" dy="`, num(want.down), `">`, want.name, " ", temperature(want.at, system), `</text>`)
+		place, most := "", -1.0
+		for _, down := range [...]float64{-7, want.down} {
+			if down != want.down && g.y(want.at)-g.y(f.WorkFloor) < labelGap+7 {
+				continue
+			}
+			for end, words := range [...]string{`" x="0" dx="6"`, ` s-left" x="100%"`} {
+				if far := g.clear(f, s, g.y(want.at)+down-5, end*(g.days-g.days/3)); far > most {
+					place, most = words+` dy="`+num(down), far
+				}
+			}
+		}
+		names.raw(`<text class="s-label`, place, `" y="`, y, `">`, want.name, " ", temperature(want.at, system), `</text>`)
 	}
+	return names.b.String()
+}
+
+// clear is how far a name at this height stays from the two curves that always show, over
+// a third of the days.
+func (g *strips) clear(f *facts.Facts, s *facts.SoilSeason, at float64, from int) float64 {
+	least := stripTall
+	for _, cover := range [...]int{f.ChosenCover(), facts.Bare} {
+		for i := from; i < from+g.days/3; i++ {
+			least = min(least, math.Abs(g.y(s.Days[cover][i].Mean)-at))
+		}
+	}
+	return least
 }
 
 // drawNames names each line at its end. Names that would meet are moved apart
