@@ -61,9 +61,9 @@ func (p *sentencePart) Render() app.UI {
 	if s.c.Method == "seed" {
 		verb = "Sow "
 	}
-	class := "place-now"
+	class, yours := "place-now", ""
 	if s.borrowed[placeName] {
-		class += " borrowed"
+		class, yours = "place-now borrowed", "yours?"
 	}
 	open := "false"
 	if s.finding {
@@ -79,7 +79,7 @@ func (p *sentencePart) Render() app.UI {
 					if s.finding {
 						ctx.Defer(func(app.Context) { toField(placeBox) })
 					}
-				})),
+				}), app.Small().Class("whose-it-is").Text(yours)),
 			plain(" in "), blank("soil.texture"), plain(", weeds "), app.Span().Class("last").Body(blank("weeds.pressure"), plain(".")),
 		),
 		app.Div().ID("place").Hidden(!s.finding).Body(&placePart{S: s, Short: true}),
