@@ -45,9 +45,6 @@ func (c *card) OnNav(ctx app.Context) {
 	case s.advice == nil:
 		s.work()
 	}
-	if !s.noteBad {
-		s.note = "" // a card has nothing to change or to keep
-	}
 }
 
 func (c *card) OnMount(app.Context) {
@@ -61,6 +58,9 @@ func (c *card) Render() app.UI {
 	s := c.store()
 	if s.advice == nil { // its station is on the way, or did not come
 		return app.Main().Class("card").ID("card").Text(s.note)
+	}
+	if !s.noteBad {
+		s.note = "" // a card has nothing to change or to keep
 	}
 	name := "Worked out for this field"
 	if s.example {
