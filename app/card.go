@@ -93,15 +93,18 @@ func cardOf(s *store, name, lesson, link string) app.UI {
 		rows = append(rows, app.Dt().Text(answerTitles[q]), app.Dd().Body(strong(lead+". "), plain(why)))
 	}
 	rows = append(rows, app.Dt().Text("Water"), app.Dd().Body(strong(waterLead(a, s.system))))
+	rest := box("", app.Figure().Class("bed").Body(app.Raw(bedSVG(a, s.system, false))), app.Dl().Body(rows...))
+	if a.Refused() { // nothing behind a refusal pretends that film is laid
+		rest = app.Raw(`<div class="instead">` + insteadHTML(a, s.system) + `</div>`)
+	}
 	return app.Main().Class("card").ID("card").Body(
 		app.H1().Text(sentence(crop.Name)+", "+wholeDay(a.Facts.Plant, s.system)),
 		helpText(name),
 		app.P().Class(noteClass(s.noteBad)).Role("status").Text(s.note),
 		paragraph(lesson),
 		para("number", verdictLine(a)),
-		only(!a.Refused(), func() app.UI { return app.Raw(`<p class="dates">` + datesHTML(a, s.system) + `</p>`) }),
-		app.Figure().Class("bed").Body(app.Raw(bedSVG(a, s.system, false))),
-		app.Dl().Body(rows...),
+		app.Raw(`<div>`+gatesHTML(a, s.system, "")+`</div>`),
+		rest,
 		app.P().Body(app.A().Href(link).Target("_blank").Rel("noopener").Text("Open it in Film & Furrow, with every reason and source")),
 		helpText("Last word: labels, local codes and licensed practice."),
 	)
