@@ -168,7 +168,7 @@ func (g *strips) drawWants(w *svg, f *facts.Facts, s *facts.SoilSeason, system u
 		name string
 		at   unit.Celsius
 		down float64
-	}{{"too hot from", f.Ceiling, -7}, {"plant<tspan class=\"s-word\"> from</tspan>", f.WorkFloor, -7}, {"with covers<tspan class=\"s-word\"> from</tspan>", f.CoverFloor(), 19}} {
+	}{{"too hot from", f.Ceiling, -7}, {"plant<tspan class=\"s-word\"> from</tspan>", f.WorkFloor, -7}, {"<tspan class=\"s-with\">with </tspan>covers<tspan class=\"s-word\"> from</tspan>", f.CoverFloor(), 19}} {
 		if want.down > 0 && want.at == f.WorkFloor { // covers help only crops that want warm ground
 			continue
 		}
@@ -280,15 +280,17 @@ func (g *strips) drawDays(w *svg, a *plan.Advice, s *facts.SoilSeason, system un
 		}
 		w.raw(`<circle class="s-mark" cx="`, percent(g.x(mark.on.Value)), `" cy="`, num(g.y(s.Days[chosen][i].Mean)), `" r="6"><title>`, mark.name, ` from `, dayOfYear(mark.on.Value, system), `</title></circle>`)
 	}
-	bottom := num(stripTop + stripTall)
+	bottom, name := num(stripTop+stripTall), ""
 	if lay := a.WaitPlan.LayOn; !a.FilmDown() && lay >= g.from && lay < g.from.Plus(unit.Days(g.days)) {
 		at := percent(g.x(lay))
 		w.raw(`<line class="s-lay" x1="`, at, `" x2="`, at, `" y1="42" y2="`, bottom, `"/>`)
 		side := "s-left"
 		if lay > f.Plant {
 			side = sideClass(lay, g.from, g.days)
+		} else if g.x(lay) < 0.25 {
+			side += " s-near" // on a wide screen it would lie over the figures
 		}
-		w.raw(`<text class="s-label `, side, `" x="`, at, `" y="50">lay<tspan class="s-date"> `, dayOfYear(lay, system), `</tspan></text>`)
+		name = `<text class="s-label ` + side + `" x="` + at + `" y="50">lay<tspan class="s-date"> ` + dayOfYear(lay, system) + `</tspan></text>`
 	}
 	away := ""
 	if f.Plant < g.from || f.Plant >= g.from.Plus(unit.Days(g.days)) {
@@ -296,7 +298,7 @@ func (g *strips) drawDays(w *svg, a *plan.Advice, s *facts.SoilSeason, system un
 	}
 	at := percent(g.x(f.Plant))
 	w.raw(`<line id="strip-now"`, away, ` class="s-now" x1="`, at, `" x2="`, at, `" y1="12" y2="`, num(stripTop+stripTall+stripFoot), `"/>`)
-	w.raw(`<text id="strip-now-label"`, away, ` class="`, nowClass(f.Plant, g.from, g.days), `" x="`, at, `" y="24">plant `, dayOfYear(f.Plant, system), `</text>`)
+	w.raw(`<text id="strip-now-label"`, away, ` class="`, nowClass(f.Plant, g.from, g.days), `" x="`, at, `" y="24">plant `, dayOfYear(f.Plant, system), `</text>`, name)
 }
 
 // nowClass sets the planting day's name to the side where there is room.
