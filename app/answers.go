@@ -41,7 +41,7 @@ func (p *balancePart) Render() app.UI {
 	if !p.here && app.IsClient {
 		return box("balance")
 	}
-	return balance(p.S.advice.Choice(p.Q), p.S.system, p.unfolded())
+	return balance(p.S.advice.Choice(p.Q), p.S.because, p.S.system, p.unfolded())
 }
 
 // unfolded reports which options are unfolded, by their place: the first is, until the
@@ -154,7 +154,7 @@ func firmness(c *judge.Choice, system unit.System) string {
 
 // balance shows every option with all that spoke for and against it. An option is
 // text: hundreds of elements that nothing listens to would be minded one by one.
-func balance(c *judge.Choice, system unit.System, open func(i int) bool) app.UI {
+func balance(c *judge.Choice, because func(*judge.Rule) string, system unit.System, open func(i int) bool) app.UI {
 	list := make([]app.UI, len(c.Ranked))
 	for i := range c.Ranked {
 		r := &c.Ranked[i]
@@ -180,7 +180,7 @@ func balance(c *judge.Choice, system unit.System, open func(i int) bool) app.UI 
 		}
 		t.raw("><summary>", escape(head), `</summary><p class="whynot">`, escape(why), `</p><ul class="factors">`)
 		for j := range r.Factors {
-			factorRow(t, &r.Factors[j], c.Question, system)
+			factorRow(t, &r.Factors[j], c.Question, because, system)
 		}
 		if len(r.Factors) == 0 {
 			t.raw("<li>Nothing speaks for or against it.</li>")
@@ -191,7 +191,7 @@ func balance(c *judge.Choice, system unit.System, open func(i int) bool) app.UI 
 	return box("balance", list...)
 }
 
-func factorRow(t *svg, f *judge.Factor, q question.Question, system unit.System) {
+func factorRow(t *svg, f *judge.Factor, q question.Question, because func(*judge.Rule) string, system unit.System) {
 	side, class := "for", "for"
 	switch {
 	case f.RulesOut:
@@ -203,7 +203,7 @@ func factorRow(t *svg, f *judge.Factor, q question.Question, system unit.System)
 	}
 	weight := ""
 	if !f.RulesOut && q != question.Wait {
-		weight = " " + points(f.Points()) + " (" + f.Rule.Weight.String() + " weight: " + f.Rule.Because + ")"
+		weight = " " + points(f.Points()) + " (" + f.Rule.Weight.String() + " weight" + because(f.Rule) + ")"
 	}
 	t.raw(`<li class="`, class, `"><span class="side">`, side, `</span><span><strong>`, escape(f.Rule.Title), `. </strong>`,
 		escape(f.Reason.In(system)), `<span class="weight">`, escape(weight), `</span> `, cite(f.Rule.Sources), `</span></li>`)

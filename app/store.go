@@ -42,7 +42,7 @@ type store struct {
 	system     unit.System
 	example    bool // nothing of the grower's own has been typed yet
 	places     *normals.Table
-	texts      map[string]string // of sources, by id: see sourceTexts
+	texts      map[string]string // of sources and rules, by id: see sourceTexts
 	asking     bool              // for the stations of other countries
 	soils      series.Table      // once somebody names a series
 	noSoil     string            // the series that was sought in it last and is not there

@@ -75,13 +75,13 @@ func stripWords(a *plan.Advice, s *facts.SoilSeason, system unit.System) []strin
 	}
 	switch {
 	case m.Warm.Given:
-		lines = append(lines, sentence(dayOfYear(m.Warm.Value, system))+": the bed holds the "+show(f.WorkFloor)+" that planting waits for, as a daily mean; by "+dayOfYear(m.WarmSoonest.Value, system)+" in a warm spring, "+coolDay(m.WarmLatest, system)+" in a cool one.")
+		lines = append(lines, sentence(dayOfYear(m.Warm.Value, system))+": the bed holds the "+show(f.WorkFloor)+" that planting waits for, as a daily mean"+springs(m, system)+".")
 	case m.WarmSoonest.Given:
 		lines = append(lines, "In a usual year the bed does not hold the "+show(f.WorkFloor)+" that planting waits for; in a warm one it does by "+dayOfYear(m.WarmSoonest.Value, system)+".")
 	default:
 		lines = append(lines, "The bed does not hold the "+show(f.WorkFloor)+" that planting waits for, not even in a warm year.")
 	}
-	lines = append(lines, overWords(m, "no day")+" of the first 60 has a mean above "+show(f.Ceiling)+", which is too hot; "+strconv.Itoa(int(m.OverHours))+" hours lie above it.")
+	lines = append(lines, overWords(m, "no day")+" of the first 60 has a mean above "+show(f.Ceiling)+", which is too hot"+overHours(m)+".")
 	if m.OverDays > 1 {
 		lines[len(lines)-1] = strings.Replace(lines[len(lines)-1], "of the first 60 has", "of the first 60 have", 1)
 	}
@@ -95,6 +95,21 @@ func stripWords(a *plan.Advice, s *facts.SoilSeason, system unit.System) []strin
 		lines[i] = strings.ReplaceAll(lines[i], " °", "\u00a0°") // a figure and its unit stay on one line
 	}
 	return lines
+}
+
+// springs says when a warm and a cool spring bring the bed there, where they differ from a usual one.
+func springs(m *facts.SoilMarks, system unit.System) string {
+	if m.WarmLatest == m.Warm && m.WarmSoonest == m.Warm {
+		return ""
+	}
+	return "; by " + dayOfYear(m.WarmSoonest.Value, system) + " in a warm spring, " + coolDay(m.WarmLatest, system) + " in a cool one"
+}
+
+func overHours(m *facts.SoilMarks) string {
+	if m.OverHours < 1 {
+		return ""
+	}
+	return "; " + strconv.Itoa(int(m.OverHours)) + " hours lie above it"
 }
 
 func layWords(a *plan.Advice, system unit.System) string {

@@ -279,12 +279,29 @@ func (s *store) sourcesHTML(list []*table.Source) string {
 	return t.b.String()
 }
 
-// sourceTexts are title, place and address of a source, once they are there.
-func (s *store) sourceTexts(id string) (title, where, found string) {
+// because is why a rule has its weight, once the texts are there; the prerendered page has it.
+func (s *store) because(r *judge.Rule) string {
+	text := r.Because
+	if text == "" {
+		s.wantTexts()
+		text = s.texts["rule:"+r.ID]
+	}
+	if text == "" {
+		return ""
+	}
+	return ": " + text
+}
+
+func (s *store) wantTexts() {
 	if s.texts == nil {
 		s.texts = map[string]string{"": "its title is loading"}
 		s.loadSources()
 	}
+}
+
+// sourceTexts are title, place and address of a source, once they are there.
+func (s *store) sourceTexts(id string) (title, where, found string) {
+	s.wantTexts()
 	title, rest, _ := strings.Cut(s.texts[id], "\t")
 	where, found, _ = strings.Cut(rest, "\t")
 	if title == "" {

@@ -155,7 +155,11 @@
     };
 
     // say gives the twin of a text, and whether all of it has one.
-    return (text) => {
+    return function say(text) {
+      if (text.includes("\u00a0")) { // a figure and its unit are held together on a line
+        const [said, all] = say(text.replaceAll("\u00a0", " "));
+        return [said.replaceAll(" °", "\u00a0°"), all];
+      }
       const inner = text.trim();
       if (inner === "" || isNumber(inner) || inner.includes("://") && !inner.includes(" ")) return [text, true];
       const twin = over(inner, 4 * LONGEST) ? "" : whole(inner, 0);

@@ -66,7 +66,11 @@ func modfileFlags(root, work string, untrimmed bool) ([]string, error) {
 	if err := write(client, modfile); err != nil {
 		return nil, err
 	}
-	flags := []string{"-modfile=" + client, pageTag}
+	over, err := overlay(root, work)
+	if err != nil {
+		return nil, err
+	}
+	flags := []string{"-modfile=" + client, "-overlay=" + over, pageTag}
 	for _, name := range cold {
 		flags = append(flags, "-gcflags="+name+"="+coldFlags)
 	}

@@ -20,6 +20,7 @@ import (
 	"strings"
 	"text/template"
 
+	"filmfurrow/rules/judge"
 	"filmfurrow/rules/pack"
 	sources "filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
@@ -297,7 +298,7 @@ func languages(add func(stem, ext string, body []byte) string, addText func(stem
 //
 //	app.Getenv("file:normals.csv") // "/assets/normals-0123456789ab.csv"
 func data() map[string][]byte {
-	return map[string][]byte{"normals.csv": []byte(normals.Text), "beside.csv": []byte(normals.BesideText), "world.csv": []byte(normals.WorldText), "world-beside.csv": []byte(normals.WorldBesideText), "places.csv": []byte(normals.PlacesText), "series.csv": []byte(series.Text), "sources.tsv": []byte(sources.SourceTexts())}
+	return map[string][]byte{"normals.csv": []byte(normals.Text), "beside.csv": []byte(normals.BesideText), "world.csv": []byte(normals.WorldText), "world-beside.csv": []byte(normals.WorldBesideText), "places.csv": []byte(normals.PlacesText), "series.csv": []byte(series.Text), "sources.tsv": []byte(sources.SourceTexts() + judge.RuleTexts())}
 }
 
 // assets are the addresses of the files that every page loads.

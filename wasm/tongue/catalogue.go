@@ -170,6 +170,11 @@ func firstWord(text string) string {
 // Say gives the twin of a text, and false where it has none and stays as it is. A text
 // of several sentences is said sentence by sentence; false where one of them has no twin.
 func (c *Catalogue) Say(text string) (string, bool) {
+	// A figure and its unit may be held together on a line.
+	if loose := strings.ReplaceAll(text, "\u00a0", " "); loose != text {
+		said, all := c.Say(loose)
+		return strings.ReplaceAll(said, " °", "\u00a0°"), all
+	}
 	inner := strings.TrimSpace(text)
 	if inner == "" || number(inner) || address(inner) {
 		return text, true
