@@ -45,9 +45,6 @@ func (c *card) OnNav(ctx app.Context) {
 	case s.advice == nil:
 		s.work()
 	}
-	if !s.noteBad {
-		s.note = "" // a card has nothing to change or to keep
-	}
 }
 
 func (c *card) OnMount(app.Context) {
@@ -61,6 +58,9 @@ func (c *card) Render() app.UI {
 	s := c.store()
 	if s.advice == nil { // its station is on the way, or did not come
 		return app.Main().Class("card").ID("card").Text(s.note)
+	}
+	if !s.noteBad {
+		s.note = "" // a card has nothing to change or to keep
 	}
 	name := "Worked out for this field"
 	if s.example {
@@ -93,15 +93,18 @@ func cardOf(s *store, name, lesson, link string) app.UI {
 		rows = append(rows, app.Dt().Text(answerTitles[q]), app.Dd().Body(strong(lead+". "), plain(why)))
 	}
 	rows = append(rows, app.Dt().Text("Water"), app.Dd().Body(strong(waterLead(a, s.system))))
+	rest := box("", app.Figure().Class("bed").Body(app.Raw(bedSVG(a, s.system, false))), app.Dl().Body(rows...))
+	if a.Refused() { // nothing behind a refusal pretends that film is laid
+		rest = app.Raw(`<div class="instead">` + insteadHTML(a, s.system) + `</div>`)
+	}
 	return app.Main().Class("card").ID("card").Body(
 		app.H1().Text(sentence(crop.Name)+", "+wholeDay(a.Facts.Plant, s.system)),
 		helpText(name),
 		app.P().Class(noteClass(s.noteBad)).Role("status").Text(s.note),
 		paragraph(lesson),
 		para("number", verdictLine(a)),
-		only(!a.Refused(), func() app.UI { return app.Raw(`<p class="dates">` + datesHTML(a, s.system) + `</p>`) }),
-		app.Figure().Class("bed").Body(app.Raw(bedSVG(a, s.system, false))),
-		app.Dl().Body(rows...),
+		app.Raw(`<div>`+gatesHTML(a, s.system, "")+`</div>`),
+		rest,
 		app.P().Body(app.A().Href(link).Target("_blank").Rel("noopener").Text("Open it in Film & Furrow, with every reason and source")),
 		helpText("Last word: labels, local codes and licensed practice."),
 	)

@@ -252,7 +252,7 @@ func (h *history) do() {
 	default:
 		h.log = append(h.log, "start own")
 		h.s.startOwn()
-		h.touched("start with your own field")
+		h.touched("a field of your own, begun empty")
 		system := h.now.system
 		h.now = empty()
 		h.now.system, h.now.own = system, true

@@ -285,7 +285,7 @@ func (p *layingPart) say(l sheet.Language, k sheet.Key, values ...any) string {
 }
 
 func (p *layingPart) languages(now sheet.Language) app.UI {
-	buttons := []app.UI{app.Legend().Class("for-readers").Text("Language of this sheet")}
+	buttons := []app.UI{app.Legend().Class("for-readers").Text("Language, idioma")}
 	for _, l := range sheet.Languages() {
 		buttons = append(buttons, app.Button().Type("button").Class("unit").ID("sheet-"+string(l)).Lang(string(l)).Text(l.Name()).
 			Aria("pressed", strconv.FormatBool(l == now)).OnClick(func(app.Context, app.Event) { p.language = l }, string(l)))

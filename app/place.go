@@ -80,14 +80,10 @@ func (p *placePart) now() string {
 	case pl.StationName != "":
 		now := "Now: " + pl.StationName
 		if pl.StationAway > 0 {
-			now += ", " + unit.Of(pl.StationAway).In(p.S.system) + " away"
+			now += ", " + unit.Of(unit.Distance(pl.StationAway)).In(p.S.system) + " away"
 		}
-		if above := pl.StationAt - pl.Elevation.Or(pl.StationAt); above != 0 {
-			where := " above your field"
-			if above < 0 {
-				above, where = -above, " below your field"
-			}
-			now += ", " + unit.Quantity{Kind: unit.KindHead, SI: float64(above)}.In(p.S.system) + where
+		if height, where := pl.StationFromField(); height != 0 {
+			now += ", " + unit.Quantity{Kind: unit.KindHead, SI: float64(height)}.In(p.S.system) + " " + where
 		}
 		switch {
 		case pl.IsOlder():

@@ -61,9 +61,9 @@ func (p *sentencePart) Render() app.UI {
 	if s.c.Method == "seed" {
 		verb = "Sow "
 	}
-	class := "place-now"
+	class, yours := "place-now", ""
 	if s.borrowed[placeName] {
-		class += " borrowed"
+		class, yours = "place-now borrowed", "yours?"
 	}
 	open := "false"
 	if s.finding {
@@ -79,8 +79,8 @@ func (p *sentencePart) Render() app.UI {
 					if s.finding {
 						ctx.Defer(func(app.Context) { toField(placeBox) })
 					}
-				})),
-			plain(" in "), blank("soil.texture"), plain(", weeds "), blank("weeds.pressure"), plain("."),
+				}), app.Small().Class("whose-it-is").Text(yours)),
+			plain(" in "), blank("soil.texture"), plain(", weeds "), app.Span().Class("last").Body(blank("weeds.pressure"), plain(".")),
 		),
 		app.Div().ID("place").Hidden(!s.finding).Body(&placePart{S: s, Short: true}),
 	)
@@ -120,21 +120,7 @@ func (v *verdictPart) Render() app.UI {
 	best, _ := a.Verdict.Best()
 	t := &svg{}
 	why := ` <a class="why-link" href="` + escape(v.S.way("/why/verdict")) + `">Why?</a>`
-	t.raw(`<div><h1>`, escape(verdictLine(a)), `</h1>`)
-	if a.Refused() {
-		for i := range a.Gates {
-			if a.Gates[i].RulesOut {
-				t.raw(`<p class="gates">`, escape(a.Gates[i].Reason.In(system)), why, `</p>`)
-				break
-			}
-		}
-	} else {
-		t.raw(`<p class="dates">`, datesHTML(a, system), why, `</p>`)
-		for i := range a.Gates[:min(3, len(a.Gates))] {
-			t.raw(`<p class="gates">`, escape(a.Gates[i].Reason.In(system)), `</p>`)
-		}
-	}
-	t.raw(`</div>`)
+	t.raw(`<div><h1>`, escape(verdictLine(a)), `</h1>`, gatesHTML(a, system, why), `</div>`)
 	return app.Section().Class("verdict verdict-"+question.Verdict.Key(best)).ID("verdict").Body(
 		only(v.S.digging, func() app.UI {
 			return app.P().Class("waiting").Role("status").Text("Working out the soil’s warmth for this place …")
@@ -145,6 +131,36 @@ func (v *verdictPart) Render() app.UI {
 		v.S.paperHead(),
 		app.Raw(t.b.String()),
 	)
+}
+
+// gatesHTML is what stands below the verdict: the days and what asks for care, or why not.
+func gatesHTML(a *plan.Advice, system unit.System, why string) string {
+	t := &svg{}
+	if a.Refused() {
+		for i := range a.Gates {
+			if a.Gates[i].RulesOut {
+				t.raw(`<p class="gates">`, escape(a.Gates[i].Reason.In(system)), why, `</p>`)
+				break
+			}
+		}
+		return t.b.String()
+	}
+	t.raw(`<p class="dates">`, datesHTML(a, system), why, `</p>`)
+	for i := range a.Gates[:min(3, len(a.Gates))] {
+		t.raw(`<p class="gates">`, escape(a.Gates[i].Reason.In(system)), `</p>`)
+	}
+	return t.b.String()
+}
+
+// insteadHTML is what to do where film is refused.
+func insteadHTML(a *plan.Advice, system unit.System) string {
+	t := &svg{}
+	t.raw(`<h2>Instead</h2><ol>`)
+	for _, i := range a.Insteads() {
+		t.raw(`<li><b>`, escape(i.What.In(system)), `</b> `, escape(i.Why.In(system)), `</li>`)
+	}
+	t.raw(`</ol>`)
+	return t.b.String()
 }
 
 // verdictLine is the verdict in a sentence.
@@ -211,11 +227,7 @@ func (p *bedPart) Render() app.UI {
 func insteadParts(s *store) []app.UI {
 	a, system := s.advice, s.system
 	t := &svg{}
-	t.raw(`<div><h2>Instead</h2><ol>`)
-	for _, i := range a.Insteads() {
-		t.raw(`<li><b>`, escape(i.What.In(system)), `</b> `, escape(i.Why.In(system)), `</li>`)
-	}
-	t.raw(`</ol><details id="all-the-same"><summary>If you lay all the same</summary><dl>`)
+	t.raw(`<div>`, insteadHTML(a, system), `<details id="all-the-same"><summary>If you lay all the same</summary><dl>`)
 	for _, q := range [...]question.Question{question.Film, question.Thickness, question.Bed, question.Tape, question.Wait} {
 		lead, _ := answerWords(a, q, system)
 		t.raw(`<dt><a href="`, escape(s.way("/why/"+q.String())), `">`, answerTitles[q], `</a></dt><dd>`, escape(lead), `</dd>`)
@@ -425,7 +437,10 @@ func monthsSVG(p *plan.WaterPlan, system unit.System) string {
 		if len(months) <= 7 {
 			t.text(x+step/2, 72-tall, "t-figure", "middle", unit.KindMinutes.Figure(float64(m.Run), system))
 			t.text(x+step/2, 98, "t-month", "middle", unit.MonthName(m.Month)[:3])
-		} else if i%3 == 0 {
+		} else if m.Run == most {
+			t.text(x+step/2, 72-tall, "t-figure", "middle", unit.KindMinutes.Figure(float64(m.Run), system))
+		}
+		if len(months) > 7 && i%3 == 0 {
 			t.text(x+step/2, 98, "t-month", "middle", unit.MonthName(m.Month)[:3])
 		}
 	}

@@ -276,11 +276,7 @@ func (p *waterRoom) week() string {
 		return t.b.String()
 	}
 	show := func(v any) string { return escape(unit.Of(v).In(s.system)) }
-	often := ` a day`
-	if week.Every > 1 {
-		often = ` every ` + show(week.Every)
-	}
-	t.raw(clockSVG(week.Together, 200), `<div><p class="week-head">`, lead, `</p><h1>`, minutesWords(week.Together), often, `</h1><p class="lead">in `, runs(week.Runs))
+	t.raw(clockSVG(week.Together, 200), `<div><p class="week-head">`, lead, `</p><h1>`, minutesWords(week.Together), ` `, perDay(week.Every, s.system), `</h1><p class="lead">in `, runs(week.Runs))
 	if week.Runs > 1 {
 		t.raw(` of `, show(week.EachRun))
 	}
@@ -312,9 +308,7 @@ func (p *waterRoom) week() string {
 		t.raw(`<li>`)
 		if week, ok := s.advice.WaterWeekOf(&w.plan, &w.list, on); ok {
 			t.raw(clockSVG(week.Together, 72), `<b>`, minutesWords(week.Together), `</b>`)
-			if week.Every > 1 {
-				t.raw(`<span>every `, show(week.Every), `</span>`)
-			}
+			t.raw(`<span>`, perDay(week.Every, s.system), `</span>`)
 		} else {
 			t.raw(`<b>no water</b>`)
 		}
@@ -322,6 +316,14 @@ func (p *waterRoom) week() string {
 	}
 	t.raw(`</ol></section></div>`)
 	return t.b.String()
+}
+
+// perDay says how often a run comes.
+func perDay(every unit.Days, system unit.System) string {
+	if every > 1 {
+		return "every " + unit.Of(every).In(system)
+	}
+	return "a day"
 }
 
 // minutesWords says minutes as a clock would: "1 h 13 min".

@@ -99,9 +99,10 @@ func stripSVG(a *plan.Advice, s *facts.SoilSeason, system unit.System, words []s
 	w.raw(`<title id="strip-title">Soil warmth under each film, day by day</title><desc id="strip-desc">`, escape(strings.Join(words, " ")), `</desc>`)
 	g.drawGrid(w, system)
 	g.drawCurves(w, f, s)
-	g.drawWants(w, f, system)
+	wants := g.drawWants(w, f, s, system)
 	g.drawNames(w, f, s)
 	g.drawDays(w, a, s, system)
+	w.raw(wants)
 	w.close("svg")
 	return w.b.String()
 }
@@ -158,21 +159,47 @@ func coverKey(cover int) string {
 	return table.Films[cover].ID
 }
 
-// drawWants draws what the crop wants. The floor under covers has its name below its
-// line and the others above, so that they cannot meet.
-func (g *strips) drawWants(w *svg, f *facts.Facts, system unit.System) {
+// drawWants draws what the crop wants, and gives the names, which go over all else. Each
+// stands where the curves are farther away: at either end above its line, and the floor
+// under covers below it too, or alone where the next line is near.
+func (g *strips) drawWants(w *svg, f *facts.Facts, s *facts.SoilSeason, system unit.System) string {
+	names := &svg{}
 	for _, want := range []struct {
 		name string
 		at   unit.Celsius
 		down float64
-	}{{"too hot from", f.Ceiling, -7}, {"plant<tspan class=\"s-word\"> from</tspan>", f.WorkFloor, -7}, {"with covers<tspan class=\"s-word\"> from</tspan>", f.CoverFloor(), 19}} {
+	}{{"too hot from", f.Ceiling, -7}, {"plant<tspan class=\"s-word\"> from</tspan>", f.WorkFloor, -7}, {"<tspan class=\"s-with\">with </tspan>covers<tspan class=\"s-word\"> from</tspan>", f.CoverFloor(), 19}} {
 		if want.down > 0 && want.at == f.WorkFloor { // covers help only crops that want warm ground
 			continue
 		}
 		y := num(g.y(want.at))
 		w.raw(`<line class="s-want" x1="0" x2="100%" y1="`, y, `" y2="`, y, `"/>`)
-		w.raw(`<text class="s-label" x="0" dx="6" y="`, y, `" dy="`, num(want.down), `">`, want.name, " ", temperature(want.at, system), `</text>`)
+		place, most := "", -1.0
+		for _, down := range [...]float64{-7, want.down} {
+			if down != want.down && g.y(want.at)-g.y(f.WorkFloor) < labelGap+7 {
+				continue
+			}
+			for end, words := range [...]string{`" x="0" dx="6"`, ` s-left" x="100%"`} {
+				if far := g.clear(f, s, g.y(want.at)+down-5, end*(g.days-g.days/3)); far > most {
+					place, most = words+` dy="`+num(down), far
+				}
+			}
+		}
+		names.raw(`<text class="s-label`, place, `" y="`, y, `">`, want.name, " ", temperature(want.at, system), `</text>`)
 	}
+	return names.b.String()
+}
+
+// clear is how far a name at this height stays from the two curves that always show, over
+// a third of the days.
+func (g *strips) clear(f *facts.Facts, s *facts.SoilSeason, at float64, from int) float64 {
+	least := stripTall
+	for _, cover := range [...]int{f.ChosenCover(), facts.Bare} {
+		for i := from; i < from+g.days/3; i++ {
+			least = min(least, math.Abs(g.y(s.Days[cover][i].Mean)-at))
+		}
+	}
+	return least
 }
 
 // drawNames names each line at its end. Names that would meet are moved apart
@@ -253,15 +280,17 @@ func (g *strips) drawDays(w *svg, a *plan.Advice, s *facts.SoilSeason, system un
 		}
 		w.raw(`<circle class="s-mark" cx="`, percent(g.x(mark.on.Value)), `" cy="`, num(g.y(s.Days[chosen][i].Mean)), `" r="6"><title>`, mark.name, ` from `, dayOfYear(mark.on.Value, system), `</title></circle>`)
 	}
-	bottom := num(stripTop + stripTall)
+	bottom, name := num(stripTop+stripTall), ""
 	if lay := a.WaitPlan.LayOn; !a.FilmDown() && lay >= g.from && lay < g.from.Plus(unit.Days(g.days)) {
 		at := percent(g.x(lay))
 		w.raw(`<line class="s-lay" x1="`, at, `" x2="`, at, `" y1="42" y2="`, bottom, `"/>`)
 		side := "s-left"
 		if lay > f.Plant {
 			side = sideClass(lay, g.from, g.days)
+		} else if g.x(lay) < 0.25 {
+			side += " s-near" // on a wide screen it would lie over the figures
 		}
-		w.raw(`<text class="s-label `, side, `" x="`, at, `" y="50">lay<tspan class="s-date"> `, dayOfYear(lay, system), `</tspan></text>`)
+		name = `<text class="s-label ` + side + `" x="` + at + `" y="50">lay<tspan class="s-date"> ` + dayOfYear(lay, system) + `</tspan></text>`
 	}
 	away := ""
 	if f.Plant < g.from || f.Plant >= g.from.Plus(unit.Days(g.days)) {
@@ -269,7 +298,7 @@ func (g *strips) drawDays(w *svg, a *plan.Advice, s *facts.SoilSeason, system un
 	}
 	at := percent(g.x(f.Plant))
 	w.raw(`<line id="strip-now"`, away, ` class="s-now" x1="`, at, `" x2="`, at, `" y1="12" y2="`, num(stripTop+stripTall+stripFoot), `"/>`)
-	w.raw(`<text id="strip-now-label"`, away, ` class="`, nowClass(f.Plant, g.from, g.days), `" x="`, at, `" y="24">plant `, dayOfYear(f.Plant, system), `</text>`)
+	w.raw(`<text id="strip-now-label"`, away, ` class="`, nowClass(f.Plant, g.from, g.days), `" x="`, at, `" y="24">plant `, dayOfYear(f.Plant, system), `</text>`, name)
 }
 
 // nowClass sets the planting day's name to the side where there is room.

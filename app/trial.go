@@ -101,7 +101,7 @@ func (p *trialRoom) plots(t *rules.FilmTrial) app.UI {
 			app.Th().Scope("row").Text(strconv.Itoa(plot.Block)), app.Td().Text(strconv.Itoa(plot.Bed)), app.Td().Text(name), app.Td().Text(from+" – "+to),
 			app.Td().Body(asked("", &textBox{S: p.S, ID: trialBox(plot), Type: "text", Label: "Yield, bed " + strconv.Itoa(plot.Bed) + ", from " + from, Describe: "trial-told"})))
 	}
-	return listed("scroll", "Plots", list, "Block", "Bed", "Film", "Tally", "Yield, any unit")
+	return listed("scroll", "Plots", list, "Block", "Bed", "Film", "From – to", "Yield, any unit")
 }
 
 // read analyses the boxes: whole blocks alone, each with a plain number in every box.

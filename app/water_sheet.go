@@ -157,7 +157,7 @@ func (v waterView) schedule() app.UI {
 			list[i] = []string{"Zone " + strconv.Itoa(t.Zone) + ", run " + strconv.Itoa(t.Run), v.show(t.From), v.show(t.To)}
 		}
 		body = append(body, app.Details().ID("water-turns").Class("water-turns").Body(summary("Valve by valve"),
-			rows("Minutes from the first opening, on the thirstiest day", []string{"Open", "From", "To"}, list)))
+			rows("Time from the first opening, on the thirstiest day", []string{"Open", "From", "To"}, list)))
 	}
 	return block("water-schedule", "Zones and schedule", body...)
 }

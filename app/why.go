@@ -1,6 +1,7 @@
 package app
 
 import (
+	"math"
 	"strings"
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
@@ -155,9 +156,15 @@ const fewReasons = 4
 // forAndAgainst draws what speaks for the answer and against it as bars: the longer,
 // the more it counts. The words carry this field's own figures.
 func forAndAgainst(c *judge.Choice, factors []judge.Factor, system unit.System) string {
+	points := func(f *judge.Factor) float64 {
+		if c.Question == question.Verdict { // a gate is not weighed: each alone decides
+			return -1
+		}
+		return f.Points()
+	}
 	most := 0.0
 	for i := range factors {
-		most = max(most, factors[i].Points(), -factors[i].Points())
+		most = max(most, math.Abs(points(&factors[i])))
 	}
 	t := &svg{}
 	t.raw(`<section class="tile for-against" id="for-against"><h2>For it, and against</h2><ul class="bars">`)
@@ -167,7 +174,7 @@ func forAndAgainst(c *judge.Choice, factors []judge.Factor, system unit.System) 
 			var best *judge.Factor
 			for i := range factors {
 				f := &factors[i]
-				if f.Points()*sign > 0 && !strings.Contains(t.b.String(), `id="r-`+f.Rule.ID+`"`) && (best == nil || f.Points()*sign > best.Points()*sign) {
+				if points(f)*sign > 0 && !strings.Contains(t.b.String(), `id="r-`+f.Rule.ID+`"`) && (best == nil || points(f)*sign > points(best)*sign) {
 					best = f
 				}
 			}
@@ -182,14 +189,13 @@ func forAndAgainst(c *judge.Choice, factors []judge.Factor, system unit.System) 
 			if c.Question == question.Wait {
 				side = "asks"
 			}
-			wide := num(max(4, 96*best.Points()*sign/max(most, 0.01)))
+			wide := num(max(4, 96*points(best)*sign/max(most, 0.01)))
 			t.raw(`<li id="r-`, best.Rule.ID, `"><span class="side">`, side, `</span><svg class="bar-svg" viewBox="0 0 100 16" aria-hidden="true"><rect class="`, class, `" width="`, wide, `" height="16"/></svg><span>`, escape(best.Reason.In(system)), `</span></li>`)
 		}
 	}
+	t.raw(`</ul>`)
 	if len(factors) == 0 {
-		t.raw(`</ul><p>Nothing speaks against it here.</p>`)
-	} else {
-		t.raw(`</ul>`)
+		t.raw(`<p>Nothing speaks against it here.</p>`)
 	}
 	if n := len(c.Ranked); n > 1 && c.Question != question.Wait && c.Question != question.Verdict {
 		t.raw(`<h3>And the others?</h3><ul class="others">`)
@@ -261,7 +267,7 @@ func (s *store) sourcesHTML(list []*table.Source) string {
 		if title == "" {
 			title, where, found = s.sourceTexts(source.ID)
 		}
-		t.raw(`<li id="source-`, source.ID, `" tabindex="-1">`, escape(source.Publisher), `: `, escape(title), `, `, escape(source.Year), `. `, escape(sentence(where)), `. `, escape(sentence(source.Mark.String())), `. `)
+		t.raw(`<li id="source-`, source.ID, `" tabindex="-1" translate="no">`, escape(source.Publisher), `: `, escape(title), `, `, escape(source.Year), `. `, escape(sentence(where)), `. <span translate="yes">`, escape(sentence(source.Mark.String())), `.</span> `)
 		if strings.HasPrefix(found, "http") {
 			t.raw(`<a href="`, escape(found), `">`, escape(found), `</a>`)
 		} else {

@@ -50,7 +50,7 @@ func (s *store) mine(names ...string) {
 
 // startOwn empties the field: nothing in it is anybody else's.
 func (s *store) startOwn() {
-	s.touch("start with your own field")
+	s.touch("a field of your own, begun empty")
 	s.c = field.Case{}
 	s.typed, s.wrong, s.ticks = map[string]string{}, map[string]field.Error{}, map[string]bool{}
 	s.borrowed = map[string]bool{}

@@ -252,3 +252,15 @@ func TestCautionsStandWhereTheWorkIs(t *testing.T) {
 	assert.Contains(t, ids(pond), "surface-water")
 	assert.NotContains(t, tractor, "surface-water")
 }
+
+// A share is shown to its own step: a turning point at half a percent is not told as 0%.
+func TestASharesStepIsShown(t *testing.T) {
+	shares := 0
+	for _, in := range field.Inputs {
+		if in.Form == field.FormNumber && in.Kind.Symbol(unit.Metric) == "%" {
+			shares++
+			assert.LessOrEqual(t, in.Kind.Step(unit.Metric), in.Step, in.Name)
+		}
+	}
+	assert.Greater(t, shares, 3)
+}

@@ -10,6 +10,7 @@ import (
 	"filmfurrow/rules/facts"
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/question"
+	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
 
@@ -80,6 +81,24 @@ func TestTheTapeDoesNotFlipWithinTheLimit(t *testing.T) {
 				assert.Equal(t, question.Tape.Key(before), question.Tape.Key(tape), "%s, %v", id, metres)
 			}
 			before = tape
+		}
+	}
+}
+
+// On sand a long bed gets emitters close enough for its wet spots to meet: wide tape, or a
+// feed from the middle, before tape that leaves dry gaps.
+func TestOnSandWetSpotsMeetInLongBedsToo(t *testing.T) {
+	for _, texture := range []string{"sand", "loamy-sand"} {
+		for _, metres := range []unit.Metres{60, 100, 150, 180, 200, 300} {
+			c := pack(t)["pepper-cool-spring"]
+			c.Soil.Texture, c.Soil.Slope = texture, unit.Known(0.0)
+			c.Field.BedLength, c.Field.Beds = unit.Known(metres), unit.Known(4.0)
+			c.Water.Flow = unit.Known(unit.LitresPerHour(30000))
+			f := advise(t, c).Facts
+			tape := &table.Tapes[f.Tape]
+			assert.LessOrEqual(t, float64(tape.Spacing), 8*unit.MetresPerInch+1e-9, "%s, %v m: 4 to 8 in are usual, not %s", texture, metres, tape.Name)
+			assert.LessOrEqual(t, f.Sketch[f.Tape].Spread, facts.DesignSpread, "%s, %v m", texture, metres)
+			assert.LessOrEqual(t, f.Stretches, 2, "%s, %v m", texture, metres)
 		}
 	}
 }

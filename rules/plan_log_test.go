@@ -64,7 +64,8 @@ func TestTheLogAddsUp(t *testing.T) {
 	assert.Equal(t, unit.Percent(5), log.Torn.Value)
 	each, known := log.Hundred(log.Picked)
 	require.True(t, known)
-	assert.InDelta(t, 10, each, 1e-9, "30 on 300 ft")
+	assert.Equal(t, "10", each.In(unit.US), "30 on 300 ft")
+	assert.Equal(t, "32.81", each.In(unit.Metric), "30 on 91.44 m")
 
 	lines := map[string]string{}
 	for _, line := range log.Lines(nil) {

@@ -213,7 +213,7 @@ func TestTenPlaces(t *testing.T) {
 		}
 		film, _ := a.Film.Best()
 		fmt.Fprintf(&b, "%s: %s wanted %s. Station %s, %s away, %s high. %s, %s, %s. Lay %v, plant %v; the bed at its depth that day %s, bare %s. Peak need %s a day.\n", at.place, at.crop, at.on,
-			c.Place.StationName, unit.Of(c.Place.StationAway).In(unit.Metric), unit.Of(c.Place.StationAt).In(unit.Metric), question.Verdict.Key(verdict), frost, table.FilmID(film).Key(),
+			c.Place.StationName, unit.Of(unit.Distance(c.Place.StationAway)).In(unit.Metric), unit.Of(c.Place.StationAt).In(unit.Metric), question.Verdict.Key(verdict), frost, table.FilmID(film).Key(),
 			a.WaitPlan.LayOn, a.WaitPlan.PlantOn, unit.Of(f.MeanUnder[table.FilmID(film)]).In(unit.Metric), unit.Of(f.MeanUnder[facts.Bare]).In(unit.Metric), unit.Of(f.Peak).In(unit.Metric))
 	}
 	const file = "../testdata/places.golden.txt"
@@ -223,6 +223,47 @@ func TestTenPlaces(t *testing.T) {
 	want, err := os.ReadFile(file)
 	require.NoError(t, err)
 	assert.Equal(t, string(want), b.String())
+}
+
+// Where frost comes in any month no crop is laid without a word of it, hardy ones neither.
+func TestFrostInAnyMonthAsksForCare(t *testing.T) {
+	c := caseAt(t, "W3-83406") // Peru, 4,447 m
+	seen := map[table.Hardiness]bool{}
+	for i := range table.Crops {
+		for _, month := range []int{2, 7, 10} {
+			c.Crop, c.Method, c.PlantOn = table.Crops[i].ID, "", unit.Known(unit.On(2027, month, 15))
+			a := advise(t, c)
+			verdict, _ := a.Verdict.Best()
+			if a.Facts.FrostKind == weather.FrostAlways {
+				seen[a.Facts.Crop.Hardiness] = true
+				assert.NotEqual(t, question.Lay, verdict, "%s in month %d", c.Crop, month)
+			}
+		}
+	}
+	assert.Len(t, seen, 4)
+}
+
+// Where no frost ends the season the bed grows too cold: a warm crop set into the fall of a
+// mild winter asks for care, one set into Florida's does not.
+func TestAMildWinterEndsAWarmCropToo(t *testing.T) {
+	for _, at := range []struct {
+		place      string
+		lat, lon   float64
+		month, day int
+		care       bool
+	}{
+		{"Cape Town", -33.97, 18.6, 4, 10, true},
+		{"Cape Town", -33.97, 18.6, 10, 20, false},
+		{"San Diego", 32.73, -117.18, 11, 1, true},
+		{"Immokalee", 26.46, -81.44, 9, 20, false},
+		{"Bengaluru", 12.97, 77.58, 10, 1, false},
+	} {
+		c, err := casefile.Decode(fmt.Appendf(nil, `{"version":1,"crop":"bell-pepper","plant_on":"2027-%02d-%02d","place":{"lat":%v,"lon":%v},"soil":{"texture":"loam"}}`, at.month, at.day, at.lat, at.lon), everyStation(t))
+		require.NoError(t, err, at.place)
+		a := advise(t, c)
+		cold := slices.ContainsFunc(a.Gates, func(g judge.Factor) bool { return g.Rule.ID == "season-too-short" })
+		assert.Equal(t, at.care, cold, "%s, %d %d: %v", at.place, at.month, at.day, a.Gates)
+	}
 }
 
 // A station far above or below the field is told of, with how its temperatures are carried.

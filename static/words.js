@@ -5,7 +5,8 @@
 (() => {
   "use strict";
   const page = window.filmfurrow;
-  const DEEPEST = 4;
+  const DEEPEST = 4, LONGEST = 120, AHEAD = 8; // as in wasm/tongue
+  const ends = (text) => text.split(". ").length - 1;
 
   // --- The catalogue -----------------------------------------------------------
   const places = (text) => {
@@ -29,19 +30,30 @@
       }
       const word = firstWord(texts[0]);
       if (!by.has(word)) by.set(word, []);
-      by.get(word).push({ texts, marks, twin: twin.texts, order: twin.marks.map((m, i) => /^\d+$/.test(m) ? m - 1 : i) });
+      by.get(word).push({ texts, marks, any: marks.includes("*"), ends: ends(texts.join("")), least: texts[0].length + texts.at(-1).length + marks.length, twin: twin.texts, order: twin.marks.map((m, i) => /^\d+$/.test(m) ? m - 1 : i) });
     }
     const fixed = (s) => s.texts.join("").length + s.marks.join("").length;
     for (const list of by.values()) list.sort((a, b) => fixed(b) - fixed(a)); // the fullest is tried first
-    return { exact, by, said: Array.from({ length: DEEPEST + 1 }, () => new Map()) };
+    // Those that begin with a place, by their last letter; each list, and that of "", also
+    // holds those that end with one.
+    const end = (s) => s.texts.at(-1).slice(-1), open = by.get("") ?? [];
+    const lists = new Map([["", []], ...open.map((s) => [end(s), []])]);
+    for (const s of open) for (const [letter, list] of lists) if (end(s) === "" || end(s) === letter) list.push(s);
+    by.delete("");
+    return { exact, by, open: (text) => lists.get(text.slice(-1)) ?? lists.get(""), said: Array.from({ length: DEEPEST + 1 }, () => new Map()) };
   };
+
+  const encoder = new TextEncoder();
+  const over = (text, most) => text.length > most || 3 * text.length > most && encoder.encode(text).length > most;
 
   const isNumber = (text) => !text.includes(", ") && /[0-9]/.test(text) && /^[ .,:+\-–−±×/%°$½¼¾⅛⅜⅝⅞0-9]+$/.test(text);
 
   const speaker = (c) => {
     const put = (text, mark, depth) => {
       if (mark === "year" && !/^[0-9]{4}$/.test(text) || mark === "number" && !isNumber(text)) return "";
-      return isNumber(text) ? text : whole(text, depth) || (mark === "*" ? text : "");
+      if (isNumber(text)) return text;
+      if (mark !== "*" && depth > 0 && (over(text, LONGEST) || text.includes(". "))) return "";
+      return whole(text, depth) || (mark === "*" ? text : "");
     };
 
     const fill = (s, puts, place, rest, depth) => {
@@ -62,8 +74,9 @@
 
     const fits = (s, text, depth) => {
       const n = s.texts.length - 1;
-      if (!text.startsWith(s.texts[0]) || !text.endsWith(s.texts[n]) || text.length < s.texts[0].length + s.texts[n].length + n) return "";
+      if (text.length < s.least || !text.startsWith(s.texts[0]) || !text.endsWith(s.texts[n])) return "";
       for (let i = 1; i < n; i++) if (!text.includes(s.texts[i])) return "";
+      if (!s.any && s.ends !== ends(text)) return "";
       const puts = new Array(n);
       if (!fill(s, puts, 0, text.slice(s.texts[0].length), depth)) return "";
       return s.order.map((place, i) => s.twin[i] + puts[place]).join("") + s.twin[n];
@@ -76,23 +89,24 @@
       }
       return "";
     };
-    const by = (word, text, depth) => oneOf(c.by.get(word), text, depth);
+    const begun = (text, depth) => oneOf(c.by.get(firstWord(text)), text, depth);
+    const open = (text, depth) => oneOf(c.open(text), text, depth);
 
-    const same = (text, depth) => c.exact.get(text) ?? (by(firstWord(text), text, depth) || by("", text, depth));
+    const same = (text, depth) => c.exact.get(text) ?? (begun(text, depth) || open(text, depth));
 
     const headed = (text, turn) => text.replace(/[\p{L}\p{Nd}]/u, turn);
     const small = (r) => r.toLowerCase(), large = (r) => r.toUpperCase();
     const head = (text, depth) => {
       const twin = c.exact.get(text);
       if (twin !== undefined) return twin;
-      const begun = by(firstWord(text), text, depth);
-      if (begun !== "") return begun;
+      const known = begun(text, depth);
+      if (known !== "") return known;
       const first = String.fromCodePoint(text.codePointAt(0)), rest = text.slice(first.length);
       if (small(first) !== first) {
         const twin = same(small(first) + rest, depth);
         if (twin !== "") return headed(twin, large);
       }
-      return by("", text, depth) || (large(first) !== first ? headed(same(large(first) + rest, depth), small) : "");
+      return open(text, depth) || (large(first) !== first ? headed(same(large(first) + rest, depth), small) : "");
     };
 
     const whole = (text, depth) => {
@@ -113,9 +127,10 @@
       return twin;
     };
 
-    const stopsOf = (text) => {
+    const stopsOf = (text, most) => {
       const stops = [];
       for (let i = 1; i < text.length; i++) {
+        if (stops.length === most) return stops;
         if (text[i] === " " && (".?!:;,)".includes(text[i - 1]) || text[i + 1] === "(")) stops.push(i);
       }
       stops.push(text.length);
@@ -125,7 +140,7 @@
     const sentences = (text) => {
       let said = "", all = true;
       while (text !== "") {
-        const stops = stopsOf(text);
+        const stops = stopsOf(text, AHEAD);
         let twin = "", taken = 0;
         for (let i = stops.length - 1; i >= 0 && twin === ""; i--) {
           taken = stops[i];
@@ -142,8 +157,8 @@
     // say gives the twin of a text, and whether all of it has one.
     return (text) => {
       const inner = text.trim();
-      if (inner === "" || isNumber(inner)) return [text, true];
-      const twin = whole(inner, 0);
+      if (inner === "" || isNumber(inner) || inner.includes("://") && !inner.includes(" ")) return [text, true];
+      const twin = over(inner, 4 * LONGEST) ? "" : whole(inner, 0);
       const [said, all] = twin !== "" ? [twin, true] : sentences(inner);
       return [text.replace(inner, () => said), all];
     };
@@ -154,10 +169,10 @@
   // that the reader can go back to it.
   const ATTRIBUTES = ["aria-label", "title", "placeholder", "alt", "aria-valuetext", "content"];
   const english = new WeakMap(); // of a text node, or of an element's attributes
-  let say = null, language = "en";
+  let say = null;
 
   // What is in another language already, what the reader typed, and what is no text.
-  const kept = (element) => element.closest(`script, style, textarea, code, [translate="no"], [lang]:not(html, [lang="en"], [lang="${language}"]), [lang="${language}"]:not(html)`) !== null;
+  const kept = (element) => element.closest("script, style, textarea, code, pre") !== null || element.closest("[translate]")?.translate === false || element.closest("[lang]") !== document.documentElement;
 
   const sayText = (node) => {
     const had = english.get(node);
@@ -201,7 +216,6 @@
     parse: (text) => speaker(parse(text)),
     // speak puts the page into a language; without a catalogue, back into English.
     speak(name, text) {
-      language = name;
       say = text === undefined ? null : page.words.parse(text);
       document.documentElement.lang = name;
       watch.disconnect();

@@ -191,7 +191,7 @@ func writeText(w io.Writer, a *plan.Advice, points []search.TurningPoint, left [
 		if ok {
 			answer = c.Question.Says(o).In(system)
 		}
-		line("\n%s: %s (%s)", c.Question, answer, c.Confidence)
+		line("\n%s: %s (%s answer)", c.Question, answer, c.Confidence)
 		for i := range c.Ranked {
 			r := &c.Ranked[i]
 			state := fmt.Sprintf("%+.2f", r.Score)

@@ -18,10 +18,10 @@ import (
 )
 
 // texts lists what stands on a page to be read: its texts, and the attributes that are
-// read out or shown, but for what words.js leaves alone.
+// read out or shown, but for what words.js leaves alone, and for who is cited.
 const texts = `(() => {
 	const out = new Set();
-	const kept = (e) => e.closest('script, style, textarea, code, [translate="no"]') !== null || e.closest("[lang]") !== document.documentElement;
+	const kept = (e) => e.closest("script, style, textarea, code, pre, cite") !== null || e.closest("[translate]")?.translate === false || e.closest("[lang]") !== document.documentElement;
 	const walk = document.createTreeWalker(document.documentElement, NodeFilter.SHOW_TEXT | NodeFilter.SHOW_ELEMENT);
 	for (let n = walk.nextNode(); n; n = walk.nextNode()) {
 		if (n.nodeType === Node.TEXT_NODE) { if (n.parentElement && !kept(n.parentElement) && /\p{L}/u.test(n.nodeValue)) out.add(n.nodeValue); }

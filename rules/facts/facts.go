@@ -43,7 +43,6 @@ type Facts struct {
 	MeanSeason              unit.Celsius // mean air from planting to first harvest
 	Autumn                  bool         // planted after the warmest time of the year
 	AirNext                 unit.Celsius // mean a month after planting
-	Cooling                 bool         // the air a month after planting is cooler than on the day
 
 	// Frost.
 	FrostKind    weather.FrostKind
@@ -164,21 +163,8 @@ func (f *Facts) Dry(c field.Case, plant unit.Date, g *SoilYear, before *Facts) e
 			f.years = before.years
 		}
 	} else {
-		year, err := weather.NewYear(c.Place.Normals())
-		if err != nil {
+		if err := f.yearOf(&c); err != nil {
 			return err
-		}
-		switch c.Risk {
-		case "cool":
-			year = year.In(weather.Cool)
-		case "warm":
-			year = year.In(weather.Warm)
-		}
-		f.year, f.frosts = &year, &frostYear{}
-		if s := &c.Place.StationFrost; s.Given {
-			if f.frosts.miss, err = missOf(s.Value); err != nil {
-				return err
-			}
 		}
 	}
 	f.CropDays = unit.Days(f.Crop.DaysToHarvest.Low)
@@ -188,6 +174,25 @@ func (f *Facts) Dry(c field.Case, plant unit.Date, g *SoilYear, before *Facts) e
 	f.Warm(g)
 	f.salt()
 	return nil
+}
+
+// yearOf works out the temperatures and frosts of a case's place, in its spring.
+func (f *Facts) yearOf(c *field.Case) error {
+	year, err := weather.NewYear(c.Place.Normals())
+	if err != nil {
+		return err
+	}
+	switch c.Risk {
+	case "cool":
+		year = year.In(weather.Cool)
+	case "warm":
+		year = year.In(weather.Warm)
+	}
+	f.year, f.frosts = &year, &frostYear{}
+	if s := &c.Place.StationFrost; s.Given {
+		f.frosts.miss, err = missOf(s.Value)
+	}
+	return err
 }
 
 // Lending is a copy that keeps what cannot differ from case to case, the lines of
@@ -255,10 +260,12 @@ func (f *Facts) air() {
 	f.MeanSeason = unit.Hundredth(sum / float64(2*days))
 	low, high := f.year.On(f.Plant.Plus(firstMonth))
 	f.AirNext = unit.Hundredth(float64(low+high) / 2)
-	f.Cooling = low+high < f.AirMin+f.AirMax
 	f.AirSetting = min(f.AirMean, unit.Hundredth(float64(low+high+f.AirMin+f.AirMax)/4))
 	f.Autumn = after(f.year.Warmest, f.index) < after(f.year.Coldest, f.index)
 }
+
+// Cooling tells whether the air a month after planting is cooler than on the day.
+func (f *Facts) Cooling() bool { return f.AirNext < f.AirMean }
 
 // after counts days from one index of the year forward to another.
 func after(from, to int) int { return (to - from + weather.YearDays) % weather.YearDays }

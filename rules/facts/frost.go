@@ -183,3 +183,40 @@ func (k *frostYear) asOurs(y *weather.Year, limit unit.Celsius, index int) int {
 	}
 	return within(y.Coldest+day, y.Coldest, y.Warmest)
 }
+
+// usualFrosts are the days of the year that are taken for the usual last frost of spring
+// and the usual first of the fall, the grower's own before the station's; −1 where half
+// of the years have none.
+func (f *Facts) usualFrosts() (last, first int) {
+	frost := f.frosts.of(f.year, weather.Freezing)
+	last, first = frost.Spring.Fifty, frost.Autumn.Fifty
+	if day, ok := dayIndex(f.Case.Place.LastFrost); ok {
+		last = day
+	}
+	if day, ok := dayIndex(f.Case.Place.FirstFrost); ok {
+		first = day
+	}
+	return last, first
+}
+
+// FrostNear gives the days of the year 2000 (and of those beside it) among which a list
+// from nearby may still name the usual last frost of spring, or the first of the fall: so
+// many days off at most, and on the same side of the coldest day and of midwinter; false where half of the
+// years have no such frost.
+func FrostNear(c *field.Case, spring bool, days int) (from, to unit.Date, ok bool) {
+	f := Facts{Case: *c}
+	if err := f.yearOf(c); err != nil {
+		return 0, 0, false
+	}
+	last, first := f.usualFrosts()
+	day, before, past := first, days, min(days, after(first, f.year.Coldest))
+	if spring {
+		midwinter := 0 // 1 January, or 1 July
+		if c.Place.Latitude.Value < 0 {
+			midwinter = weather.YearDays / 2
+		}
+		day, before, past = last, min(days, after(f.year.Coldest, last), after(midwinter, last)), days
+	}
+	on := weather.DateOf(2000, max(day, 0))
+	return on.Plus(unit.Days(-before)), on.Plus(unit.Days(past)), day >= 0
+}

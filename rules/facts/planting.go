@@ -147,6 +147,18 @@ func (s *Season) NextFree(from unit.Date) (unit.Date, bool) {
 	return next(from, func(index int) bool { return !s.frost.inside(index, s.frost.to) })
 }
 
+// HoldsFor counts the days from a date on that the bed under a cover holds the floor;
+// Never where it holds it all year.
+func (s *Season) HoldsFor(cover int, from unit.Date) unit.Days {
+	start := weather.Index(from)
+	for k := range weather.YearDays {
+		if !s.SoilHolds(cover, (start+k)%weather.YearDays, UsualSpring) {
+			return unit.Days(k)
+		}
+	}
+	return Never
+}
+
 // next finds the first day from a date on, within a year, of which something holds.
 func next(from unit.Date, holds func(index int) bool) (unit.Date, bool) {
 	year, _, _ := from.Civil()
@@ -216,19 +228,13 @@ func (f *Facts) CoverFloor() unit.Celsius {
 func (f *Facts) frostWindow() frostWindow {
 	w := frostWindow{}
 	frost := f.frosts.of(f.year, weather.Freezing)
-	last, first := frost.Spring.Fifty, frost.Autumn.Fifty
+	last, first := f.usualFrosts()
 	early, late := usualStep, usualStep
 	if frost.Spring.Ten >= 0 && frost.Spring.Fifty >= 0 {
 		late = after(frost.Spring.Fifty, frost.Spring.Ten)
 	}
 	if frost.Spring.Ninety >= 0 && frost.Spring.Fifty >= 0 {
 		early = after(frost.Spring.Ninety, frost.Spring.Fifty)
-	}
-	if day, ok := dayIndex(f.Case.Place.LastFrost); ok {
-		last = day
-	}
-	if day, ok := dayIndex(f.Case.Place.FirstFrost); ok {
-		first = day
 	}
 	tender := f.Crop.Hardiness >= table.Tender
 	if frost.Kind == weather.FrostAlways && tender && last < 0 {

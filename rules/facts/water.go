@@ -41,11 +41,19 @@ func (f *Facts) Irrigate() {
 		candidates[i] = water.Candidate{Spacing: table.Tapes[i].Spacing, Flow: table.Tapes[i].Flow, Bore: table.Tapes[i].Bore}
 	}
 	var need water.Need
+	plain := 0 // the first way that some tape waters evenly, though it leave dry gaps
 	for _, f.Stretches = range bedStretches {
 		need, _ = f.sketch(candidates)
-		if f.reaches() {
+		if f.reaches(true) || plain > 0 && f.Stretches >= 2*plain {
 			break
 		}
+		if plain == 0 && f.reaches(false) {
+			plain = f.Stretches
+		}
+	}
+	if plain > 0 && !f.reaches(true) {
+		f.Stretches = plain
+		need, _ = f.sketch(candidates)
 	}
 	f.askedStretches = f.Stretches
 	f.Start, f.Peak = need.FirstUse, need.PeakUse
@@ -54,7 +62,8 @@ func (f *Facts) Irrigate() {
 }
 
 // bedStretches are the ways to cut a bed that no tape waters evenly from one end: fed from
-// the middle, then split into two, three or four such stretches.
+// the middle, then split into two, three or four such stretches. For tape whose wet spots
+// meet a bed is cut into twice as many as for any other, not more.
 var bedStretches = [...]int{1, 2, 4, 6, 8}
 
 // sketch asks the water model what each tape makes of the bed as it is cut.
@@ -64,9 +73,19 @@ func (f *Facts) sketch(candidates []water.Candidate) (water.Need, []water.Sketch
 	return need, sketches
 }
 
-// reaches tells whether some tape waters the bed, as it is cut, within the design limit
-// of the trade. Where the source feeds none of them, no cut helps.
-func (f *Facts) reaches() bool {
+// WetsMeet tells whether tape has its emitters close enough for the soil.
+func (f *Facts) WetsMeet(tape int) bool {
+	return table.Tapes[tape].Spacing <= f.Soil.Spacing.High+SpacingSlack
+}
+
+// Reached tells whether some tape whose wet spots meet waters the bed within the design
+// limit, as it is cut.
+func (f *Facts) Reached() bool { return f.reaches(true) }
+
+// reaches tells whether some tape (of those whose wet spots meet, or of all) waters the
+// bed, as it is cut, within the design limit of the trade. Where the source feeds none of
+// them, no cut helps.
+func (f *Facts) reaches(meets bool) bool {
 	if !f.Case.Field.BedLength.Given {
 		return true
 	}
@@ -76,7 +95,7 @@ func (f *Facts) reaches() bool {
 		if s.NoPush || s.NoBed {
 			continue
 		}
-		if fed = true; s.Spread <= DesignSpread {
+		if fed = true; s.Spread <= DesignSpread && (!meets || f.WetsMeet(i)) {
 			return true
 		}
 	}
@@ -101,6 +120,10 @@ const (
 // driest is by how much the dew point of a dry year lies below the night's
 // minimum: the low end of what FAO-56 (annex 6) gives for dry air.
 const driest unit.CelsiusDegrees = 2
+
+// SpacingSlack is by how much emitters may stand beyond the soil's usual range before it
+// counts.
+const SpacingSlack = unit.Metres(0.01)
 
 // steepest is the slope at which the water model ends; the gates refuse half of it.
 const steepest = 20

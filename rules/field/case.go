@@ -62,6 +62,14 @@ type Place struct {
 	StationVapour, StationWind, StationSun unit.Optional[[12]float64]
 }
 
+// StationFromField is how far above or below the field its station lies.
+func (p *Place) StationFromField() (height unit.Metres, where string) {
+	if height = p.StationAt - p.Elevation.Or(p.StationAt); height < 0 {
+		return -height, "below your field"
+	}
+	return height, "above your field"
+}
+
 // StationFrost are a station's published days of frost of 32 °F at the thermometer's
 // height, as indices of the year. The days of one year in ten are not published: they
 // mirror those of nine.

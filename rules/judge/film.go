@@ -12,8 +12,11 @@ func film(o question.Option) table.FilmID { return table.FilmID(o) }
 
 func row(o question.Option) *table.Film { return &table.Films[o] }
 
-// BedShown is the length of bed that hours, litter and yields are told for: 100 ft.
-const BedShown = unit.Metres(100 * unit.MetresPerFoot)
+// bedShown is the length of bed that hours and litter are judged for: 100 ft.
+const bedShown = unit.Metres(100 * unit.MetresPerFoot)
+
+// BedShown is as much as readers are told: 100 ft, or 100 m with what goes with that.
+var BedShown = unit.Along(bedShown)
 
 // mostEarlier is the most that trials saw film bring a crop forward: 7 to 21 days (Penn
 // State; North Carolina State).
@@ -44,13 +47,13 @@ var filmRules = [...]*Rule{
 			}
 			switch days := f.Ahead[o]; {
 			case days > mostEarlier && !f.Autumn: // a short season's heat sum would promise more than was ever seen
-				return speaksFor(saturate(float64(days), daysHalf), "It warms the bed, and the crop comes more than {} earlier than on bare ground.", mostEarlier)
+				return speaksFor(saturate(float64(days), daysHalf), "It warms the bed, and the crop may come {} earlier than on bare ground, the most that trials saw.", mostEarlier)
 			case days < -mostEarlier:
 				return against(-saturate(float64(days), daysHalf), "It cools the bed, and the crop comes more than {} later than on bare ground.", mostEarlier)
 			case days < 0:
 				return against(-saturate(float64(days), daysHalf), "It cools the bed, and the crop comes about {} later than on bare ground.", -days)
 			case days > 0 && f.Autumn:
-				return speaksFor(saturate(float64(days), daysHalf), "It keeps the bed warm in the fall, worth about {} of growth before harvest, compared with bare ground.", days)
+				return speaksFor(saturate(float64(days), daysHalf), "It keeps the bed warm in the fall, worth about {} of growth, compared with bare ground.", days)
 			case days > 0:
 				return speaksFor(saturate(float64(days), daysHalf), "It warms the bed, and the crop comes about {} earlier than on bare ground.", days)
 			}
@@ -145,11 +148,11 @@ var filmRules = [...]*Rule{
 			case saved > -leastHours && saved < leastHours:
 				return silent()
 			case passes < holdsAll:
-				return speaksFor(fit, "It holds the annual weeds: about {} less weeding on {} of bed.", unit.Hours(saved), BedShown)
+				return speaksFor(fit, "It holds the annual weeds: about {} less weeding on {} of bed.", unit.Along(unit.Hours(saved)), BedShown)
 			case saved < 0:
-				return against(-fit, "Weeds grow under it, where no hoe reaches: about {} more weeding on {} of bed than on bare ground.", unit.Hours(-saved), BedShown)
+				return against(-fit, "Weeds grow under it, where no hoe reaches: about {} more weeding on {} of bed than on bare ground.", unit.Along(unit.Hours(-saved)), BedShown)
 			}
-			return speaksFor(fit, "About {} of the annual weeds grow under it: it saves {} of weeding on {} of bed, where black saves {}.", unit.PercentOf(passes), unit.Hours(saved), BedShown, unit.Hours(hours))
+			return speaksFor(fit, "About {} of the annual weeds grow under it: it saves {} of weeding on {} of bed, where black saves {}.", unit.PercentOf(passes), unit.Along(unit.Hours(saved)), BedShown, unit.Along(unit.Hours(hours)))
 		}},
 	{ID: "film-no-weed-control", Speaks: question.Film, Weight: Strong, Title: "Needs a weed plan beneath",
 		Because: "Clear film is a greenhouse for weeds; under heavy pressure they lift it off the bed.",
@@ -291,7 +294,7 @@ var filmRules = [...]*Rule{
 			if class <= 1 {
 				return silent()
 			}
-			return against(saturate(class-1, priceHalf), "It costs about {} times as much as plain black: for {} of bed, what black costs for {}.", class, BedShown, unit.Metres(class)*BedShown)
+			return against(saturate(class-1, priceHalf), "It costs about {} times as much as plain black: for {} of bed, what black costs for {}.", class, BedShown, unit.Along(unit.Metres(class)*bedShown))
 		}},
 	{ID: "film-removal", Speaks: question.Film, Weight: Slight, Title: "What is left to haul",
 		Because: "Lifting and hauling is the hardest day of the film's life; many places refuse dirty film.",
@@ -300,7 +303,7 @@ var filmRules = [...]*Rule{
 			if row(o).Removal != table.LiftAndHaul {
 				return silent()
 			}
-			return against(litterFit, "Each {} of bed leaves {} of dirty film to lift and haul, by how much soil clings to it.", BedShown, unit.Between(litter(table.FilmWithSoil.Low), litter(table.FilmWithSoil.High)))
+			return against(litterFit, "Each {} of bed leaves {} of dirty film to lift and haul, by how much soil clings to it.", BedShown, unit.Along(unit.Between(litter(table.FilmWithSoil.Low), litter(table.FilmWithSoil.High))))
 		}},
 	{ID: "film-next-crops", Speaks: question.Film, Weight: Strong, Title: "Lasts for the next crop",
 		Because: "Film that has gone to pieces cannot carry a second crop.",
@@ -431,10 +434,10 @@ func Painted(f *facts.Facts) bool {
 	return ok && f.Burning[there] > 0
 }
 
-// litter is the film of BedShown as it is hauled: 4 ft wide and 1 mil thick, so many
+// litter is the film of bedShown as it is hauled: 4 ft wide and 1 mil thick, so many
 // times as heavy with its soil.
 func litter(times float64) unit.Kilograms {
-	return unit.Kilograms(float64(BedShown) * litterWidth * float64(unit.FromMil(1)) / 1e6 * FilmDensity * times)
+	return unit.Kilograms(float64(bedShown) * litterWidth * float64(unit.FromMil(1)) / 1e6 * FilmDensity * times)
 }
 
 // FilmDensity is that of polyethylene, kg/m³: the trade's 30,000 in² for a pound at 1 mil

@@ -109,11 +109,11 @@ var gates = [...]*Rule{
 			}
 			long := f.Case.Field.BedLength.Value
 			if f.Stretches == 2 {
-				return rulesOut("No tape waters {} evenly from one end. Feed each bed from its middle: a header across the beds there, and two lines of {}.", long, long/2)
+				return rulesOut("No tape that suits {} waters {} evenly from one end. Feed each bed from its middle: a header across the beds there, and two lines of {}.", f.Soil.Name, long, long/2)
 			}
-			return rulesOut("No tape waters {} evenly. Split each bed into stretches of {}, and feed each from its middle by a header across the beds.", long, 2*long/unit.Metres(f.Stretches))
+			return rulesOut("No tape that suits {} waters {} evenly. Split each bed into stretches of {}, and feed each from its middle by a header across the beds.", f.Soil.Name, long, 2*long/unit.Metres(f.Stretches))
 		}, &table.KansasTape, &table.PennDrip2013),
-	gate("steep-slope", "Too steep", "Film sheds most of the rain into the alleys, which cut into gullies on a slope; tractors overturn.", "melon-hillside",
+	gate("steep-slope", "Steep ground", "Film sheds most of the rain into the alleys, which cut into gullies on a slope; tractors overturn.", "melon-hillside",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			slope := f.Case.Soil.Slope.Value
 			switch {
@@ -140,7 +140,7 @@ var gates = [...]*Rule{
 	gate("yellow-nutsedge-heavy", "Heavy yellow nutsedge", "Film held yellow nutsedge back by 96 % in pots, but those that come through multiply.", "pepper-yellow-nutsedge",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Case.Weeds.Nutsedge == "yellow" && f.Case.Weeds.Pressure == "heavy" && careful(o) {
-				return rulesOut("Heavy yellow nutsedge: opaque film holds most of it, but some shoots come through. Plan to pull them each week.")
+				return rulesOut("Opaque film holds most of it, but some shoots come through. Plan to pull them each week.")
 			}
 			return silent()
 		}, &table.NutsedgeYellow2005),
@@ -182,7 +182,7 @@ var gates = [...]*Rule{
 			}
 			return silent()
 		}, &table.OrganicRule, &table.OrganicMemo2015),
-	gate("season-too-short", "Fall frost comes first", "A crop that frost cuts off before harvest earns nothing.", "melon-too-late",
+	gate("season-too-short", "Fall comes first", "A crop that frost or cold cuts off before harvest earns nothing.", "melon-too-late",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if f.Overwinters() {
 				return silent()
@@ -192,10 +192,17 @@ var gates = [...]*Rule{
 			if !tender {
 				left = f.StandDays
 			}
-			if f.Cooling {
+			if f.Cooling() {
 				slower = fallSlows
 			}
-			switch first := f.CropDays; {
+			first := f.CropDays
+			if f.Crop.Warm && f.Cooling() && careful(o) { // where no frost comes, the bed grows too cold
+				cold := f.Season.WithFloor(f.CoverFloor())
+				if warm := cold.HoldsFor(f.ChosenCover(), f.Plant); warm > 0 && warm < first+pickingPays && (left == facts.Never || warm < left) {
+					return rulesOut("The bed stays above {} for about {} more, and the first harvest of {} takes about {}. Plant sooner, or as days grow longer.", f.CoverFloor(), warm, f.Crop.Name, first)
+				}
+			}
+			switch {
 			case left == facts.Never:
 				return silent()
 			case tender && left < first && forbidding(o):
@@ -204,7 +211,7 @@ var gates = [...]*Rule{
 				return rulesOut("Only {} are left before the usual first frost, and the first harvest of {} takes about {}. Have covers ready.", left, f.Crop.Name, first)
 			case tender && left < first+pickingPays+slower && careful(o):
 				return rulesOut("{} are left before the usual first frost. The first harvest of {} takes about {}, and two weeks more as days grow short. Have covers ready.", left, f.Crop.Name, first)
-			case !tender && left < first && (f.Cooling && forbidding(o) || careful(o)):
+			case !tender && left < first && (f.Cooling() && forbidding(o) || careful(o)):
 				return rulesOut("Only {} are left before frost that kills {}, and the first harvest takes about {}.", left, f.Crop.Name, first)
 			case !tender && left < first+slower && careful(o):
 				return rulesOut("Only {} are left before frost that kills {}. The first harvest takes about {}, and two weeks more as days grow short. Have covers ready.", left, f.Crop.Name, first)
@@ -213,7 +220,7 @@ var gates = [...]*Rule{
 		}, &table.VirginiaFall, &table.Normals, &table.TradeSeedList),
 	gate("late-berries", "Late for crowns", "Yields fall with each week that planting is put off.", "berries-late",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Crop.Group == table.Berry && f.Cooling && f.FreeDays < crownDays && careful(o) {
+			if f.Crop.Group == table.Berry && f.Cooling() && f.FreeDays < crownDays && careful(o) {
 				return rulesOut("Only {} are left before the usual hard frost; published last days fall four to eight weeks before it. Lay row covers this fall, and expect fewer berries.", f.FreeDays)
 			}
 			return silent()
@@ -233,14 +240,19 @@ var gates = [...]*Rule{
 		}, &table.GarlicPlanting, &table.Practice),
 	gate("always-frost", "No frost-free season", "Tender leaves need a season without frost.", "tomato-high-valley",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.FrostKind == weather.FrostAlways && f.Crop.Hardiness >= table.Tender && forbidding(o) {
+			switch tender := f.Crop.Hardiness >= table.Tender; {
+			case f.FrostKind != weather.FrostAlways:
+				return silent()
+			case tender && forbidding(o):
 				return rulesOut("Here it freezes even in the warmest month of most years. A tunnel is needed for {}, not film alone.", f.Crop.Name)
+			case !tender && careful(o):
+				return rulesOut("Here it freezes to {} even in the warmest month of most years. Harden {} well, and keep row covers at hand all season: film does not protect leaves.", f.FrostLimit, f.Crop.Name)
 			}
 			return silent()
 		}, &table.Normals, &table.Colorado720),
 	gate("never-warm", "No film makes this ground warm enough", "Below its floor the crop stands still or rots.", "okra-cold-coast",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Opening == facts.NeverOpen && f.FrostKind != weather.FrostAlways && forbidding(o) {
+			if f.Opening == facts.NeverOpen && (f.FrostKind != weather.FrostAlways || f.Crop.Hardiness < table.Tender) && forbidding(o) {
 				return rulesOut("Under no film does the bed hold {} for three days this season. A warmer place or a tunnel is needed for {}.", f.CoverFloor(), f.Crop.Name)
 			}
 			if f.Opening == facts.OpenUnderCovers && careful(o) {

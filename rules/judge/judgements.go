@@ -1,6 +1,7 @@
 package judge
 
 import (
+	"filmfurrow/rules/facts"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
@@ -111,8 +112,8 @@ const (
 
 // The figures of the tape rules.
 const (
-	tapeSlack     = 0.01
 	gapHalf       = 0.1
+	gapFit        = 0.8
 	closeHalf     = 0.3
 	farFrom       = 0.1
 	farHalf       = 0.3
@@ -276,7 +277,8 @@ func Judgements() []unit.Judgement {
 		{ID: "thickness-handled-half", Means: "mil beyond the thin films, handled, in wind or rotting, that count half", Value: handHalf, Unit: "mil"},
 		{ID: "thickness-weight-half", Means: "mil beyond 1, bought and hauled, that count half against", Value: weightHalf, Unit: "mil"},
 		{ID: "thickness-long-half", Means: "mil beyond 1 under a crop that lies the winter that count half", Value: longHalf, Unit: "mil"},
-		{ID: "tape-spacing-slack", Means: "by which emitters may stand beyond the usual range before it counts", Value: tapeSlack, Unit: "m"},
+		{ID: "tape-spacing-slack", Means: "by which emitters may stand beyond the usual range before it counts", Value: float64(facts.SpacingSlack), Unit: "m"},
+		{ID: "tape-gap-fit", Means: "dry gaps where tape with closer emitters waters the bed evenly, against", Value: gapFit},
 		{ID: "tape-gap-half", Means: "between emitters beyond the soil's widest, that count half", Value: gapHalf, Unit: "m"},
 		{ID: "tape-close-half", Means: "between emitters short of the soil's closest, that count half", Value: closeHalf, Unit: "m"},
 		{ID: "tape-far-from", Means: "between emitters beyond the plants', from which some plants start far from water", Value: farFrom, Unit: "m"},

@@ -35,14 +35,14 @@ func Limits(f *facts.Facts) []Limit {
 	if !p.Own {
 		list = append(list, periodLimit(f))
 		if p.StationAway > farStation {
-			list = append(list, Limit{"far-station", unit.Say("The nearest station is {} away.", p.StationAway)})
-		}
-		if above := p.StationAt - p.Elevation.Value; max(above, -above) >= otherHeight {
-			where := "below"
-			if above > 0 {
-				where = "above"
+			text := unit.Say("The nearest station is {} away.", unit.Distance(p.StationAway))
+			if p.Elevation.Value == p.StationAt {
+				text.Text += " Its height stands in for your field's: give yours, or twelve months of your own."
 			}
-			list = append(list, Limit{"station-height", unit.Say("The station lies {} {} your field. Its temperatures are carried there by {} for each {} of height (FAO Paper 56, standard atmosphere); nights on valley floors do not follow that.", max(above, -above), where, unit.CelsiusDegrees(1000*weather.LapseRate), unit.Metres(1000))})
+			list = append(list, Limit{"far-station", text})
+		}
+		if height, where := p.StationFromField(); height >= otherHeight {
+			list = append(list, Limit{"station-height", unit.Say("The station lies {} {}. Its temperatures are carried there by {} for each {} of height (FAO Paper 56, standard atmosphere); nights on valley floors do not follow that.", height, where, unit.CelsiusDegrees(1000*weather.LapseRate), unit.Metres(1000))})
 		}
 		switch abroad := !p.Older.Given; {
 		case abroad && p.StationFlag == "P":
@@ -111,7 +111,7 @@ func periodLimit(f *facts.Facts) Limit {
 	case p.IsOlder():
 		text = unit.Say("The station's normals are of 1981–2010. Most places have grown warmer since; those of 1991–2020 are nearer to the years you will meet.")
 	case p.Estimated:
-		text = unit.Say("The station's normals of 1991–2020 are estimated: those of 1981–2010, moved as the ten nearest stations moved that published both. A month may miss by {} (root mean square; {} if it had not been moved).", normals.EstimateMissed, normals.Untouched)
+		text = unit.Say("The station's normals of 1991–2020 are estimated: those of 1981–2010, moved as the ten nearest stations moved that published both. A month may miss by {} (root mean square); not moved, by {} more.", normals.EstimateMissed, unit.PercentOf(float64(normals.Untouched/normals.EstimateMissed)-1))
 	}
 	return Limit{"period", text}
 }

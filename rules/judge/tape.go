@@ -32,9 +32,13 @@ var tapeRules = [...]*Rule{
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
 			s, low, high := tapeOf(o).Spacing, f.Soil.Spacing.Low, f.Soil.Spacing.High
 			switch {
-			case s > high+unit.Metres(tapeSlack):
-				return against(saturate(float64(s-high), gapHalf), "On {} one emitter wets about {}. Emitters {} apart leave dry gaps; {} is usual.", f.Soil.Name, unit.Short(f.Soil.Wetted.Value), unit.Short(s), unit.Between(unit.Short(low), unit.Short(high)))
-			case s < low-unit.Metres(tapeSlack):
+			case !f.WetsMeet(int(o)):
+				fit := saturate(float64(s-high), gapHalf)
+				if f.Reached() { // closer emitters would do
+					fit = gapFit + fit*(1-gapFit)
+				}
+				return against(fit, "On {} one emitter wets about {}. Emitters {} apart leave dry gaps; {} is usual.", f.Soil.Name, unit.Short(f.Soil.Wetted.Value), unit.Short(s), unit.Between(unit.Short(low), unit.Short(high)))
+			case s < low-facts.SpacingSlack:
 				return against(saturate(float64(low-s), closeHalf), "On {} emitters {} apart are closer than they need to be; {} is usual.", f.Soil.Name, unit.Short(s), unit.Between(unit.Short(low), unit.Short(high)))
 			}
 			return silent()

@@ -105,7 +105,7 @@ var waitRules = [...]*Rule{
 				return waited(days, "The bed holds a daily mean of {} under the film from {} on. A warm spring or a warm spell may let you plant as early as {}; in a cool spring it may never get that warm: read a probe.", f.WorkFloor, day, soonest)
 			}
 			return waited(days, "The bed holds a daily mean of {} under the film from {} on.", f.WorkFloor, day)
-		}, &table.Practice, &table.MinnesotaWait, &table.GeorgiaFloors, &table.KansasFloors),
+		}, &table.Practice, &table.MinnesotaWait, &table.GeorgiaFloors, &table.KansasFloors, &table.DelawareEarly),
 	waitRule(question.WaitFrost, "wait-frost", "Frost", "Film does not protect leaves.", "tomato-frost-pocket",
 		func(f *facts.Facts, days unit.Days) (Finding, bool) {
 			if days == 0 {

@@ -90,8 +90,8 @@ func (a *Advice) Log(p *WaterPlan, s *Shopping) (log SeasonLog, ok bool) {
 }
 
 // Hundred is an amount for each [judge.BedShown]; false where the beds are not known.
-func (l *SeasonLog) Hundred(amount unit.Optional[float64]) (float64, bool) {
-	return amount.Value / float64(l.Bed) * float64(judge.BedShown), amount.Given && l.Bed > 0
+func (l *SeasonLog) Hundred(amount unit.Optional[float64]) (unit.Quantity, bool) {
+	return unit.Along(amount.Value / float64(l.Bed) * judge.BedShown.SI), amount.Given && l.Bed > 0
 }
 
 // LogLine is one figure of the log, as it is set beside another year's.

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"sort"
 
+	"filmfurrow/rules/facts"
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
@@ -46,9 +47,15 @@ func sweepsOf(base, filled *field.Case, in *field.Input) []sweep {
 		slices.Reverse(one.tries)
 		return []sweep{one}
 	}
-	steps := stepsOf(in)
-	if in.Form == field.FormDate {
-		steps = nil
+	var steps []int
+	switch in.Form {
+	case field.FormDay:
+		if steps = frostsNear(filled, in); steps == nil {
+			return nil
+		}
+	default:
+		steps = stepsOf(in)
+	case field.FormDate:
 		for d := -farthestDay; d <= farthestDay; d++ {
 			steps = append(steps, int(now.Number)+d)
 		}
@@ -167,6 +174,24 @@ func optionsOf(in *field.Input, now field.Value) []field.Value {
 	return values
 }
 
+// otherFrost is how many days a list from nearby may lie off the usual frost that the
+// tool knows: a hollow freezes weeks after the slope above it.
+const otherFrost = 30
+
+// frostsNear lists the days, by threes, among which the usual frost may lie: it may change
+// an answer for a few days alone. A place without a usual frost has none.
+func frostsNear(c *field.Case, in *field.Input) (steps []int) {
+	from, to, ok := facts.FrostNear(c, in.Name == "climate.last_frost", otherFrost)
+	zero := unit.On(2000, 1, 1)
+	for day := from; ok && day < to; day = day.Plus(3) {
+		steps = append(steps, int(day.Minus(zero)))
+	}
+	if ok {
+		steps = append(steps, int(to.Minus(zero)))
+	}
+	return steps
+}
+
 // few is how many steps a number may have to be gone through step by step.
 const few = 16
 
@@ -175,15 +200,8 @@ const mostStrides = 6
 
 // stepsOf lists the steps of a number, lowest first: all where there are few,
 // else those near round figures (1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8 and their
-// tens), since what counts is the ratio. Days of the year go by threes: a frost date may
-// change an answer for a few days alone.
+// tens), since what counts is the ratio.
 func stepsOf(in *field.Input) (steps []int) {
-	if in.Form == field.FormDay {
-		for k := 0; k < 366; k += 3 {
-			steps = append(steps, k)
-		}
-		return append(steps, 365)
-	}
 	n := int((in.High-in.Low)/in.Step + 1e-9)
 	if in.OfMonths() { // the need for water grows evenly with each of them
 		for k := 0; k < n; k += 4 {

@@ -10,6 +10,7 @@ import (
 func Judgements() []unit.Judgement {
 	list := []unit.Judgement{
 		{ID: "search-farthest-day", Means: "that a day is moved in search of a turn, at most", Value: farthestDay, Unit: "days"},
+		{ID: "search-other-frost", Means: "that a list from nearby may lie off the usual frost of the station", Value: otherFrost, Unit: "days"},
 		{ID: "search-few", Means: "steps of a number up to which each is tried", Value: few},
 		{ID: "search-strides", Means: "strides of a number where each needs a ground of its own", Value: mostStrides},
 		{ID: "search-narrow", Means: "lead within which another answer may come up inside a stride", Value: narrow, Unit: "points"},

@@ -1,15 +1,19 @@
 package search_test
 
 import (
+	"fmt"
 	"math"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/facts"
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/internal/farms"
+	"filmfurrow/rules/search"
+	"filmfurrow/rules/table/normals"
 )
 
 // No turning point lies where another pump, tractor or farm would begin.
@@ -38,4 +42,36 @@ func TestTurningPointsArePlausible(t *testing.T) {
 		}
 	}
 	assert.Greater(t, read, 3)
+}
+
+// The usual frost is asked for only among the days on which it may fall at that place: no
+// last frost of spring in the fall or in December, none in summer, and none where half of
+// the years have no frost.
+func TestUsualFrostsAreAskedForInTheirSeason(t *testing.T) {
+	places, err := normals.Embedded()
+	require.NoError(t, err)
+	for _, at := range []struct {
+		place, station string
+		spring, fall   [2]int // months, the first and last that may be named
+	}{
+		{"Phoenix", "USW00023183", [2]int{1, 3}, [2]int{11, 1}},
+		{"State College", "USC00368449", [2]int{3, 6}, [2]int{9, 11}},
+		{"Mendoza", "W3-87418", [2]int{7, 9}, [2]int{4, 7}},
+		{"Singapore", "W5-48698", [2]int{}, [2]int{}},
+	} {
+		c, err := casefile.Decode(fmt.Appendf(nil, `{"version":1,"crop":"tomato","plant_on":"2027-05-15","place":{"station":%q}}`, at.station), places)
+		require.NoError(t, err, at.place)
+		for name, months := range map[string][2]int{"climate.last_frost": at.spring, "climate.first_frost": at.fall} {
+			above, below, _, _ := search.Steps(c, field.InputByName(name))
+			if months[0] == 0 {
+				assert.Empty(t, append(above, below...), at.place)
+				continue
+			}
+			assert.NotEmpty(t, above, "%s: %s", at.place, name)
+			for _, v := range append(above, below...) {
+				month := int(v.Number) / 100
+				assert.LessOrEqual(t, (month-months[0]+12)%12, (months[1]-months[0]+12)%12, "%s: %s on %v", at.place, name, v.Number)
+			}
+		}
+	}
 }

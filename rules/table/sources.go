@@ -254,6 +254,8 @@ var (
 		Address: rest("https://sites.udel.edu/weeklycropupdate/?p=936"), Mark: Seen}
 	DelawareEarly = Source{ID: "transplants-delaware-12984", Publisher: "University of Delaware", Title: rest("Weekly Crop Update: early transplanting"), Year: "read 2026", Where: rest("text"),
 		Address: rest("https://sites.udel.edu/weeklycropupdate/?p=12984"), Mark: Seen}
+	DelawareCold = Source{ID: "cold-soil-delaware-9312", Publisher: "University of Delaware", Title: rest("Weekly Crop Update: low soil temperatures and transplant establishment"), Year: "2016", Where: rest("tips, and a table of daily means"),
+		Address: rest("https://sites.udel.edu/weeklycropupdate/?p=9312"), Mark: Seen}
 	DelawareMelon = Source{ID: "watermelon-delaware-5188", Publisher: "University of Delaware", Title: rest("Weekly Crop Update: seedless watermelon spacing"), Year: "read 2026", Where: rest("text"),
 		Address: rest("https://sites.udel.edu/weeklycropupdate/?p=5188"), Mark: Seen}
 	DelawareCole = Source{ID: "cole-delaware", Publisher: "University of Delaware", Title: rest("Weekly Crop Update: cole crops and heat"), Year: "read 2026", Where: rest("abstract"),
@@ -638,6 +640,7 @@ var Sources = [...]*Source{
 	&UtahSquash,
 	&DelawareWarm,
 	&DelawareEarly,
+	&DelawareCold,
 	&DelawareMelon,
 	&DelawareCole,
 	&DelawareVines,

@@ -47,7 +47,7 @@ var measures = [...][2]measure{
 	KindDays:          {{"days", 1, 0, 0}, {"days", 1, 0, 0}},
 	KindHours:         {{"h", 1, 0, 1}, {"h", 1, 0, 1}},
 	KindMinutes:       {{"min", 1, 0, 0}, {"min", 1, 0, 0}},
-	KindSpeed:         {{"km/h", 3.6, 0, 0}, {"mph", 3.6 / 1.609344, 0, 0}},
+	KindSpeed:         {{"km/h", 3.6, 0, 0}, {"mph", 3600 / MetresPerMile, 0, 0}},
 	KindDensity:       {{"plants per m²", 1, 0, 0}, {"plants per 100 ft²", 100 * MetresPerFoot * MetresPerFoot, 0, 0}},
 	KindConcentration: {{"mg/L", 1, 0, 1}, {"mg/L", 1, 0, 1}},
 	KindRadiation:     {{"MJ/m² a day", 1, 0, 1}, {"MJ/m² a day", 1, 0, 1}},
@@ -76,6 +76,7 @@ var measures = [...][2]measure{
 	KindSpread:        {{"g/m²", 1000, 0, 0}, {"lb per 100 ft²", 100 * MetresPerFoot * MetresPerFoot / KilogramsPerPound, 0, 2}},
 	KindPer100Mass:    {{"kg per 100 m", 1, 0, 2}, {"lb per 100 ft", MetresPerFoot / KilogramsPerPound, 0, 2}},
 	KindRough:         {{"m", 1, 0, -1}, {"ft", 1 / MetresPerFoot, 0, -1}},
+	KindDistance:      {{"km", 0.001, 0, 0}, {"mi", 1 / MetresPerMile, 0, 0}},
 	KindPriceMass:     {{"per t", 1, 0, 2}, {"per US ton", 2 * KilogramsPerPound, 0, 2}},
 }
 
@@ -110,9 +111,15 @@ func sold(um float64) float64 {
 	return um
 }
 
+// longMinutes is the longest time that is told in minutes: four hours.
+const longMinutes = 240
+
 // In prints a quantity with its unit. A difference or share that is not zero
 // but below the shown step says "less than", never 0.
 func (q Quantity) In(system System) string {
+	if q.along && system == Metric {
+		q.SI, q.To = q.SI/MetresPerFoot, q.To/MetresPerFoot
+	}
 	switch q.Kind {
 	case KindWord:
 		return q.Word
@@ -122,6 +129,10 @@ func (q Quantity) In(system System) string {
 		return Date(q.SI).dayIn(system)
 	case KindDays:
 		return plural(q.SI, "day", "days")
+	case KindMinutes:
+		if max(q.SI, q.To) > longMinutes {
+			q.Kind, q.SI, q.To = KindHours, q.SI/60, q.To/60
+		}
 	}
 	m := measures[q.Kind][system]
 	if low, high := q.Kind.said(q.SI, system), q.Kind.said(q.To, system); q.Range && low != high {

@@ -53,6 +53,7 @@ const (
 	KindFabric                    // g/m² of cover, or oz for a square yard
 	KindSpread                    // kg on 1 m² of bed, shown in g or in lb for 100 ft²
 	KindPer100Mass                // kg for 100 m of bed, or lb for 100 ft
+	KindDistance                  // m, shown in km or mi
 	KindRough                     // m, shown in tens of m or ft: a length that nobody measures
 )
 
@@ -64,6 +65,7 @@ type Quantity struct {
 	Word  string
 	Range bool    // from SI to To
 	To    float64 // read only where it is a range: frost lies below 0
+	along bool    // [Along]
 }
 
 // GramsPerSquareMetre is the weight of a fabric.
@@ -80,6 +82,14 @@ type KilogramsPer100Metres float64
 func Between[T ~float64](low, high T) Quantity {
 	q := Of(low)
 	q.Range, q.To = high > low, float64(high)
+	return q
+}
+
+// Along marks what goes with 100 ft of bed, and that length itself: metric readers are
+// told what goes with 100 m.
+func Along(v any) Quantity {
+	q := Of(v)
+	q.along = true
 	return q
 }
 
@@ -123,6 +133,9 @@ type Bore Metres
 
 // Roll marks the width of film as it is sold.
 type Roll Metres
+
+// Distance marks a length across country.
+type Distance Metres
 
 // Rough marks a length that is told in tens: nobody measures it.
 type Rough Metres
@@ -171,6 +184,8 @@ func Of(v any) Quantity {
 		return Quantity{Kind: KindFineMass, SI: float64(v)}
 	case FineVolume:
 		return Quantity{Kind: KindFineVolume, SI: float64(v)}
+	case Distance:
+		return Quantity{Kind: KindDistance, SI: float64(v)}
 	case Rough:
 		return Quantity{Kind: KindRough, SI: float64(v)}
 	case Roll:

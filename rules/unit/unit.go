@@ -78,6 +78,7 @@ func (d Days) Abs() Days { return max(d, -d) }
 const (
 	MetresPerInch       = 0.0254
 	MetresPerFoot       = 0.3048
+	MetresPerMile       = 1609.344
 	MicrometresPerMil   = 25.4
 	LitresPerGallon     = 3.785411784
 	KilopascalsPerPSI   = 6.894757293168361

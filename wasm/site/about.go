@@ -17,7 +17,7 @@ import (
 var about = Page{
 	Path:        "/about",
 	Title:       "About – " + siteName,
-	Description: "What Film & Furrow is, what it keeps, whose work is in it and under which licences.",
+	Description: "What Film & Furrow is, what it keeps, whose work is in it and under which licenses.",
 }
 
 // licence is one work that is shipped to readers, and the terms it comes under.
@@ -68,9 +68,15 @@ func aboutPage(root, base, site string, links assets) ([]byte, error) {
 	b.WriteString(`<main class="not-found"><h1>About ` + html.EscapeString(siteName) + `</h1>
 <p>It works out plastic mulch, bed and drip for one crop, field and date, with every reason and its source. The sources stand on the page itself, under the answers.</p>
 <h2>What it keeps</h2><p>What you type stays on your device. There are no accounts, no cookies and no counting of visitors. A link that you share carries the field behind the “#”, which browsers do not send to any server.</p>
-<h2>Whose figures</h2><p>Climate normals of 1981–2010, days of frost and rain: US National Oceanic and Atmospheric Administration, National Centers for Environmental Information, public domain. What changed by 1991–2020: after World Meteorological Organization, Climatological Standard Normals 1991–2020 (NCEI accession 0253808, doi 10.25921/800j-vn07); for most US stations it is estimated from others around them, and the page says so. Stations of other countries: the same normals of the World Meteorological Organization. Towns: contains data from GeoNames, <a href="https://creativecommons.org/licenses/by/4.0/">CC BY 4.0</a>; names were also written in plain letters, and places left to two decimals. Middles of US zip areas: US Census Bureau, 2022 ZCTA Gazetteer, public domain. Soil series: Soil Survey Staff, US Natural Resources Conservation Service, Official Soil Series Descriptions, public domain.</p>
+<h2>Whose figures</h2><ul>
+<li><b>Climate normals of 1981–2010, days of frost and rain</b>: US National Oceanic and Atmospheric Administration, National Centers for Environmental Information, public domain.</li>
+<li><b>What changed by 1991–2020</b>: after World Meteorological Organization, Climatological Standard Normals 1991–2020 (NCEI accession 0253808, doi 10.25921/800j-vn07); for most US stations it is estimated from others around them, and the page says so.</li>
+<li><b>Stations of other countries</b>: the same normals of the World Meteorological Organization.</li>
+<li><b>Towns</b>: contains data from GeoNames, <a href="https://creativecommons.org/licenses/by/4.0/">CC BY 4.0</a>; names were also written in plain letters, and places kept to two decimals.</li>
+<li><b>Middles of US zip areas</b>: US Census Bureau, 2022 ZCTA Gazetteer, public domain.</li>
+<li><b>Soil series</b>: Soil Survey Staff, US Natural Resources Conservation Service, Official Soil Series Descriptions, public domain.</li></ul>
 <h2>Whose word counts</h2><p>It is advice, not a permit. Labels, local codes and licensed people overrule it.</p>
-<h2 id="licences">Licences</h2><ul>`)
+<h2 id="licences">Licenses</h2><ul>`)
 	for _, l := range licences {
 		fmt.Fprintf(&b, `<li><b>%s</b>: %s (%s)</li>`, html.EscapeString(l.Name), l.Terms, l.Why)
 	}

@@ -20,26 +20,36 @@ import (
 // several goroutines at once.
 type Catalogue struct {
 	exact map[string]string
-	// Sentences with places, by their first word; "" holds those that begin with a place.
-	by   map[string][]*sentence
+	by    map[string][]*sentence // sentences with places, by their first word
+	// Those that begin with a place, by their last byte; each list, and that of 0, also
+	// holds those that end with one.
+	ends map[byte][]*sentence
 	said [deepest + 1]map[string]string // by depth; "" where there is no twin
 }
 
 // sentence is an English sentence with places, and its twin.
 type sentence struct {
 	texts []string // around the places: one more than there are
+	ends  int      // how many sentences end within it
 	marks []string // of each place: "*" takes anything, such as a name; "number" and "year" figures alone
 	twin  []string // around the twin's places
 	order []int    // which place of the sentence each of the twin's takes
 }
 
-// deepest is how far what is put in may itself hold something put in.
-const deepest = 4
+// What is put in may itself hold something put in, so deep; it is part of a sentence, and
+// not longer than this.
+const (
+	deepest = 4
+	longest = 120
+)
+
+// ahead is how many sentences are looked through at once.
+const ahead = 8
 
 // Parse reads a catalogue: a line of English, then its twin behind "= ". Blank lines and
 // lines that begin with "# " are for whoever reads the file. An error names the line.
 func Parse(text string) (*Catalogue, error) {
-	c := &Catalogue{exact: map[string]string{}, by: map[string][]*sentence{}}
+	c := &Catalogue{exact: map[string]string{}, by: map[string][]*sentence{}, ends: map[byte][]*sentence{}}
 	for depth := range c.said {
 		c.said[depth] = map[string]string{}
 	}
@@ -68,11 +78,31 @@ func Parse(text string) (*Catalogue, error) {
 	for _, list := range c.by {
 		slices.SortStableFunc(list, func(a, b *sentence) int { return b.fixed() - a.fixed() })
 	}
+	for _, s := range c.by[""] {
+		c.ends[s.end()] = nil
+	}
+	for _, s := range c.by[""] {
+		for end, list := range c.ends {
+			if s.end() == 0 || s.end() == end {
+				c.ends[end] = append(list, s)
+			}
+		}
+	}
 	return c, errors.Join(wrong...)
 }
 
+// end is a sentence's last byte, or 0 where it ends with a place.
+func (s *sentence) end() byte {
+	if last := s.texts[len(s.texts)-1]; last != "" {
+		return last[len(last)-1]
+	}
+	return 0
+}
+
 // fixed is how much of a sentence is given: the fullest is tried first.
-func (s *sentence) fixed() int { return len(strings.Join(s.texts, "")) + len(strings.Join(s.marks, "")) }
+func (s *sentence) fixed() int {
+	return len(strings.Join(s.texts, "")) + len(strings.Join(s.marks, ""))
+}
 
 // add takes one pair in.
 func (c *Catalogue) add(english, twin string) error {
@@ -88,7 +118,7 @@ func (c *Catalogue) add(english, twin string) error {
 		c.exact[english] = twin
 		return nil
 	}
-	s := &sentence{texts: texts, marks: marks, twin: around}
+	s := &sentence{texts: texts, ends: strings.Count(strings.Join(texts, ""), ". "), marks: marks, twin: around}
 	taken := make([]bool, len(marks))
 	for i := range marks {
 		place := i
@@ -141,11 +171,13 @@ func firstWord(text string) string {
 // of several sentences is said sentence by sentence; false where one of them has no twin.
 func (c *Catalogue) Say(text string) (string, bool) {
 	inner := strings.TrimSpace(text)
-	if inner == "" || number(inner) {
+	if inner == "" || number(inner) || address(inner) {
 		return text, true
 	}
-	if twin := c.whole(inner, 0); twin != "" {
-		return strings.Replace(text, inner, twin, 1), true
+	if len(inner) <= 4*longest {
+		if twin := c.whole(inner, 0); twin != "" {
+			return strings.Replace(text, inner, twin, 1), true
+		}
 	}
 	said, all := c.sentences(inner)
 	return strings.Replace(text, inner, said, 1), all
@@ -156,7 +188,7 @@ func (c *Catalogue) sentences(text string) (said string, all bool) {
 	all = true
 	var b strings.Builder
 	for text != "" {
-		stops := stopsOf(text)
+		stops := stopsOf(text, ahead)
 		twin, taken := "", 0
 		for i := len(stops) - 1; i >= 0 && twin == ""; i-- {
 			taken = stops[i]
@@ -175,9 +207,12 @@ func (c *Catalogue) sentences(text string) (said string, all bool) {
 }
 
 // stopsOf lists where a sentence or a part of one may end: at ". ", "? ", "! ", ": ",
-// "; ", ", ", before " (", and at the end.
-func stopsOf(text string) (stops []int) {
+// "; ", ", ", before " (", and at the end; of a long text no more than some.
+func stopsOf(text string, most int) (stops []int) {
 	for i := 1; i < len(text); i++ {
+		if len(stops) == most {
+			return stops
+		}
 		if text[i] == ' ' && (strings.IndexByte(".?!:;,)", text[i-1]) >= 0 || i+1 < len(text) && text[i+1] == '(') {
 			stops = append(stops, i)
 		}
@@ -215,8 +250,10 @@ func (c *Catalogue) head(text string, depth int) string {
 	if twin, ok := c.exact[text]; ok {
 		return twin
 	}
-	if twin := c.oneOf(c.by[firstWord(text)], text, depth); twin != "" {
-		return twin
+	if word := firstWord(text); word != "" {
+		if twin := c.oneOf(c.by[word], text, depth); twin != "" {
+			return twin
+		}
 	}
 	first, size := utf8.DecodeRuneInString(text)
 	if small := unicode.ToLower(first); small != first {
@@ -224,7 +261,7 @@ func (c *Catalogue) head(text string, depth int) string {
 			return headed(twin, unicode.ToUpper)
 		}
 	}
-	if twin := c.oneOf(c.by[""], text, depth); twin != "" {
+	if twin := c.oneOf(c.open(text), text, depth); twin != "" {
 		return twin
 	}
 	if large := unicode.ToUpper(first); large != first {
@@ -248,10 +285,20 @@ func (c *Catalogue) same(text string, depth int) string {
 	if twin, ok := c.exact[text]; ok {
 		return twin
 	}
-	if twin := c.oneOf(c.by[firstWord(text)], text, depth); twin != "" || firstWord(text) == "" {
-		return twin
+	if word := firstWord(text); word != "" {
+		if twin := c.oneOf(c.by[word], text, depth); twin != "" {
+			return twin
+		}
 	}
-	return c.oneOf(c.by[""], text, depth)
+	return c.oneOf(c.open(text), text, depth)
+}
+
+// open lists the sentences that begin with a place and may end as a text does.
+func (c *Catalogue) open(text string) []*sentence {
+	if list, ok := c.ends[text[len(text)-1]]; ok {
+		return list
+	}
+	return c.ends[0]
 }
 
 // oneOf gives the twin of the first sentence that fits.
@@ -268,6 +315,9 @@ func (c *Catalogue) oneOf(list []*sentence, text string, depth int) string {
 // places that can be said, else "".
 func (c *Catalogue) fits(s *sentence, text string, depth int) string {
 	n := len(s.texts) - 1
+	if s.ends != strings.Count(text, ". ") && !slices.Contains(s.marks, "*") {
+		return ""
+	}
 	if !strings.HasPrefix(text, s.texts[0]) || !strings.HasSuffix(text, s.texts[n]) || len(text) < len(s.texts[0])+len(s.texts[n])+n {
 		return ""
 	}
@@ -319,11 +369,18 @@ func (c *Catalogue) put(text, mark string, depth int) string {
 		return ""
 	case number(text):
 		return text
+	case mark != "*" && depth > 0 && (len(text) > longest || strings.Contains(text, ". ")):
+		return ""
 	}
 	if twin := c.whole(text, depth); twin != "" || mark != "*" {
 		return twin
 	}
 	return text
+}
+
+// address tells whether a text is one of the web, which no language changes.
+func address(text string) bool {
+	return strings.Contains(text, "://") && !strings.Contains(text, " ")
 }
 
 // number tells whether a text is figures and signs alone, at least one figure among them;
