@@ -82,3 +82,57 @@ func TestEveryTextOfThePageHasATwin(t *testing.T) {
 		assert.Empty(t, misses)
 	}
 }
+
+// The page goes from one language to another and back at once, by the menu, and says just
+// what the command line says. Whoever comes back finds the language again, also without a
+// network; a browser of that language begins with it, and a link keeps its reader's own.
+func TestThePageGoesFromOneLanguageToTheOther(t *testing.T) {
+	t.Parallel()
+	b := browsertest.OpenKeeping(t)
+	p := b.Whole(820, "/why/film")
+	p.WaitOffline()
+	p.Do(unfold)
+	p.WaitDrawn()
+	english := browsertest.Eval[[]string](p, texts)
+	for _, name := range tongue.Names() {
+		c, err := tongue.Load(name)
+		require.NoError(t, err)
+		turn := func(to string) {
+			p.Do(`document.querySelector("#menu").open = true`)
+			p.Click(`[data-language="` + to + `"]`)
+			p.Wait("the language "+to, `document.documentElement.lang === "`+to+`"`)
+			assert.True(t, browsertest.Eval[bool](p, `document.querySelector('[data-language="`+to+`"]').getAttribute("aria-pressed") === "true"`))
+			p.Do(`document.querySelector("#menu").open = false`)
+		}
+		turn(name)
+		want := make([]string, len(english))
+		for i, text := range english {
+			want[i], _ = c.Say(text)
+		}
+		assert.ElementsMatch(t, slices.Compact(slices.Sorted(slices.Values(want))), slices.Compact(slices.Sorted(slices.Values(browsertest.Eval[[]string](p, texts)))))
+
+		// What comes later is said too.
+		p.Go("/")
+		p.WaitWhole()
+		p.Wait("the page in "+name, `document.documentElement.lang === "`+name+`"`)
+		p.Choose("#f-crop", "muskmelon")
+		crop, all := c.Say("muskmelon")
+		require.True(t, all)
+		p.Wait("the crop in the answer", `document.querySelector("#view")?.textContent.toLowerCase().includes(`+browsertest.Quote(crop)+`)`)
+
+		b.Stop()
+		p.Go("/why/film")
+		p.WaitWhole()
+		p.Wait("the page in "+name+" without a network", `document.documentElement.lang === "`+name+`"`)
+		b.Start()
+		turn("en")
+		p.Do(unfold)
+		p.WaitDrawn()
+		for _, text := range browsertest.Eval[[]string](p, texts) {
+			if twin, all := c.Say(text); all && twin != text && strings.Contains(text, " ") {
+				return // it is English again
+			}
+		}
+		assert.Fail(t, "no English came back")
+	}
+}
