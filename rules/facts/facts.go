@@ -267,6 +267,11 @@ func (f *Facts) air() {
 // Cooling tells whether the air a month after planting is cooler than on the day.
 func (f *Facts) Cooling() bool { return f.AirNext < f.AirMean }
 
+// Risen is by how much the planting day is warmer than the coldest of the year.
+func (f *Facts) Risen() unit.CelsiusDegrees {
+	return f.AirMean.Minus((f.year.Minimum[f.year.Coldest] + f.year.Maximum[f.year.Coldest]) / 2)
+}
+
 // after counts days from one index of the year forward to another.
 func after(from, to int) int { return (to - from + weather.YearDays) % weather.YearDays }
 

@@ -41,7 +41,7 @@ const (
 	crownDays             = 28   // that strawberries want before hard frost
 	pickingPays           = 14   // days between the first harvest of a tender crop and frost
 	fallSlows             = 14   // days that short, cool days add to a harvest
-	springRises           = 1.5  // K from the day's mean to that of the month after it
+	springRises           = 1.5  // K from the coldest day's mean to that of the planting day
 	hotDays               = 30   // of the first 60 above the ceiling under white film: half
 	wornCover             = 70   // percent of the old film whole
 	nearlyEvery           = 0.95 // share of years
@@ -227,14 +227,15 @@ var gates = [...]*Rule{
 		}, &table.StrawberryDates),
 	gate("cloves-in-spring", "Cloves want a winter", "Cloves form bulbs after two months of cold; set in spring they stay small.", "garlic-in-spring",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Crop.Group != table.Bulb || !f.Overwinters() || f.AirNext.Minus(f.AirMean) < springRises {
+			if f.Crop.Group != table.Bulb || !f.Overwinters() || f.Autumn || f.Risen() < springRises {
 				return silent()
 			}
+			_, mean, _ := f.Season.NextCool(f.Plant)
 			switch {
 			case f.HasFrostDate && f.Plant > f.SpringFrost && forbidding(o):
-				return rulesOut("Set on {}, {} gets no cold and makes hardly a bulb. Set it in the fall, when the air averages {}.", f.Plant, f.Crop.Name, f.Crop.SetBelow.Value)
+				return rulesOut("Set on {}, {} gets no cold and makes hardly a bulb. Set it in the fall, when the air averages {}.", f.Plant, f.Crop.Name, mean)
 			case careful(o):
-				return rulesOut("Set in spring, {} makes small bulbs. The usual time is the fall, when the air averages {}.", f.Crop.Name, f.Crop.SetBelow.Value)
+				return rulesOut("Set in spring, {} makes small bulbs. The usual time is the fall, when the air averages {}.", f.Crop.Name, mean)
 			}
 			return silent()
 		}, &table.GarlicPlanting, &table.Practice),

@@ -358,7 +358,7 @@ func Judgements() []unit.Judgement {
 		{ID: "gate-crown-days", Means: "that strawberries want before the usual hard frost: eight published last days fall 29 to 55 days before it", Value: crownDays, Unit: "days", Source: table.StrawberryDates.Named()},
 		{ID: "gate-picking-pays", Means: "between a tender crop's first harvest and frost, below which it asks for care", Value: pickingPays, Unit: "days", Source: table.VirginiaFall.Named()},
 		{ID: "gate-fall-slows", Means: "that short, cool days add to a harvest in the fall", Value: fallSlows, Unit: "days", Source: table.VirginiaFall.Named()},
-		{ID: "gate-spring-rises", Means: "by which the month after the planting day is warmer than the day, from which on it is spring", Value: springRises, Unit: "K"},
+		{ID: "gate-spring-rises", Means: "by which the planting day is warmer than the coldest of the year, from which on it is spring", Value: springRises, Unit: "K"},
 		{ID: "gate-hot-days", Means: "of the first 60 above the ceiling under white film above which care is asked for", Value: hotDays, Unit: "days"},
 		{ID: "gate-worn", Means: "of the old film whole below which care is asked for", Value: wornCover, Unit: "%"},
 		{ID: "gate-every-year", Means: "of years from which it is said to be nearly every year", Value: nearlyEvery},
