@@ -279,6 +279,29 @@ func TestAMildWinterEndsAWarmCropToo(t *testing.T) {
 	}
 }
 
+// Where frost comes in January or not at all, growers set tomatoes through the winter with
+// covers at hand (Immokalee, Homestead); where winter is sure, or the bed too cold, they do not.
+func TestAMildWintersFrostDoesNotRefuse(t *testing.T) {
+	for _, at := range []struct {
+		place      string
+		lat, lon   float64
+		month, day int
+		answer     question.Option
+	}{
+		{"Immokalee", 26.46, -81.44, 11, 10, question.LayWithCare},
+		{"Homestead", 25.5, -80.55, 11, 10, question.LayWithCare},
+		{"Phoenix", 33.4, -112.0, 11, 10, question.DoNotLay},
+		{"Tifton", 31.45, -83.5, 10, 5, question.DoNotLay},
+		{"State College", 40.79, -77.87, 8, 20, question.DoNotLay},
+	} {
+		c, err := casefile.Decode(fmt.Appendf(nil, `{"version":1,"crop":"tomato","plant_on":"2027-%02d-%02d","place":{"lat":%v,"lon":%v},"soil":{"texture":"sand"}}`, at.month, at.day, at.lat, at.lon), everyStation(t))
+		require.NoError(t, err, at.place)
+		a := advise(t, c)
+		verdict, _ := a.Verdict.Best()
+		assert.Equal(t, question.Verdict.Key(at.answer), question.Verdict.Key(verdict), "%s: %v", at.place, a.Facts.FrostDays)
+	}
+}
+
 // Cloves go in before the cold, wherever that comes: in spring, on a mild coast or in a
 // short summer, they make small bulbs or none; in the fall of Egypt they need not wait for
 // December.
