@@ -50,6 +50,7 @@ type Facts struct {
 	FrostRisk    float64      // share of years with such a frost after planting, 0–1
 	WantedRisk   float64      // the same after the day that was asked for
 	FreeDays     unit.Days    // days from planting to the usual first autumn frost; Never where none comes
+	FrostDays    float64      // a year, of such frost
 	StandDays    unit.Days    // to the usual first frost that kills it: FreeDays of tender crops
 	CropDays     unit.Days    // from planting to first harvest
 	frosts       *frostYear   // of the year; shared with cases before
@@ -267,6 +268,11 @@ func (f *Facts) air() {
 // Cooling tells whether the air a month after planting is cooler than on the day.
 func (f *Facts) Cooling() bool { return f.AirNext < f.AirMean }
 
+// Risen is by how much the planting day is warmer than the coldest of the year.
+func (f *Facts) Risen() unit.CelsiusDegrees {
+	return f.AirMean.Minus((f.year.Minimum[f.year.Coldest] + f.year.Maximum[f.year.Coldest]) / 2)
+}
+
 // after counts days from one index of the year forward to another.
 func after(from, to int) int { return (to - from + weather.YearDays) % weather.YearDays }
 
@@ -279,7 +285,7 @@ func (f *Facts) frost() {
 		f.FrostLimit = weather.HardFreeze
 	}
 	frost := f.frosts.of(f.year, f.FrostLimit)
-	f.FrostKind = frost.Kind
+	f.FrostKind, f.FrostDays = frost.Kind, frost.Days
 	f.FreeDays = Never
 	if frost.Autumn.Fifty >= 0 {
 		f.FreeDays = unit.Days(after(f.index, frost.Autumn.Fifty))

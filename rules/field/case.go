@@ -110,7 +110,7 @@ func (p *Place) RainNormals() unit.Optional[[12]float64] {
 // Normals are the monthly means of the field: a station's, carried to the height of
 // the field, or the grower's own.
 func (p *Place) Normals() weather.Normals {
-	n := weather.Normals{Minimum: p.TMin, Maximum: p.TMax, Latitude: p.Latitude.Value, Height: p.Elevation.Value}
+	n := weather.Normals{Minimum: p.TMin, Maximum: p.TMax, Latitude: p.Latitude.Value, Height: p.Elevation.Value, Nights: weather.ColdNights(p.StationRow)}
 	if !p.Own {
 		n.Height = p.StationAt
 		n = n.AtHeight(p.Elevation.Value)

@@ -40,8 +40,9 @@ const (
 	outOfSeason           = 75   // days from the wanted day to the next that will do
 	crownDays             = 28   // that strawberries want before hard frost
 	pickingPays           = 14   // days between the first harvest of a tender crop and frost
+	mildWinter            = 10   // days of frost a year below which the day of the first says little
 	fallSlows             = 14   // days that short, cool days add to a harvest
-	springRises           = 1.5  // K from the day's mean to that of the month after it
+	springRises           = 1.5  // K from the coldest day's mean to that of the planting day
 	hotDays               = 30   // of the first 60 above the ceiling under white film: half
 	wornCover             = 70   // percent of the old film whole
 	nearlyEvery           = 0.95 // share of years
@@ -195,17 +196,19 @@ var gates = [...]*Rule{
 			if f.Cooling() {
 				slower = fallSlows
 			}
-			first := f.CropDays
-			if f.Crop.Warm && f.Cooling() && careful(o) { // where no frost comes, the bed grows too cold
+			first, warm := f.CropDays, facts.Never
+			if f.Crop.Warm && f.Cooling() {
 				cold := f.Season.WithFloor(f.CoverFloor())
-				if warm := cold.HoldsFor(f.ChosenCover(), f.Plant); warm > 0 && warm < first+pickingPays && (left == facts.Never || warm < left) {
-					return rulesOut("The bed stays above {} for about {} more, and the first harvest of {} takes about {}. Plant sooner, or as days grow longer.", f.CoverFloor(), warm, f.Crop.Name, first)
-				}
+				warm = cold.HoldsFor(f.ChosenCover(), f.Plant)
 			}
+			// Where winter is mild the day of the first frost says little: growers plant through it with covers at hand.
+			spared := warm >= first && f.FrostDays < mildWinter
 			switch {
+			case warm > 0 && warm < min(first+pickingPays, left) && careful(o): // where no frost comes, the bed grows too cold
+				return rulesOut("The bed stays above {} for about {} more, and the first harvest of {} takes about {}. Plant sooner, or as days grow longer.", f.CoverFloor(), warm, f.Crop.Name, first)
 			case left == facts.Never:
 				return silent()
-			case tender && left < first && forbidding(o):
+			case tender && left < first && !spared && forbidding(o):
 				return rulesOut("Only {} are left before the usual first frost, and the first harvest of {} takes about {}.", left, f.Crop.Name, first)
 			case tender && left < first+pickingPays && careful(o):
 				return rulesOut("Only {} are left before the usual first frost, and the first harvest of {} takes about {}. Have covers ready.", left, f.Crop.Name, first)
@@ -227,14 +230,15 @@ var gates = [...]*Rule{
 		}, &table.StrawberryDates),
 	gate("cloves-in-spring", "Cloves want a winter", "Cloves form bulbs after two months of cold; set in spring they stay small.", "garlic-in-spring",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if f.Crop.Group != table.Bulb || !f.Overwinters() || f.AirNext.Minus(f.AirMean) < springRises {
+			if f.Crop.Group != table.Bulb || !f.Overwinters() || f.Autumn || f.Risen() < springRises {
 				return silent()
 			}
+			_, mean, _ := f.Season.NextCool(f.Plant)
 			switch {
 			case f.HasFrostDate && f.Plant > f.SpringFrost && forbidding(o):
-				return rulesOut("Set on {}, {} gets no cold and makes hardly a bulb. Set it in the fall, when the air averages {}.", f.Plant, f.Crop.Name, f.Crop.SetBelow.Value)
+				return rulesOut("Set on {}, {} gets no cold and makes hardly a bulb. Set it in the fall, when the air averages {}.", f.Plant, f.Crop.Name, mean)
 			case careful(o):
-				return rulesOut("Set in spring, {} makes small bulbs. The usual time is the fall, when the air averages {}.", f.Crop.Name, f.Crop.SetBelow.Value)
+				return rulesOut("Set in spring, {} makes small bulbs. The usual time is the fall, when the air averages {}.", f.Crop.Name, mean)
 			}
 			return silent()
 		}, &table.GarlicPlanting, &table.Practice),

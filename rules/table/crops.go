@@ -606,7 +606,7 @@ var Crops = [...]Crop{
 		ID: "garlic", Name: "garlic", Family: "Amaryllidaceae", Group: Bulb, Start: Transplant,
 		Hardiness: Hardy, HardinessFrom: class(&IllinoisSpring, Seen),
 		WeeksToFrost:       number(-4, -2, &Memory, FromMemory),
-		SetBelow:           celsiusNoted(f60, f60, &GarlicPlanting, Trade, "soil 2 in deep, about the air's daily mean in the fall"),
+		SetBelow:           celsiusNoted(f60, f70, &GarlicPlanting, Trade, "soil 2 in deep, about the air's daily mean in the fall; below 70 °F in garden pages of Texas"),
 		MinSoilTemperature: celsius(f40, f40, &GarlicPlanting, Trade), SafeSoilTemperature: celsius(f50, f50, &CarolinaCool, Seen),
 		SeedMinSoilTemperature: celsius(f40, f40, &GarlicPlanting, Trade), SeedSafeSoilTemperature: celsius(f50, f60, &GarlicPlanting, Trade),
 		RootBest: celsius(15, 22, &Memory, FromMemory), RootCeiling: celsius(28, 30, &Memory, FromMemory),

@@ -139,7 +139,7 @@ type chain struct {
 
 // add takes one more night and returns the chance that all stayed free.
 func (c *chain) add(y *Year, day int) float64 {
-	margin := float64(y.Minimum[day]-c.limit) / float64(y.SpreadMinimum[day])
+	margin := -y.below(day, c.limit)
 	free := normal(margin)
 	switch {
 	case !c.started:
@@ -152,7 +152,12 @@ func (c *chain) add(y *Year, day int) float64 {
 }
 
 func chanceBelow(y *Year, d int, limit unit.Celsius) float64 {
-	return normal(float64(limit-y.Minimum[d]) / float64(y.SpreadMinimum[d]))
+	return normal(y.below(d, limit))
+}
+
+// below is how far a limit lies above a day's usual minimum, in spreads of cold nights.
+func (y *Year) below(day int, limit unit.Celsius) float64 {
+	return float64(limit-y.Minimum[day]) / (y.nights * float64(y.SpreadMinimum[day]))
 }
 
 // normal is the standard normal distribution function.

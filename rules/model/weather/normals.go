@@ -21,6 +21,7 @@ type Normals struct {
 	Maximum  [12]unit.Celsius
 	Latitude unit.Degrees // −90 to 90, south negative
 	Height   unit.Metres  // of the place the temperatures belong to, −500 to 6,000
+	Nights   float64      // how many times as wide cold nights scatter as in the United States; 0 is as there: [ColdNights]
 }
 
 // Allowed ranges. The temperatures are the extremes that monthly means reach on

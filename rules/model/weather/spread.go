@@ -32,6 +32,26 @@ var (
 	spreadOfMaximum = spreadRule{-1.05, 0.158, 2.55}
 )
 
+// coldNights is how many times as wide cold nights scatter as the rule says, which was
+// fitted on the United States: by region of the World Meteorological Organization, from 1
+// to 6 (Africa, Asia, South America, North America, South-West Pacific, Europe). Polar air
+// breaks out of the north of America, and of the south, as it does nowhere else. Fitted in
+// steps of 0.05, none below 0.6, to the days of frost of every other station that counted them; the others
+// test it. It counts whole where the coldest usual night stays above mildNight, and not at
+// all where that freezes: there the number of days says nothing of the spread, and a last
+// frost that is told too soon would cost a crop.
+var coldNights = [...]float64{1: 0.6, 0.6, 1.2, 1, 0.85, 0.85}
+
+const mildNight = 3 // °C
+
+// ColdNights reads the region of a station off its id; 1 for a station of the United States.
+func ColdNights(station string) float64 {
+	if len(station) > 1 && station[0] == 'W' && station[1] > '0' && station[1] <= '6' {
+		return coldNights[station[1]-'0']
+	}
+	return 1
+}
+
 // leastSpread holds where the year hardly changes (the tropics).
 const leastSpread = 1.2
 

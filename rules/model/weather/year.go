@@ -2,6 +2,7 @@ package weather
 
 import (
 	"math"
+	"slices"
 
 	"filmfurrow/rules/unit"
 )
@@ -12,6 +13,7 @@ type Year struct {
 	Minimum, Maximum             [YearDays]unit.Celsius
 	SpreadMinimum, SpreadMaximum [YearDays]unit.CelsiusDegrees // standard deviation from one year to another on that day
 	Coldest, Warmest             int                           // index of the day with the lowest and highest smooth mean
+	nights                       float64
 }
 
 // NewYear spreads monthly normals over the year. Each month's days average to
@@ -39,6 +41,10 @@ func NewYear(n Normals) (Year, error) {
 		if lows[d]+highs[d] > float64(y.Minimum[y.Warmest]+y.Maximum[y.Warmest]) {
 			y.Warmest = d
 		}
+	}
+	y.nights = 1
+	if n.Nights > 0 {
+		y.nights += (n.Nights - 1) * math.Min(1, math.Max(0, slices.Min(lows[:])/mildNight))
 	}
 	spread(&lows, &y.SpreadMinimum, spreadOfMinimum)
 	spread(&highs, &y.SpreadMaximum, spreadOfMaximum)
