@@ -105,7 +105,7 @@ func cardOf(s *store, name, lesson, link string) app.UI {
 		para("number", verdictLine(a)),
 		app.Raw(`<div>`+gatesHTML(a, s.system, "")+`</div>`),
 		rest,
-		app.P().Body(app.A().Href(link).Target("_blank").Rel("noopener").Text("Open it in Film & Furrow, with every reason and source")),
+		app.P().Body(app.A().Href(link).Target("_top").Text("Open it in Film & Furrow, with every reason and source")),
 		helpText("Last word: labels, local codes and licensed practice."),
 	)
 }

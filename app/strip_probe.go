@@ -29,7 +29,7 @@ func (p *probePart) words() string {
 	case p.S.digging:
 		return "Working out the curve with your reading …"
 	case p.S.advice == nil || !p.S.advice.Facts.Probe.Given:
-		return "The curve moves as soon as all marked fields are mended."
+		return "The curve moves as soon as all marked fields are corrected."
 	}
 	return probeWords(p.S.advice.Facts, p.S.system)
 }

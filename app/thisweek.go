@@ -162,7 +162,7 @@ func (p *weekPart) take() {
 	if len(errs) == 0 {
 		days, errs = s.fitDays(rows)
 	}
-	p.errs, p.told = errs, "Nothing was taken: mend what is named, then take the days again."
+	p.errs, p.told = errs, "Nothing was taken: correct what is named, then take the days again."
 	if len(errs) > 0 {
 		return
 	}

@@ -284,7 +284,7 @@ func (v waterView) supply() app.UI {
 		gravity = v.show(g.Pressure) + " at the tape; beds up to " + v.show(g.Longest.Length) + " stay within 10 %"
 	}
 	return block("water-supply", "Source, header, pump, filter",
-		figures("Usable flow", usable, "Header", header, "Push needed at the source", needs, "The source leaves at the tape", gives,
+		figures("Usable flow", usable, "Header", header, "Pressure needed at the source", needs, "The source leaves at the tape", gives,
 			"Total head", head, "Pump", power, "Tank", tank, "By height alone", gravity, "Filter", filter),
 		v.care("electricity"), v.care("shaft"), v.care("well"), v.care("drinking-water"), v.care("surface-water-food"), v.care("not-drinking-water"))
 }

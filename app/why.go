@@ -41,7 +41,7 @@ func (p *whyRoom) Render() app.UI {
 	q, weighed := p.asks()
 	head := &svg{}
 	head.raw(`<div class="why-head"><p class="crumb"><a href="`, escape(s.way("/")), `">‹ Plan</a></p>`)
-	if a.Refused() && q != question.Verdict {
+	if a.Refused() && (q != question.Verdict || !weighed) {
 		head.raw(`<p class="if">Film is not to be laid here. This would hold for whoever laid it all the same.</p>`)
 	}
 	if !weighed {
@@ -65,7 +65,7 @@ func (p *whyRoom) Render() app.UI {
 		title = strings.TrimSuffix(strings.TrimPrefix(verdictLine(a), "Lay "), ".")
 		title = strings.TrimSuffix(title, ", with care")
 		if a.Refused() {
-			title = "which film"
+			title = lower(lead)
 		}
 	case question.Verdict:
 		title, more = "lay film", ""

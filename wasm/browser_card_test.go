@@ -84,6 +84,11 @@ func TestACardOfOnesOwnField(t *testing.T) {
 	whole := b.Tab(browsertest.Tab{Path: browsertest.Eval[string](p, `document.querySelector("#card a").href`)[len(b.URL):]})
 	whole.Wait("the same field", `document.querySelector("#f-crop").value === "broccoli"`)
 	p.Screenshot("card-own-360")
+	p.Click("#card a")
+	p.WaitText("#verdict", "Lay silver-on-black film")
+	assert.True(t, browsertest.Eval[bool](p, `document.querySelector("#verdict h1").getBoundingClientRect().bottom < innerHeight`), "the answer is on the first screen")
+	p.Back()
+	p.WaitText("#card", "Silver")
 
 	places, err := normals.Embedded()
 	require.NoError(t, err)

@@ -59,6 +59,9 @@ var edits = []struct{ file, from, to string }{
 	{"component.go", "c.dispatch(mounter.OnMount)", runOnly("mounter.OnMount")},
 	{"component.go", "\tc.dispatch(nil)\n", ""},
 	{"component.go", "c.dispatch(nav.OnNav)", runOnly("nav.OnNav")},
+	// A component that left between a change and the frame was never taken off the list of
+	// those to draw, and kept all of its view: 5 MB in a hundred views.
+	{"engine.go", "for c, canUpdate := range e.componentUpdates {", "for c, canUpdate := range e.componentUpdates {\n\t\tif !c.Mounted() {\n\t\t\te.removeComponentUpdate(c)\n\t\t\tcontinue\n\t\t}"},
 	// A deep comparison of what a part is handed is 3 kB of the download. Ours are handed
 	// what Go itself compares, or functions, which differ by either.
 	{"component.go", "if !reflect.DeepEqual(a.Interface(), b.Interface()) {", "if a.Kind() == reflect.Func || a.Interface() != b.Interface() {"},
