@@ -46,7 +46,7 @@
   const encoder = new TextEncoder();
   const over = (text, most) => text.length > most || 3 * text.length > most && encoder.encode(text).length > most;
 
-  const isNumber = (text) => !text.includes(", ") && /[0-9]/.test(text) && /^[ .,:+\-–−±×/%°$½¼¾⅛⅜⅝⅞0-9]+$/.test(text);
+  const isNumber = (text) => !text.includes(", ") && !".,:".includes(text.at(-1)) && /[0-9]/.test(text) && /^[ .,:+\-–−±×/%°$½¼¾⅛⅜⅝⅞0-9]+$/.test(text);
 
   const speaker = (c) => {
     const put = (text, mark, depth) => {
@@ -109,20 +109,24 @@
       return open(text, depth) || (large(first) !== first ? headed(same(large(first) + rest, depth), small) : "");
     };
 
+    // pair looks up a text without places, its first letter of either size.
+    const pair = (text) => {
+      const twin = c.exact.get(text);
+      if (twin !== undefined) return twin;
+      const first = String.fromCodePoint(text.codePointAt(0)), rest = text.slice(first.length);
+      if (small(first) !== first) return headed(c.exact.get(small(first) + rest) ?? "", large);
+      return large(first) !== first ? headed(c.exact.get(large(first) + rest) ?? "", small) : "";
+    };
+
     const whole = (text, depth) => {
       if (depth > DEEPEST) return "";
       const known = c.said[depth].get(text);
       if (known !== undefined) return known;
-      let twin = head(text, depth);
-      const last = text.length - 1, end = text[last];
-      if (twin === "" && last > 0) {
-        if (".:,;".includes(end)) {
-          twin = head(text.slice(0, last), depth);
-          if (twin !== "") twin += end;
-        } else {
-          twin = head(text + ".", depth).replace(/\.$/, "");
-        }
-      }
+      const cut = text.length > 1 && ".:,;".includes(text.at(-1));
+      const bare = cut ? text.slice(0, -1) : text, end = cut ? text.at(-1) : "";
+      const ended = (twin) => twin && twin + end;
+      let twin = pair(text) || ended(pair(bare)) || head(text, depth);
+      if (twin === "") twin = cut ? ended(head(bare, depth)) : head(text + ".", depth).replace(/\.$/, "");
       c.said[depth].set(text, twin);
       return twin;
     };
@@ -142,9 +146,11 @@
       while (text !== "") {
         const stops = stopsOf(text, AHEAD);
         let twin = "", taken = 0;
-        for (let i = stops.length - 1; i >= 0 && twin === ""; i--) {
-          taken = stops[i];
-          twin = put(text.slice(0, taken), "", 0);
+        for (const within of [false, true]) { // those that end where a sentence does come first
+          for (let i = stops.length - 1; i >= 0 && twin === ""; i--) {
+            taken = stops[i];
+            if (within === (taken < text.length && !".?!".includes(text[taken - 1]))) twin = put(text.slice(0, taken), "", 0);
+          }
         }
         if (twin === "") [taken, twin, all] = [stops[0], text.slice(0, stops[0]), false];
         const rest = text.slice(taken).replace(/^ +/, "");

@@ -138,7 +138,7 @@ func catalogueOf(t *testing.T) map[string]string {
 	require.NotEmpty(t, files)
 	pairs := map[string]string{}
 	for _, file := range files {
-		if filepath.Base(file) == "cli.txt" { // names ids, which are English in every language
+		if filepath.Base(file) == "command.txt" { // names ids, which are English in every language
 			continue
 		}
 		text, err := os.ReadFile(file)

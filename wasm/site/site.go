@@ -269,7 +269,7 @@ func Make(options Options) (*Site, error) {
 func languages(add func(stem, ext string, body []byte) string, addText func(stem, ext, kind string, body []byte) (string, error), static func(string) ([]byte, error)) (string, error) {
 	catalogues := map[string]string{}
 	for _, name := range tongue.Names() {
-		text, err := tongue.Text(name)
+		text, err := tongue.Page(name)
 		if err != nil {
 			return "", err
 		}

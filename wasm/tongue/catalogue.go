@@ -188,16 +188,20 @@ func (c *Catalogue) Say(text string) (string, bool) {
 	return strings.Replace(text, inner, said, 1), all
 }
 
-// sentences says the longest stretches that have a twin, from the left.
+// sentences says the longest stretches that have a twin, from the left; those that end
+// where a sentence does come first.
 func (c *Catalogue) sentences(text string) (said string, all bool) {
 	all = true
 	var b strings.Builder
 	for text != "" {
 		stops := stopsOf(text, ahead)
 		twin, taken := "", 0
-		for i := len(stops) - 1; i >= 0 && twin == ""; i-- {
-			taken = stops[i]
-			twin = c.put(text[:taken], "", 0)
+		for _, within := range [...]bool{false, true} {
+			for i := len(stops) - 1; i >= 0 && twin == ""; i-- {
+				if taken = stops[i]; within == (taken < len(text) && strings.IndexByte(".?!", text[taken-1]) < 0) {
+					twin = c.put(text[:taken], "", 0)
+				}
+			}
 		}
 		if twin == "" {
 			taken = stops[0]
@@ -226,7 +230,7 @@ func stopsOf(text string, most int) (stops []int) {
 }
 
 // whole gives the twin of a text as one, or "". A capital at its head, a full stop or a
-// colon at its end may differ from the catalogue's.
+// colon at its end may differ from the catalogue's; a pair without places comes first.
 func (c *Catalogue) whole(text string, depth int) string {
 	if depth > deepest {
 		return ""
@@ -234,19 +238,44 @@ func (c *Catalogue) whole(text string, depth int) string {
 	if twin, ok := c.said[depth][text]; ok {
 		return twin
 	}
-	twin := c.head(text, depth)
-	if last := len(text) - 1; twin == "" && last > 0 {
-		switch end := text[last:]; end {
-		case ".", ":", ",", ";":
-			if twin = c.head(text[:last], depth); twin != "" {
-				twin += end
-			}
-		default:
-			twin = strings.TrimSuffix(c.head(text+".", depth), ".")
+	bare, end := text, ""
+	if last := len(text) - 1; last > 0 && strings.IndexByte(".:,;", text[last]) >= 0 {
+		bare, end = text[:last], text[last:]
+	}
+	twin := c.pair(text)
+	if twin == "" {
+		if twin = c.pair(bare); twin != "" {
+			twin += end
 		}
+	}
+	if twin == "" {
+		twin = c.head(text, depth)
+	}
+	if twin == "" && end != "" {
+		if twin = c.head(bare, depth); twin != "" {
+			twin += end
+		}
+	}
+	if twin == "" && end == "" {
+		twin = strings.TrimSuffix(c.head(text+".", depth), ".")
 	}
 	c.said[depth][text] = twin
 	return twin
+}
+
+// pair looks up a text without places, its first letter of either size.
+func (c *Catalogue) pair(text string) string {
+	if twin, ok := c.exact[text]; ok {
+		return twin
+	}
+	first, size := utf8.DecodeRuneInString(text)
+	if small := unicode.ToLower(first); small != first {
+		return headed(c.exact[string(small)+text[size:]], unicode.ToUpper)
+	}
+	if large := unicode.ToUpper(first); large != first {
+		return headed(c.exact[string(large)+text[size:]], unicode.ToLower)
+	}
+	return ""
 }
 
 // head tries a text as it is and with the other size of its first letter. A capital may
@@ -389,9 +418,9 @@ func address(text string) bool {
 }
 
 // number tells whether a text is figures and signs alone, at least one figure among them;
-// "3, 2027" is a day and a year.
+// "3, 2027" is a day and a year, and "2027:" the end of something.
 func number(text string) bool {
-	if strings.Contains(text, ", ") {
+	if strings.Contains(text, ", ") || strings.IndexByte(".,:", text[len(text)-1]) >= 0 {
 		return false
 	}
 	figure := false
