@@ -160,7 +160,7 @@ func (p *headPart) Render() app.UI {
 	for _, m := range menu {
 		links.raw(`<li><a href="`, escape(rooted(m[0])), `">`, m[1], `</a></li>`)
 	}
-	links.raw(`</ul><p class="units tongues"><button type="button" class="unit" data-language="en" lang="en">English</button><button type="button" class="unit" data-language="es" lang="es">Español</button></p></div>`)
+	links.raw(`</ul><p class="tongues"><button type="button" class="unit" data-language="en" lang="en">English</button><button type="button" class="unit" data-language="es" lang="es">Español</button></p></div>`)
 	return app.Header().Class("head").Body(
 		app.A().Class("brand").Href(s.way("/")).Text("Film & Furrow"),
 		app.A().Class("field-name").Href(rooted("/fields")).ID("field-now").Text(s.fieldName()),

@@ -12,7 +12,6 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"filmfurrow/internal/long"
 	"filmfurrow/wasm/browsertest"
 	"filmfurrow/wasm/tongue"
 )
@@ -34,10 +33,7 @@ const texts = `(() => {
 // refused, open and far away, folded and unfolded.
 func TestEveryTextOfThePageHasATwin(t *testing.T) {
 	t.Parallel()
-	links := []string{"pepper-cool-spring", "broccoli-late-summer", "melon-weak-well", "carrot-drill"}
-	if long.Asked() {
-		links = append(links, "tomato-high-summer", "berries-in-august", "cabbage-wet-clay", "tomato-fumigated", "tomato-frost-pocket")
-	}
+	links := []string{"pepper-cool-spring", "broccoli-late-summer", "melon-weak-well", "carrot-drill", "tomato-high-summer", "berries-in-august", "cabbage-wet-clay", "tomato-fumigated", "tomato-frost-pocket"}
 	b := browsertest.Open(t)
 	seen := map[string]string{}
 	take := func(p *browsertest.Page, where string) {
