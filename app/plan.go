@@ -409,7 +409,7 @@ func waitSVG(a *plan.Advice, system unit.System) string {
 	}
 	t.raw(`<path class="t-lay" d="M`, num(left), ` 28 v32"/><path class="t-plant" d="M`, num(right), ` 28 v32"/>`)
 	t.text(4, 20, "t-label", "start", start+dayOfYear(w.LayOn, system))
-	t.text(wide-4, 20, "t-label", "end", "Plant "+dayOfYear(w.PlantOn, system))
+	t.text(wide-4, 71, "t-label", "end", "Plant "+dayOfYear(w.PlantOn, system))
 	t.raw(`</svg>`)
 	return t.b.String()
 }
