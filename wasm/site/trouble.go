@@ -10,7 +10,7 @@ import (
 	parser "golang.org/x/net/html"
 	"golang.org/x/net/html/atom"
 
-	"filmfurrow/rules/table"
+	sources "filmfurrow/rules/table"
 )
 
 // trouble is the page that one opens when something looks wrong. It is whole as it is and
@@ -30,10 +30,10 @@ func troublePage(base, site string, links assets) ([]byte, error) {
 	fillHead(find(doc, atom.Head), base, site, trouble.Path, trouble.Title, trouble.Description, links, false)
 	var b strings.Builder
 	b.WriteString(`<main class="trouble"><h1>Something looks wrong</h1><p>Find what you see. Beside it stands what it most likely is, and what to do first.</p>`)
-	for _, part := range table.TroubleParts() {
+	for _, part := range sources.TroubleParts() {
 		fmt.Fprintf(&b, `<h2>%s</h2><div class="troubles">`, part)
-		for i := range table.Troubles {
-			if row := &table.Troubles[i]; row.Part == part {
+		for i := range sources.Troubles {
+			if row := &sources.Troubles[i]; row.Part == part {
 				troubleRow(&b, row)
 			}
 		}
@@ -46,7 +46,7 @@ func troublePage(base, site string, links assets) ([]byte, error) {
 	return print(doc)
 }
 
-func troubleRow(b *strings.Builder, r *table.Trouble) {
+func troubleRow(b *strings.Builder, r *sources.Trouble) {
 	fmt.Fprintf(b, `<section id="%s"><svg viewBox="0 0 160 90" aria-hidden="true">%s</svg><div><h3>%s</h3><p>%s</p><ul>`, r.ID, troublePicture(r.ID), html.EscapeString(r.Sees), html.EscapeString(r.Is))
 	for _, do := range r.Do {
 		fmt.Fprintf(b, `<li>%s</li>`, html.EscapeString(do))
@@ -61,7 +61,7 @@ func troubleRow(b *strings.Builder, r *table.Trouble) {
 			b.WriteString(`; `)
 		}
 		switch {
-		case s.Mark == table.CommonPractice:
+		case s.Mark == sources.CommonPractice:
 			b.WriteString(s.Mark.String())
 		case strings.HasPrefix(s.Address, "http"):
 			fmt.Fprintf(b, `<a href="%s">%s, %s</a>`, html.EscapeString(s.Address), html.EscapeString(s.Named()), s.Year)
