@@ -53,7 +53,7 @@ func TestEveryTextOfThePageHasATwin(t *testing.T) {
 			p.Close()
 		}
 	}
-	for _, path := range []string{"/workshop", "/about", "/nowhere", "/card"} {
+	for _, path := range []string{"/workshop", "/about", "/trouble", "/nowhere", "/card"} {
 		p := b.Tab(browsertest.Tab{Path: path, NoWait: true, Errors: true})
 		p.Wait("a heading", headingShown)
 		p.Do(unfold)
