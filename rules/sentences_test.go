@@ -18,7 +18,6 @@ import (
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/judge"
 	"filmfurrow/rules/plan"
-	"filmfurrow/rules/sheet"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -154,11 +153,11 @@ func sayings(a *plan.Advice, system unit.System) map[string]string {
 	day := a.Sheet(&list)
 	for _, lines := range [][]plan.SheetLine{day.Boxes, day.Settings, day.People, day.Checks, day.Faults, day.Care} {
 		for i := range lines {
-			said["sheet "+string(lines[i].Key)] = lines[i].In(sheet.English, system)
+			said["sheet "+string(lines[i].Key)] = lines[i].In(system)
 		}
 	}
 	for i := range day.Go {
-		said["sheet "+string(day.Go[i].Key)] = day.Go[i].In(sheet.English, system)
+		said["sheet "+string(day.Go[i].Key)] = day.Go[i].In(system)
 	}
 	for _, c := range a.Cautions {
 		said["caution "+c.ID] = c.Text
