@@ -109,7 +109,7 @@ func TestTheDayAndTheTicksDecideReadyAndSurvive(t *testing.T) {
 	p.WaitText("#laying-day .state", "No: 0. Open: 2.")
 	p.Click("#sheet-es")
 	p.Type("#f-day-wind-m-s", "x")
-	p.WaitText("#f-day-wind-m-s-error", "Escriba un número, de 0 a ")
+	p.WaitText("#f-day-wind-m-s-error", "“x” no se puede usar. Se admite: ")
 	assert.Empty(t, browsertest.Eval[[]string](p, `[...document.querySelectorAll("#laying-day label, #laying-day button, #laying-day h1, #laying-day h2, #laying-day h3, #laying-day .state, #laying-day figcaption, #laying-day svg text")].filter((e) => e.checkVisibility()).map((e) => e.textContent).filter((t) => /\b(the|of|is|lay|film|hand|wind|figure|tape|deep|high|each|Print|Yes|beds)\b/.test(t))`), "English in the Spanish sheet")
 }
 
