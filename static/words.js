@@ -52,7 +52,7 @@
     const put = (text, mark, depth) => {
       if (mark === "year" && !/^[0-9]{4}$/.test(text) || mark === "number" && !isNumber(text)) return "";
       if (isNumber(text)) return text;
-      if (mark !== "*" && depth > 0 && (over(text, LONGEST) || text.includes(". "))) return "";
+      if (mark !== "*" && depth > 0 && (mark !== "sentence" && over(text, LONGEST) || text.includes(". "))) return "";
       return whole(text, depth) || (mark === "*" ? text : "");
     };
 
