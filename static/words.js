@@ -1,5 +1,5 @@
-// words.js says the page in another language. It is loaded only where the reader reads
-// one: the catalogue pairs each English sentence with its twin, "{}" marks what is put in,
+// words.js says the page, or a part of it, in another language. It is loaded only where
+// one is read: the catalogue pairs each English sentence with its twin, "{}" marks what is put in,
 // and what is put in is said by the same catalogue. wasm/tongue does the same for the
 // command line; a test holds the two to one another.
 (() => {
@@ -52,7 +52,7 @@
     const put = (text, mark, depth) => {
       if (mark === "year" && !/^[0-9]{4}$/.test(text) || mark === "number" && !isNumber(text)) return "";
       if (isNumber(text)) return text;
-      if (mark !== "*" && depth > 0 && (over(text, LONGEST) || text.includes(". "))) return "";
+      if (mark !== "*" && depth > 0 && (mark !== "sentence" && over(text, LONGEST) || text.includes(". "))) return "";
       return whole(text, depth) || (mark === "*" ? text : "");
     };
 
@@ -179,16 +179,21 @@
   // that the reader can go back to it.
   const ATTRIBUTES = ["aria-label", "title", "placeholder", "alt", "aria-valuetext", "content"];
   const english = new WeakMap(); // of a text node, or of an element's attributes
-  let say = null;
+  const speakers = new Map(); // by language
+  const root = document.documentElement;
+
+  // The page's language, or that of the part around an element; English has no speaker.
+  const speakerOf = (element) => speakers.get(element.closest("[data-say]")?.dataset.say ?? root.lang);
 
   // What is in another language already, what the reader typed, and what is no text.
-  const kept = (element) => element.closest("script, style, textarea, code, pre") !== null || element.closest("[translate]")?.translate === false || element.closest("[lang]") !== document.documentElement;
+  const foreign = (own) => own !== root && !own.hasAttribute("data-say");
+  const kept = (element) => element.closest("script, style, textarea, code, pre") !== null || element.closest("[translate]")?.translate === false || foreign(element.closest("[lang]"));
 
   const sayText = (node) => {
     const had = english.get(node);
     const source = had && had.said === node.nodeValue ? had.source : node.nodeValue;
     if (!/\p{L}/u.test(source) || !node.parentElement || kept(node.parentElement)) return;
-    const said = say ? say(source)[0] : source;
+    const said = speakerOf(node.parentElement)?.(source)[0] ?? source;
     english.set(node, { source, said });
     if (node.nodeValue !== said) node.nodeValue = said;
   };
@@ -198,7 +203,7 @@
     if (now === null || name === "content" && element.name !== "description" || kept(element)) return;
     const all = english.get(element) ?? {};
     const source = all[name] && all[name].said === now ? all[name].source : now;
-    const said = say ? say(source)[0] : source;
+    const said = speakerOf(element)?.(source)[0] ?? source;
     all[name] = { source, said };
     english.set(element, all);
     if (now !== said) element.setAttribute(name, said);
@@ -222,15 +227,23 @@
     }
   });
 
+  const turn = (element, name) => {
+    element.lang = name;
+    watch.disconnect();
+    sayAll(element);
+    if (speakers.has(root.lang) || document.querySelector("[data-say]")) watch.observe(root, { subtree: true, childList: true, characterData: true, attributes: true, attributeFilter: ATTRIBUTES });
+  };
+
   page.words = {
     parse: (text) => speaker(parse(text)),
-    // speak puts the page into a language; without a catalogue, back into English.
-    speak(name, text) {
-      say = text === undefined ? null : page.words.parse(text);
-      document.documentElement.lang = name;
-      watch.disconnect();
-      sayAll(document.documentElement);
-      if (say) watch.observe(document.documentElement, { subtree: true, childList: true, characterData: true, attributes: true, attributeFilter: ATTRIBUTES });
+    // learn takes a language's catalogue; English needs none.
+    learn: (name, text) => speakers.set(name, page.words.parse(text)),
+    // speak puts the page into a language.
+    speak: (name) => turn(root, name),
+    // speakIn puts a part of the page into a language of its own.
+    speakIn(element, name) {
+      element.dataset.say = name;
+      turn(element, name);
     },
   };
 })();

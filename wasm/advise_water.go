@@ -273,9 +273,11 @@ func (t waterText) rest() {
 		s := &t.plan.Steps[i]
 		inputs := make([]string, len(s.Inputs))
 		for j, in := range s.Inputs {
-			inputs[j] = in.Name + " " + in.Quantity.In(t.system)
+			inputs[j] = in.Name + ": " + in.Quantity.In(t.system)
 		}
-		t.line("    %s: %s (%s) = %s %s. (%s)", s.Title, s.Formula, strings.Join(inputs, ", "), s.Result.Name, s.Result.Quantity.In(t.system), s.Source)
+		t.line("    %s: %s (%s)", s.Title, s.Formula, s.Source)
+		t.line("      %s", strings.Join(inputs, "; "))
+		t.line("      Result: %s: %s", s.Result.Name, s.Result.Quantity.In(t.system))
 	}
 	t.line("  Take care with water:")
 	for _, c := range t.plan.Cautions {

@@ -78,8 +78,8 @@ var steps = map[string][]edit{
 		{"rules/table/tape.go", "var Tapes", "\n}\n", "\n\ttape(\"6-in-medium\", \"medium-flow\", \"medium-flow tape, emitters 6 in (15 cm) apart\", 6*inch, 0.68*gpm, CommonBore, &StepsTried, Recomputed),"},
 	},
 	"A sentence": {
-		{"rules/sheet/english.go", "language(", "\ncare-treated", "\nfollowed-steps = Mind the step of {}."},
-		{"rules/sheet/spanish.go", "language(", "\ncare-treated", "\nfollowed-steps = Cuidado con el escalón de {}."},
+		{"rules/sheet/sentences.go", "const sentences", "\ncare-treated", "\nfollowed-steps = Mind the step of {}."},
+		{"static/es/sheet.txt", "Laying day", "\nStill open", "\nMind the step of {}.\n= Cuidado con el escalón de {}."},
 	},
 }
 
@@ -201,7 +201,7 @@ func TestTheStepsLeadThere(t *testing.T) {
 		"./rules/table":    "TestEveryFigureHasASourceAndAMark|TestFiguresKeepTheirOrder|TestSourcesCanBeFollowed|TestEmittersBehindTheClasses",
 		"./rules":          "TestEveryRuleHasASourceAReasonAndACaseThatFiresIt|TestEveryRuleIsSilentSomewhere|TestEachInputRow|TestSoilTablesAgree|TestImportsPointOneWay",
 		"./rules/casefile": "TestEveryInputFitsIntoALink|TestAnyCaseSurvivesTheFile",
-		"./rules/sheet":    "TestEveryLanguageSaysEverythingWithTheSameQuantities",
+		"./wasm/tongue":    "TestEverySentenceOfTheSheetHasATwin",
 	} {
 		run("", "test", "-overlay", list, pkg, "-run", tests)
 	}

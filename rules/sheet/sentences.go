@@ -1,8 +1,7 @@
 package sheet
 
-// The laying-day sheet in English: "key = sentence", {} marks a quantity.
-var _ = language("en", `
-language = English
+// What the sheet says: "key = sentence", {} marks a quantity.
+const sentences = `
 title = Laying day
 title-down = Planting day
 ready = Yes, lay today.
@@ -10,7 +9,7 @@ not-ready = Not yet.
 counts = No: {}. Open: {}.
 stop-no = No
 stop-yes = Yes
-stop-open = Open
+stop-open = Still open
 last-word = Labels, local codes and licensed people overrule this sheet.
 
 head-go = Lay today? Every line must say yes; if not, wait
@@ -164,4 +163,4 @@ care-lift-loader = A roll weighs {}: too much for three people. Use a loader.
 care-heat = Water, shade and a partner. Confusion or hot skin: stop and call for help.
 care-flame = A torch for holes can set film and grass alight: water at hand.
 care-treated = Treated ground: only what the label and the licensed applicator allow.
-`)
+`
