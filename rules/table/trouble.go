@@ -113,7 +113,7 @@ var Troubles = [...]Trouble{
 		[]string{"Have the water tested before you treat it.", "Clean the filter, flush the ends each week, and write the flow down: the water meter tells first.", "Treat with acid or chlorine only as the label and the test say."},
 		"Never mix acid and chlorine: the gas kills. Add acid to water, never water to acid. Goggles and gloves. A line that injects needs a backflow device; the code has the last word.", TroubleWater, []*Source{&clogging}},
 	{"pinholes", "Fine holes in the tape under clear film.", "Drops under the film gather the sun like lenses.",
-		[]string{"Bury the tape an inch or two, or lay it under film that lets no light through.", "Keep rolls out of the sun until laying day."},
+		[]string{"Bury the tape 1 to 2 in, or lay it under film that lets no light through.", "Keep rolls out of the sun until laying day."},
 		"", TroubleWater, []*Source{&tapeRepair}},
 	{"wet-alley", "Water stands in the alley, the bed is dry.", "The tape has moved, lies with its outlets down, or runs so long that the water passes the roots.",
 		[]string{"Dig a hole by the tape an hour after a run: see where the wet spot ends.", "Shorten the run and run more often. The plan’s longest single run is the limit.", "Look where the tape enters the bed: a loose joint wets the headland."},
