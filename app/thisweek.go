@@ -54,7 +54,7 @@ func (p *weekPart) Render() app.UI {
 		class = "later" // nothing to print yet
 		parts = append(parts, paragraph("Days can be written down now; they count from planting to the last water."))
 	}
-	return app.Section().Class("tile "+class).ID("week-days").Body(append(parts, p.form())...)
+	return app.Section().Class("tile " + class).ID("week-days").Body(append(parts, p.form())...)
 }
 
 // account says today's minutes, how the bed stands and the seven days.
