@@ -31,6 +31,7 @@ func Judgements() []unit.Judgement {
 		{ID: "buying-tape-waste", Means: "of tape beyond the beds, for splices and repairs", Value: tapeWaste, Source: unit.FromMemory},
 		{ID: "buying-plant-spare", Means: "of plants beyond the places, for filling gaps after planting", Value: plantSpare, Source: unit.CommonPractice},
 		{ID: "buying-roll", Means: "of film on a roll that nobody named", Value: rollDefault, Unit: "m", Source: unit.CommonPractice},
+		{ID: "buying-roll-metric", Means: "the same where film is sold in round meters", Value: float64(rollMetric), Unit: "m", Source: unit.CommonPractice},
 		{ID: "buying-gauge", Means: "top of a gauge that is fine enough to read the tape's pressure", Value: float64(gaugeTop), Unit: "kPa", Source: unit.FromMemory},
 		{ID: "buying-tape-wall", Means: "wall of tape for one season", Value: float64(tapeWall), Unit: "µm", Source: unit.FromMemory},
 		{ID: "buying-tough-tape", Means: "wall of tape among stones or for a second crop", Value: float64(toughTape), Unit: "µm", Source: unit.FromMemory},

@@ -116,7 +116,7 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 	}
 	list.add("harvest", harvest, unit.Days(f.Crop.DaysToHarvest.High-f.Crop.DaysToHarvest.Low)+1, judge.StepSeason, unit.Say("The first harvest of {} may begin.", f.Crop.Name), unit.Say("{} from planting, by published lists.", f.CropDays))
 	end := plant.Plus(f.SeasonDays())
-	if a.Case.Practice.CropsOnFilm.Or(1) > 1 {
+	if a.Case.Practice.CropsOnFilm.Or(1) > 1 && !a.Refused() {
 		why := unit.Say("We found no trial on how much of this film is left after two crops.")
 		if left := judge.FilmRow(f).CoverLeft; left.Given() {
 			why = unit.Say("In a trial {} of this film's cover was left after two crops.", left.Value)

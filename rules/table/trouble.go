@@ -104,7 +104,7 @@ var Troubles = [...]Trouble{
 		[]string{"Feel the tape: stiff before the kink, slack behind it. Straighten it.", "Open the end and let it run until it is clear.", "Look at the filter and the gauge. Replace a stretch that stays dry, and flush after every repair."},
 		"", TroubleWater, []*Source{&tapeRepair}},
 	{"puddle", "A puddle, and the gauge is low.", "The tape is cut: a planter, a hoe, or teeth.",
-		[]string{"Shut the zone. Cut the bad piece out with a straight cut.", "Join the ends with a coupling, and open the far end until the water is clear.", "Bring the gauge back to the plan’s pressure before you leave."},
+		[]string{"Shut the zone. Cut the bad piece out with a straight cut.", "Join the ends with a coupling, and open the far end until the water is clear.", "Bring the gauge back to the planned pressure before you leave."},
 		"", TroubleWater, []*Source{&tapeRepair}},
 	{"chewed", "Rows of small bites in the tape; tunnels under the film.", "Mice, voles or crickets. Film is warm, dark and safe for them.",
 		[]string{"Mow the edges and the alleys short: they run under cover only.", "Mend the tape as a cut one. Tape of 8 mil and more, buried 2 to 3 in, is bitten less."},
@@ -116,7 +116,7 @@ var Troubles = [...]Trouble{
 		[]string{"Bury the tape 1 to 2 in, or lay it under film that lets no light through.", "Keep rolls out of the sun until laying day."},
 		"", TroubleWater, []*Source{&tapeRepair}},
 	{"wet-alley", "Water stands in the alley, the bed is dry.", "The tape has moved, lies with its outlets down, or runs so long that the water passes the roots.",
-		[]string{"Dig a hole by the tape an hour after a run: see where the wet spot ends.", "Shorten the run and run more often. The plan’s longest single run is the limit.", "Look where the tape enters the bed: a loose joint wets the headland."},
+		[]string{"Dig a hole by the tape an hour after a run: see where the wet spot ends.", "Shorten the run and run more often. The longest single run in the water view is the limit.", "Look where the tape enters the bed: a loose joint wets the headland."},
 		"", TroubleWater, []*Source{&Practice}},
 
 	{"burnt-stem", "The stem is brown and pinched at the hole, and the plant falls over.", "Hot film touched it, or hot air from under loose film did.",
