@@ -393,7 +393,7 @@ func waitSVG(a *plan.Advice, system unit.System) string {
 	if a.FilmDown() {
 		words, start = a.DatesWords().In(system), "Ready "
 	}
-	t.raw(`<svg class="line-svg" viewBox="0 0 320 76" role="img" aria-label="`, escape(words), `"><path class="d-measure" d="M4 44 H316"/>`)
+	t.raw(`<svg class="line-svg" viewBox="0 0 320 84" role="img" aria-label="`, escape(words), `"><path class="d-measure" d="M4 44 H316"/>`)
 	if w.Days == 0 {
 		t.raw(`<path class="t-plant" d="M160 28 v32"/>`)
 		t.text(160, 20, "t-label", "middle", "Lay and plant "+dayOfYear(w.PlantOn, system))
@@ -409,7 +409,7 @@ func waitSVG(a *plan.Advice, system unit.System) string {
 	}
 	t.raw(`<path class="t-lay" d="M`, num(left), ` 28 v32"/><path class="t-plant" d="M`, num(right), ` 28 v32"/>`)
 	t.text(4, 20, "t-label", "start", start+dayOfYear(w.LayOn, system))
-	t.text(wide-4, 71, "t-label", "end", "Plant "+dayOfYear(w.PlantOn, system))
+	t.text(wide-4, 78, "t-label", "end", "Plant "+dayOfYear(w.PlantOn, system))
 	t.raw(`</svg>`)
 	return t.b.String()
 }

@@ -157,7 +157,7 @@ func (v waterView) schedule() app.UI {
 			list[i] = []string{"Zone " + strconv.Itoa(t.Zone) + ", run " + strconv.Itoa(t.Run), v.show(t.From), v.show(t.To)}
 		}
 		body = append(body, app.Details().ID("water-turns").Class("water-turns").Body(summary("Valve by valve"),
-			rows("Time from the first opening, on the thirstiest day", []string{"Open", "From", "To"}, list)))
+			rows("Time from the first opening, on the thirstiest day", []string{"Valve", "From", "To"}, list)))
 	}
 	return block("water-schedule", "Zones and schedule", body...)
 }
@@ -326,7 +326,7 @@ func (v waterView) feeding() app.UI {
 		fits = "Injecting and rinsing do not fit into one run."
 	}
 	return block("water-feeding", "Feeding, one day",
-		figures("Nutrient, all beds", v.show(unit.FineMass(f.Nutrient)), "Product", v.show(unit.FineMass(f.Product)), "Stock", v.show(unit.FineVolume(f.Stock)), "Stock, largest zone", v.show(unit.FineVolume(f.ZoneStock)),
+		figures("Nutrient, all beds", v.show(unit.FineMass(f.Nutrient)), "Product", v.show(unit.FineMass(f.Product)), "Stock solution", v.show(unit.FineVolume(f.Stock)), "Stock, largest zone", v.show(unit.FineVolume(f.ZoneStock)),
 			"Inject, largest zone", v.show(f.ZoneInject), "Clean water after it", v.show(f.Rinse)),
 		paragraph(fits+" Rates for an acre or hectare mean the field at your bed centers."),
 		v.care("backflow"), v.care("calcium-sulfate"), v.care("label"))

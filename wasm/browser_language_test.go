@@ -12,6 +12,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"filmfurrow/internal/long"
+	"filmfurrow/rules/sheet"
 	"filmfurrow/wasm/browsertest"
 	"filmfurrow/wasm/tongue"
 )
@@ -131,4 +133,64 @@ func TestThePageGoesFromOneLanguageToTheOther(t *testing.T) {
 		}
 		assert.Fail(t, "no English came back")
 	}
+}
+
+// The laying sheet is in the page's language, and in another where the crew reads another:
+// all of it, also what is drawn later, and nothing else of the page.
+func TestTheSheetSpeaksForTheCrew(t *testing.T) {
+	t.Parallel()
+	long.Test(t)
+	b := browsertest.Open(t)
+	c, err := tongue.Load("es")
+	require.NoError(t, err)
+	es := func(text string) string {
+		said, all := c.Say(text)
+		require.True(t, all, text)
+		return said
+	}
+	p := b.Whole(820, "/lay#f="+sheetLink(t, "quarry-lane"))
+	ask := sheet.Sentences["ask-ball"]
+	speaks := func(page, part, sentence string) {
+		t.Helper()
+		p.Wait("the sheet in "+part, `document.documentElement.lang === "`+page+`" && document.querySelector("#laying-day h2").textContent === `+browsertest.Quote(sentence)+` && document.querySelector("#sheet-`+part+`").getAttribute("aria-pressed") === "true"`)
+		assert.Equal(t, 1, browsertest.Eval[int](p, `document.querySelectorAll("#laying-day [data-sheet][aria-pressed=true]").length`))
+		assert.Equal(t, part, browsertest.Eval[string](p, `document.querySelector("#laying-day").closest("[lang]").lang`))
+	}
+	whole := func() {
+		t.Helper()
+		for _, text := range browsertest.Eval[[]string](p, `[...document.querySelectorAll("#laying-day :is(h1, h2, h3, p, li, label, button:not([lang]), span, strong, figcaption, text)")].filter((e) => e.children.length === 0 && e.checkVisibility()).map((e) => e.textContent)`) {
+			if twin, all := c.Say(text); all {
+				assert.Equal(t, twin, text, "it is still in English")
+			}
+		}
+	}
+	speaks("en", "en", ask)
+	p.Click("#sheet-es")
+	speaks("en", "es", es(ask))
+	whole()
+	assert.Contains(t, p.Text(".bar"), "Water", "the page stays in its own")
+	p.Click("#tap-day-hand-outline") // the program draws what has changed
+	p.WaitText("#laying-day", es(sheet.Sentences["hand-yes"]))
+	whole()
+	view(p, "/water")
+	view(p, "/lay") // and all of it anew
+	speaks("en", "es", es(ask))
+	whole()
+	p.Click("#sheet-en")
+	speaks("en", "en", ask)
+
+	p.Do(`document.querySelector("#menu").open = true`)
+	p.Click(`[data-language="es"]`)
+	p.Do(`document.querySelector("#menu").open = false`)
+	speaks("es", "en", ask) // whoever chose it for the crew keeps it
+	assert.Contains(t, p.Text("#lay-print"), sheet.Sentences["print"])
+	p.Click("#sheet-es")
+	speaks("es", "es", es(ask))
+	p.Reload()
+	p.WaitWhole()
+	speaks("es", "es", es(ask)) // a sheet that nobody turned is in the page's language
+	whole()
+	p.Click("#sheet-en")
+	speaks("es", "en", ask)
+	assert.Contains(t, p.Text(".bar"), es("Water"))
 }

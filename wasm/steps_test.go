@@ -79,7 +79,7 @@ var steps = map[string][]edit{
 	},
 	"A sentence": {
 		{"rules/sheet/sentences.go", "const sentences", "\ncare-treated", "\nfollowed-steps = Mind the step of {}."},
-		{"static/es/sheet.txt", "Laying day", "\nStill open", "\nMind the step of {}.\n= Cuidado con el escalón de {}."},
+		{"static/es/sheet.txt", "Laying day", "\nOpen\n", "\nMind the step of {}.\n= Cuidado con el escalón de {}."},
 	},
 }
 

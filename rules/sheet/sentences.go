@@ -9,7 +9,7 @@ not-ready = Not yet.
 counts = No: {}. Open: {}.
 stop-no = No
 stop-yes = Yes
-stop-open = Still open
+stop-open = Open
 last-word = Labels, local codes and licensed people overrule this sheet.
 
 head-go = Lay today? Every line must say yes; if not, wait
