@@ -26,7 +26,7 @@ const pseudo = `(() => {
 
 // forgotten lists the texts that are seen and have no accent.
 const forgotten = `(() => {
-	const kept = (e) => e.closest("script, style, textarea, code, pre, cite, option") !== null || e.closest("[translate]")?.translate === false || e.closest("[lang]") !== document.documentElement;
+	const kept = (e) => e.closest("script, style, noscript, textarea, code, pre, cite, option") !== null || e.closest("[translate]")?.translate === false || e.closest("[lang]") !== document.documentElement;
 	const out = new Set(), walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
 	for (let n = walk.nextNode(); n; n = walk.nextNode()) {
 		const text = n.nodeValue.trim(), e = n.parentElement;
