@@ -131,7 +131,7 @@ func (p *headPart) OnDismount()         { p.S.leave(p) }
 // menu are the ways to what is not in the bar.
 var menu = [...][2]string{
 	{"/fields", "Your fields, side by side"}, {"/details", "All details of this field"}, {"/share", "Take it along: link, card, picture"},
-	{"/trial", "Try films side by side: a strip trial"}, {"/lay#sheet-es", "The laying sheet in another language"},
+	{"/trial", "Try films side by side: a strip trial"},
 	{"/workshop", "In front of a room: the workshop"}, {"/about", "About this site"},
 }
 
@@ -160,7 +160,7 @@ func (p *headPart) Render() app.UI {
 	for _, m := range menu {
 		links.raw(`<li><a href="`, escape(rooted(m[0])), `">`, m[1], `</a></li>`)
 	}
-	links.raw(`</ul><p class="units tongues"><button type="button" class="unit" data-language="en" lang="en">English</button><button type="button" class="unit" data-language="es" lang="es">Español</button></p></div>`)
+	links.raw(`</ul><p class="tongues"><button type="button" class="unit" data-language="en" lang="en">English</button><button type="button" class="unit" data-language="es" lang="es">Español</button></p></div>`)
 	return app.Header().Class("head").Body(
 		app.A().Class("brand").Href(s.way("/")).Text("Film & Furrow"),
 		app.A().Class("field-name").Href(rooted("/fields")).ID("field-now").Text(s.fieldName()),

@@ -211,11 +211,11 @@ func (v waterView) soil() app.UI {
 		guide = percent(s.GuideLow) + " to " + percent(s.GuideHigh)
 	}
 	body := []app.UI{
-		app.P().Body(strong(v.show(s.Longest)+" at most"), plain(" in one run; then water passes the roots. With the other published figures for this soil it is "+v.show(s.LongestLow)+" to "+v.show(s.LongestHigh)+".")),
+		app.P().Body(strong(v.show(s.Longest)+" at most"), plain(" in one run; then water passes the roots. With the other published figures for this soil it is "+v.show(unit.Between(s.LongestLow, s.LongestHigh))+".")),
 		figures(
 			"Available water", percent(s.Water.Available)+" of the soil (field guides: "+guide+")",
 			"Roots in the bed", v.show(unit.Short(s.Depth))+" deep",
-			"Used between runs", percent(s.Depletion)+" of the available water",
+			"Used between runs", v.show(unit.PercentOf(s.Depletion))+" of the available water",
 			"Wet strip", v.show(unit.Short(s.Strip.Width))+", "+v.show(s.Strip.Share)+" of the bed top",
 			"Store", v.show(s.Store),
 		)}

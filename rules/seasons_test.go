@@ -99,8 +99,8 @@ func TestNoTenderCropIsLaidForTheWinter(t *testing.T) {
 }
 
 // From midsummer to the first frost no tender crop that frost would cut off before its
-// first harvest is laid for, even if it grew as fast as in summer; and seed that comes up
-// after the warmest day meets no frost of spring.
+// first harvest is laid for, even if it grew as fast as in summer, and only with care where
+// winter is mild; and seed that comes up after the warmest day meets no frost of spring.
 func TestNoTenderCropIsSetTooLateToBePicked(t *testing.T) {
 	long.Daily(t)
 	for _, station := range stations(t, long.Of(4, 30)) {
@@ -124,6 +124,10 @@ func TestNoTenderCropIsSetTooLateToBePicked(t *testing.T) {
 				f, verdict := settled(t, c, soil, before)
 				before = f.Lending()
 				if f.Plant == f.Wanted && f.FreeDays < f.CropDays {
+					// With fewer than ten days of frost a year growers plant through the winter, covers at hand.
+					if f.FrostDays < 10 && verdict == question.LayWithCare {
+						continue
+					}
 					assert.Equal(t, question.DoNotLay, verdict, "%s, %s for %v", station, crop.ID, f.Plant)
 					refused++
 				}

@@ -165,7 +165,7 @@ func (t waterText) soil() {
 		return
 	}
 	t.line("  Soil:")
-	t.line("    longest single run: %s; with the other published figures %s to %s", t.show(s.Longest), t.show(s.LongestLow), t.show(s.LongestHigh))
+	t.line("    longest single run: %s; with the other published figures %s", t.show(s.Longest), t.show(unit.Between(s.LongestLow, s.LongestHigh)))
 	t.figure("available water by Saxton and Rawls (2006)", unit.FineShare(100*s.Water.Available))
 	if s.GuideHigh > 0 {
 		t.line("    available water in field guides: %s to %s", t.show(unit.FineShare(100*s.GuideLow)), t.show(unit.FineShare(100*s.GuideHigh)))

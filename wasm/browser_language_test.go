@@ -39,10 +39,8 @@ var stays = regexp.MustCompile(`^(Film & Furrow|USDA Natural Resources Conservat
 // refused, open and far away, folded and unfolded.
 func TestEveryTextOfThePageHasATwin(t *testing.T) {
 	t.Parallel()
-	links := []string{"pepper-cool-spring", "broccoli-late-summer", "melon-weak-well", "carrot-drill"}
-	if long.Asked() {
-		links = append(links, "tomato-high-summer", "berries-in-august", "cabbage-wet-clay", "tomato-fumigated", "tomato-frost-pocket")
-	}
+	long.Test(t)
+	links := []string{"pepper-cool-spring", "broccoli-late-summer", "melon-weak-well", "carrot-drill", "tomato-high-summer", "berries-in-august", "cabbage-wet-clay", "tomato-fumigated", "tomato-frost-pocket"}
 	b := browsertest.Open(t)
 	seen := map[string]string{}
 	take := func(p *browsertest.Page, where string) {
@@ -62,7 +60,7 @@ func TestEveryTextOfThePageHasATwin(t *testing.T) {
 			p.Close()
 		}
 	}
-	for _, path := range []string{"/workshop", "/about", "/nowhere", "/card"} {
+	for _, path := range []string{"/workshop", "/about", "/trouble", "/nowhere", "/card"} {
 		p := b.Tab(browsertest.Tab{Path: path, NoWait: true, Errors: true})
 		p.Wait("a heading", headingShown)
 		p.Do(unfold)

@@ -242,7 +242,10 @@ func Make(options Options) (*Site, error) {
 	if files[fileOf(about.Path)], err = aboutPage(root, base, strings.TrimSuffix(options.Site, "/"), links); err != nil {
 		return nil, err
 	}
-	listed := append(slices.Concat(options.Pages, cards), about)
+	if files[fileOf(trouble.Path)], err = troublePage(base, strings.TrimSuffix(options.Site, "/"), links); err != nil {
+		return nil, err
+	}
+	listed := append(slices.Concat(options.Pages, cards), about, trouble)
 	if files["_headers"], err = headers(base, listed, files); err != nil {
 		return nil, err
 	}

@@ -2,7 +2,6 @@ package weather
 
 import (
 	"math"
-	"slices"
 
 	"filmfurrow/rules/unit"
 )
@@ -29,11 +28,13 @@ func NewYear(n Normals) (Year, error) {
 		low[m], high[m] = float64(n.Minimum[m]), float64(n.Maximum[m])
 	}
 	lows, highs := daily(&low), daily(&high)
+	coldest := lows[0]
 	for d := range YearDays {
 		if highs[d] <= lows[d] {
 			return Year{}, &InputError{"maximum around " + monthNames[monthOf(d)], highs[d], lows[d], lows[d] + widestRange, "°C",
 				"neighboring months differ too much for a smooth year; check the figures of this month and the next"}
 		}
+		coldest = min(coldest, lows[d])
 		y.Minimum[d], y.Maximum[d] = unit.Celsius(lows[d]), unit.Celsius(highs[d])
 		if lows[d]+highs[d] < float64(y.Minimum[y.Coldest]+y.Maximum[y.Coldest]) {
 			y.Coldest = d
@@ -44,7 +45,7 @@ func NewYear(n Normals) (Year, error) {
 	}
 	y.nights = 1
 	if n.Nights > 0 {
-		y.nights += (n.Nights - 1) * math.Min(1, math.Max(0, slices.Min(lows[:])/mildNight))
+		y.nights += (n.Nights - 1) * min(1, max(0, coldest/mildNight))
 	}
 	spread(&lows, &y.SpreadMinimum, spreadOfMinimum)
 	spread(&highs, &y.SpreadMaximum, spreadOfMaximum)
