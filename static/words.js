@@ -4,7 +4,7 @@
 // command line; a test holds the two to one another.
 (() => {
   "use strict";
-  const page = window.filmfurrow;
+  const page = window.filmfurrow ??= {}; // a page without a program has none
   const DEEPEST = 4, LONGEST = 120, AHEAD = 8; // as in wasm/tongue
   const ends = (text) => text.split(". ").length - 1;
 
@@ -34,13 +34,24 @@
     }
     const fixed = (s) => s.texts.join("").length + s.marks.join("").length;
     for (const list of by.values()) list.sort((a, b) => fixed(b) - fixed(a)); // the fullest is tried first
-    // Those that begin with a place, by their last letter; each list, and that of "", also
-    // holds those that end with one.
-    const end = (s) => s.texts.at(-1).slice(-1), open = by.get("") ?? [];
-    const lists = new Map([["", []], ...open.map((s) => [end(s), []])]);
-    for (const s of open) for (const [letter, list] of lists) if (end(s) === "" || end(s) === letter) list.push(s);
+    // Those that begin with a place are found by their longest word, or always tried.
+    const wordOf = (texts) => texts.flatMap((part, i) => part.split(" ").slice(1, i < texts.length - 1 ? -1 : undefined)).reduce((a, b) => b.length > a.length ? b : a, "");
+    const open = new Map([["", []]]);
+    for (const [rank, s] of (by.get("") ?? []).entries()) {
+      const word = wordOf(s.texts);
+      if (!open.has(word)) open.set(word, []);
+      open.get(word).push(Object.assign(s, { rank }));
+    }
+    const opening = (text) => {
+      let found = open.get("");
+      for (const word of text.split(" ")) {
+        const list = word !== "" && open.get(word);
+        if (list) found = found.concat(list);
+      }
+      return found === open.get("") ? found : found.sort((a, b) => a.rank - b.rank);
+    };
     by.delete("");
-    return { exact, by, open: (text) => lists.get(text.slice(-1)) ?? lists.get(""), said: Array.from({ length: DEEPEST + 1 }, () => new Map()) };
+    return { exact, by, opening, said: Array.from({ length: DEEPEST + 1 }, () => new Map()) };
   };
 
   const encoder = new TextEncoder();
@@ -72,25 +83,25 @@
       return false;
     };
 
-    const fits = (s, text, depth) => {
+    const fits = (s, text, depth, within) => {
       const n = s.texts.length - 1;
-      if (text.length < s.least || !text.startsWith(s.texts[0]) || !text.endsWith(s.texts[n])) return "";
+      if (!s.any && s.ends !== within || text.length < s.least || !text.startsWith(s.texts[0]) || !text.endsWith(s.texts[n])) return "";
       for (let i = 1; i < n; i++) if (!text.includes(s.texts[i])) return "";
-      if (!s.any && s.ends !== ends(text)) return "";
       const puts = new Array(n);
       if (!fill(s, puts, 0, text.slice(s.texts[0].length), depth)) return "";
       return s.order.map((place, i) => s.twin[i] + puts[place]).join("") + s.twin[n];
     };
 
     const oneOf = (list, text, depth) => {
+      const within = ends(text);
       for (const s of list ?? []) {
-        const twin = fits(s, text, depth);
+        const twin = fits(s, text, depth, within);
         if (twin !== "") return twin;
       }
       return "";
     };
     const begun = (text, depth) => oneOf(c.by.get(firstWord(text)), text, depth);
-    const open = (text, depth) => oneOf(c.open(text), text, depth);
+    const open = (text, depth) => oneOf(c.opening(text), text, depth);
 
     const same = (text, depth) => c.exact.get(text) ?? (begun(text, depth) || open(text, depth));
 
@@ -187,7 +198,7 @@
 
   // What is in another language already, what the reader typed, and what is no text.
   const foreign = (own) => own !== root && !own.hasAttribute("data-say");
-  const kept = (element) => element.closest("script, style, textarea, code, pre") !== null || element.closest("[translate]")?.translate === false || foreign(element.closest("[lang]"));
+  const kept = (element) => element.closest("script, style, noscript, textarea, code, pre") !== null || element.closest("[translate]")?.translate === false || foreign(element.closest("[lang]"));
 
   const sayText = (node) => {
     const had = english.get(node);

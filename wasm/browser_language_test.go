@@ -4,6 +4,7 @@ package main
 
 import (
 	"os"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -22,7 +23,7 @@ import (
 // read out or shown, but for what words.js leaves alone, and for who is cited.
 const texts = `(() => {
 	const out = new Set();
-	const kept = (e) => e.closest("script, style, textarea, code, pre, cite") !== null || e.closest("[translate]")?.translate === false || e.closest("[lang]") !== document.documentElement;
+	const kept = (e) => e.closest("script, style, noscript, textarea, code, pre, cite") !== null || e.closest("[translate]")?.translate === false || e.closest("[lang]") !== document.documentElement;
 	const walk = document.createTreeWalker(document.documentElement, NodeFilter.SHOW_TEXT | NodeFilter.SHOW_ELEMENT);
 	for (let n = walk.nextNode(); n; n = walk.nextNode()) {
 		if (n.nodeType === Node.TEXT_NODE) { if (n.parentElement && !kept(n.parentElement) && /\p{L}/u.test(n.nodeValue)) out.add(n.nodeValue); }
@@ -31,10 +32,14 @@ const texts = `(() => {
 	return [...out];
 })()`
 
+// stays are the names of works, offices and licenses, and the initials of months.
+var stays = regexp.MustCompile(`^(Film & Furrow|USDA Natural Resources Conservation Service|CC BY 4\.0|Go|go-app v[\d.]+|google/uuid v[\d.]+|rsc\.io/qr v[\d.]+|weather-util-data [\d.]+|[A-Z])$`)
+
 // Every text of every view has its twin in each language, for fields that are laid,
 // refused, open and far away, folded and unfolded.
 func TestEveryTextOfThePageHasATwin(t *testing.T) {
 	t.Parallel()
+	long.Test(t)
 	links := []string{"pepper-cool-spring", "broccoli-late-summer", "melon-weak-well", "carrot-drill", "tomato-high-summer", "berries-in-august", "cabbage-wet-clay", "tomato-fumigated", "tomato-frost-pocket"}
 	b := browsertest.Open(t)
 	seen := map[string]string{}
@@ -68,7 +73,7 @@ func TestEveryTextOfThePageHasATwin(t *testing.T) {
 		require.NoError(t, err)
 		var misses []string
 		for text, where := range seen {
-			if _, all := c.Say(text); !all {
+			if _, all := c.Say(text); !all && !stays.MatchString(strings.TrimSpace(text)) {
 				misses = append(misses, strings.Join(strings.Fields(text), " ")+"\t"+where)
 			}
 		}

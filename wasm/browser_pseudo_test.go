@@ -26,7 +26,7 @@ const pseudo = `(() => {
 
 // forgotten lists the texts that are seen and have no accent.
 const forgotten = `(() => {
-	const kept = (e) => e.closest("script, style, textarea, code, pre, cite, option") !== null || e.closest("[translate]")?.translate === false || e.closest("[lang]") !== document.documentElement;
+	const kept = (e) => e.closest("script, style, noscript, textarea, code, pre, cite, option") !== null || e.closest("[translate]")?.translate === false || e.closest("[lang]") !== document.documentElement;
 	const out = new Set(), walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
 	for (let n = walk.nextNode(); n; n = walk.nextNode()) {
 		const text = n.nodeValue.trim(), e = n.parentElement;
@@ -39,7 +39,8 @@ const forgotten = `(() => {
 // drawing, or over another label of it.
 const clipped = `(() => {
 	const out = new Set(), say = (what, e) => out.add(what + ": <" + e.localName + (e.id ? "#" + e.id : "") + (e.getAttribute("class") ? "." + e.getAttribute("class").replaceAll(" ", ".") : "") + "> in " + (e.parentElement.closest("[id]")?.id ?? "") + ": " + e.textContent.trim().replaceAll("\u0301", "").slice(0, 60));
-	const seen = (e) => e.checkVisibility({ opacityProperty: true, visibilityProperty: true });
+	const forEars = (e) => e !== null && (getComputedStyle(e).clipPath === "inset(50%)" || forEars(e.parentElement));
+	const seen = (e) => e.checkVisibility({ opacityProperty: true, visibilityProperty: true }) && !forEars(e);
 	for (const e of document.querySelectorAll("body *")) {
 		if (e.closest("svg, option, script, style, .for-readers") || ![...e.childNodes].some((n) => n.nodeType === Node.TEXT_NODE && /\p{L}/u.test(n.nodeValue)) || !seen(e)) continue;
 		const style = getComputedStyle(e);
@@ -56,7 +57,9 @@ const clipped = `(() => {
 	}
 	for (const drawing of document.querySelectorAll("svg")) {
 		if (!seen(drawing)) continue;
-		const frame = drawing.getBoundingClientRect(), labels = [];
+		let holder = drawing; // it may draw into a margin that is left for it
+		while (holder.closest("svg") && getComputedStyle(holder).overflow === "visible") holder = holder.parentElement;
+		const frame = holder.getBoundingClientRect(), labels = [];
 		for (const label of drawing.querySelectorAll("text")) {
 			const r = label.getBoundingClientRect();
 			if (r.width === 0 || !seen(label) || !/\p{L}/u.test(label.textContent)) continue;
