@@ -4,7 +4,7 @@
 // command line; a test holds the two to one another.
 (() => {
   "use strict";
-  const page = window.filmfurrow;
+  const page = window.filmfurrow ??= {}; // a page without the program has none yet
   const DEEPEST = 4, LONGEST = 120, AHEAD = 8; // as in wasm/tongue
   const ends = (text) => text.split(". ").length - 1;
 

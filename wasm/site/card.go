@@ -13,12 +13,12 @@ import (
 	"filmfurrow/rules/pack"
 )
 
-// cardPages are the addresses of the pack's cards, which are whole as they are:
+// cardPages are the addresses of the farms' cards, which are whole as they are:
 // no program comes with them, so they show in a frame without any.
 func cardPages() []Page {
-	list := make([]Page, len(pack.Farms))
-	for i := range pack.Farms {
-		f := &pack.Farms[i]
+	list := make([]Page, len(app.Cards))
+	for i := range app.Cards {
+		f := &app.Cards[i]
 		list[i] = Page{Path: "/card/" + f.ID, Title: f.Title + " – " + siteName, Description: f.Lesson}
 	}
 	return list
