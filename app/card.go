@@ -79,8 +79,9 @@ const CardHeight = 900
 // holds them whole in some 700 px; the reasons are one tap away.
 func cardOf(s *store, title, name, lesson, link string) app.UI {
 	a := s.advice
-	t := &svg{}
+	t, verdict := &svg{}, "number"
 	if a.Refused() { // nothing behind a refusal pretends that film is laid
+		verdict = "number refused"
 		t.raw(`<div class="instead">`, insteadHTML(a, s.system), `</div>`)
 	} else {
 		t.raw(`<div><figure>`, bedSVG(a, s.system, false), `</figure><dl>`)
@@ -98,7 +99,7 @@ func cardOf(s *store, title, name, lesson, link string) app.UI {
 		helpText(name),
 		app.P().Class(noteClass(s.noteBad)).Role("status").Text(s.note),
 		paragraph(lesson),
-		para("number", verdictLine(a)),
+		para(verdict, verdictLine(a)),
 		app.Raw(`<div>`+gatesHTML(a, s.system, "")+`</div>`),
 		app.Raw(t.b.String()),
 		app.A().Class("card-go").Href(link).Target("_top").Text("What about my field?"),

@@ -24,6 +24,9 @@ func cardPages() []Page {
 	return list
 }
 
+// framedBody marks the pages that stand in a frame: below them no room is kept for the bar.
+var framedBody = []html.Attribute{{Key: "class", Val: "framed"}}
+
 // cardHTML is one farm's card as a page.
 func cardHTML(f *pack.Farm, p Page, base, site string, links assets) ([]byte, error) {
 	doc, err := html.Parse(strings.NewReader("<!DOCTYPE html><html><head></head><body></body></html>"))
@@ -33,6 +36,7 @@ func cardHTML(f *pack.Farm, p Page, base, site string, links assets) ([]byte, er
 	find(doc, atom.Html).Attr = []html.Attribute{{Key: "lang", Val: siteLang}}
 	fillHead(find(doc, atom.Head), base, site, p.Path, p.Title, p.Description, links, false)
 	body := find(doc, atom.Body)
+	body.Attr = framedBody
 	if err := addFragment(body, framework.HTMLString(app.Card(f, base))); err != nil {
 		return nil, err
 	}
