@@ -198,6 +198,18 @@ func TestTheWorkshop(t *testing.T) {
 		fits(t, p, fmt.Sprintf("question %d", q), only(q == 6, "question")...)
 	}
 	assert.Empty(t, p.Axe())
+	// Black on white and white on black, by a key each; the same key takes it back.
+	p.Do(`document.activeElement.blur()`)
+	colors := `[getComputedStyle(document.querySelector("#main h2")).color, getComputedStyle(document.body).backgroundColor].join(" on ")`
+	usual := browsertest.Eval[string](p, colors)
+	for key, want := range map[string]string{"b": "rgb(0, 0, 0) on rgb(255, 255, 255)", "w": "rgb(255, 255, 255) on rgb(0, 0, 0)"} {
+		p.Press(key)
+		assert.Equal(t, want, browsertest.Eval[string](p, colors), key)
+		fits(t, p, "the key "+key, "key-"+key)
+		assert.Empty(t, p.Axe(), key)
+		p.Press(key)
+		assert.Equal(t, usual, browsertest.Eval[string](p, colors), key)
+	}
 	p.Press("Escape")
 	p.Wait("the page", `document.querySelector("#f-crop") !== null`)
 }
