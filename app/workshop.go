@@ -280,5 +280,5 @@ func (w *workshop) field() []app.UI {
 		t.raw(`<li><b>`, escape(unit.Capital(said(in, v, w.s.system))), `</b> `, escape(in.Label), `</li>`)
 	}
 	t.raw(`</ul>`)
-	return []app.UI{app.Raw(t.b.String())}
+	return []app.UI{app.Raw(t.b.String()), app.A().Href(app.Getenv("GOAPP_ROOT_PREFIX") + "/handout/" + pack.Farms[w.farm].ID).Target("_blank").Text("Handout")}
 }
