@@ -157,7 +157,7 @@ func Handout(f *pack.Farm, base, site string) string {
 	}
 	t.raw(`<main class="handout"><header><div><h1>`, escape(f.Title), `</h1><p class="invented">Invented farm, invented weather</p></div><p class="whose"><b translate="no">Film &amp; Furrow</b><br>`, lastWord, `</p></header><dl class="given">`)
 	for _, row := range [...][2]string{
-		{"Crop", show("crop")}, {"Place", strconv.FormatFloat(float64(c.Place.Latitude.Value), 'f', -1, 64) + "° north, " + show("place.elevation_m") + " high"},
+		{"Crop", show("crop")}, {"Place", strconv.FormatFloat(float64(c.Place.Latitude.Value), 'f', -1, 64) + "° north; " + show("place.elevation_m") + " above the sea"},
 		{"Soil", show("soil.texture")}, {"Weeds", show("weeds.pressure")}, {"Asked for", wholeDay(c.PlantOn.Value, s.system)}} {
 		t.raw(`<div><dt>`, row[0], `</dt><dd>`, escape(row[1]), `</dd></div>`)
 	}

@@ -64,6 +64,15 @@ func takeAway(files map[string][]byte, base, site string, links assets, css stri
 	if err != nil {
 		return nil, err
 	}
+	for _, q := range app.Ballots() {
+		err := add(Page{Path: "/ballot/" + q.String(), Title: app.BallotTitle(q) + " – " + siteName, Description: "A ballot for a workshop: tap an answer and hold the screen up."}, app.Ballot(q, base))
+		if err != nil {
+			return nil, err
+		}
+	}
+	if err := add(Page{Path: "/ballots", Title: "Vote with your own phone – " + siteName, Description: "Codes that lead to the ballots of a workshop."}, app.BallotCodes(base, site)); err != nil {
+		return nil, err
+	}
 	return pages, add(Page{Path: "/takeaway", Title: "For teachers and editors – " + siteName, Description: "Handouts, posters and cards of invented farms, ready to print and to put into a newsletter."}, takeAwayHTML(base, site, files))
 }
 
@@ -95,7 +104,7 @@ func takeAwayHTML(base, site string, files map[string][]byte) string {
 		f := &pack.Farms[i]
 		fmt.Fprintf(&b, `<li><b>%s</b> <a href="%[2]s/handout/%[3]s">Handout</a> <a href="%[2]s/poster/bed-%[3]s.svg">Poster of the bed</a> <a href="%[2]s/poster/year-%[3]s.svg">Poster of the year</a></li>`, html.EscapeString(f.Title), base, f.ID)
 	}
-	fmt.Fprintf(&b, `</ul><p><a href="%[1]s/handout/%[2]s">A sheet for my field at home</a> <a href="%[1]s/workshop">In front of a room: the workshop</a></p>
+	fmt.Fprintf(&b, `</ul><p><a href="%[1]s/handout/%[2]s">A sheet for my field at home</a> <a href="%[1]s/ballots">Vote with your own phone</a> <a href="%[1]s/workshop">In front of a room: the workshop</a></p>
 <h2>For a newsletter</h2><p>Each card is whole at every width from 320 to 640 pixels. Paste the frame into a web page. For a mail that shows no frame, take the picture and the words.</p>`, base, app.Mine)
 	if site == "" {
 		fmt.Fprintf(&b, `<p>This copy of the site does not know its own address: write it in place of <code>%s</code></p>`, ownAddress)
