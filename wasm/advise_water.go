@@ -200,7 +200,7 @@ func (t waterText) supply() {
 		t.line("    header of %s in: water at %s, %s", trial.Bore.Name, t.show(unit.WaterSpeed(trial.Velocity)), state)
 	}
 	t.figure("loss in header and main", s.HeaderLoss)
-	t.figure("push needed at the source", s.Needs)
+	t.figure("pressure needed at the source", s.Needs)
 	if s.SourceGives.Given {
 		t.figure("the source leaves at the tape", s.SourceGives.Value)
 	}
