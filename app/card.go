@@ -1,11 +1,8 @@
 package app
 
 import (
-	"strings"
-
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-	"filmfurrow/rules/pack"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
 )
@@ -62,7 +59,8 @@ func (c *card) Render() app.UI {
 	if !s.noteBad {
 		s.note = "" // a card has nothing to change or to keep
 	}
-	name := "Worked out for this field"
+	crop := table.CropByID(s.advice.Case.Crop)
+	title, name := sentence(crop.Name)+", "+wholeDay(s.advice.Facts.Plant, s.system), "Worked out for this field."
 	if s.example {
 		name = s.farm + ", an invented farm"
 	}
@@ -70,42 +68,41 @@ func (c *card) Render() app.UI {
 	if app.IsClient {
 		link = s.pageLink()
 	}
-	return cardOf(s, name, "", link)
+	return cardOf(s, title, name, "", link)
 }
 
-// Card is the card of one farm of the pack, with the address of the whole page.
-func Card(f *pack.Farm, base string) app.UI {
-	s := storeOf(f.Case())
-	s.work()
-	return cardOf(s, f.Title+": an invented farm", f.Lesson, base+"/#"+linkMark+linkText(s))
-}
+// CardHeight is how high a frame is offered for a card, in CSS pixels: enough at each
+// width from 320 px.
+const CardHeight = 900
 
-func cardOf(s *store, name, lesson, link string) app.UI {
+// cardOf shows the six answers without their reasons, so that a frame of a phone's width
+// holds them whole in some 700 px; the reasons are one tap away.
+func cardOf(s *store, title, name, lesson, link string) app.UI {
 	a := s.advice
-	crop := table.CropByID(a.Case.Crop)
-	rows := []app.UI{}
-	for _, q := range []question.Question{question.Film, question.Thickness, question.Bed, question.Tape, question.Wait} {
-		lead, _ := answerWords(a, q, s.system)
-		why := mainReason(a.Choice(q), s.system)
-		if rest, found := strings.CutPrefix(why, lead+": "); found {
-			why = sentence(rest)
-		}
-		rows = append(rows, app.Dt().Text(answerTitles[q]), app.Dd().Body(strong(lead+". "), plain(why)))
-	}
-	rows = append(rows, app.Dt().Text("Water"), app.Dd().Body(strong(waterLead(a, s.system))))
-	rest := box("", app.Figure().Class("bed").Body(app.Raw(bedSVG(a, s.system, false))), app.Dl().Body(rows...))
+	t, verdict := &svg{}, "number"
 	if a.Refused() { // nothing behind a refusal pretends that film is laid
-		rest = app.Raw(`<div class="instead">` + insteadHTML(a, s.system) + `</div>`)
+		verdict = "number refused"
+		t.raw(`<div class="instead">`, insteadHTML(a, s.system), `</div>`)
+	} else {
+		t.raw(`<div><figure>`, bedSVG(a, s.system, false), `</figure><dl>`)
+		for _, q := range [...]question.Question{question.Film, question.Thickness, question.Bed, question.Tape, question.Wait, question.Verdict} {
+			head, lead := answerTitles[q], ""
+			if lead, _ = answerWords(a, q, s.system); q == question.Verdict {
+				head, lead = "Water", waterLead(a, s.system)
+			}
+			t.raw(`<div><dt>`, head, `</dt><dd><strong>`, escape(lead), `</strong></dd></div>`)
+		}
+		t.raw(`</dl></div>`)
 	}
 	return app.Main().Class("card").ID("card").Body(
-		app.H1().Text(sentence(crop.Name)+", "+wholeDay(a.Facts.Plant, s.system)),
+		app.H1().Text(title),
 		helpText(name),
 		app.P().Class(noteClass(s.noteBad)).Role("status").Text(s.note),
 		paragraph(lesson),
-		para("number", verdictLine(a)),
+		para(verdict, verdictLine(a)),
 		app.Raw(`<div>`+gatesHTML(a, s.system, "")+`</div>`),
-		rest,
-		app.P().Body(app.A().Href(link).Target("_top").Text("Open it in Film & Furrow, with every reason and source")),
+		app.Raw(t.b.String()),
+		app.A().Class("card-go").Href(link).Target("_top").Text("What about my field?"),
 		helpText("Last word: labels, local codes and licensed practice."),
 	)
 }

@@ -23,6 +23,7 @@ func (s *store) workOut() *worked {
 		plan := s.advice.WaterPlan()
 		list := s.advice.Shopping(&plan)
 		s.worked = worked{s.advice, plan, list, s.advice.CostOf(&list)}
+		s.tell(onSums)
 	}
 	return &s.worked
 }

@@ -1,6 +1,7 @@
 package app
 
 import (
+	"strconv"
 	"strings"
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
@@ -177,7 +178,7 @@ func (p *sharePart) copyCard(ctx app.Context, _ app.Event) {
 		return
 	}
 	at := app.Window().URL()
-	frame := `<iframe title="Film &amp; Furrow: the answers for one field" width="360" height="900" loading="lazy" src="` + at.Scheme + "://" + at.Host + app.Getenv("GOAPP_ROOT_PREFIX") + "/card#" + linkMark + linkText(p.S) + `"></iframe>`
+	frame := `<iframe title="Film &amp; Furrow: the answers for one field" width="360" height="` + strconv.Itoa(CardHeight) + `" loading="lazy" src="` + at.Scheme + "://" + at.Host + app.Getenv("GOAPP_ROOT_PREFIX") + "/card#" + linkMark + linkText(p.S) + `"></iframe>`
 	copyText(ctx, frame, "The card is copied. Paste it into the page’s HTML.", "Copy this by hand: "+frame, func(words string) { p.told = words })
 }
 

@@ -239,11 +239,7 @@ func (w *workshop) scene(f *pack.Farm) []app.UI {
 	case w.step < w.turning():
 		i := w.step - stepFactors
 		factor := &w.factors[i]
-		together := 0.0
-		for k := range i + 1 {
-			together += w.factors[k].Points()
-		}
-		sum = points(factor.Points()) + " points; together so far " + points(together) + " (" + strconv.Itoa(i+1) + " of " + strconv.Itoa(len(w.factors)) + ")"
+		sum = strconv.Itoa(i+1) + " of " + strconv.Itoa(len(w.factors)) + ": what counts most comes first."
 		head = "For "
 		if factor.Points() < 0 {
 			head = "Against "
@@ -284,5 +280,5 @@ func (w *workshop) field() []app.UI {
 		t.raw(`<li><b>`, escape(unit.Capital(said(in, v, w.s.system))), `</b> `, escape(in.Label), `</li>`)
 	}
 	t.raw(`</ul>`)
-	return []app.UI{app.Raw(t.b.String())}
+	return []app.UI{app.Raw(t.b.String()), app.A().Href(app.Getenv("GOAPP_ROOT_PREFIX") + "/handout/" + pack.Farms[w.farm].ID).Target("_blank").Text("Handout")}
 }

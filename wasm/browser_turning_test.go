@@ -113,110 +113,113 @@ func TestSideBySideInThePage(t *testing.T) {
 // width, and nothing has to be scrolled.
 func TestTheWorkshop(t *testing.T) {
 	t.Parallel()
-	for _, size := range [][2]int{{1920, 1080}, {1024, 768}} {
-		t.Run(fmt.Sprint(size[0]), func(t *testing.T) {
-			b := browsertest.OpenKeeping(t)
-			p := b.Tab(browsertest.Tab{Path: "/workshop", Whole: true, Width: size[0], Height: size[1]})
-			p.WaitOffline()
-			b.Stop()
-			heading := func(text string) { t.Helper(); p.WaitText("#main h2", text) }
-			for i := range pack.Farms {
-				f := &pack.Farms[i]
-				heading(f.Title)
-				fits(t, p, f.ID+" meet")
-				if i == 0 {
-					p.Screenshot(fmt.Sprintf("workshop-%d-meet", size[0]))
-				}
-				p.Press([]string{"Space", "PageDown", "ArrowRight"}[i%3])
-				p.Wait("the ballots", `document.querySelectorAll("button.ballot").length > 1`)
-				fits(t, p, f.ID+" guess")
-				if i == 1 {
-					for range 3 {
-						p.Click("#vote-0")
-					}
-					p.Do(`(() => { const b = document.querySelector("#vote-2"); b.dispatchEvent(new MouseEvent("mousedown", { bubbles: true })); setTimeout(() => { b.dispatchEvent(new MouseEvent("mouseup", { bubbles: true })); b.click(); window.letGo = true; }, 900); })()`)
-					p.WaitText(".room-text", "13 hands")
-					p.Wait("the hold to end", `window.letGo === true && document.querySelector("#vote-2").getAttribute("aria-label").endsWith(": 10")`)
-					p.Click("#room-less")
-					p.WaitText(".room-text", "12 hands")
-					p.Press("PageUp")
-					p.Press("PageDown")
-					p.WaitText(".room-text", "12 hands")
-					p.Screenshot(fmt.Sprintf("workshop-%d-guess", size[0]))
-				}
-				p.Press("PageDown")
-				p.Wait("the answer", `document.querySelector("#room-answer")?.textContent > ""`)
-				fits(t, p, f.ID+" answer")
-				if i == 1 {
-					assert.Equal(t, []string{"Black: 3", "White: 9"}, browsertest.Eval[[]string](p, `[...document.querySelectorAll(".ballot span")].map((e) => e.textContent).filter((text) => text.includes(":"))`))
-					assert.Contains(t, p.Text(".room-sum"), "3 of 12 of you said so")
-					p.Screenshot(fmt.Sprintf("workshop-%d-answer", size[0]))
-				}
-				answer := p.Text("#room-answer")
-				for n := 0; ; n++ {
-					require.Less(t, n, 20)
-					p.Press("PageDown")
-					p.Wait("the next step", fmt.Sprintf(`document.querySelector("#room-step").textContent.startsWith("%d ")`, 4+n))
-					fits(t, p, fmt.Sprintf("%s step %d", f.ID, 4+n))
-					if n == 0 { // the bed, with every measure on it, as the page draws it
-						assert.Equal(t, "The bed we would make", p.Text("#main h2"))
-						assert.GreaterOrEqual(t, browsertest.Eval[int](p, `document.querySelectorAll(".room-bed svg .d-label").length`), 5)
-						if i == 1 || i == 4 {
-							p.Screenshot(fmt.Sprintf("workshop-%d-bed-%d", size[0], i))
-						}
-					}
-					if i == 1 && n == 1 {
-						p.Screenshot(fmt.Sprintf("workshop-%d-factor", size[0]))
-					}
-					if p.Text("#main h2") == "Turn one thing" {
-						break
-					}
-				}
-				if i == 0 { // back and forth
-					step := p.Text("#room-step")
-					p.Press("PageUp")
-					p.Wait("a step back", fmt.Sprintf(`document.querySelector("#room-step").textContent !== %q`, step))
-					p.Press("Shift+Space")
-					p.Press("ArrowRight")
-					p.Press("Space")
-					p.WaitText("#room-step", step)
-				}
-				p.WaitText("#room-answer", "Still: "+answer)
-				fits(t, p, f.ID+" before the turn")
-				drawn := `document.querySelector(".room-bare desc").textContent`
-				before := browsertest.Eval[string](p, drawn)
-				p.Click("#room-turn")
-				p.WaitText("#room-answer", "Now: ")
-				switch f.Asks {
-				case question.Film, question.Bed, question.Surface, question.Thickness:
-					p.Wait("the drawing to turn with it", fmt.Sprintf(`%s !== %s`, drawn, quoted(before)))
-				}
-				fits(t, p, f.ID+" turn")
-				if i == 1 {
-					p.Screenshot(fmt.Sprintf("workshop-%d-turn", size[0]))
-				}
-				p.Click("#room-next")
-				p.WaitText(".room-lesson", f.Lesson)
-				fits(t, p, f.ID+" lesson")
-				if i == 1 {
-					p.Screenshot(fmt.Sprintf("workshop-%d-lesson", size[0]))
-				}
-				if i+1 < len(pack.Farms) {
-					p.Do(`document.activeElement.blur()`)
-					p.Press("Space")
-				}
+	b := browsertest.OpenKeeping(t)
+	p := b.Tab(browsertest.Tab{Path: "/workshop", Whole: true, Width: 1920, Height: 1080})
+	p.WaitOffline()
+	b.Stop()
+	heading := func(text string) { t.Helper(); p.WaitText("#main h2", text) }
+	for i := range pack.Farms {
+		f := &pack.Farms[i]
+		heading(f.Title)
+		fits(t, p, f.ID+" meet", only(i == 0, "meet")...)
+		p.Press([]string{"Space", "PageDown", "ArrowRight"}[i%3])
+		p.Wait("the ballots", `document.querySelectorAll("button.ballot").length > 1`)
+		fits(t, p, f.ID+" guess")
+		if i == 1 {
+			for range 3 {
+				p.Click("#vote-0")
 			}
-			for q := range 7 { // every question of a farm may be asked
-				p.Choose("#room-question", strconv.Itoa(q))
-				p.Wait("the ballots", `document.querySelectorAll("button.ballot").length > 1`)
-				fits(t, p, fmt.Sprintf("question %d", q))
+			p.Do(`(() => { const b = document.querySelector("#vote-2"); b.dispatchEvent(new MouseEvent("mousedown", { bubbles: true })); setTimeout(() => { b.dispatchEvent(new MouseEvent("mouseup", { bubbles: true })); b.click(); window.letGo = true; }, 900); })()`)
+			p.WaitText(".room-text", "13 hands")
+			p.Wait("the hold to end", `window.letGo === true && document.querySelector("#vote-2").getAttribute("aria-label").endsWith(": 10")`)
+			p.Click("#room-less")
+			p.WaitText(".room-text", "12 hands")
+			p.Press("PageUp")
+			p.Press("PageDown")
+			p.WaitText(".room-text", "12 hands")
+			fits(t, p, "votes", "guess")
+		}
+		p.Press("PageDown")
+		p.Wait("the answer", `document.querySelector("#room-answer")?.textContent > ""`)
+		fits(t, p, f.ID+" answer", only(i == 1, "answer")...)
+		if i == 1 {
+			assert.Equal(t, []string{"Black: 3", "White: 9"}, browsertest.Eval[[]string](p, `[...document.querySelectorAll(".ballot span")].map((e) => e.textContent).filter((text) => text.includes(":"))`))
+			assert.Contains(t, p.Text(".room-sum"), "3 of 12 of you said so")
+		}
+		answer := p.Text("#room-answer")
+		for n := 0; ; n++ {
+			require.Less(t, n, 20)
+			p.Press("PageDown")
+			p.Wait("the next step", fmt.Sprintf(`document.querySelector("#room-step").textContent.startsWith("%d ")`, 4+n))
+			shots := only(i == 1 && n == 1, "factor")
+			if n == 0 && (i == 1 || i == 4) {
+				shots = []string{fmt.Sprintf("bed-%d", i)}
 			}
-			p.Screenshot(fmt.Sprintf("workshop-%d-question", size[0]))
-			assert.Empty(t, p.Axe())
-			p.Press("Escape")
-			p.Wait("the page", `document.querySelector("#f-crop") !== null`)
-		})
+			fits(t, p, fmt.Sprintf("%s step %d", f.ID, 4+n), shots...)
+			if n == 0 { // the bed, with every measure on it, as the page draws it
+				assert.Equal(t, "The bed we would make", p.Text("#main h2"))
+				assert.GreaterOrEqual(t, browsertest.Eval[int](p, `document.querySelectorAll(".room-bed svg .d-label").length`), 5)
+			}
+			if p.Text("#main h2") == "Turn one thing" {
+				break
+			}
+		}
+		if i == 0 { // back and forth
+			step := p.Text("#room-step")
+			p.Press("PageUp")
+			p.Wait("a step back", fmt.Sprintf(`document.querySelector("#room-step").textContent !== %q`, step))
+			p.Press("Shift+Space")
+			p.Press("ArrowRight")
+			p.Press("Space")
+			p.WaitText("#room-step", step)
+		}
+		p.WaitText("#room-answer", "Still: "+answer)
+		fits(t, p, f.ID+" before the turn")
+		drawn := `document.querySelector(".room-bare desc").textContent`
+		before := browsertest.Eval[string](p, drawn)
+		p.Click("#room-turn")
+		p.WaitText("#room-answer", "Now: ")
+		switch f.Asks {
+		case question.Film, question.Bed, question.Surface, question.Thickness:
+			p.Wait("the drawing to turn with it", fmt.Sprintf(`%s !== %s`, drawn, quoted(before)))
+		}
+		fits(t, p, f.ID+" turn", only(i == 1, "turn")...)
+		p.Click("#room-next")
+		p.WaitText(".room-lesson", f.Lesson)
+		fits(t, p, f.ID+" lesson", only(i == 1, "lesson")...)
+		if i+1 < len(pack.Farms) {
+			p.Do(`document.activeElement.blur()`)
+			p.Press("Space")
+		}
 	}
+	for q := range 7 { // every question of a farm may be asked
+		p.Choose("#room-question", strconv.Itoa(q))
+		p.Wait("the ballots", `document.querySelectorAll("button.ballot").length > 1`)
+		fits(t, p, fmt.Sprintf("question %d", q), only(q == 6, "question")...)
+	}
+	assert.Empty(t, p.Axe())
+	// Black on white and white on black, by a key each; the same key takes it back.
+	p.Do(`document.activeElement.blur()`)
+	colors := `[getComputedStyle(document.querySelector("#main h2")).color, getComputedStyle(document.body).backgroundColor].join(" on ")`
+	usual := browsertest.Eval[string](p, colors)
+	for key, want := range map[string]string{"b": "rgb(0, 0, 0) on rgb(255, 255, 255)", "w": "rgb(255, 255, 255) on rgb(0, 0, 0)"} {
+		p.Press(key)
+		assert.Equal(t, want, browsertest.Eval[string](p, colors), key)
+		fits(t, p, "the key "+key, "key-"+key)
+		assert.Empty(t, p.Axe(), key)
+		p.Press(key)
+		assert.Equal(t, usual, browsertest.Eval[string](p, colors), key)
+	}
+	p.Press("Escape")
+	p.Wait("the page", `document.querySelector("#f-crop") !== null`)
+}
+
+// only gives a name where it holds.
+func only(holds bool, name string) []string {
+	if holds {
+		return []string{name}
+	}
+	return nil
 }
 
 // waitLong waits for work that takes longer than a step of a test may take.
@@ -238,15 +241,31 @@ func onlySection(p *browsertest.Page, section string) {
 	})()`, section))
 }
 
-// fits holds that letters are large and nothing is cut off or to be scrolled.
-func fits(t *testing.T, p *browsertest.Page, what string) {
+// roomSizes are screens of a workshop: of a hall, of an old projector, of a new one.
+var roomSizes = [][2]int{{1024, 768}, {3840, 2160}, {1920, 1080}}
+
+// fits holds, on each screen, that letters are large, those that are typed too, that nothing
+// is cut off or to be scrolled, and that nothing but the room is in sight. The last size
+// stays.
+func fits(t *testing.T, p *browsertest.Page, what string, shots ...string) {
 	t.Helper()
-	small := browsertest.Eval[[]string](p, `[...document.querySelectorAll(".room *")].filter((el) => el.checkVisibility() && !el.closest(".for-readers") && [...el.childNodes].some((n) => n.nodeType === 3 && n.textContent.trim()))
-		.map((el) => [el, parseFloat(getComputedStyle(el).fontSize) * (el.getScreenCTM?.().a ?? 1)])
-		.filter(([el, size]) => !["title", "desc"].includes(el.tagName) && size < innerWidth * 0.0219).map(([el, size]) => el.tagName + "." + el.getAttribute("class") + " " + size)`)
-	assert.Empty(t, small, what)
-	over := browsertest.Eval[int](p, `Math.max(document.scrollingElement.scrollHeight - innerHeight, document.scrollingElement.scrollWidth - innerWidth)`)
-	assert.LessOrEqual(t, over, 0, "%s has to be scrolled", what)
+	for _, size := range roomSizes {
+		p.Resize(size[0], size[1])
+		at := fmt.Sprintf("%s at %d × %d", what, size[0], size[1])
+		small := browsertest.Eval[[]string](p, `[...document.querySelectorAll(".room *")].filter((el) => el.checkVisibility() && !el.closest(".for-readers") && (["INPUT", "SELECT"].includes(el.tagName) || [...el.childNodes].some((n) => n.nodeType === 3 && n.textContent.trim())))
+			.map((el) => [el, parseFloat(getComputedStyle(el).fontSize) * (el.getScreenCTM?.().a ?? 1)])
+			.filter(([el, size]) => !["title", "desc"].includes(el.tagName) && getComputedStyle(el).clipPath === "none" && size < innerWidth * 0.0219).map(([el, size]) => el.tagName + "." + el.getAttribute("class") + " " + size)`)
+		assert.Empty(t, small, at)
+		over := browsertest.Eval[int](p, `Math.max(document.scrollingElement.scrollHeight - innerHeight, document.scrollingElement.scrollWidth - innerWidth)`)
+		assert.LessOrEqual(t, over, 0, "%s has to be scrolled", at)
+		cut := browsertest.Eval[[]string](p, `[...document.querySelectorAll(".room *")].filter((el) => el.checkVisibility() && ["auto", "scroll"].includes(getComputedStyle(el).overflowY) && el.scrollHeight > el.clientHeight + 1).map((el) => el.tagName + "." + el.className)`)
+		assert.Empty(t, cut, "%s: a scroll bar within", at)
+		notices := browsertest.Eval[[]string](p, `[...document.body.querySelectorAll("*")].filter((el) => !el.closest(".room") && !el.querySelector(".room") && el.checkVisibility({ visibilityProperty: true }) && el.innerText?.trim() && el.getBoundingClientRect().height > 1).map((el) => el.tagName + "#" + el.id)`)
+		assert.Empty(t, notices, "%s: a notice", at)
+		for _, name := range shots {
+			p.Screenshot(fmt.Sprintf("workshop-%d-%s", size[0], name))
+		}
+	}
 }
 
 // What is open is spread out, with a way to find it out.

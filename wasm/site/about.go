@@ -92,7 +92,7 @@ func aboutPage(root, base, site string, links assets) ([]byte, error) {
 		}
 		fmt.Fprintf(&b, `<details><summary>Terms of %s</summary><pre>%s</pre></details>`, html.EscapeString(l.Name), html.EscapeString(strings.TrimSpace(string(text))))
 	}
-	b.WriteString(`<p><a href="` + base + `/">Go to ` + html.EscapeString(siteName) + `</a></p></main>`)
+	b.WriteString(`<p><a href="` + base + `/takeaway">For teachers and editors: handouts, posters, cards</a> <a href="` + base + `/">Go to ` + html.EscapeString(siteName) + `</a></p></main>`)
 	if err := addFragment(find(doc, atom.Body), b.String()); err != nil {
 		return nil, err
 	}

@@ -13,16 +13,19 @@ import (
 	"filmfurrow/rules/pack"
 )
 
-// cardPages are the addresses of the pack's cards, which are whole as they are:
+// cardPages are the addresses of the farms' cards, which are whole as they are:
 // no program comes with them, so they show in a frame without any.
 func cardPages() []Page {
-	list := make([]Page, len(pack.Farms))
-	for i := range pack.Farms {
-		f := &pack.Farms[i]
+	list := make([]Page, len(app.Cards))
+	for i := range app.Cards {
+		f := &app.Cards[i]
 		list[i] = Page{Path: "/card/" + f.ID, Title: f.Title + " – " + siteName, Description: f.Lesson}
 	}
 	return list
 }
+
+// framedBody marks the pages that stand in a frame: below them no room is kept for the bar.
+var framedBody = []html.Attribute{{Key: "class", Val: "framed"}}
 
 // cardHTML is one farm's card as a page.
 func cardHTML(f *pack.Farm, p Page, base, site string, links assets) ([]byte, error) {
@@ -33,6 +36,7 @@ func cardHTML(f *pack.Farm, p Page, base, site string, links assets) ([]byte, er
 	find(doc, atom.Html).Attr = []html.Attribute{{Key: "lang", Val: siteLang}}
 	fillHead(find(doc, atom.Head), base, site, p.Path, p.Title, p.Description, links, false)
 	body := find(doc, atom.Body)
+	body.Attr = framedBody
 	if err := addFragment(body, framework.HTMLString(app.Card(f, base))); err != nil {
 		return nil, err
 	}

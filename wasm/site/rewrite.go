@@ -55,6 +55,9 @@ func rewrite(source []byte, p Page, base, site string, links assets) ([]byte, er
 	removeChildren(head)
 	fillHead(head, base, site, p.Path, cmp.Or(title, p.Title), cmp.Or(description["description"], p.Description), links, true)
 
+	if Framed(p.Path) {
+		body.Attr = framedBody
+	}
 	joinLines(body)
 	if old := byID(body, "app-wasm-loader"); old != nil {
 		old.Parent.RemoveChild(old)

@@ -20,8 +20,8 @@ import (
 	"strings"
 	"text/template"
 
+	"filmfurrow/app"
 	"filmfurrow/rules/judge"
-	"filmfurrow/rules/pack"
 	sources "filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/table/series"
@@ -211,6 +211,14 @@ func Make(options Options) (*Site, error) {
 	if links.style, err = addText("page", ".css", style, css); err != nil {
 		return nil, err
 	}
+	paper, err := static("paper.css")
+	if err != nil {
+		return nil, err
+	}
+	onPaper := links
+	if onPaper.style, err = addText("paper", ".css", style, paper); err != nil {
+		return nil, err
+	}
 
 	for name, body := range icons() {
 		files["icons/"+name] = body
@@ -232,7 +240,7 @@ func Make(options Options) (*Site, error) {
 	}
 	cards := cardPages()
 	for i, p := range cards {
-		if files[fileOf(p.Path)], err = cardHTML(&pack.Farms[i], p, base, strings.TrimSuffix(options.Site, "/"), links); err != nil {
+		if files[fileOf(p.Path)], err = cardHTML(&app.Cards[i], p, base, strings.TrimSuffix(options.Site, "/"), links); err != nil {
 			return nil, fmt.Errorf("page %s: %w", p.Path, err)
 		}
 	}
@@ -245,7 +253,11 @@ func Make(options Options) (*Site, error) {
 	if files[fileOf(trouble.Path)], err = troublePage(base, strings.TrimSuffix(options.Site, "/"), links); err != nil {
 		return nil, err
 	}
-	listed := append(slices.Concat(options.Pages, cards), about, trouble)
+	taken, err := takeAway(files, base, strings.TrimSuffix(options.Site, "/"), onPaper, string(css))
+	if err != nil {
+		return nil, fmt.Errorf("what is taken along: %w", err)
+	}
+	listed := append(slices.Concat(options.Pages, cards, taken), about, trouble)
 	if files["_headers"], err = headers(base, listed, files); err != nil {
 		return nil, err
 	}

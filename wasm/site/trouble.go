@@ -63,7 +63,7 @@ func troubleRow(b *strings.Builder, r *sources.Trouble) {
 		switch {
 		case s.Mark == sources.CommonPractice:
 			b.WriteString(s.Mark.String())
-		case strings.HasPrefix(s.Address, "http"):
+		case strings.HasPrefix(s.Address, "https"):
 			fmt.Fprintf(b, `<a href="%s">%s, %s</a>`, html.EscapeString(s.Address), html.EscapeString(s.Named()), s.Year)
 		default:
 			fmt.Fprintf(b, `%s, %s (%s)`, html.EscapeString(s.Named()), s.Year, html.EscapeString(s.Found()))

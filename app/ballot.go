@@ -1,0 +1,59 @@
+//go:build !js
+
+package app
+
+import (
+	"strconv"
+	"strings"
+
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/question"
+)
+
+// A ballot for a reader's own phone: a page without script or server. A tap shows the vote
+// as a picture and a number that fill the screen; held up, the room is counted by eye.
+
+// Ballots are the questions that a room votes on, each with its address.
+func Ballots() (list []question.Question) {
+	for q := range question.Count {
+		list = append(list, q)
+	}
+	return list
+}
+
+// BallotTitle is what a ballot asks.
+func BallotTitle(q question.Question) string { return roomQuestions[q] }
+
+// Ballot is the ballot of one question.
+func Ballot(q question.Question, base string) string {
+	w := &workshop{q: q, s: storeOf(field.Case{})}
+	t := &svg{}
+	t.raw(`<main class="votes">`, filmPatterns, `<h1 id="again">`, escape(BallotTitle(q)), `</h1><p>Tap your answer, then hold the screen up.</p><ul>`)
+	for i := range q.Options() {
+		n := strconv.Itoa(i + 1)
+		t.raw(`<li><a href="#vote-`, n, `">`, ballotSVG(q, question.Option(i), 0, 0, true), `<b>`, n, `</b> <span>`, escape(w.short(question.Option(i))), `</span></a></li>`)
+	}
+	t.raw(`</ul>`)
+	for i := range q.Options() {
+		n, o := strconv.Itoa(i+1), question.Option(i)
+		// Drawn up whole, as the room's bar is when all hands go to it.
+		t.raw(`<section class="vote" id="vote-`, n, `" tabindex="-1"><p class="count">`, n, `</p>`, strings.Replace(ballotSVG(q, o, 0, 0, true), "0 0 ", "0 220 ", 1), `<h2>`, escape(w.short(o)), `</h2><p><a href="#again">Another answer</a></p></section>`)
+	}
+	t.raw(`<nav><a href="`, base, `/ballots">All ballots</a></nav></main>`)
+	return t.b.String()
+}
+
+// BallotCodes are the codes that lead the room's phones to the ballots, each large enough
+// to be projected.
+func BallotCodes(base, site string) string {
+	t := &svg{}
+	t.raw(`<main class="codes"><h1>Vote with your own phone</h1><p>Show the code of the question. Each phone shows its vote as a picture and a number: count them by eye, and tap them in.</p>`)
+	if site == "" {
+		t.raw(`<p>This copy of the site does not know its own address, so no code stands here. Tell the room the address of the ballot.</p>`)
+	}
+	for _, q := range Ballots() {
+		t.raw(`<section id="`, q.String(), `"><h2>`, escape(BallotTitle(q)), `</h2>`, theCode(site, base+"/ballot/"+q.String(), "QR code of the ballot"), `<p><a href="`, base, `/ballot/`, q.String(), `">The ballot</a> <code>`, escape(site+base), `/ballot/`, q.String(), `</code></p></section>`)
+	}
+	t.raw(`<nav><a href="`, base, `/takeaway">For teachers and editors</a> <a href="`, base, `/workshop">In front of a room: the workshop</a></nav></main>`)
+	return t.b.String()
+}

@@ -1,0 +1,141 @@
+//go:build !js
+
+package site
+
+import (
+	"encoding/xml"
+	"io"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+	"unicode"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"golang.org/x/net/html"
+	"golang.org/x/net/html/atom"
+
+	"filmfurrow/app"
+	"filmfurrow/rules/pack"
+	"filmfurrow/wasm/tongue"
+)
+
+// madeWith builds what is taken along for a public address, without compiling a program.
+func madeWith(t *testing.T, address string) *Site {
+	t.Helper()
+	s, err := Make(Options{Pages: Pages(), Program: []byte{0}, Site: address, Base: "/sub"})
+	require.NoError(t, err)
+	return s
+}
+
+// Every text of handouts, cards and their list has its Spanish twin, whether the site
+// knows its address or not.
+func TestWhatIsTakenAlongHasTwins(t *testing.T) {
+	for _, address := range []string{"", "https://films.test"} {
+		s := madeWith(t, address)
+		for _, name := range tongue.Names() {
+			c, err := tongue.Load(name)
+			require.NoError(t, err)
+			var misses []string
+			for file, body := range s.Files {
+				if !strings.HasPrefix(file, "handout/") && !strings.HasPrefix(file, "ballot") && file != "takeaway.html" && (!strings.HasPrefix(file, "card/") || !strings.HasSuffix(file, ".html")) {
+					continue
+				}
+				doc, err := html.Parse(strings.NewReader(string(body)))
+				require.NoError(t, err)
+				miss := func(text string) {
+					if _, all := c.Say(text); !all && !slices.Contains(misses, text) {
+						misses = append(misses, text)
+					}
+				}
+				for n := range doc.Descendants() {
+					for _, a := range n.Attr {
+						if slices.Contains([]string{"aria-label", "title", "alt"}, a.Key) || a.Key == "content" && attr(n, "name") == "description" {
+							miss(a.Val)
+						}
+					}
+					text := strings.TrimSpace(n.Data)
+					if n.Type != html.TextNode || !strings.ContainsFunc(text, unicode.IsLetter) || slices.Contains([]atom.Atom{atom.Pre, atom.Code, atom.Style, atom.Script}, n.Parent.DataAtom) || attr(n.Parent, "translate") == "no" {
+						continue
+					}
+					miss(text)
+				}
+			}
+			slices.Sort(misses)
+			assert.Empty(t, strings.Join(misses, "\n"), name)
+		}
+	}
+}
+
+// A poster or a picture is whole in its file: it can be read as XML, is drawn with
+// attributes alone, carries no script and asks for no other file.
+func TestPostersStandAlone(t *testing.T) {
+	s := madeWith(t, "")
+	seen := 0
+	for name, body := range s.Files {
+		if !strings.HasPrefix(name, "poster/") && !(strings.HasPrefix(name, "card/") && strings.HasSuffix(name, ".svg")) {
+			continue
+		}
+		seen++
+		text := string(body)
+		for d := xml.NewDecoder(strings.NewReader(text)); ; {
+			if _, err := d.Token(); err == io.EOF {
+				break
+			} else {
+				require.NoError(t, err, name)
+			}
+		}
+		for _, never := range []string{"class=", "style", "<script", "href", "var(", "NaN"} {
+			assert.NotContains(t, text, never, name)
+		}
+		assert.Contains(t, text, `xmlns="http://www.w3.org/2000/svg"`, name)
+		assert.Contains(t, text, "</title>", name)
+		for _, used := range regexp.MustCompile(`url\(#([\w-]+)\)`).FindAllStringSubmatch(text, -1) {
+			assert.Contains(t, text, `id="`+used[1]+`"`, name)
+		}
+	}
+	assert.Equal(t, 2*len(pack.Farms)+len(app.Cards), seen)
+	for i := range pack.Farms {
+		f := &pack.Farms[i]
+		for _, kind := range []string{"bed", "year"} {
+			text := string(s.Files["poster/"+kind+"-"+f.ID+".svg"])
+			assert.Contains(t, text, "An invented farm<", f.ID)
+			assert.Contains(t, text, ">"+f.Title+"<", f.ID)
+			assert.Contains(t, text, `width="420.0mm"`, f.ID)
+			assert.Regexp(t, `(lay|Lay|sked for) [A-Z][a-z]+ \d+`, text, f.ID)
+		}
+	}
+}
+
+// The words for a mail are at most 120, say that the farm is invented, and lead to the card.
+func TestTheWordsOfACardAreFew(t *testing.T) {
+	s := madeWith(t, "https://films.test")
+	for i := range app.Cards {
+		f := &app.Cards[i]
+		text := string(s.Files["card/"+f.ID+".txt"])
+		assert.LessOrEqual(t, len(strings.Fields(text)), 120, f.ID)
+		assert.Contains(t, text, "An invented farm", f.ID)
+		assert.Contains(t, text, "https://films.test/sub/card/"+f.ID, f.ID)
+		assert.Contains(t, text, f.Lesson, f.ID)
+		assert.Regexp(t, `asked for [A-Z][a-z]+ \d+, \d{4}`, text, f.ID)
+		if !strings.Contains(text, "Do not lay film here.") {
+			assert.Regexp(t, `Lay [A-Z][a-z]+ \d+, \d{4}, plant [A-Z][a-z]+ \d+, \d{4}\.`, text, f.ID)
+		}
+	}
+	assert.Len(t, app.Cards, 10)
+}
+
+// A handout has its code where the site knows its address, and says where it does not.
+func TestAHandoutHasItsCodeOrSaysWhy(t *testing.T) {
+	known, unknown := madeWith(t, "https://films.test"), madeWith(t, "")
+	for i := range pack.Farms {
+		name := "handout/" + pack.Farms[i].ID + ".html"
+		assert.Contains(t, string(known.Files[name]), `class="qr"`, name)
+		assert.NotContains(t, string(unknown.Files[name]), `class="qr"`, name)
+		assert.Contains(t, string(unknown.Files[name]), "does not know its own address", name)
+		asks := strings.Count(string(known.Files[name]), "?</li>")
+		assert.Equal(t, 2, asks, "%s asks two questions", name)
+	}
+	assert.Contains(t, string(known.Files["handout/mine.html"]), `class="qr"`)
+}
