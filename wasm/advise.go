@@ -259,9 +259,7 @@ func writeText(w io.Writer, a *plan.Advice, points []search.TurningPoint, left [
 		line("  %s", l.Text.In(system))
 	}
 	line("\nSources:")
-	for _, s := range a.Sources {
-		line("  [%s] %s: %s, %s. %s. %s. %s", s.ID, s.Publisher, s.Title, s.Year, s.Where, s.Mark, s.Found())
-	}
+	writeSources(w, a.Sources)
 }
 
 func sourceIDs(f *judge.Factor) string {

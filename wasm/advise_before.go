@@ -57,6 +57,16 @@ func writeBefore(w io.Writer, a *plan.Advice, system unit.System) {
 
 func writeSources(w io.Writer, list []*table.Source) {
 	for _, s := range list {
-		fmt.Fprintf(w, "  [%s] %s: %s, %s. %s. %s. %s\n", s.ID, s.Publisher, s.Title, s.Year, s.Where, s.Mark, s.Found())
+		writeSource(w, "  ", s)
 	}
+}
+
+// writeSource prints a source: a line that begins with its id in brackets and stays as it
+// is in every language, and one of how it was read.
+func writeSource(w io.Writer, indent string, s *table.Source) {
+	address, none := " "+s.Address, ""
+	if s.Address == "" {
+		address, none = "", " "+s.Found()
+	}
+	fmt.Fprintf(w, "%s[%s] %s: %s, %s. %s.%s\n%s  %s.%s\n", indent, s.ID, s.Publisher, s.Title, s.Year, s.Where, address, indent, s.Mark, none)
 }

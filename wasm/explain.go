@@ -80,7 +80,7 @@ var lists = map[string]func(io.Writer){
 	},
 	"sources": func(w io.Writer) {
 		for _, s := range table.Sources {
-			writeSource(w, s)
+			writeSource(w, "", s)
 		}
 	},
 	"judgements": func(w io.Writer) {
@@ -95,10 +95,6 @@ var lists = map[string]func(io.Writer){
 	},
 }
 
-func writeSource(w io.Writer, s *table.Source) {
-	fmt.Fprintf(w, "[%s] %s: %s, %s. %s. %s. %s\n", s.ID, s.Publisher, s.Title, s.Year, s.Where, s.Mark, s.Found())
-}
-
 func describe(w io.Writer, id string) bool {
 	found := false
 	for q := range question.Wait + 1 {
@@ -107,7 +103,7 @@ func describe(w io.Writer, id string) bool {
 				found = true
 				fmt.Fprintf(w, "%s\n%s\nSpeaks to: %s. Weight: %s, our judgement. %s\nFires in: testdata/cases/%s.json\nSources:\n", r.ID, r.Title, q, r.Weight, r.Because, r.Fires)
 				for _, s := range r.Sources {
-					writeSource(w, s)
+					writeSource(w, "", s)
 				}
 			}
 		}
@@ -135,13 +131,13 @@ func describe(w io.Writer, id string) bool {
 		if t := &table.Tapes[i]; t.ID == id {
 			found = true
 			fmt.Fprintf(w, "%s\n%.1f L/h for 100 m at %.0f kPa; %.2f L/h each emitter. %s.\n", t.Name, t.Flow, table.TapePressure, t.Emitter(), t.Mark)
-			writeSource(w, t.Source)
+			writeSource(w, "", t.Source)
 		}
 	}
 	for _, s := range table.Sources {
 		if s.ID == id {
 			found = true
-			writeSource(w, s)
+			writeSource(w, "", s)
 		}
 	}
 	if in := field.InputByName(id); in != nil {
@@ -226,7 +222,7 @@ func describeCrop(w io.Writer, c *table.Crop) {
 	cited := citedBy(c)
 	for _, s := range table.Sources {
 		if cited[s] {
-			writeSource(w, s)
+			writeSource(w, "", s)
 		}
 	}
 }
@@ -259,5 +255,5 @@ func describeFilm(w io.Writer, f *table.Film) {
 	figure(w, "price, black = 1", f.PriceClass, "")
 	figure(w, "thickness sold", f.Thicknesses, " µm")
 	fmt.Fprintf(w, "  organic: %s\n", f.OrganicNote)
-	writeSource(w, f.OrganicFrom)
+	writeSource(w, "", f.OrganicFrom)
 }

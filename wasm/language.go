@@ -61,10 +61,15 @@ func (s *speaker) Write(text []byte) (int, error) {
 	return len(text), nil
 }
 
-// flush says the line that was begun. Ids of sources in brackets at its end stay.
+// flush says the line that was begun. What a source calls itself stays, and so do ids of
+// sources in brackets at the end.
 func (s *speaker) flush() error {
 	line, ids := string(s.line), ""
 	s.line = s.line[:0]
+	if strings.HasPrefix(strings.TrimLeft(line, " "), "[") {
+		_, err := io.WriteString(s.to, line)
+		return err
+	}
 	if at := strings.LastIndex(line, " ["); at >= 0 && strings.HasSuffix(line, "]\n") {
 		line, ids = line[:at], line[at:]
 	}

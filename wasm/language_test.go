@@ -19,7 +19,7 @@ import (
 )
 
 var (
-	cited = regexp.MustCompile(`^ +\[[a-z0-9-]+\] `)                                   // a source's title and where it is found
+	cited = regexp.MustCompile(`^ *\[`)                                                // what a source calls itself
 	named = regexp.MustCompile(`^ +([a-z_]+\.[a-z_]+|[a-z]+(_[a-z]+)+|method|risk): `) // what was not given, by its name in the file
 )
 
