@@ -128,30 +128,6 @@ func heaviest(factors []judge.Factor, sign float64) *judge.Factor {
 	return best
 }
 
-// firmness says how well the answer stands.
-func firmness(c *judge.Choice, system unit.System) string {
-	if _, ok := c.Best(); !ok || len(c.Ranked) < 2 {
-		return ""
-	}
-	second := c.Question.Says(c.Ranked[1].Option).In(system)
-	switch {
-	case c.Ranked[1].RuledOutBy != nil:
-		return "A clear answer: every other is ruled out."
-	case c.Confidence == judge.Close && c.Question == question.Wait:
-		return "Close: " + second + " asks for nearly as long."
-	case c.Confidence == judge.Close:
-		return "A close call: " + second + " is within the margin. Choose by price or by what you know."
-	case c.Confidence == judge.Leaning && c.Question == question.Wait:
-		return "Next longest: " + second + "."
-	case c.Confidence == judge.Leaning:
-		return "Leaning: one reason more or less would make it " + second + "."
-	}
-	if c.Question == question.Wait {
-		return "A clear answer: next comes " + second + "."
-	}
-	return "A clear answer: it holds if any one weight is moved. Next best: " + second + "."
-}
-
 // balance shows every option with all that spoke for and against it. An option is
 // text: hundreds of elements that nothing listens to would be minded one by one.
 func balance(c *judge.Choice, because func(*judge.Rule) string, system unit.System, open func(i int) bool) app.UI {

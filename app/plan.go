@@ -367,7 +367,8 @@ func (s *store) nextHTML() string {
 	if step != "" { // a phone's screen holds but the first
 		class = ` class="next-too"`
 	}
-	if next, ok := plan.NextStep(steps, today); ok && next.Step.ID != step { // or it stands above the verdict
+	theirs := s.linked && !s.example                                                    // another's season asks nothing of the reader
+	if next, ok := plan.NextStep(steps, today); ok && next.Step.ID != step && !theirs { // or it stands above the verdict
 		when := "on " + dayOfYear(next.Step.On, s.system)
 		switch {
 		case next.Step.Days > 1 && next.In > 0:
@@ -381,7 +382,7 @@ func (s *store) nextHTML() string {
 			when += ", in " + unit.Of(next.In).In(s.system)
 		}
 		t.raw(`<p`, class, `><b>Next, `, escape(when), `:</b> `, escape(next.Step.What.In(s.system)), `</p>`)
-	} else if !ok && len(steps) > 0 {
+	} else if !ok && len(steps) > 0 && !theirs {
 		t.raw(`<p><b>This year is over.</b> Set the planting day to the coming one.</p>`)
 	}
 	if open := s.worthAsking(); len(open) > 0 {

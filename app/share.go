@@ -32,7 +32,7 @@ func (s *store) openLink(fragment string) {
 		}
 		s.show(c)
 		s.linked, s.opened = true, fragment
-		s.note, s.noteBad = "This field came with a link, as a copy. Change anything and the copy is kept on this device; your own stays under “Your fields”.", false
+		s.note, s.noteBad = "Opened: a field came with a link, as a copy. Your own stays under “Your fields”.", false
 		for i := range pack.Farms {
 			if f := pack.Farms[i].Case(); casefile.Link(&f) == text {
 				s.example, s.farm = true, farmName(i)

@@ -196,9 +196,13 @@ func (p *notesPart) OnDismount()         { p.S.leave(p) }
 
 func (p *notesPart) Render() app.UI {
 	s := p.S
+	class := noteClass(s.noteBad)
+	if s.noteBeside() { // it is seen there, and heard here
+		class = "for-readers"
+	}
 	return app.Div().Class("notes").Body(
 		app.P().Class("error").Role("alert").Hidden(!s.unsaved).Text("This device does not keep what you type: its storage is full or shut. Print the page or note the answers before you close it."),
-		app.P().Class(noteClass(s.noteBad)).ID("note").Role("status").Text(s.note),
+		app.P().Class(class).ID("note").Role("status").Text(s.note),
 		app.P().Class("for-readers").ID("read-out").Role("alert").Text(s.spoken),
 		app.P().Class("for-readers").ID("moved-out").Role("status").Text(s.heard),
 	)

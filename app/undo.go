@@ -109,8 +109,15 @@ func (p *movedPart) Render() app.UI {
 	)
 }
 
+// noteBeside tells that the note of a link stands beside the way to take it back: the two
+// are one line.
+func (s *store) noteBeside() bool { return s.linked && !s.noteBad && len(s.undo) > 0 }
+
 // movedWords says what was changed last and what moved with it.
 func (s *store) movedWords() (head string, moves [][3]string) {
+	if s.noteBeside() {
+		return s.note, nil
+	}
 	if n := len(s.undo); n > 0 {
 		head = "Last change: " + s.undo[n-1].what + "."
 		if s.moved != "" {

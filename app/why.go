@@ -8,6 +8,7 @@ import (
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
 	"filmfurrow/rules/judge"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
@@ -107,14 +108,14 @@ func (p *whyRoom) Render() app.UI {
 	if q == question.Verdict {
 		factors = a.Gates
 	}
-	body = append(body, app.Raw(forAndAgainst(c, factors, system)),
+	body = append(body, app.Raw(consequences(a, q, system)), app.Raw(forAndAgainst(c, factors, system)),
 		app.Section().Class("tile").Body(&changePart{S: s, Q: q}),
 		app.Details().ID(p.name(q)+"-balance").Body(summary("Every reason, its rule and its weight"), &balancePart{S: s, Q: q}))
 	if q == question.Film {
 		body = append(body,
 			app.Details().ID("surface-balance").Body(
 				summary("Surface: "+question.Surface.Says(a.Surface.Ranked[0].Option).In(system)),
-				para("firm", firmness(&a.Surface, system)),
+				para("firm", stands(&a.Surface, system)),
 				&balancePart{S: s, Q: question.Surface}),
 			s.yearPart(),
 			app.Details().ID("map-more").Body(summary("A map of the decision: the year and one more thing"),
@@ -149,6 +150,33 @@ func stands(c *judge.Choice, system unit.System) string {
 		return "One reason more or less would make it " + second + "."
 	}
 	return "Next comes " + second + "."
+}
+
+// consequences draws what comes of each option as bars in the grower's units.
+func consequences(a *plan.Advice, q question.Question, system unit.System) string {
+	t := &svg{}
+	t.raw(`<div class="amounts">`)
+	for _, c := range a.Consequences(q) {
+		most := 0.0
+		for i := range c.Of {
+			most = max(most, math.Abs(c.Of[i].Value.SI))
+		}
+		t.raw(`<section class="tile"><h2>`, escape(c.Title.In(system)), `</h2><ul class="bars">`)
+		for i := range c.Of {
+			of := &c.Of[i]
+			name, class := q.Says(of.Option).In(system), "bar-amount"
+			if q == question.Film {
+				name = coverName(int(of.Option))
+			}
+			if of.Value.SI < 0 {
+				class = "bar-against"
+			}
+			t.raw(`<li><span>`, escape(sentence(name)), `</span><svg class="bar-svg" viewBox="0 0 100 16" preserveAspectRatio="none" aria-hidden="true"><rect class="`, class, `" width="`, num(96*math.Abs(of.Value.SI)/most), `" height="16"/></svg><b>`, escape(of.Value.In(system)), `</b></li>`)
+		}
+		t.raw(`</ul></section>`)
+	}
+	t.raw(`</div>`)
+	return t.b.String()
 }
 
 // fewReasons is how many reasons stand on either side at first sight.

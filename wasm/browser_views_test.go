@@ -72,6 +72,13 @@ func TestTheFirstViewIsOneScreen(t *testing.T) {
 		p.Screenshot(fmt.Sprintf("plan-%d", size.wide))
 		p.Close()
 	}
+	for _, id := range []string{"pepper-cool-spring", "tomato-southern-spring"} { // a link's note and the way back are one line
+		p := b.Tab(browsertest.Tab{Path: "/#f=" + linkOf(t, id), Height: 1180, Whole: true})
+		p.WaitText("#moved", "came with a link")
+		assert.True(t, p.Visible("#take-back"))
+		assert.LessOrEqual(t, browsertest.Eval[float64](p, `document.documentElement.scrollHeight / innerHeight`), 1.0, id)
+		p.Close()
+	}
 }
 
 // The buying list, the laying sheet and this week's minutes are one tap away, and each

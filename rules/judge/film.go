@@ -33,6 +33,36 @@ func weeding(f *facts.Facts) float64 {
 	return hoursModerate
 }
 
+// Earlier is how many days sooner the crop comes under a film than on bare ground, as far
+// as that can be told, and no more than trials saw.
+func Earlier(f *facts.Facts, o question.Option) unit.Days {
+	if by := float64(f.MeanUnder[o].Minus(f.MeanUnder[facts.Bare])); by > -tellable && by < tellable {
+		return 0
+	}
+	return min(max(f.Ahead[o], -mostEarlier), mostEarlier)
+}
+
+// Weeding is the work of a season's weeds on [BedShown] under a film, in hours, or on bare
+// ground.
+func Weeding(f *facts.Facts, o question.Option) float64 {
+	hours := weeding(f)
+	switch {
+	case int(o) == facts.Bare:
+		return hours
+	case f.Case.Practice.Organic.Value:
+		return hours * (1 - row(o).Opaque.Value) * underOrganic
+	}
+	return hours * (1 - row(o).Opaque.Value) * underFilm
+}
+
+// Lengths is what a film costs for [BedShown], as a length that plain black costs.
+func Lengths(o question.Option) unit.Metres {
+	if int(o) == facts.Bare {
+		return 0
+	}
+	return unit.Metres(row(o).PriceClass.Value) * bedShown
+}
+
 // The film rules weigh what comes of a film in the grower's own units: days earlier,
 // days lost to heat, hours of weeding, price, what is left to haul. All of it is
 // counted against bare ground, so that a film that gains nothing stands at nothing.
@@ -42,7 +72,7 @@ var filmRules = [...]*Rule{
 		Because: "Earliness is what most growers buy film for.",
 		Sources: []*table.Source{&table.NewEngland, &table.PennColours, &table.PuertoRico1968, &table.Georgia2002, &table.WarmthFalls2015, &table.Contact, &table.GeorgiaFloors, &table.KansasFloors, &table.PurdueTransplants}, Fires: "pepper-cloddy-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if by := float64(f.MeanUnder[o].Minus(f.MeanUnder[facts.Bare])); by > -tellable && by < tellable {
+			if Earlier(f, o) == 0 {
 				return silent()
 			}
 			switch days := f.Ahead[o]; {
@@ -138,11 +168,8 @@ var filmRules = [...]*Rule{
 		Because: "Weeds under film cannot be hoed.",
 		Sources: []*table.Source{&table.KansasWeeds, &table.Tomato2010, &table.ClearFilm2021, &table.OrganicRule}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			hours, passes, times := weeding(f), 1-row(o).Opaque.Value, underFilm
-			if f.Case.Practice.Organic.Value {
-				times = underOrganic
-			}
-			saved := hours * (1 - passes*times)
+			hours, passes := weeding(f), 1-row(o).Opaque.Value
+			saved := hours - Weeding(f, o)
 			fit := saturate(saved, hoursHalf)
 			switch {
 			case saved > -leastHours && saved < leastHours:
@@ -294,7 +321,7 @@ var filmRules = [...]*Rule{
 			if class <= 1 {
 				return silent()
 			}
-			return against(saturate(class-1, priceHalf), "It costs about {} times as much as plain black: for {} of bed, what black costs for {}.", class, BedShown, unit.Along(unit.Metres(class)*bedShown))
+			return against(saturate(class-1, priceHalf), "It costs about {} times as much as plain black: for {} of bed, what black costs for {}.", class, BedShown, unit.Along(Lengths(o)))
 		}},
 	{ID: "film-removal", Speaks: question.Film, Weight: Slight, Title: "What is left to haul",
 		Because: "Lifting and hauling is the hardest day of the film's life; many places refuse dirty film.",
