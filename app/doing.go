@@ -18,10 +18,12 @@ type worked struct {
 
 // workOut makes the plan, the list and the costs once for an advice.
 func (s *store) workOut() *worked {
-	if s.worked.of != s.advice {
+	if metric := s.system == unit.Metric; s.worked.of != s.advice || s.advice.SoldMetric != metric {
+		s.advice.SoldMetric = metric
 		plan := s.advice.WaterPlan()
 		list := s.advice.Shopping(&plan)
 		s.worked = worked{s.advice, plan, list, s.advice.CostOf(&list)}
+		s.tell(onSums)
 	}
 	return &s.worked
 }

@@ -14,15 +14,14 @@ import (
 // control, its help, and its error beside it.
 type entry struct {
 	app.Compo
-	S       *store
-	Name    string
-	Inline  bool   // a blank of the sentence: the label is for screen readers
-	As      string // another label, in short
-	Spanish bool   // of the laying-day sheet, in its other language
-	ctx     app.Context
-	hand    hand
-	gone    bool
-	shown   string // the error beside it
+	S      *store
+	Name   string
+	Inline bool   // a blank of the sentence: the label is for screen readers
+	As     string // another label, in short
+	ctx    app.Context
+	hand   hand
+	gone   bool
+	shown  string // the error beside it
 }
 
 func (f *entry) OnMount(ctx app.Context) {
@@ -97,9 +96,6 @@ func (f *entry) inWords(in *field.Input) string {
 // goes with each key of a half-typed figure: notesPart has it read out later.
 func (f *entry) error() string {
 	if wrong, bad := f.S.wrong[f.Name]; bad {
-		if f.Spanish {
-			return spanishError(wrong.Allowed)
-		}
 		return errorText(&wrong)
 	}
 	return ""

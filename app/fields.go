@@ -109,8 +109,8 @@ func (p *fieldsPart) Render() app.UI {
 		f := &p.fields[i]
 		rows[i] = app.Li().Body(
 			span(f.Name),
-			app.Button().Type("button").Class("go").Text("Open").Aria("label", "Open "+f.Name).OnClick(func(app.Context, app.Event) { p.open(f.Name) }, f.Name),
-			app.Button().Type("button").Class("go").Text("Remove").Aria("label", "Remove "+f.Name).OnClick(func(app.Context, app.Event) { p.remove(f.Name) }, f.Name))
+			app.Button().Type("button").Class("go").Text("Open it").Aria("label", "Open it: "+f.Name).OnClick(func(app.Context, app.Event) { p.open(f.Name) }, f.Name),
+			app.Button().Type("button").Class("go").Text("Remove it").Aria("label", "Remove it: "+f.Name).OnClick(func(app.Context, app.Event) { p.remove(f.Name) }, f.Name))
 	}
 	faults := make([]app.UI, len(p.wrong))
 	for i, w := range p.wrong {

@@ -17,8 +17,7 @@ import (
 // faults. It prints on one sheet, "ready" or "not ready".
 type layingPart struct {
 	app.Compo
-	S        *store
-	language sheet.Language
+	S *store
 }
 
 func (p *layingPart) OnMount(app.Context) { p.S.follow(p, onAdvice|onUnits, p.Update) }
@@ -39,10 +38,6 @@ type dayCard struct {
 func (p *layingPart) ticked(k sheet.Key) bool { return p.S.ticks[string(k)] }
 
 func (p *layingPart) Render() app.UI {
-	l := p.language
-	if l == "" {
-		l = sheet.English
-	}
 	list, _ := p.S.shopping()
 	s := p.S.advice.Sheet(&list)
 	s.Told(p.ticked)
@@ -53,7 +48,7 @@ func (p *layingPart) Render() app.UI {
 	items := func(list []plan.SheetLine) []app.UI {
 		items := make([]app.UI, len(list))
 		for i := range list {
-			items[i] = item(list[i].In(l, p.S.system))
+			items[i] = item(list[i].In(p.S.system))
 		}
 		return items
 	}
@@ -66,51 +61,47 @@ func (p *layingPart) Render() app.UI {
 	}
 	order := make([]app.UI, len(s.Order))
 	for i := range s.Order {
-		order[i] = item(s.Order[i].In(l, p.S.system))
+		order[i] = item(s.Order[i].In(p.S.system))
 	}
-	state, class, counts, because := p.say(l, "ready"), "state ready", "", ""
+	state, class, counts, because := p.say("ready"), "state ready", "", ""
 	if ready, no, open := s.Ready(p.ticked); !ready {
-		state, class, counts = p.say(l, "not-ready"), "state not-ready", p.say(l, "counts", no, open)
+		state, class, counts = p.say("not-ready"), "state not-ready", p.say("counts", no, open)
 		if line, ok := s.Because(p.ticked); ok {
-			if because = line.In(l, p.S.system); strings.HasPrefix(string(line.Key), "go-") {
-				because = p.say(l, "todo") + " " + because
+			if because = line.In(p.S.system); strings.HasPrefix(string(line.Key), "go-") {
+				because = p.say("todo") + " " + because
 			}
 		}
 	}
-	bed, head := bedSVG(p.S.advice, p.S.system, false), p.S.paperHead()
-	if l != sheet.English {
-		bed, head = bedSpanish.Replace(bed), para("paper-head", p.spanishHead())
-	}
-	shown, boxes := p.cards(l, &s)
-	return app.Section().ID("laying-day").Class("sheet").Lang(string(l)).Body(
-		head,
-		box("view-head", app.H1().Text(p.say(l, title)), para("sub", p.on(l)), p.languages(l), p.S.printButton("lay-print", p.say(l, "print"))),
+	shown, boxes := p.cards(&s)
+	return app.Section().ID("laying-day").Class("sheet").Body(
+		p.S.paperHead(),
+		box("view-head", app.H1().Text(p.say(title)), para("sub", p.on()), app.Raw(sheetLanguages), p.S.printButton("lay-print", p.say("print"))),
 		app.Div().Class(class).Role("status").Body(strong(state), span(because), app.Small().Text(counts)),
 		app.Ul().Class("boxes conds").Body(shown...),
-		heading(p.say(l, "head-before")),
+		heading(p.say("head-before")),
 		app.Div().Class("before").Body(app.Ul().Body(items(s.Bring)...), asked("", app.Ul().Class("boxes").Body(boxes...))),
-		app.Raw(`<div class="paper-bed two"><figure class="bed">`+bed+`</figure>`+p.who(l, &s)+`</div>`),
+		app.Raw(`<div class="paper-bed two"><figure class="bed">`+bedSVG(p.S.advice, p.S.system, false)+`</figure>`+p.who(&s)+`</div>`),
 		box("sheet-parts",
-			part(p.say(l, "head-people"), s.People),
-			part(p.say(l, "head-settings"), s.Settings),
-			app.Div().Body(heading(p.say(l, s.Work())), app.Ol().Body(order...)),
-			part(s.CheckHow.In(l, p.S.system), s.Checks),
-			part(p.say(l, "head-faults"), s.Faults),
-			part(p.say(l, "head-caution"), s.Care),
-			helpText(p.say(l, "last-word"))),
+			part(p.say("head-people"), s.People),
+			part(p.say("head-settings"), s.Settings),
+			app.Div().Body(heading(p.say(s.Work())), app.Ol().Body(order...)),
+			part(s.CheckHow.In(p.S.system), s.Checks),
+			part(p.say("head-faults"), s.Faults),
+			part(p.say("head-caution"), s.Care),
+			helpText(p.say("last-word"))),
 	)
 }
 
 // who is the drawing of who stands where with its words; empty where no tractor lays.
-func (p *layingPart) who(l sheet.Language, s *plan.Sheet) string {
+func (p *layingPart) who(s *plan.Sheet) string {
 	if s.ByHand || s.Down {
 		return ""
 	}
-	return `<figure>` + whoSVG(p.S.advice, p.S.system) + `<figcaption>` + escape(s.Who.In(l, p.S.system)) + `</figcaption></figure>`
+	return `<figure>` + whoSVG(p.S.advice, p.S.system) + `<figcaption>` + escape(s.Who.In(p.S.system)) + `</figcaption></figure>`
 }
 
 // cards gives the day's cards, and the boxes that none of them ticks.
-func (p *layingPart) cards(l sheet.Language, s *plan.Sheet) (shown, boxes []app.UI) {
+func (p *layingPart) cards(s *plan.Sheet) (shown, boxes []app.UI) {
 	row := cards[0]
 	if s.ByHand || s.Down {
 		row = cards[1]
@@ -119,7 +110,7 @@ func (p *layingPart) cards(l sheet.Language, s *plan.Sheet) (shown, boxes []app.
 	for _, c := range row {
 		reply, ask, first := plan.Yes, "", true
 		if c.ask != "" {
-			ask = p.say(l, c.ask)
+			ask = p.say(c.ask)
 		}
 		text := &svg{}
 		var body []app.UI
@@ -129,7 +120,7 @@ func (p *layingPart) cards(l sheet.Language, s *plan.Sheet) (shown, boxes []app.
 			if doubled && r == plan.Unasked { // the question says it too
 				class += " paper-only"
 			}
-			text.raw(`<p class="`, class, `"><b>`, p.say(l, r.Key()), `</b> `, escape(words), `</p>`)
+			text.raw(`<p class="`, class, `"><b>`, p.say(r.Key()), `</b> `, escape(words), `</p>`)
 		}
 		flush := func(title string) {
 			if title != "" {
@@ -144,23 +135,23 @@ func (p *layingPart) cards(l sheet.Language, s *plan.Sheet) (shown, boxes []app.
 			if g.ID != c.picture && !(g.ID == "hand" && c.picture == "ball") && !(g.ID == "tractor" && c.picture == "machine") {
 				continue
 			}
-			says(g.Reply, g.In(l, p.S.system), g.Ask.Key != "" || g.ID == "ball")
+			says(g.Reply, g.In(p.S.system), g.Ask.Key != "" || g.ID == "ball")
 			switch {
 			case c.picture == "ball":
 				flush(ask)
 				ask = ""
-				body = append(body, p.choices(l, "day."+string(g.ID)))
+				body = append(body, p.choices("day."+string(g.ID)))
 			case g.Ask.Key != "":
-				ask = g.Ask.In(l, p.S.system)
-				taps = p.yesNo(l, g.ID+plan.TapYes, g.ID+plan.TapNo, g.Reply, c.tells)
+				ask = g.Ask.In(p.S.system)
+				taps = p.yesNo(g.ID+plan.TapYes, g.ID+plan.TapNo, g.Reply, c.tells)
 			}
 		}
 		for i := range s.Boxes {
 			if b := &s.Boxes[i]; b.Key == sheet.Key(c.tells) {
 				told[b.Key] = true
 				r := b.Reply(p.ticked)
-				says(r, b.In(l, p.S.system), false)
-				taps = p.yesNo(l, b.Key, b.Key+plan.TapNo, r, "")
+				says(r, b.In(p.S.system), false)
+				taps = p.yesNo(b.Key, b.Key+plan.TapNo, r, "")
 			}
 		}
 		if first {
@@ -169,7 +160,7 @@ func (p *layingPart) cards(l sheet.Language, s *plan.Sheet) (shown, boxes []app.
 		if c.picture != "ball" {
 			text.raw(p.dayPicture(string(c.picture)))
 			if c.picture == "people" && !s.ByHand && !s.Down {
-				text.raw(`<p class="help">`, escape(s.Who.In(l, p.S.system)), `</p>`)
+				text.raw(`<p class="help">`, escape(s.Who.In(p.S.system)), `</p>`)
 			}
 			flush(ask)
 		}
@@ -189,7 +180,7 @@ func (p *layingPart) cards(l sheet.Language, s *plan.Sheet) (shown, boxes []app.
 			app.Input().ID(id).Name(id).Type("checkbox").Checked(p.S.ticks[key]).OnChange(func(ctx app.Context, _ app.Event) {
 				p.S.tick(key, ctx.JSSrc().Get("checked").Bool())
 			}, key),
-			span(b.In(l, p.S.system)))))
+			span(b.In(p.S.system)))))
 	}
 	return shown, boxes
 }
@@ -213,10 +204,10 @@ func tap(id, text, picture string, on bool, do func(), scope ...any) app.UI {
 }
 
 // yesNo are the two taps of a question, beside the box for its figure.
-func (p *layingPart) yesNo(l sheet.Language, yes, no sheet.Key, reply plan.Reply, figure string) app.UI {
+func (p *layingPart) yesNo(yes, no sheet.Key, reply plan.Reply, figure string) app.UI {
 	one := func(key, other sheet.Key, says plan.Reply) app.UI {
 		on := reply == says
-		return tap(string(key), p.say(l, says.Key()), "", on, func() {
+		return tap(string(key), p.say(says.Key()), "", on, func() {
 			delete(p.S.ticks, string(other))
 			if figure != "" && p.S.shown(field.InputByName(figure)) != "" { // the word takes its place
 				p.S.set(field.InputByName(figure), "")
@@ -227,24 +218,24 @@ func (p *layingPart) yesNo(l sheet.Language, yes, no sheet.Key, reply plan.Reply
 	}
 	taps := []app.UI{one(yes, no, plan.Yes), one(no, yes, plan.No)}
 	if figure != "" {
-		taps = append(taps, p.figure(l, figure))
+		taps = append(taps, p.figure(figure))
 	}
 	return asked("taps", taps...)
 }
 
 // figure is the box for a figure of the day.
-func (p *layingPart) figure(l sheet.Language, name string) app.UI {
-	return &entry{S: p.S, Name: name, As: p.say(l, "head-figure"), Spanish: l != sheet.English}
+func (p *layingPart) figure(name string) app.UI {
+	return &entry{S: p.S, Name: name, As: p.say("head-figure")}
 }
 
 // choices are an input's options as taps, with their pictures where they have one.
-func (p *layingPart) choices(l sheet.Language, name string) app.UI {
+func (p *layingPart) choices(name string) app.UI {
 	in := field.InputByName(name)
 	now := p.S.shown(in)
 	taps := make([]app.UI, len(in.Options))
 	for i := range in.Options {
 		id := in.Options[i].ID
-		taps[i] = tap(fieldID(name)[2:]+"-"+id, p.say(l, sheet.Key("pick-"+id)), ball(id), now == id, func() {
+		taps[i] = tap(fieldID(name)[2:]+"-"+id, p.say(sheet.Key("pick-"+id)), ball(id), now == id, func() {
 			text := id
 			if now == id {
 				text = ""
@@ -256,42 +247,33 @@ func (p *layingPart) choices(l sheet.Language, name string) app.UI {
 }
 
 // on says the day and the beds.
-func (p *layingPart) on(l sheet.Language) string {
+func (p *layingPart) on() string {
 	day := p.S.advice.WaitPlan.LayOn
 	if p.S.advice.FilmDown() {
 		day = p.S.advice.WaitPlan.PlantOn
 	}
-	words := dayOfYear(day, p.S.system)
-	if l != sheet.English {
-		words = spanishDay(day)
-	}
-	return words + p.S.beds(l)
+	return dayOfYear(day, p.S.system) + p.S.beds()
 }
 
 // beds are how many and how long, behind a comma; empty where they are not known.
-func (s *store) beds(l sheet.Language) string {
+func (s *store) beds() string {
 	f := &s.c.Field
 	if !f.Beds.Given || !f.BedLength.Given {
 		return ""
 	}
-	return ", " + unit.Say(sheet.Text(l, "beds"), int(f.Beds.Value), f.BedLength.Value).In(s.system)
+	return ", " + unit.Say(sheet.Sentences["beds"], int(f.Beds.Value), f.BedLength.Value).In(s.system)
 }
 
 // say gives a sentence of the sheet.
 //
 //go:noinline
-func (p *layingPart) say(l sheet.Language, k sheet.Key, values ...any) string {
-	return unit.Say(sheet.Text(l, k), values...).In(p.S.system)
+func (p *layingPart) say(k sheet.Key, values ...any) string {
+	return unit.Say(sheet.Sentences[k], values...).In(p.S.system)
 }
 
-func (p *layingPart) languages(now sheet.Language) app.UI {
-	buttons := []app.UI{app.Legend().Class("for-readers").Text("Language, idioma")}
-	for _, l := range sheet.Languages() {
-		buttons = append(buttons, app.Button().Type("button").Class("unit").ID("sheet-"+string(l)).Lang(string(l)).Text(l.Name()).
-			Aria("pressed", strconv.FormatBool(l == now)).OnClick(func(app.Context, app.Event) { p.language = l }, string(l)))
-	}
-	return app.FieldSet().Class("units").Body(buttons...)
-}
+// sheetLanguages are for a crew that reads another language than the page is in:
+// static/language.js does what they say.
+const sheetLanguages = `<fieldset class="units"><legend class="for-readers">Language of this sheet</legend><button type="button" class="unit" id="sheet-en" data-sheet="en" lang="en">English</button><button type="button" class="unit" id="sheet-es" data-sheet="es" lang="es">Español</button></fieldset>`
 
 // tick remembers a box; it survives a reload.
 func (s *store) tick(key string, on bool) {

@@ -112,15 +112,19 @@ type verdictPart struct {
 	S *store
 }
 
-func (v *verdictPart) OnMount(app.Context) { v.S.follow(v, onAdvice|onUnits, v.Update) }
-func (v *verdictPart) OnDismount()         { v.S.leave(v) }
+func (v *verdictPart) OnMount(app.Context) {
+	v.S.follow(v, onAdvice|onUnits|onSums, v.Update)
+	v.S.soon(v) // the first sums are there once the tiles are drawn
+}
+func (v *verdictPart) OnDismount() { v.S.leave(v) }
 
 func (v *verdictPart) Render() app.UI {
 	a, system := v.S.advice, v.S.system
 	best, _ := a.Verdict.Best()
 	t := &svg{}
 	why := ` <a class="why-link" href="` + escape(v.S.way("/why/verdict")) + `">Why?</a>`
-	t.raw(`<div><h1>`, escape(verdictLine(a)), `</h1>`, gatesHTML(a, system, why), `</div>`)
+	now, _ := v.S.nowHTML()
+	t.raw(`<div>`, now, `<h1>`, escape(verdictLine(a)), `</h1>`, gatesHTML(a, system, why), `</div>`)
 	return app.Section().Class("verdict verdict-"+question.Verdict.Key(best)).ID("verdict").Body(
 		only(v.S.digging, func() app.UI {
 			return app.P().Class("waiting").Role("status").Text("Working out the soil’s warmth for this place …")
@@ -329,6 +333,24 @@ func (s *store) waterTile() string {
 	return `<p class="number">` + escape(lead) + `</p>` + monthsSVG(&w.plan, s.system)
 }
 
+// nowHTML is what the season asks of the grower's own field today, with the way to it,
+// and the id of that step.
+func (s *store) nowHTML() (text, step string) {
+	today, known := s.today()
+	if s.example || s.linked || !known || s.worked.of != s.advice {
+		return "", ""
+	}
+	says, step := s.advice.Now(&s.worked.plan, &s.worked.list, today)
+	view := step
+	switch step {
+	case "":
+		return "", ""
+	case "plant", "lift":
+		view = "year"
+	}
+	return `<p class="now"><a href="` + rooted("/"+view) + `">` + escape(says.In(s.system)) + `</a></p>`, step
+}
+
 // nextHTML says what the season asks next and by when, and which two answers would
 // settle the most.
 func (s *store) nextHTML() string {
@@ -340,7 +362,12 @@ func (s *store) nextHTML() string {
 	if !known && len(steps) > 0 {
 		today = steps[0].On
 	}
-	if next, ok := plan.NextStep(steps, today); ok {
+	_, step := s.nowHTML()
+	class := ""
+	if step != "" { // a phone's screen holds but the first
+		class = ` class="next-too"`
+	}
+	if next, ok := plan.NextStep(steps, today); ok && next.Step.ID != step { // or it stands above the verdict
 		when := "on " + dayOfYear(next.Step.On, s.system)
 		switch {
 		case next.Step.Days > 1 && next.In > 0:
@@ -353,8 +380,8 @@ func (s *store) nextHTML() string {
 		if known && next.In > 0 && next.In < 60 {
 			when += ", in " + unit.Of(next.In).In(s.system)
 		}
-		t.raw(`<p><b>Next, `, escape(when), `:</b> `, escape(next.Step.What.In(s.system)), `</p>`)
-	} else if len(steps) > 0 {
+		t.raw(`<p`, class, `><b>Next, `, escape(when), `:</b> `, escape(next.Step.What.In(s.system)), `</p>`)
+	} else if !ok && len(steps) > 0 {
 		t.raw(`<p><b>This year is over.</b> Set the planting day to the coming one.</p>`)
 	}
 	if open := s.worthAsking(); len(open) > 0 {
@@ -393,7 +420,7 @@ func waitSVG(a *plan.Advice, system unit.System) string {
 	if a.FilmDown() {
 		words, start = a.DatesWords().In(system), "Ready "
 	}
-	t.raw(`<svg class="line-svg" viewBox="0 0 320 76" role="img" aria-label="`, escape(words), `"><path class="d-measure" d="M4 44 H316"/>`)
+	t.raw(`<svg class="line-svg" viewBox="0 0 320 84" role="img" aria-label="`, escape(words), `"><path class="d-measure" d="M4 44 H316"/>`)
 	if w.Days == 0 {
 		t.raw(`<path class="t-plant" d="M160 28 v32"/>`)
 		t.text(160, 20, "t-label", "middle", "Lay and plant "+dayOfYear(w.PlantOn, system))
@@ -409,7 +436,7 @@ func waitSVG(a *plan.Advice, system unit.System) string {
 	}
 	t.raw(`<path class="t-lay" d="M`, num(left), ` 28 v32"/><path class="t-plant" d="M`, num(right), ` 28 v32"/>`)
 	t.text(4, 20, "t-label", "start", start+dayOfYear(w.LayOn, system))
-	t.text(wide-4, 20, "t-label", "end", "Plant "+dayOfYear(w.PlantOn, system))
+	t.text(wide-4, 78, "t-label", "end", "Plant "+dayOfYear(w.PlantOn, system))
 	t.raw(`</svg>`)
 	return t.b.String()
 }

@@ -11,7 +11,6 @@ import (
 	"filmfurrow/rules/judge"
 	"filmfurrow/rules/model/water"
 	"filmfurrow/rules/plan"
-	"filmfurrow/rules/sheet"
 	"filmfurrow/rules/unit"
 )
 
@@ -32,7 +31,7 @@ func (s *store) paperHead() app.UI {
 	} else if a.FilmDown() {
 		words += ", film down, plant " + wholeDay(a.WaitPlan.PlantOn, s.system)
 	} else {
-		words += ", lay " + wholeDay(a.WaitPlan.LayOn, s.system) + ", plant " + wholeDay(a.WaitPlan.PlantOn, s.system) + s.beds(sheet.English)
+		words += ", lay " + wholeDay(a.WaitPlan.LayOn, s.system) + ", plant " + wholeDay(a.WaitPlan.PlantOn, s.system) + s.beds()
 	}
 	if len(s.borrowed) > 0 {
 		names, more := s.borrowedLabels(), ""

@@ -131,7 +131,7 @@ func (p *headPart) OnDismount()         { p.S.leave(p) }
 // menu are the ways to what is not in the bar.
 var menu = [...][2]string{
 	{"/fields", "Your fields, side by side"}, {"/details", "All details of this field"}, {"/share", "Take it along: link, card, picture"},
-	{"/trial", "Try films side by side: a strip trial"}, {"/lay#sheet-es", "Language: the laying sheet in Spanish"},
+	{"/trial", "Try films side by side: a strip trial"},
 	{"/workshop", "In front of a room: the workshop"}, {"/about", "About this site"},
 }
 

@@ -83,7 +83,7 @@ type store struct {
 }
 
 // topic is what a part of the page listens to.
-type topic uint8
+type topic uint16
 
 const (
 	onAdvice topic = 1 << iota
@@ -94,6 +94,7 @@ const (
 	onStart   // the first advice is there
 	onExample // the field is no longer the worked example, or what the page has to tell changed
 	onAnswer  // the advice is another, told with onAdvice: for parts that show nothing else
+	onSums    // plan, list and costs of the advice are there
 )
 
 type watch struct {

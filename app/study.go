@@ -35,7 +35,7 @@ func (s *store) begin() {
 	}
 	st := &study{}
 	s.study = st
-	var ok, both bool
+	var ok, near, both bool
 	var pairs *search.PairWork
 	var doubts *search.DoubtWork
 	show := func() {
@@ -76,8 +76,14 @@ func (s *store) begin() {
 			doubts = search.NewDoubts(s.ground, s.c)
 			return false
 		}
+		if !near {
+			if near = slice(func() bool { return st.turner.Near() || st.turner.Step(1) }); near {
+				show() // pairs and doubts come later
+			}
+			return false
+		}
 		if !both {
-			both = slice(func() bool { return (st.turner.Near() || st.turner.Step(1)) && pairs.Step(1) })
+			both = slice(func() bool { return pairs.Step(1) })
 			return false
 		}
 		return slice(doubts.Step)

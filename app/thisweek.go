@@ -47,13 +47,14 @@ func (p *weekPart) Render() app.UI {
 	if !known {
 		return app.Div().Hidden(true)
 	}
-	parts := []app.UI{heading2("What your bed holds")}
+	class, parts := "week-days", []app.UI{heading2("What your bed holds")}
 	if k, ok := s.advice.ThisWeek(&w.plan, &w.list, today); ok && len(k.Days) > 0 {
 		parts = append(parts, app.Raw(p.account(&k)))
 	} else {
+		class = "later" // nothing to print yet
 		parts = append(parts, paragraph("Days can be written down now; they count from planting to the last water."))
 	}
-	return app.Section().Class("tile week-days").ID("week-days").Body(append(parts, p.form())...)
+	return app.Section().Class("tile " + class).ID("week-days").Body(append(parts, p.form())...)
 }
 
 // account says today's minutes, how the bed stands and the seven days.

@@ -157,7 +157,7 @@ func (v waterView) schedule() app.UI {
 			list[i] = []string{"Zone " + strconv.Itoa(t.Zone) + ", run " + strconv.Itoa(t.Run), v.show(t.From), v.show(t.To)}
 		}
 		body = append(body, app.Details().ID("water-turns").Class("water-turns").Body(summary("Valve by valve"),
-			rows("Time from the first opening, on the thirstiest day", []string{"Open", "From", "To"}, list)))
+			rows("Time from the first opening, on the thirstiest day", []string{"Valve", "From", "To"}, list)))
 	}
 	return block("water-schedule", "Zones and schedule", body...)
 }
@@ -211,11 +211,11 @@ func (v waterView) soil() app.UI {
 		guide = percent(s.GuideLow) + " to " + percent(s.GuideHigh)
 	}
 	body := []app.UI{
-		app.P().Body(strong(v.show(s.Longest)+" at most"), plain(" in one run; then water passes the roots. With the other published figures for this soil it is "+v.show(s.LongestLow)+" to "+v.show(s.LongestHigh)+".")),
+		app.P().Body(strong(v.show(s.Longest)+" at most"), plain(" in one run; then water passes the roots. With the other published figures for this soil it is "+v.show(unit.Between(s.LongestLow, s.LongestHigh))+".")),
 		figures(
 			"Available water", percent(s.Water.Available)+" of the soil (field guides: "+guide+")",
 			"Roots in the bed", v.show(unit.Short(s.Depth))+" deep",
-			"Used between runs", percent(s.Depletion)+" of the available water",
+			"Used between runs", v.show(unit.PercentOf(s.Depletion))+" of the available water",
 			"Wet strip", v.show(unit.Short(s.Strip.Width))+", "+v.show(s.Strip.Share)+" of the bed top",
 			"Store", v.show(s.Store),
 		)}
@@ -326,7 +326,7 @@ func (v waterView) feeding() app.UI {
 		fits = "Injecting and rinsing do not fit into one run."
 	}
 	return block("water-feeding", "Feeding, one day",
-		figures("Nutrient, all beds", v.show(unit.FineMass(f.Nutrient)), "Product", v.show(unit.FineMass(f.Product)), "Stock", v.show(unit.FineVolume(f.Stock)), "Stock, largest zone", v.show(unit.FineVolume(f.ZoneStock)),
+		figures("Nutrient, all beds", v.show(unit.FineMass(f.Nutrient)), "Product", v.show(unit.FineMass(f.Product)), "Stock solution", v.show(unit.FineVolume(f.Stock)), "Stock, largest zone", v.show(unit.FineVolume(f.ZoneStock)),
 			"Inject, largest zone", v.show(f.ZoneInject), "Clean water after it", v.show(f.Rinse)),
 		paragraph(fits+" Rates for an acre or hectare mean the field at your bed centers."),
 		v.care("backflow"), v.care("calcium-sulfate"), v.care("label"))

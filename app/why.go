@@ -2,6 +2,7 @@ package app
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
@@ -199,6 +200,7 @@ func forAndAgainst(c *judge.Choice, factors []judge.Factor, system unit.System) 
 	}
 	if n := len(c.Ranked); n > 1 && c.Question != question.Wait && c.Question != question.Verdict {
 		t.raw(`<h3>And the others?</h3><ul class="others">`)
+		var heads, says []string   // what the same is said of stands together
 		named := map[string]bool{} // tapes that differ in their holes alone are one
 		for i := 1; i < min(n, 7); i++ {
 			r := &c.Ranked[i]
@@ -216,7 +218,15 @@ func forAndAgainst(c *judge.Choice, factors []judge.Factor, system unit.System) 
 			if c.Question == question.Film {
 				look = swatch(filmKey(table.FilmID(r.Option))) + " "
 			}
-			t.raw(`<li>`, look, `<b>`, escape(name), out, `.</b> `, escape(phrase.In(system)), `</li>`)
+			head, text := look+`<b>`+escape(name)+out+`.</b> `, phrase.In(system)
+			if k := slices.Index(says, text); k >= 0 {
+				heads[k] += head
+				continue
+			}
+			heads, says = append(heads, head), append(says, text)
+		}
+		for k := range says {
+			t.raw(`<li>`, heads[k], escape(says[k]), `</li>`)
 		}
 		t.raw(`</ul>`)
 	}

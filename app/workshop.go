@@ -239,11 +239,7 @@ func (w *workshop) scene(f *pack.Farm) []app.UI {
 	case w.step < w.turning():
 		i := w.step - stepFactors
 		factor := &w.factors[i]
-		together := 0.0
-		for k := range i + 1 {
-			together += w.factors[k].Points()
-		}
-		sum = points(factor.Points()) + " points; together so far " + points(together) + " (" + strconv.Itoa(i+1) + " of " + strconv.Itoa(len(w.factors)) + ")"
+		sum = strconv.Itoa(i+1) + " of " + strconv.Itoa(len(w.factors)) + ": what counts most comes first."
 		head = "For "
 		if factor.Points() < 0 {
 			head = "Against "

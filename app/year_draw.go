@@ -59,11 +59,11 @@ func (s *store) year() app.UI {
 			}
 		})
 	}
-	text := `<p class="waiting">Trying each week of the year …</p>`
+	class, text := "later", `<p class="waiting">Trying each week of the year …</p>`
 	if y.done {
-		text = s.yearPicture()
+		class, text = "year-films", s.yearPicture()
 	}
-	return app.Raw(`<section id="year-films" class="tile year-films"><h2>` + yearTitle + `</h2>` + text + `</section>`)
+	return app.Raw(`<section id="year-films" class="tile ` + class + `"><h2>` + yearTitle + `</h2>` + text + `</section>`)
 }
 
 // spanWords says what holds in a run of weeks.

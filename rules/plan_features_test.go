@@ -9,7 +9,6 @@ import (
 
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/plan"
-	"filmfurrow/rules/sheet"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -73,12 +72,11 @@ func TestFeaturesByTheirOwnCheck(t *testing.T) {
 		require.True(t, ok)
 		assert.InDelta(t, by*float64(thick)/1e6*920, float64(s.FilmMass), 0.06, "0.92 g/cm³")
 	})
-	row("F28 two languages, the same figures", func(t *testing.T) {
+	row("F28 the sheet has the answers' figures", func(t *testing.T) {
 		sh := a.Sheet(&s)
 		for _, l := range sh.Settings {
 			for _, q := range l.Quantities {
-				assert.Contains(t, l.In("es", unit.US), q.In(unit.US))
-				assert.Contains(t, l.In(sheet.English, unit.US), q.In(unit.US))
+				assert.Contains(t, l.In(unit.US), q.In(unit.US))
 			}
 		}
 	})
@@ -90,7 +88,7 @@ func TestFeaturesByTheirOwnCheck(t *testing.T) {
 		for i := range sh.Go {
 			if sh.Go[i].Reply == plan.No {
 				stops++
-				assert.Contains(t, sh.Go[i].In(sheet.English, unit.US), "Wind 35 mph")
+				assert.Contains(t, sh.Go[i].In(unit.US), "Wind 35 mph")
 			}
 		}
 		assert.Equal(t, 1, stops)

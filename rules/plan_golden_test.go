@@ -111,27 +111,25 @@ func sheetText(t testing.TB, c field.Case, system unit.System) string {
 		say(in(m.Says[i]))
 	}
 	sh := a.Sheet(&s)
-	for _, language := range sheet.Languages() {
-		say("# laying day, " + string(language))
-		for i := range sh.Go {
-			say(sheet.Text(language, sh.Go[i].Reply.Key()) + " " + sh.Go[i].In(language, system))
-		}
-		lines := func(list []plan.SheetLine) {
-			for i := range list {
-				say(list[i].In(language, system))
-			}
-		}
-		lines(sh.Boxes)
-		lines(sh.Settings)
-		for i := range sh.Order {
-			say(sh.Order[i].In(language, system))
-		}
-		lines(sh.People)
-		lines([]plan.SheetLine{sh.CheckHow})
-		lines(sh.Checks)
-		lines(sh.Faults)
-		lines(sh.Care)
+	say("# laying day")
+	for i := range sh.Go {
+		say(sheet.Sentences[sh.Go[i].Reply.Key()] + " " + sh.Go[i].In(system))
 	}
+	lines := func(list []plan.SheetLine) {
+		for i := range list {
+			say(list[i].In(system))
+		}
+	}
+	lines(sh.Boxes)
+	lines(sh.Settings)
+	for i := range sh.Order {
+		say(sh.Order[i].In(system))
+	}
+	lines(sh.People)
+	lines([]plan.SheetLine{sh.CheckHow})
+	lines(sh.Checks)
+	lines(sh.Faults)
+	lines(sh.Care)
 	say("# season")
 	for _, step := range a.Season(&s) {
 		when := step.On.In(unit.US)

@@ -1,6 +1,7 @@
 package rules_test
 
 import (
+	"regexp"
 	"testing"
 	"time"
 
@@ -145,4 +146,34 @@ func TestDatesCrossYearsLeapDaysAndTheEquator(t *testing.T) {
 	north.PlantOn, south.PlantOn = unit.Known(unit.On(2027, 4, 10)), unit.Known(unit.On(2027, 10, 10))
 	up, down := advise(t, north), advise(t, south)
 	assert.InDelta(t, int(up.WaitPlan.Days), int(down.WaitPlan.Days), 3, "wait north and south")
+}
+
+// Where no film is to be laid no step, no reason for one and no caution speaks of film or
+// of laying it; where film is laid the same walk finds words of film, so it can fail.
+func TestAYearWithoutFilmDoesNotSpeakOfIt(t *testing.T) {
+	ofFilm := regexp.MustCompile(`(?i)\bfilms?\b|\blayer\b|\blaying\b|planting holes`)
+	refused, steps := 0, 0
+	for _, f := range everyFarm(t) {
+		found := false
+		for _, s := range f.a.Season(&f.s) {
+			text := s.What.In(unit.US) + " " + s.Why.In(unit.US)
+			found = found || ofFilm.MatchString(text)
+			if f.a.Refused() {
+				steps++
+				assert.NotRegexp(t, ofFilm, text+" "+string(s.Step), "%s: %s", f.id, s.ID)
+			}
+		}
+		if !f.a.Refused() {
+			assert.True(t, found, f.id)
+			continue
+		}
+		refused++
+		for _, c := range f.a.Cautions {
+			if c.ID != "treated-ground" { // the label of a fumigant asks for a cover of its own
+				assert.NotRegexp(t, ofFilm, c.Text+" "+string(c.Step), "%s: %s", f.id, c.ID)
+			}
+		}
+	}
+	assert.Greater(t, refused, 5)
+	assert.Greater(t, steps, 50)
 }

@@ -505,3 +505,25 @@ func TestTheEndOfTheFilm(t *testing.T) {
 	assert.Zero(t, a.EndOfFilm(&s).Most, "nothing is hauled")
 	assert.Contains(t, a.EndOfFilm(&s).Duty.Text, "18 months", "Horticulturae, August 2020: 91 % still there")
 }
+
+// A roll that nobody named is one of the reader's own trade; a named one is as it was named.
+func TestARollIsOneOfTheReadersTrade(t *testing.T) {
+	c := layable(t)
+	spec := func(c field.Case, metric bool, system unit.System) string {
+		a := advise(t, c)
+		a.SoldMetric = metric
+		s := a.Shopping(&plan.WaterPlan{})
+		return s.Lines[field.ItemFilm].Spec.In(system)
+	}
+	assert.Contains(t, spec(c, true, unit.US), "rolls of 2,400 ft")
+	assert.Contains(t, spec(c, true, unit.Metric), "rolls of 731.5 m")
+	c.Practice.RollLength.Given = false
+	assert.Contains(t, spec(c, false, unit.US), "rolls of 2,400 ft")
+	assert.Contains(t, spec(c, true, unit.Metric), "rolls of 1,000 m")
+	c.Field.BedLength, c.Field.Beds = unit.Known(unit.Metres(95)), unit.Known(10.0)
+	a := advise(t, c)
+	few := a.Shopping(&plan.WaterPlan{})
+	a.SoldMetric = true
+	many := a.Shopping(&plan.WaterPlan{})
+	assert.Greater(t, many.RowsARoll, few.RowsARoll, "the longer roll covers more beds")
+}

@@ -96,3 +96,36 @@ func TestTheCropGrowsToFullLeaf(t *testing.T) {
 	assert.InDelta(t, 1, a.GrownOn(plant.Plus(leaf)), 0.02)
 	assert.Equal(t, 1.0, a.GrownOn(plant.Plus(300)))
 }
+
+// From two months before laying to lifting the season asks for one thing on each day, and
+// for its own: it counts down to laying and planting, then waters, then lifts.
+func TestWhatTheSeasonAsksNow(t *testing.T) {
+	seen := map[string]int{}
+	for _, f := range everyFarm(t) {
+		w, water := &f.a.WaitPlan, f.a.WaterPlan()
+		last := f.a.LastWater(&f.s)
+		for day := w.LayOn.Plus(-70); day < last.Plus(20); day += 3 {
+			says, step := f.a.Now(&water, &f.s, day)
+			seen[step]++
+			words := says.In(unit.US)
+			switch {
+			case f.a.Refused(), day < w.LayOn.Plus(-60), day > last.Plus(8):
+				assert.Empty(t, step, "%s on %s", f.id, day)
+			case day < w.LayOn && !f.a.FilmDown():
+				assert.Equal(t, "Lay in "+unit.Of(w.LayOn.Minus(day)).In(unit.US), words, f.id)
+			case day < w.PlantOn && day > w.LayOn:
+				assert.Equal(t, "Plant in "+unit.Of(w.PlantOn.Minus(day)).In(unit.US), words, f.id)
+			case day > w.PlantOn && day < last:
+				assert.Contains(t, []string{"water", ""}, step, "%s on %s", f.id, day)
+				if k, ok := f.a.ThisWeek(&water, &f.s, day); ok && k.Days[0].Run > 0 {
+					assert.Equal(t, "Water "+unit.Of(k.Days[0].Run).In(unit.US)+" today", words, f.id)
+				}
+			case day >= last:
+				assert.Equal(t, "lift", step, "%s on %s", f.id, day)
+			}
+		}
+	}
+	for _, step := range [...]string{"", "lay", "plant", "water", "lift"} {
+		assert.Greater(t, seen[step], 20, step)
+	}
+}

@@ -14,6 +14,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"filmfurrow/internal/long"
+	"filmfurrow/internal/sayings"
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/field"
@@ -30,7 +31,7 @@ func someFields(t *testing.T, n int) (list []field.Case) {
 	slices.Sort(names)
 	r := rand.New(rand.NewPCG(6, 2000))
 	for len(list) < n {
-		if c := anyField(r, farms[names[r.IntN(len(names))]]); len(field.Check(&c)) == 0 {
+		if c := sayings.AnyField(r, farms[names[r.IntN(len(names))]]); len(field.Check(&c)) == 0 {
 			list = append(list, c)
 		}
 	}

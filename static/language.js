@@ -18,31 +18,52 @@
     tag.onerror = () => { loaded = null; failed(); };
     document.head.append(tag);
   });
+  const known = { en: Promise.resolve() };
+  const learn = (name) => known[name] ??= Promise.all([fetch(catalogues[name]).then((reply) => reply.ok ? reply.text() : Promise.reject()), words()])
+    .then(([text]) => window.filmfurrow.words.learn(name, text))
+    .catch((failure) => { delete known[name]; throw failure; });
+
+  const root = document.documentElement;
+  const press = (list, what, name) => { for (const button of list) button.setAttribute("aria-pressed", button.dataset[what] === name); };
+  const pressMenu = (within) => press(within.querySelectorAll?.("[data-language]") ?? [], "language", root.lang);
+
+  // The laying sheet may be wanted in another language than the page, for the crew.
+  let wanted = null, sheet = null;
+  const turnSheet = () => {
+    const section = sheet?.closest("section");
+    if (!section) return;
+    if (wanted !== null) window.filmfurrow.words?.speakIn(section, wanted);
+    press(section.querySelectorAll("[data-sheet]"), "sheet", wanted ?? root.lang);
+  };
+  new MutationObserver(() => { // it is drawn anew now and then, and does not know
+    const now = document.getElementById("sheet-en");
+    if (now === sheet) return;
+    sheet = now;
+    turnSheet();
+  }).observe(root, { subtree: true, childList: true });
+
   const speak = async (name) => {
-    const root = document.documentElement;
-    if (name in catalogues) {
-      // A device without a network and without the catalogue stays with English.
-      try {
-        const [text] = await Promise.all([fetch(catalogues[name]).then((reply) => reply.ok ? reply.text() : Promise.reject()), words()]);
-        window.filmfurrow.words.speak(name, text);
-      } catch { return; }
-    } else {
-      window.filmfurrow?.words?.speak("en");
-    }
-    for (const button of document.querySelectorAll("[data-language]")) button.setAttribute("aria-pressed", button.dataset.language === root.lang);
+    // A device without a network and without the catalogue stays with what it has.
+    try {
+      await learn(name);
+    } catch { return; }
+    window.filmfurrow?.words?.speak(name);
+    pressMenu(document);
+    turnSheet();
     document.dispatchEvent(new CustomEvent("filmfurrow-language", { detail: root.lang }));
   };
   addEventListener("click", (event) => {
-    const button = event.target.closest?.("[data-language]");
-    if (!button) return;
-    try {
-      localStorage.setItem(key, button.dataset.language);
-    } catch { /* for this page, then */ }
-    speak(button.dataset.language);
+    const { language, sheet: crew } = event.target.closest?.("[data-language], [data-sheet]")?.dataset ?? {};
+    if (crew) {
+      learn(crew).then(() => { wanted = crew; turnSheet(); }, () => {});
+    } else if (language) {
+      try {
+        localStorage.setItem(key, language);
+      } catch { /* for this page, then */ }
+      speak(language);
+    }
   });
   // The menu is drawn anew now and then, and does not know.
-  addEventListener("toggle", (event) => {
-    for (const button of event.target.querySelectorAll?.("[data-language]") ?? []) button.setAttribute("aria-pressed", button.dataset.language === document.documentElement.lang);
-  }, true);
+  addEventListener("toggle", (event) => pressMenu(event.target), true);
   if (first() !== "en") speak(first());
 })();

@@ -1,10 +1,10 @@
-// words.js says the page in another language. It is loaded only where the reader reads
-// one: the catalogue pairs each English sentence with its twin, "{}" marks what is put in,
+// words.js says the page, or a part of it, in another language. It is loaded only where
+// one is read: the catalogue pairs each English sentence with its twin, "{}" marks what is put in,
 // and what is put in is said by the same catalogue. wasm/tongue does the same for the
 // command line; a test holds the two to one another.
 (() => {
   "use strict";
-  const page = window.filmfurrow ??= {}; // a page without the program has none yet
+  const page = window.filmfurrow ??= {}; // a page without a program has none
   const DEEPEST = 4, LONGEST = 120, AHEAD = 8; // as in wasm/tongue
   const ends = (text) => text.split(". ").length - 1;
 
@@ -34,13 +34,24 @@
     }
     const fixed = (s) => s.texts.join("").length + s.marks.join("").length;
     for (const list of by.values()) list.sort((a, b) => fixed(b) - fixed(a)); // the fullest is tried first
-    // Those that begin with a place, by their last letter; each list, and that of "", also
-    // holds those that end with one.
-    const end = (s) => s.texts.at(-1).slice(-1), open = by.get("") ?? [];
-    const lists = new Map([["", []], ...open.map((s) => [end(s), []])]);
-    for (const s of open) for (const [letter, list] of lists) if (end(s) === "" || end(s) === letter) list.push(s);
+    // Those that begin with a place are found by their longest word, or always tried.
+    const wordOf = (texts) => texts.flatMap((part, i) => part.split(" ").slice(1, i < texts.length - 1 ? -1 : undefined)).reduce((a, b) => b.length > a.length ? b : a, "");
+    const open = new Map([["", []]]);
+    for (const [rank, s] of (by.get("") ?? []).entries()) {
+      const word = wordOf(s.texts);
+      if (!open.has(word)) open.set(word, []);
+      open.get(word).push(Object.assign(s, { rank }));
+    }
+    const opening = (text) => {
+      let found = open.get("");
+      for (const word of text.split(" ")) {
+        const list = word !== "" && open.get(word);
+        if (list) found = found.concat(list);
+      }
+      return found === open.get("") ? found : found.sort((a, b) => a.rank - b.rank);
+    };
     by.delete("");
-    return { exact, by, open: (text) => lists.get(text.slice(-1)) ?? lists.get(""), said: Array.from({ length: DEEPEST + 1 }, () => new Map()) };
+    return { exact, by, opening, said: Array.from({ length: DEEPEST + 1 }, () => new Map()) };
   };
 
   const encoder = new TextEncoder();
@@ -52,7 +63,7 @@
     const put = (text, mark, depth) => {
       if (mark === "year" && !/^[0-9]{4}$/.test(text) || mark === "number" && !isNumber(text)) return "";
       if (isNumber(text)) return text;
-      if (mark !== "*" && depth > 0 && (over(text, LONGEST) || text.includes(". "))) return "";
+      if (mark !== "*" && depth > 0 && (mark !== "sentence" && over(text, LONGEST) || text.includes(". "))) return "";
       return whole(text, depth) || (mark === "*" ? text : "");
     };
 
@@ -72,25 +83,25 @@
       return false;
     };
 
-    const fits = (s, text, depth) => {
+    const fits = (s, text, depth, within) => {
       const n = s.texts.length - 1;
-      if (text.length < s.least || !text.startsWith(s.texts[0]) || !text.endsWith(s.texts[n])) return "";
+      if (!s.any && s.ends !== within || text.length < s.least || !text.startsWith(s.texts[0]) || !text.endsWith(s.texts[n])) return "";
       for (let i = 1; i < n; i++) if (!text.includes(s.texts[i])) return "";
-      if (!s.any && s.ends !== ends(text)) return "";
       const puts = new Array(n);
       if (!fill(s, puts, 0, text.slice(s.texts[0].length), depth)) return "";
       return s.order.map((place, i) => s.twin[i] + puts[place]).join("") + s.twin[n];
     };
 
     const oneOf = (list, text, depth) => {
+      const within = ends(text);
       for (const s of list ?? []) {
-        const twin = fits(s, text, depth);
+        const twin = fits(s, text, depth, within);
         if (twin !== "") return twin;
       }
       return "";
     };
     const begun = (text, depth) => oneOf(c.by.get(firstWord(text)), text, depth);
-    const open = (text, depth) => oneOf(c.open(text), text, depth);
+    const open = (text, depth) => oneOf(c.opening(text), text, depth);
 
     const same = (text, depth) => c.exact.get(text) ?? (begun(text, depth) || open(text, depth));
 
@@ -179,16 +190,21 @@
   // that the reader can go back to it.
   const ATTRIBUTES = ["aria-label", "title", "placeholder", "alt", "aria-valuetext", "content"];
   const english = new WeakMap(); // of a text node, or of an element's attributes
-  let say = null;
+  const speakers = new Map(); // by language
+  const root = document.documentElement;
+
+  // The page's language, or that of the part around an element; English has no speaker.
+  const speakerOf = (element) => speakers.get(element.closest("[data-say]")?.dataset.say ?? root.lang);
 
   // What is in another language already, what the reader typed, and what is no text.
-  const kept = (element) => element.closest("script, style, textarea, code, pre") !== null || element.closest("[translate]")?.translate === false || element.closest("[lang]") !== document.documentElement;
+  const foreign = (own) => own !== root && !own.hasAttribute("data-say");
+  const kept = (element) => element.closest("script, style, noscript, textarea, code, pre") !== null || element.closest("[translate]")?.translate === false || foreign(element.closest("[lang]"));
 
   const sayText = (node) => {
     const had = english.get(node);
     const source = had && had.said === node.nodeValue ? had.source : node.nodeValue;
     if (!/\p{L}/u.test(source) || !node.parentElement || kept(node.parentElement)) return;
-    const said = say ? say(source)[0] : source;
+    const said = speakerOf(node.parentElement)?.(source)[0] ?? source;
     english.set(node, { source, said });
     if (node.nodeValue !== said) node.nodeValue = said;
   };
@@ -198,7 +214,7 @@
     if (now === null || name === "content" && element.name !== "description" || kept(element)) return;
     const all = english.get(element) ?? {};
     const source = all[name] && all[name].said === now ? all[name].source : now;
-    const said = say ? say(source)[0] : source;
+    const said = speakerOf(element)?.(source)[0] ?? source;
     all[name] = { source, said };
     english.set(element, all);
     if (now !== said) element.setAttribute(name, said);
@@ -222,15 +238,23 @@
     }
   });
 
+  const turn = (element, name) => {
+    element.lang = name;
+    watch.disconnect();
+    sayAll(element);
+    if (speakers.has(root.lang) || document.querySelector("[data-say]")) watch.observe(root, { subtree: true, childList: true, characterData: true, attributes: true, attributeFilter: ATTRIBUTES });
+  };
+
   page.words = {
     parse: (text) => speaker(parse(text)),
-    // speak puts the page into a language; without a catalogue, back into English.
-    speak(name, text) {
-      say = text === undefined ? null : page.words.parse(text);
-      document.documentElement.lang = name;
-      watch.disconnect();
-      sayAll(document.documentElement);
-      if (say) watch.observe(document.documentElement, { subtree: true, childList: true, characterData: true, attributes: true, attributeFilter: ATTRIBUTES });
+    // learn takes a language's catalogue; English needs none.
+    learn: (name, text) => speakers.set(name, page.words.parse(text)),
+    // speak puts the page into a language.
+    speak: (name) => turn(root, name),
+    // speakIn puts a part of the page into a language of its own.
+    speakIn(element, name) {
+      element.dataset.say = name;
+      turn(element, name);
     },
   };
 })();

@@ -30,7 +30,7 @@ func writeBefore(w io.Writer, a *plan.Advice, system unit.System) {
 		line("    %s: %s = %s.", s.Title, s.Formula, s.Result.Quantity.In(system))
 		inputs := make([]string, len(s.Inputs))
 		for i, in := range s.Inputs {
-			inputs[i] = in.Name + " " + in.Quantity.In(system)
+			inputs[i] = in.Name + ": " + in.Quantity.In(system)
 		}
 		line("      %s [%s]", strings.Join(inputs, "; "), s.Source)
 	}

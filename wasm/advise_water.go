@@ -165,7 +165,7 @@ func (t waterText) soil() {
 		return
 	}
 	t.line("  Soil:")
-	t.line("    longest single run: %s; with the other published figures %s to %s", t.show(s.Longest), t.show(s.LongestLow), t.show(s.LongestHigh))
+	t.line("    longest single run: %s; with the other published figures %s", t.show(s.Longest), t.show(unit.Between(s.LongestLow, s.LongestHigh)))
 	t.figure("available water by Saxton and Rawls (2006)", unit.FineShare(100*s.Water.Available))
 	if s.GuideHigh > 0 {
 		t.line("    available water in field guides: %s to %s", t.show(unit.FineShare(100*s.GuideLow)), t.show(unit.FineShare(100*s.GuideHigh)))
@@ -273,9 +273,11 @@ func (t waterText) rest() {
 		s := &t.plan.Steps[i]
 		inputs := make([]string, len(s.Inputs))
 		for j, in := range s.Inputs {
-			inputs[j] = in.Name + " " + in.Quantity.In(t.system)
+			inputs[j] = in.Name + ": " + in.Quantity.In(t.system)
 		}
-		t.line("    %s: %s (%s) = %s %s. (%s)", s.Title, s.Formula, strings.Join(inputs, ", "), s.Result.Name, s.Result.Quantity.In(t.system), s.Source)
+		t.line("    %s: %s (%s)", s.Title, s.Formula, s.Source)
+		t.line("      %s", strings.Join(inputs, "; "))
+		t.line("      Result: %s: %s", s.Result.Name, s.Result.Quantity.In(t.system))
 	}
 	t.line("  Take care with water:")
 	for _, c := range t.plan.Cautions {

@@ -413,3 +413,33 @@ func quantile(values []float64, q float64) float64 {
 	sorted := slices.Sorted(slices.Values(values))
 	return sorted[min(len(sorted)-1, int(q*float64(len(sorted))))]
 }
+
+// How long the page takes into another language and back on a slow device: the first time,
+// with the catalogue to fetch and to read, and then again.
+func BenchmarkLanguage(b *testing.B) {
+	var first, again, back []float64
+	for range b.N {
+		reader := browsertest.Open(b)
+		for _, path := range []string{"/", "/lay", "/water", "/why/film"} {
+			p := reader.Tab(browsertest.Tab{Path: path, Whole: true, Before: `localStorage.setItem("film-furrow/language", "en")`})
+			p.WaitDrawn()
+			p.Slow(4)
+			turn := func(to string) float64 {
+				return browsertest.Eval[float64](p, fmt.Sprintf(`new Promise((done) => {
+					const from = performance.now();
+					document.addEventListener("filmfurrow-language", () => requestAnimationFrame(() => setTimeout(() => done(performance.now() - from))), { once: true });
+					document.querySelector('[data-language=%q]').click();
+				})`, to))
+			}
+			first = append(first, turn("es"))
+			back = append(back, turn("en"))
+			again = append(again, turn("es"))
+			p.Close()
+		}
+	}
+	b.ReportMetric(slices.Max(first), "ms-first")
+	b.ReportMetric(slices.Max(again), "ms-again")
+	b.ReportMetric(slices.Max(back), "ms-back")
+	b.ReportMetric(0, "ns/op")
+	b.Logf("first %.0f, again %.0f, back %.0f", first, again, back)
+}

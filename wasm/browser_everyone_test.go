@@ -143,7 +143,7 @@ func TestAxeFindsNothing(t *testing.T) {
 			assert.Empty(t, p.Axe())
 		})
 	}
-	for _, path := range []string{"/about", "/nowhere"} {
+	for _, path := range []string{"/about", "/trouble", "/nowhere"} {
 		t.Run(path, func(t *testing.T) {
 			b := browsertest.Open(t)
 			p := b.Tab(browsertest.Tab{Path: path, NoWait: true, Errors: true})

@@ -157,7 +157,7 @@ func TestTwoTabsAndALinkLoseNothing(t *testing.T) {
 	linked.Wait("the link's field to be kept", keptField+`.includes("broccoli")`)
 	view(linked, "/fields")
 	linked.Wait("the field that was in hand to be in the list", `document.querySelectorAll("#fields .turns li").length >= 2`)
-	linked.Do(`[...document.querySelectorAll("#fields .go")].find((e) => /^Open (Before the link|Two)/.test(e.getAttribute("aria-label"))).click()`)
+	linked.Do(`[...document.querySelectorAll("#fields .go")].find((e) => /^Open it: (Before the link|Two)/.test(e.getAttribute("aria-label"))).click()`)
 	view(linked, "/")
 	linked.Wait("the own field", `document.querySelector("#f-crop").value === "okra" && document.querySelector("#f-soil-texture").value === "clay"`)
 }

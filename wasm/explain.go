@@ -193,6 +193,7 @@ func describeCrop(w io.Writer, c *table.Crop) {
 	fmt.Fprintf(w, "%s (%s, %s)\n", c.Name, c.Group, c.Family)
 	fmt.Fprintf(w, "  %-34s %-36s %s\n", "frost class", c.Hardiness, basis(c.HardinessFrom.Mark, c.HardinessFrom.Source, c.HardinessFrom.Note))
 	figure(w, "weeks from the mean last frost", c.WeeksToFrost, "")
+	figure(w, "weeks in the tray", c.TrayWeeks, "")
 	figure(w, "soil to set out, risky", c.MinSoilTemperature, " °C")
 	figure(w, "soil to set out, safe", c.SafeSoilTemperature, " °C")
 	figure(w, "soil to sow, risky", c.SeedMinSoilTemperature, " °C")

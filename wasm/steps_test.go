@@ -78,8 +78,8 @@ var steps = map[string][]edit{
 		{"rules/table/tape.go", "var Tapes", "\n}\n", "\n\ttape(\"6-in-medium\", \"medium-flow\", \"medium-flow tape, emitters 6 in (15 cm) apart\", 6*inch, 0.68*gpm, CommonBore, &StepsTried, Recomputed),"},
 	},
 	"A sentence": {
-		{"rules/sheet/english.go", "language(", "\ncare-treated", "\nfollowed-steps = Mind the step of {}."},
-		{"rules/sheet/spanish.go", "language(", "\ncare-treated", "\nfollowed-steps = Cuidado con el escalón de {}."},
+		{"rules/sheet/sentences.go", "const sentences", "\ncare-treated", "\nfollowed-steps = Mind the step of {}."},
+		{"static/es/sheet.txt", "Laying day", "\nOpen\n", "\nMind the step of {}.\n= Cuidado con el escalón de {}."},
 	},
 }
 
@@ -100,7 +100,7 @@ func recipe(t *testing.T, guide, name string) string {
 func TestTwelveRecipes(t *testing.T) {
 	guide := readText(t, "DEVELOPERS.md")
 	var tests strings.Builder
-	for _, pattern := range []string{"../rules/*_test.go", "../rules/*/*_test.go", "../rules/model/*/*_test.go", "../app/*_test.go", "*_test.go", "site/*_test.go"} {
+	for _, pattern := range []string{"../rules/*_test.go", "../rules/*/*_test.go", "../rules/model/*/*_test.go", "../app/*_test.go", "*_test.go", "site/*_test.go", "tongue/*_test.go"} {
 		files, err := filepath.Glob(pattern)
 		require.NoError(t, err)
 		for _, file := range files {
@@ -201,7 +201,7 @@ func TestTheStepsLeadThere(t *testing.T) {
 		"./rules/table":    "TestEveryFigureHasASourceAndAMark|TestFiguresKeepTheirOrder|TestSourcesCanBeFollowed|TestEmittersBehindTheClasses",
 		"./rules":          "TestEveryRuleHasASourceAReasonAndACaseThatFiresIt|TestEveryRuleIsSilentSomewhere|TestEachInputRow|TestSoilTablesAgree|TestImportsPointOneWay",
 		"./rules/casefile": "TestEveryInputFitsIntoALink|TestAnyCaseSurvivesTheFile",
-		"./rules/sheet":    "TestEveryLanguageSaysEverythingWithTheSameQuantities",
+		"./wasm/tongue":    "TestEverySentenceOfTheSheetHasATwin",
 	} {
 		run("", "test", "-overlay", list, pkg, "-run", tests)
 	}

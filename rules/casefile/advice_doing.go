@@ -126,13 +126,13 @@ type conditionLine struct {
 }
 
 func laying(s plan.Sheet) layingPart {
-	part := layingPart{Boxes: sentences(s.Boxes), Settings: sentences(s.Settings), People: sentences(s.People), CheckHow: s.CheckHow.In(sheet.English, unit.Metric),
+	part := layingPart{Boxes: sentences(s.Boxes), Settings: sentences(s.Settings), People: sentences(s.People), CheckHow: s.CheckHow.In(unit.Metric),
 		Checks: sentences(s.Checks), Faults: sentences(s.Faults), Care: sentences(s.Care)}
 	for i := range s.Go {
-		part.Go = append(part.Go, conditionLine{s.Go[i].In(sheet.English, unit.Metric), sheet.Text(sheet.English, s.Go[i].Reply.Key())})
+		part.Go = append(part.Go, conditionLine{s.Go[i].In(unit.Metric), sheet.Sentences[s.Go[i].Reply.Key()]})
 	}
 	for i := range s.Order {
-		part.Order = append(part.Order, s.Order[i].In(sheet.English, unit.Metric))
+		part.Order = append(part.Order, s.Order[i].In(unit.Metric))
 	}
 	return part
 }
@@ -140,7 +140,7 @@ func laying(s plan.Sheet) layingPart {
 func sentences(list []plan.SheetLine) []string {
 	texts := make([]string, len(list))
 	for i := range list {
-		texts[i] = list[i].In(sheet.English, unit.Metric)
+		texts[i] = list[i].In(unit.Metric)
 	}
 	return texts
 }

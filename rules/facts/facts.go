@@ -95,6 +95,7 @@ type Facts struct {
 	askedStretches int
 	years          [3]unit.Optional[water.Year] // usual, cool, dry; the same for every case of one place and risk
 	lines          *drip.Known                  // tape lines solved for cases before; nil keeps none
+	days           *dayFacts                    // of a search: facts of other planting days of the first case
 	asked          water.Input
 	Sketch         [len(table.Tapes)]water.Sketch // what each tape would make of the water plan
 	YieldLost      unit.Percent                   // to salt in the water
@@ -132,7 +133,7 @@ func (f *Facts) Of(c field.Case, plant unit.Date, g *SoilYear, before *Facts) er
 // Dry leaves out what the tape and the gates alone read of the water; Irrigate adds
 // it. The facts must not be those of before.
 func (f *Facts) Dry(c field.Case, plant unit.Date, g *SoilYear, before *Facts) error {
-	if before != nil && before.ground == g && before.Plant == plant && sameWeather(&before.Case, &c) {
+	if before := before.on(plant, g, &c); before != nil {
 		*f = *before
 		f.Case, f.Wanted = c, c.PlantOn.Value
 		f.salt()
@@ -174,7 +175,43 @@ func (f *Facts) Dry(c field.Case, plant unit.Date, g *SoilYear, before *Facts) e
 	f.layout()
 	f.Warm(g)
 	f.salt()
+	before.keep(f)
 	return nil
+}
+
+// dayFacts are the facts of a search's first case on days that planting did not move to:
+// a search looks at the same days again for each other value.
+type dayFacts struct{ list []*Facts }
+
+// mostDays is how many are kept.
+const mostDays = 6
+
+// on gives the facts of a case before for a planting day, where soil and air are the same.
+func (f *Facts) on(plant unit.Date, g *SoilYear, c *field.Case) *Facts {
+	if f == nil || f.ground != g || !sameWeather(&f.Case, c) {
+		return nil
+	}
+	if f.Plant == plant {
+		return f
+	}
+	if f.days != nil {
+		for _, other := range f.days.list {
+			if other.Plant == plant {
+				return other
+			}
+		}
+	}
+	return nil
+}
+
+// keep takes in the facts of another day of the same case.
+func (f *Facts) keep(other *Facts) {
+	if f == nil || f.days == nil || len(f.days.list) == mostDays || other.Wanted != f.Wanted || other.ground != f.ground || !sameWeather(&f.Case, &other.Case) {
+		return
+	}
+	kept, warmth := *other, *other.Warmth
+	kept.Warmth = &warmth // the next case writes over the sheet of this one
+	f.days.list = append(f.days.list, &kept)
 }
 
 // yearOf works out the temperatures and frosts of a case's place, in its spring.
@@ -210,7 +247,7 @@ func (f *Facts) Lending() *Facts {
 // reasons: soil warmth is written over from case to case, without its band.
 func (f *Facts) ForSearch() *Facts {
 	kept := *f
-	kept.lines = &drip.Known{}
+	kept.lines, kept.days = &drip.Known{}, &dayFacts{}
 	kept.ForgetReasons()
 	return &kept
 }

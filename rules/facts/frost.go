@@ -1,6 +1,7 @@
 package facts
 
 import (
+	"math"
 	"slices"
 
 	"filmfurrow/rules/field"
@@ -18,20 +19,17 @@ import (
 // test works it out again.
 var FrostMissed = struct{ Spring, Fall unit.Days }{8, 6}
 
-// frostYear keeps the frost years that were asked for, one for each limit, and the
-// last risk.
+// frostYear keeps the frost years that were asked for, one for each limit.
 type frostYear struct {
 	miss  *frostMiss // nil where nothing was published
 	years [len(frostLimits)]*frostBoth
-	limit unit.Celsius
-	index int
-	risk  float64
 }
 
 // frostBoth is a frost year as it counts, and the spring of it as we had worked it out.
 type frostBoth struct {
 	weather.Frost
-	ours weather.FrostDates
+	ours  weather.FrostDates
+	risks [weather.YearDays]uint16 // of frost after each day, in years of a thousand, and 1; 0 where nobody asked
 }
 
 // frostLimits are the frosts that matter: 32 °F that harms tender leaves, 28 °F that
@@ -148,10 +146,11 @@ func (k *frostYear) of(y *weather.Year, limit unit.Celsius) *weather.Frost {
 
 // after is the share of years with a frost after a day of spring.
 func (k *frostYear) after(y *weather.Year, limit unit.Celsius, index int) float64 {
-	if k.index != index+1 || k.limit != limit { // 0 is none
-		k.limit, k.index, k.risk = limit, index+1, y.FrostAfter(limit, k.asOurs(y, limit, index))
+	known := &k.both(y, limit).risks[index]
+	if *known == 0 {
+		*known = 1 + uint16(math.Round(1000*y.FrostAfter(limit, k.asOurs(y, limit, index))))
 	}
-	return k.risk
+	return float64(*known-1) / 1000
 }
 
 // asOurs is the day of our own spring that brings frost as often as a day of the mended

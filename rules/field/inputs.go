@@ -136,7 +136,7 @@ var Inputs = rowsOf([]*Input{
 		Set:   func(c *Case, v Value) { c.Practice.FilmOptions = Films(v.Number) },
 		Clear: func(c *Case) { c.Practice.FilmOptions = 0 }},
 	number("practice.film_width_m", "Width of the roll at hand", "Leave out to be told what to buy.", unit.KindShort, 0.3, 4, 0.01, func(c *Case) *unit.Optional[unit.Metres] { return &c.Practice.FilmWidth }),
-	inert(number("practice.roll_length_m", "Length of a roll", "Rolls of 2,000 to 4,000 ft are common; 2,400 ft stands in.", unit.KindLong, 30, 3000, 10, func(c *Case) *unit.Optional[unit.Metres] { return &c.Practice.RollLength })),
+	inert(number("practice.roll_length_m", "Length of a roll", "Rolls of 2,000 to 4,000 ft or of 1,000 to 2,000 m are common; 2,400 ft or 1,000 m stand in.", unit.KindLong, 30, 3000, 10, func(c *Case) *unit.Optional[unit.Metres] { return &c.Practice.RollLength })),
 	told(choice("practice.reuse.film", "Film already down", "", func(c *Case) *string { return &c.Practice.ReuseFilm }, filmOptions()...)),
 	inert(date("practice.reuse.laid_on", "Laid on", "", func(c *Case) *unit.Optional[unit.Date] { return &c.Practice.ReuseLaidOn })),
 	beside(filmDown, number("practice.reuse.cover_percent", "Cover still whole", "", unit.KindShare, 0, 100, 5, func(c *Case) *unit.Optional[float64] { return &c.Practice.ReuseCover })),

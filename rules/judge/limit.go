@@ -48,7 +48,7 @@ func Limits(f *facts.Facts) []Limit {
 		case abroad && p.StationFlag == "P":
 			list = append(list, Limit{"doubtful-normals", unit.Say("This station's normals rest on fewer than 24 years.")})
 		case abroad && p.StationFlag == "Q":
-			list = append(list, Limit{"doubtful-normals", unit.Say("Where this station stands was mended, or looks odd beside others: compare its height with yours.")})
+			list = append(list, Limit{"doubtful-normals", unit.Say("Where this station stands was corrected, or looks odd beside others: compare its height with yours.")})
 		case p.StationFlag == "P" || p.StationFlag == "Q":
 			list = append(list, Limit{"doubtful-normals", unit.Say("Some of this station's normals are provisional or estimated from neighbors.")})
 		}

@@ -8,8 +8,8 @@ import (
 
 // WhyNot says for an option that did not win what decided against it: the rule
 // that ruled it out, or the one that cost it most against the winner. Where that is
-// something that speaks for the winner, the winner is named, so that its praise is not
-// read as the other's.
+// something that speaks for the winner, that is said, so that its praise is not read as
+// the other's.
 func (c *Choice) WhyNot(i int) (unit.Phrase, *Rule) {
 	r := &c.Ranked[i]
 	if r.RuledOutBy != nil {
@@ -52,10 +52,5 @@ func (c *Choice) WhyNot(i int) (unit.Phrase, *Rule) {
 	case worst == nil:
 		return own.Reason, rule
 	}
-	first := c.Question.Says(c.Ranked[0].Option)
-	said := unit.Phrase{Text: unit.Capital(first.Text) + " does better: " + unit.Lower(worst.Reason.Text), Quantities: append(first.Quantities[:len(first.Quantities):len(first.Quantities)], worst.Reason.Quantities...)}
-	if own != nil {
-		said = unit.Phrase{Text: own.Reason.Text + " " + said.Text, Quantities: append(own.Reason.Quantities[:len(own.Reason.Quantities):len(own.Reason.Quantities)], said.Quantities...)}
-	}
-	return said, rule
+	return unit.Phrase{Text: "The chosen one does better: " + unit.Lower(worst.Reason.Text), Quantities: worst.Reason.Quantities}, rule
 }

@@ -37,6 +37,10 @@ type Advice struct {
 	Disputes []judge.Dispute // where sources disagree, each side with its own
 	Sources  []*table.Source // every source that the advice rests on
 
+	// SoldMetric tells that film is bought where rolls are sold in round meters: the
+	// length that stands in for a roll that nobody named is another one there.
+	SoldMetric bool
+
 	bare *facts.Facts // before any question was answered; nil but with AdviseAfter
 }
 

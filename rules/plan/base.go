@@ -272,7 +272,7 @@ const fineBelow unit.Kilograms = 5
 func weighed(v unit.Kilograms) any {
 	switch {
 	case v == 0:
-		return "none"
+		return "nothing"
 	case v < fineBelow:
 		return unit.FineMass(v)
 	}

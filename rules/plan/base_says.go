@@ -87,10 +87,10 @@ func (b *BaseFertiliser) work(a *Advice, need *table.Need) {
 	}
 }
 
-// some is a rate or mass for a sentence; nothing is "none".
+// some is a rate or mass for a sentence; where there is none, "nothing".
 func some[T ~float64](v T) any {
 	if v == 0 {
-		return "none"
+		return "nothing"
 	}
 	return v
 }

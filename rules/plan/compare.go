@@ -29,7 +29,6 @@ var compared = [...]struct {
 		return a.Gates[0].Reason
 	}},
 	{"Film", chosen(question.Film)},
-	{"For and against the film", func(a *Advice) unit.Phrase { return unit.Say("{} points", tenth(a.Film.Ranked[0].Score)) }},
 	{"Surface", chosen(question.Surface)},
 	{"Thickness", chosen(question.Thickness)},
 	{"Bed", chosen(question.Bed)},
@@ -68,9 +67,6 @@ func chosen(q question.Question) func(*Advice) unit.Phrase {
 		return unit.Say("none fits")
 	}
 }
-
-// tenth rounds a score for reading.
-func tenth(v float64) float64 { return float64(int64(v*10+10000.5)-10000) / 10 }
 
 // Compare sets two or more advices side by side: what differs comes first. The
 // cells are in the order of the advices.

@@ -12,8 +12,7 @@ import (
 	"filmfurrow/rules/unit"
 )
 
-// SheetLine is one sentence of the laying-day sheet: a key, so that it can be
-// said in any of the sheet's languages, and its quantities.
+// SheetLine is one sentence of the laying-day sheet: its key and its quantities.
 type SheetLine struct {
 	Key        sheet.Key
 	Quantities []unit.Quantity
@@ -28,9 +27,9 @@ func line(k sheet.Key, values ...any) SheetLine {
 	return l
 }
 
-// In prints the line in a language and a system of units.
-func (l *SheetLine) In(language sheet.Language, system unit.System) string {
-	return unit.Phrase{Text: sheet.Text(language, l.Key), Quantities: l.Quantities}.In(system)
+// In prints the line in a system of units.
+func (l *SheetLine) In(system unit.System) string {
+	return unit.Phrase{Text: sheet.Sentences[l.Key], Quantities: l.Quantities}.In(system)
 }
 
 // Reply is what is known of one condition of laying day.
@@ -65,9 +64,9 @@ type Stage struct {
 	Does         SheetLine
 }
 
-// In prints the stage in a language and a system of units.
-func (s *Stage) In(language sheet.Language, system unit.System) string {
-	return sheet.Text(language, s.Takes) + " → " + sheet.Text(language, s.Gives) + ": " + s.Does.In(language, system)
+// In prints the stage in a system of units.
+func (s *Stage) In(system unit.System) string {
+	return sheet.Sentences[s.Takes] + " → " + sheet.Sentences[s.Gives] + ": " + s.Does.In(system)
 }
 
 // Sheet is the laying-day sheet, part by part.

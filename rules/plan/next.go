@@ -1,6 +1,10 @@
 package plan
 
-import "filmfurrow/rules/unit"
+import (
+	"filmfurrow/rules/judge"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
+)
 
 // Next is what the season asks for from a day on.
 type Next struct {
@@ -22,6 +26,43 @@ func NextStep(steps []SeasonStep, today unit.Date) (Next, bool) {
 		return Next{Step: s, In: max(0, s.On.Minus(today))}, true
 	}
 	return Next{}, false
+}
+
+// nowFrom is how long before laying the season begins to be counted down.
+const nowFrom = 60
+
+// Now is what the season asks first of all on a day, from two months before laying to
+// lifting, and the id of its step: lay, plant, water or lift. The id is empty on other
+// days, and where no film is to be laid.
+func (a *Advice) Now(p *WaterPlan, s *Shopping, today unit.Date) (says unit.Phrase, step string) {
+	w := &a.WaitPlan
+	last := a.LastWater(s)
+	lift := last.Plus(dryDays)
+	if a.Refused() || today < w.LayOn.Plus(-nowFrom) || today > lift.Plus(1) {
+		return says, ""
+	}
+	verb, step, on := "Lay", "lay", w.LayOn
+	if today > on || a.FilmDown() {
+		verb, step, on = "Plant", "plant", w.PlantOn
+	}
+	switch {
+	case today < on:
+		return unit.Say(verb+" in {}", on.Minus(today)), step
+	case today == on:
+		return unit.Say(verb + " today"), step
+	case today >= last && judge.FilmRow(a.Facts).Removal != table.LiftAndHaul:
+		return unit.Say("Till the film in from {} on", unit.YearDay(lift)), "lift"
+	case today >= last:
+		return unit.Say("Lift from {} on", unit.YearDay(lift)), "lift"
+	}
+	k, ok := a.ThisWeek(p, s, today)
+	switch {
+	case !ok || len(k.Days) == 0:
+		return says, ""
+	case k.Days[0].Run == 0:
+		return unit.Say("Nothing to run today"), "water"
+	}
+	return unit.Say("Water {} today", k.Days[0].Run), "water"
 }
 
 // GrownOn is how far the crop has come from planting to full leaf on a day, 0 to 1, by

@@ -144,6 +144,16 @@ func (a *Advice) Insteads() (list []Instead) {
 	return list
 }
 
+// bareWords are the steps of a year without film that would else speak of film. How to
+// grow on bare ground: common practice, no source.
+var bareWords = [...]struct{ id, what, why string }{
+	{"ground", "", "Roots and seeds take hold in fine, clean ground."},
+	{"plant", "", "Plant in the evening if it is hot."},
+	{"first-water", "", "A dry root ball does not take water from the bed."},
+	{"weekly-check", "Check the probe, the rows for weeds, and the pressure at the far end.", "Small weeds are quickly killed."},
+	{"stop", "Stop the water and take up the tape.", "Tape that is dry is light and clean."},
+}
+
 // bareSeason is the year's dates of a field without film: what is left of them where
 // a crop may be grown all the same, or the one day to come back on.
 func (a *Advice) bareSeason(whole []SeasonStep) (list []SeasonStep) {
@@ -156,10 +166,19 @@ func (a *Advice) bareSeason(whole []SeasonStep) (list []SeasonStep) {
 	for _, s := range whole {
 		switch {
 		case s.Step == judge.StepOrder, s.Step == judge.StepLaying, s.Step == judge.StepLifting:
-		case s.ID == "collector", s.ID == "moisture", s.ID == "wait", s.ID == "paint", s.ID == "second-crop":
-		default:
-			list = append(list, s)
+			continue
+		case s.ID == "collector", s.ID == "moisture", s.ID == "wait", s.ID == "paint":
+			continue
 		}
+		for i := range bareWords {
+			if w := &bareWords[i]; w.id == s.ID {
+				s.Why = unit.Say(w.why)
+				if w.what != "" {
+					s.What = unit.Say(w.what)
+				}
+			}
+		}
+		list = append(list, s)
 	}
 	return list
 }

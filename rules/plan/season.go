@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/judge"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
@@ -93,6 +94,7 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 		}
 		list.add("mend", lay, 1, judge.StepLaying, unit.Say("The film is down: patch or cover its holes, bury loose edges, clear the old crop."), unit.Say("Weeds come through every hole."))
 	}
+	a.trayStep(&list, s)
 	a.feedingSteps(&list, &s.Base)
 	a.coverSteps(&list, s)
 	list.add("water-test", min(lay.Plus(1), plant), 1, judge.StepWater, unit.Say("Flush main, header and tapes, then close the ends. Read the pressure at the far end."), unit.Say("Always before planting."))
@@ -104,7 +106,11 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 	if f.Seeded {
 		verb = "Sow"
 	}
-	list.add("plant", plant, plantingDays, judge.StepPlant, unit.Say(verb+" {}, on this day or within two weeks.", f.Crop.Name), unit.Say("Plant in the evening if it is hot; keep stems off the film."))
+	care := unit.Say("Plant in the evening if it is hot; keep stems off the film.")
+	if plants := s.Lines[field.ItemPlants].Taken(); plants > 0 && !f.Seeded {
+		care = unit.Say("Plant in the evening if it is hot; keep stems off the film. Setting by hand is {} of work for one person.", unit.Between(halfHours(plants/setMost), halfHours(plants/setLeast)))
+	}
+	list.add("plant", plant, plantingDays, judge.StepPlant, unit.Say(verb+" {}, on this day or within two weeks.", f.Crop.Name), care)
 	list.add("first-water", plant, 1, judge.StepWater, a.firstWater(), unit.Say("Rain does not go through film, and a dry root ball does not take water from the bed."))
 	harvest := plant.Plus(f.CropDays)
 	if weeks := int(f.CropDays-1) / 7; weeks > 0 {
@@ -116,7 +122,7 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 	}
 	list.add("harvest", harvest, unit.Days(f.Crop.DaysToHarvest.High-f.Crop.DaysToHarvest.Low)+1, judge.StepSeason, unit.Say("The first harvest of {} may begin.", f.Crop.Name), unit.Say("{} from planting, by published lists.", f.CropDays))
 	end := plant.Plus(f.SeasonDays())
-	if a.Case.Practice.CropsOnFilm.Or(1) > 1 {
+	if a.Case.Practice.CropsOnFilm.Or(1) > 1 && !a.Refused() {
 		why := unit.Say("We found no trial on how much of this film is left after two crops.")
 		if left := judge.FilmRow(f).CoverLeft; left.Given() {
 			why = unit.Say("In a trial {} of this film's cover was left after two crops.", left.Value)
@@ -163,6 +169,34 @@ func (a *Advice) probeSays() unit.Phrase {
 		return unit.Say("Read the probe at ten in the morning, {} deep. Plant once it shows {} on three days; from {} on, under covers.", unit.Short(f.Depth), f.WorkFloor, cover)
 	}
 	return unit.Say("Read the probe at ten in the morning, {} deep. Plant once it shows {} on three days.", unit.Short(f.Depth), f.WorkFloor)
+}
+
+// How many plants one person sets by hand in an hour, by growers' own counts.
+const (
+	setLeast = 100
+	setMost  = 150
+)
+
+// hardenDays is how long before planting plants begin to go outdoors: one to two weeks, by
+// state garden pages.
+const hardenDays = 10
+
+// trayStep is when transplants are sown or ordered, and when they go outdoors.
+func (a *Advice) trayStep(list *dates, s *Shopping) {
+	f := a.Facts
+	trays := &f.Crop.TrayWeeks
+	if f.Seeded || !trays.Given() {
+		return
+	}
+	plant := a.WaitPlan.PlantOn
+	what := unit.Say("Sow {} in trays, or order the plants.", f.Crop.Name)
+	if line := &s.Lines[field.ItemPlants]; line.Taken() > 0 {
+		what = unit.Say("Sow {} in trays, or order the plants: {}.", f.Crop.Name, int(line.Taken()))
+	}
+	first, last := plant.Plus(weeks(int(trays.High))), plant.Plus(weeks(int(trays.Low)))
+	list.add("trays", first, last.Minus(first)+1, judge.StepOrder, what,
+		unit.Say("They want {} to {} weeks under cover before they are set out.", int(trays.Low), int(trays.High)))
+	list.add("harden", plant.Plus(-hardenDays), hardenDays, judge.StepPlant, unit.Say("Harden the plants: outdoors by day, less water, no feed, in when nights are cold."), unit.Say("Plants from a warm house stop growing, or burn, where they are set out at once."))
 }
 
 // feedingSteps are what goes into the ground before the film, and through the tape

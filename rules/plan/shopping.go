@@ -49,6 +49,7 @@ const (
 	tapeWaste   = 0.03 // splices and repairs, 2–5 %: from memory
 	plantSpare  = 0.05 // to fill gaps: common practice
 	rollDefault = 2400 * unit.MetresPerFoot
+	rollMetric  = unit.Metres(1000)
 	gaugeTop    = unit.Kilopascals(30 * unit.KilopascalsPerPSI) // fine enough to read 8–12 psi: from memory
 )
 
@@ -197,7 +198,11 @@ func (s *Shopping) film(a *Advice, set setLine, missing missLine, bed unit.Metre
 		missing(field.ItemFilm, unit.KindCount, "a film that fits the bed")
 		return
 	}
-	roll := a.Case.Practice.RollLength.Or(rollDefault)
+	roll := unit.Metres(rollDefault)
+	if a.SoldMetric {
+		roll = rollMetric
+	}
+	roll = a.Case.Practice.RollLength.Or(roll)
 	s.RowsARoll = RowsPerRoll(roll, bed, profile.EndAllowance)
 	if s.RowsARoll == 0 {
 		missing(field.ItemFilm, unit.KindCount, "a roll longer than one bed: we plan no splices")

@@ -84,6 +84,7 @@ type Crop struct {
 	HardinessFrom Figure[unit.Percent] // carries only the source of the class
 	Stands        Figure[unit.Celsius] // air, the coldest that hardened plants stand; not given where it is their class's
 	WeeksToFrost  Figure[float64]      // set out, weeks from the mean last spring frost; minus is before
+	TrayWeeks     Figure[float64]      // from seed to a plant that is set out, under cover; not given where nobody was read
 	SetBelow      Figure[unit.Celsius] // air, daily mean from which on it is set out in the fall: where winter freezes hard (low), where it does not (high)
 
 	MinSoilTemperature, SafeSoilTemperature         Figure[unit.Celsius] // soil, for transplants: risky and safe

@@ -30,6 +30,10 @@ var (
 		Address: rest("https://doi.org/10.21273/HORTTECH.25.2.162"), Mark: Seen}
 	Contact = Source{ID: "contact-connecticut", Publisher: "University of Connecticut IPM", Title: rest("The use of different colored mulches for yield and earliness"), Year: "read 2026", Where: rest("ipm.cahnr.uconn.edu"),
 		Address: rest("https://ipm.cahnr.uconn.edu"), Mark: Seen}
+	KentuckyTrays = Source{ID: "kentucky-trays-2020", Publisher: "University of Kentucky, in a newspaper", Title: rest("Weeks from seed to transplant by crop"), Year: "2020", Where: rest("agent's column"),
+		NoAddress: rest("its address was not kept"), Mark: Seen}
+	PennTrays = Source{ID: "penn-trays", Publisher: "Pennsylvania State University, in a newspaper", Title: rest("Cole crops from seed, 5 to 6 weeks"), Year: "read 2026", Where: rest("list of temperatures and weeks"),
+		NoAddress: rest("its address was not kept"), Mark: Seen}
 	DryBeds = Source{ID: "dry-beds-delaware", Publisher: "University of Delaware", Title: rest("Weekly Crop Update: plastic mulch beds and dry soils"), Year: "read 2026", Where: rest("text"),
 		Address: rest("https://sites.udel.edu/weeklycropupdate/?p=10108"), Mark: Seen}
 	PepperHeat2011 = Source{ID: "pepper-heat-2011", Publisher: "Terra Latinoamericana", Title: rest("29(4):421–430, bell pepper, Mexico"), Year: "2011", Where: rest("soil above 30 °C at 7.5 cm"),
@@ -540,6 +544,8 @@ var Sources = [...]*Source{
 	&ClearFilm2021,
 	&WarmthFalls2015,
 	&Contact,
+	&KentuckyTrays,
+	&PennTrays,
 	&DryBeds,
 	&PepperHeat2011,
 	&BioMeta2020,

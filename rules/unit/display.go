@@ -100,15 +100,21 @@ func (k Kind) Figure(si float64, system System) string {
 	return group(trimmed(k.Shown(si, system), measures[k][system].decimals))
 }
 
-// sold gives the round figure under which film of a whole part of a mil is sold where
-// films are counted in µm: 20 µm for 0.75 mil, 30 for 1.25, 40 for 1.5, and tape of 200 µm for 8.
-func sold(um float64) float64 {
-	for _, gauge := range [...][2]float64{{0.75, 20}, {1.25, 30}, {1.5, 40}, {8, 200}, {10, 250}} {
-		if math.Abs(um-gauge[0]*MicrometresPerMil) < 0.1 {
-			return gauge[1]
+// sold gives the round figure of the metric trade in place of a whole one of the US trade:
+// film of 20 µm for 0.75 mil, 30 for 1.25, 40 for 1.5, tape of 200 µm for 8, and pressures
+// of 70 kPa for 10 psi, 200 for 30.
+func (k Kind) sold(si float64) float64 {
+	for _, goods := range [...]struct {
+		kind       Kind
+		si, figure float64
+	}{{KindThickness, 0.75 * MicrometresPerMil, 20}, {KindThickness, 1.25 * MicrometresPerMil, 30}, {KindThickness, 1.5 * MicrometresPerMil, 40},
+		{KindThickness, 8 * MicrometresPerMil, 200}, {KindThickness, 10 * MicrometresPerMil, 250},
+		{KindPressure, 10 * KilopascalsPerPSI, 70}, {KindPressure, 30 * KilopascalsPerPSI, 200}} {
+		if k == goods.kind && math.Abs(si-goods.si) < 0.04 {
+			return goods.figure
 		}
 	}
-	return um
+	return si
 }
 
 // longMinutes is the longest time that is told in minutes: four hours.
@@ -149,8 +155,8 @@ func (q Quantity) In(system System) string {
 // said prints the number as a sentence says it: inches as a rule shows them, whole from
 // ten on and quarters below, and rates and masses to three figures.
 func (k Kind) said(si float64, system System) string {
-	if k == KindThickness && system == Metric {
-		si = sold(si)
+	if system == Metric {
+		si = k.sold(si)
 	}
 	shown, decimals := k.Shown(si, system), measures[k][system].decimals
 	switch {

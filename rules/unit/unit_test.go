@@ -52,7 +52,7 @@ func TestQuantitiesInBothSystems(t *testing.T) {
 		{unit.Micrometres(25.4), "25 µm", "1 mil"},
 		{unit.LitresPerHour(4542.4941408), "4,542 L/h", "20 gpm"},
 		{unit.FromGallonsPerMinutePer100Feet(0.45), "335 L/h per 100 m", "0.45 gpm per 100 ft"},
-		{unit.FromPSI(10), "69 kPa", "10 psi"},
+		{unit.FromPSI(10), "70 kPa", "10 psi"},
 		{unit.FromHorsepower(55), "41 kW", "55 hp"},
 		{unit.PumpPower(unit.FromHorsepower(0.73)), "0.54 kW", "0.73 hp"},
 		{unit.Kilograms(0.45359237), "0.5 kg", "1 lb"},
@@ -198,7 +198,8 @@ func TestTypedMeasuresAreExact(t *testing.T) {
 	}
 }
 
-// Metric goods are metric goods: film is sold by 25 and 30 µm and by the decimetre.
+// Metric goods are metric goods: film is sold by 25 and 30 µm and by the decimetre, gauges
+// by round pressures.
 func TestMetricGoods(t *testing.T) {
 	for mil, want := range map[float64]string{0.6: "15 µm", 0.75: "20 µm", 1: "25 µm", 1.25: "30 µm", 1.5: "40 µm", 8: "200 µm"} {
 		assert.Equal(t, want, unit.Of(unit.FromMil(mil)).In(unit.Metric), "%v mil", mil)
@@ -206,6 +207,10 @@ func TestMetricGoods(t *testing.T) {
 	for inches, want := range map[float64]string{36: "0.9 m", 48: "1.2 m", 60: "1.5 m"} {
 		assert.Equal(t, want, unit.Of(unit.Roll(unit.FromInches(inches))).In(unit.Metric), "%v in", inches)
 	}
+	for psi, want := range map[float64]string{8: "55 kPa", 10: "70 kPa", 30: "200 kPa", 31: "214 kPa"} {
+		assert.Equal(t, want, unit.Of(unit.FromPSI(psi)).In(unit.Metric), "%v psi", psi)
+	}
+	assert.Equal(t, "69 kPa", unit.Of(unit.Kilopascals(69)).In(unit.Metric), "what a metric reader typed stays")
 	assert.Equal(t, "60 in", unit.Of(unit.Roll(unit.FromInches(60))).In(unit.US))
 	assert.Equal(t, "16 mm", unit.Of(unit.Bore(unit.FromInches(0.625))).In(unit.Metric))
 	assert.Equal(t, "22 mm", unit.Of(unit.Bore(unit.FromInches(0.875))).In(unit.Metric))

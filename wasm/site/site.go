@@ -250,11 +250,14 @@ func Make(options Options) (*Site, error) {
 	if files[fileOf(about.Path)], err = aboutPage(root, base, strings.TrimSuffix(options.Site, "/"), links); err != nil {
 		return nil, err
 	}
+	if files[fileOf(trouble.Path)], err = troublePage(base, strings.TrimSuffix(options.Site, "/"), links); err != nil {
+		return nil, err
+	}
 	taken, err := takeAway(files, base, strings.TrimSuffix(options.Site, "/"), onPaper, string(css))
 	if err != nil {
 		return nil, fmt.Errorf("what is taken along: %w", err)
 	}
-	listed := append(slices.Concat(options.Pages, cards, taken), about)
+	listed := append(slices.Concat(options.Pages, cards, taken), about, trouble)
 	if files["_headers"], err = headers(base, listed, files); err != nil {
 		return nil, err
 	}

@@ -31,7 +31,7 @@ type Catalogue struct {
 type sentence struct {
 	texts []string // around the places: one more than there are
 	ends  int      // how many sentences end within it
-	marks []string // of each place: "*" takes anything, such as a name; "number" and "year" figures alone
+	marks []string // of each place: "*" takes anything, such as a name; "number" and "year" figures alone; "sentence" also a long one
 	twin  []string // around the twin's places
 	order []int    // which place of the sentence each of the twin's takes
 }
@@ -403,7 +403,7 @@ func (c *Catalogue) put(text, mark string, depth int) string {
 		return ""
 	case number(text):
 		return text
-	case mark != "*" && depth > 0 && (len(text) > longest || strings.Contains(text, ". ")):
+	case mark != "*" && depth > 0 && (len(text) > longest && mark != "sentence" || strings.Contains(text, ". ")):
 		return ""
 	}
 	if twin := c.whole(text, depth); twin != "" || mark != "*" {

@@ -57,6 +57,12 @@ black film
 
 {} is sold by thickness
 = Con {}, se vende por grosor
+
+{} does better: {sentence}
+= Con {} va mejor: {}
+
+air in the first weeks, when plants are small and the canopy leaves most of the film bare to the sun, usually averages {}
+= el aire promedia {}
 `
 
 func TestCatalogueSays(t *testing.T) {
@@ -77,6 +83,7 @@ func TestCatalogueSays(t *testing.T) {
 		"May 3, 2027":                      "3 de mayo de 2027",
 		"Black film is sold by thickness.": "Con plástico negro, se vende por grosor.",
 		"Bell pepper and May 3":            "Pimiento y 3 de mayo",
+		"Black film does better: air in the first weeks, when plants are small and the canopy leaves most of the film bare to the sun, usually averages 8 in.": "Con plástico negro va mejor: el aire promedia 8 pulgadas.",
 	} {
 		said, all := c.Say(english)
 		assert.True(t, all, english)

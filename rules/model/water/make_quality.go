@@ -245,7 +245,7 @@ func (w *work) longestCheck() {
 	low, high := edition(3.27), edition(6.67)
 	w.plan.Checks = append(w.plan.Checks, Check{
 		ID:   "longest-run",
-		Says: unit.Say("Two editions of a published table give {} and {} for this soil and flow. Ours: {}, with roots {} deep, {} of the water used between runs and a wet strip {} wide.", low, high, s.Longest, unit.Short(s.Depth), unit.FineShare(100*s.Depletion), unit.Short(s.Strip.Width)),
+		Says: unit.Say("Two editions of a published table give {} for this soil and flow. Ours: {}, with roots {} deep, {} of the water used between runs and a wet strip {} wide.", unit.Between(low, high), s.Longest, unit.Short(s.Depth), unit.PercentOf(s.Depletion), unit.Short(s.Strip.Width)),
 		Ours: unit.Of(s.Longest), Low: unit.Of(low), High: unit.Of(high),
 		Agrees: s.Longest >= low && s.Longest <= high,
 		Source: "NCAT/ATTRA after Penn State (157 min at 0.17 in/in and 0.45 gal/min for 100 ft); the lower edition from memory",

@@ -1,8 +1,7 @@
 package sheet
 
-// The laying-day sheet in English: "key = sentence", {} marks a quantity.
-var _ = language("en", `
-language = English
+// What the sheet says: "key = sentence", {} marks a quantity.
+const sentences = `
 title = Laying day
 title-down = Planting day
 ready = Yes, lay today.
@@ -164,4 +163,4 @@ care-lift-loader = A roll weighs {}: too much for three people. Use a loader.
 care-heat = Water, shade and a partner. Confusion or hot skin: stop and call for help.
 care-flame = A torch for holes can set film and grass alight: water at hand.
 care-treated = Treated ground: only what the label and the licensed applicator allow.
-`)
+`
