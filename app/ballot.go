@@ -31,13 +31,13 @@ func Ballot(q question.Question, base string) string {
 	t.raw(`<main class="votes">`, filmPatterns, `<h1 id="again">`, escape(BallotTitle(q)), `</h1><p>Tap your answer, then hold the screen up.</p><ul>`)
 	for i := range q.Options() {
 		n := strconv.Itoa(i + 1)
-		t.raw(`<li><a href="#vote-`, n, `">`, ballotSVG(q, question.Option(i), 0, 0, true), `<b>`, n, `</b> <span>`, escape(w.short(question.Option(i))), `</span></a></li>`)
+		t.raw(`<li><a href="#vote-`, n, `">`, strings.Replace(ballotSVG(q, question.Option(i), 0, 0, true), "0 0 120 300", "0 205 120 97", 1), `<b>`, n, `</b> <span>`, escape(w.short(question.Option(i))), `</span></a></li>`)
 	}
 	t.raw(`</ul>`)
 	for i := range q.Options() {
 		n, o := strconv.Itoa(i+1), question.Option(i)
 		// Drawn up whole, as the room's bar is when all hands go to it.
-		t.raw(`<section class="vote" id="vote-`, n, `" tabindex="-1"><p class="count">`, n, `</p>`, strings.Replace(ballotSVG(q, o, 0, 0, true), "0 0 ", "0 220 ", 1), `<h2>`, escape(w.short(o)), `</h2><p><a href="#again">Another answer</a></p></section>`)
+		t.raw(`<section class="vote" id="vote-`, n, `" tabindex="-1"><p class="count">`, n, `</p>`, ballotSVG(q, o, fewestHands, fewestHands, true), `<h2>`, escape(w.short(o)), `</h2><p><a href="#again">Another answer</a></p></section>`)
 	}
 	t.raw(`<nav><a href="`, base, `/ballots">All ballots</a></nav></main>`)
 	return t.b.String()

@@ -91,7 +91,7 @@ func CardWords(f *pack.Farm, address string) string {
 			lines = append(lines, r[0]+": "+lower(r[1])+".")
 		}
 	}
-	return strings.Join(append(lines, "", f.Lesson, "", "What about your field? "+address), "\n") + "\n"
+	return strings.Join(append(lines, "", f.Lesson, "", "What about your field?", address), "\n") + "\n"
 }
 
 // sixAnswers are the answers with their names.

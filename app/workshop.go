@@ -280,5 +280,8 @@ func (w *workshop) field() []app.UI {
 		t.raw(`<li><b>`, escape(unit.Capital(said(in, v, w.s.system))), `</b> `, escape(in.Label), `</li>`)
 	}
 	t.raw(`</ul>`)
-	return []app.UI{app.Raw(t.b.String()), app.A().Href(app.Getenv("GOAPP_ROOT_PREFIX") + "/handout/" + pack.Farms[w.farm].ID).Target("_blank").Text("Handout")}
+	away := func(to, words string) app.UI {
+		return app.A().Href(app.Getenv("GOAPP_ROOT_PREFIX") + to).Target("_blank").Text(words)
+	}
+	return []app.UI{app.Raw(t.b.String()), away("/handout/"+pack.Farms[w.farm].ID, "Handout"), away("/ballots#"+w.q.String(), "Vote with your own phone")}
 }

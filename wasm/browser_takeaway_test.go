@@ -73,6 +73,42 @@ func TestEachHandoutPrintsOnOnePage(t *testing.T) {
 	}
 }
 
+// A vote on a phone needs neither script nor server: a tap fills the screen with its picture,
+// number and name, and one goes back to choose another.
+func TestABallotFillsThePhone(t *testing.T) {
+	t.Parallel()
+	b := browsertest.OpenSite(t, taken(t))
+	for _, q := range app.Ballots() {
+		p := b.Tab(browsertest.Tab{Path: "/ballot/" + q.String(), Width: 390, Height: 844, NoScript: true})
+		assert.Equal(t, q.Options(), browsertest.Eval[int](p, `document.querySelectorAll(".votes li a").length`), q)
+		for _, size := range [][2]int{{320, 568}, {390, 844}} {
+			p.Resize(size[0], size[1])
+			p.Do(`document.querySelector(".votes li:last-child a").click()`)
+			p.Wait("the vote", `document.querySelector(".vote:target") !== null`)
+			covers := browsertest.Eval[[]float64](p, `(({ x, y, width, height }) => [x, y, width, height])(document.querySelector(".vote:target").getBoundingClientRect())`)
+			assert.Equal(t, []float64{0, 0, float64(size[0]), float64(size[1])}, covers, "%s fills the screen", q)
+			within := browsertest.Eval[bool](p, `[...document.querySelectorAll(".vote:target > *")].every((el) => { const r = el.getBoundingClientRect(); return r.top >= -1 && r.bottom <= innerHeight + 1 && r.left >= -1 && r.right <= innerWidth + 1; })`)
+			assert.True(t, within, "%s at %v: all in sight", q, size)
+			assert.GreaterOrEqual(t, browsertest.Eval[float64](p, `document.querySelector(".vote:target .count").getBoundingClientRect().height`), 0.25*float64(size[1]), q)
+			assert.GreaterOrEqual(t, browsertest.Eval[float64](p, `document.querySelector(".vote:target svg").getBoundingClientRect().height`), 0.25*float64(size[1]), q)
+			if size[0] == 390 {
+				p.Screenshot("ballot-" + q.String() + "-vote")
+			}
+			p.Do(`document.querySelector(".vote:target a").click()`)
+			p.Wait("the choice again", `document.querySelector(".vote:target") === null`)
+			assert.LessOrEqual(t, browsertest.Eval[int](p, `document.documentElement.scrollWidth`), size[0], q)
+		}
+		p.Screenshot("ballot-" + q.String())
+		p.Close()
+	}
+	p := b.Tab(browsertest.Tab{Path: "/ballot/film#vote-3", Width: 390, NoWait: true})
+	p.Wait("the vote", `document.querySelector(".vote:target h2").textContent === "White"`)
+	assert.Empty(t, p.Axe())
+	p.Go("/ballots")
+	p.Wait("the codes", `document.querySelectorAll(".codes .qr").length === 7`)
+	assert.Empty(t, p.Axe())
+}
+
 // Each of the ten cards is whole in the frame that an editor is given, at every width from
 // 320 to 640 px, as a page of another site shows it, with some room to spare for other fonts.
 func TestEachCardIsWholeInTheFrameThatIsOffered(t *testing.T) {

@@ -34,11 +34,13 @@ func said(a *plan.Advice, q question.Question, id string) map[question.Option]fl
 	return fits
 }
 
+// all are the farms that this build has.
+var all = pack.Farms[:]
+
 // Each farm teaches what it says: the engine gives the lesson's answer, and
 // gives the other one when the one input is turned.
 func TestEachFarmTeachesWhatItSays(t *testing.T) {
 	seen := map[string]bool{}
-	all := append(pack.Farms[:len(pack.Farms):len(pack.Farms)], pack.MoreCards[:]...)
 	for i := range all {
 		f := &all[i]
 		t.Run(f.ID, func(t *testing.T) {
@@ -71,5 +73,4 @@ func TestEachFarmTeachesWhatItSays(t *testing.T) {
 		assert.LessOrEqual(t, len(casefile.Link(&c)), 300, "a link of %s", f.ID)
 	}
 	assert.Len(t, pack.Farms, 8)
-	assert.Len(t, all, 10, "an editor has ten cards")
 }

@@ -11,6 +11,7 @@ import (
 
 	"filmfurrow/app"
 	"filmfurrow/rules/pack"
+	"filmfurrow/wasm/tongue"
 )
 
 // What a workshop or a newsletter takes along is made when the site is built: pages and
@@ -19,7 +20,14 @@ import (
 // takeAway makes a farm's handout, its posters, and each card as a picture and in words;
 // further a sheet with blanks and the page of all of it. It gives the pages that it made.
 func takeAway(files map[string][]byte, base, site string, links assets, css string) ([]Page, error) {
-	l := looks(css)
+	l, spoken := looks(css), map[string]*tongue.Catalogue{}
+	for _, name := range tongue.Names() {
+		c, err := tongue.Load(name)
+		if err != nil {
+			return nil, err
+		}
+		spoken[name] = c
+	}
 	var pages []Page
 	add := func(p Page, body string) error {
 		doc, err := html.Parse(strings.NewReader("<!DOCTYPE html><html><head></head><body></body></html>"))
@@ -58,7 +66,15 @@ func takeAway(files map[string][]byte, base, site string, links assets, css stri
 		if err := draw("card/"+f.ID+".svg", app.CardBed(f)); err != nil {
 			return nil, err
 		}
-		files["card/"+f.ID+".txt"] = []byte(app.CardWords(f, cardAddress(site, base, f.ID)))
+		words := app.CardWords(f, cardAddress(site, base, f.ID))
+		files["card/"+f.ID+".txt"] = []byte(words)
+		for name, c := range spoken {
+			said := strings.Split(words, "\n")
+			for k := range said {
+				said[k], _ = c.Say(said[k])
+			}
+			files["card/"+f.ID+"."+name+".txt"] = []byte(strings.Join(said, "\n"))
+		}
 	}
 	err := add(Page{Path: "/handout/" + app.Mine, Title: "My field at home – " + siteName, Description: "A sheet to fill in on the field, before it is typed into the tool."}, app.OwnHandout(base, site))
 	if err != nil {
@@ -75,6 +91,9 @@ func takeAway(files map[string][]byte, base, site string, links assets, css stri
 	}
 	return pages, add(Page{Path: "/takeaway", Title: "For teachers and editors – " + siteName, Description: "Handouts, posters and cards of invented farms, ready to print and to put into a newsletter."}, takeAwayHTML(base, site, files))
 }
+
+// inItself is how each language says that the words are in it.
+var inItself = map[string]string{"es": "Las palabras en español"}
 
 // ownAddress stands where the site does not know its own.
 const ownAddress = "https://ADDRESS-OF-THIS-SITE"
@@ -111,9 +130,13 @@ func takeAwayHTML(base, site string, files map[string][]byte) string {
 	}
 	for i := range app.Cards {
 		f := &app.Cards[i]
-		fmt.Fprintf(&b, `<section><h3>%s</h3><p>%s</p><p><a href="%[3]s/card/%[4]s">The card</a> <a href="%[3]s/card/%[4]s.svg" download="">The bed as a picture (SVG)</a> <a href="%[3]s/card/%[4]s.txt">The words as a file</a></p>
-<h4>Frame</h4><pre tabindex="0">%s</pre><h4>Words</h4><pre tabindex="0">%s</pre></section>`,
-			html.EscapeString(f.Title), html.EscapeString(f.Lesson), base, f.ID, html.EscapeString(CardFrame(site, base, f)), html.EscapeString(string(files["card/"+f.ID+".txt"])))
+		var others strings.Builder
+		for _, name := range tongue.Names() {
+			fmt.Fprintf(&others, ` <a href="%[1]s/card/%[2]s.%[3]s.txt" lang="%[3]s">%[4]s</a>`, base, f.ID, name, inItself[name])
+		}
+		fmt.Fprintf(&b, `<section><h3>%s</h3><p>%s</p><p><a href="%[3]s/card/%[4]s">The card</a> <a href="%[3]s/card/%[4]s.svg" download="">The bed as a picture (SVG)</a> <a href="%[3]s/card/%[4]s.txt">The words as a file</a>%[7]s</p>
+<h4>Frame</h4><pre tabindex="0">%[5]s</pre><h4>Words</h4><pre tabindex="0">%[6]s</pre></section>`,
+			html.EscapeString(f.Title), html.EscapeString(f.Lesson), base, f.ID, html.EscapeString(CardFrame(site, base, f)), html.EscapeString(string(files["card/"+f.ID+".txt"])), others.String())
 	}
 	b.WriteString(`<p><a href="` + base + `/">Go to ` + html.EscapeString(siteName) + `</a></p></main>`)
 	return b.String()

@@ -56,7 +56,7 @@ func TestWhatIsTakenAlongHasTwins(t *testing.T) {
 						}
 					}
 					text := strings.TrimSpace(n.Data)
-					if n.Type != html.TextNode || !strings.ContainsFunc(text, unicode.IsLetter) || slices.Contains([]atom.Atom{atom.Pre, atom.Code, atom.Style, atom.Script}, n.Parent.DataAtom) || attr(n.Parent, "translate") == "no" {
+					if n.Type != html.TextNode || !strings.ContainsFunc(text, unicode.IsLetter) || slices.Contains([]atom.Atom{atom.Pre, atom.Code, atom.Style, atom.Script}, n.Parent.DataAtom) || attr(n.Parent, "translate") == "no" || attr(n.Parent, "lang") != "" {
 						continue
 					}
 					miss(text)
@@ -124,6 +124,21 @@ func TestTheWordsOfACardAreFew(t *testing.T) {
 		}
 	}
 	assert.Len(t, app.Cards, 10)
+	for _, name := range tongue.Names() {
+		c, err := tongue.Load(name)
+		require.NoError(t, err)
+		assert.NotEmpty(t, inItself[name], "the language's own name for the words")
+		for i := range app.Cards {
+			id := app.Cards[i].ID
+			said := string(s.Files["card/"+id+"."+name+".txt"])
+			assert.LessOrEqual(t, len(strings.Fields(said)), 150, "%s in %s, which is a quarter longer", id, name)
+			for line := range strings.Lines(string(s.Files["card/"+id+".txt"])) {
+				twin, all := c.Say(strings.TrimSpace(line))
+				assert.True(t, all, line)
+				assert.Contains(t, said, twin, id)
+			}
+		}
+	}
 }
 
 // A handout has its code where the site knows its address, and says where it does not.
