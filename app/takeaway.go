@@ -47,7 +47,7 @@ var workedOut = func() func(id string) *store {
 	}
 }()
 
-// toField is the address of the tool with a farm's field in it.
+// toFarm is the address of the tool with a farm's field in it.
 func toFarm(f *pack.Farm, base string) string {
 	return base + "/#" + linkMark + linkText(workedOut(f.ID))
 }
@@ -284,8 +284,9 @@ func OwnHandout(base, site string) string {
 	return t.b.String()
 }
 
-// The posters are drawn on A3, in millimetres. From three metres one reads letters of a
-// centimetre: so nothing that matters is set smaller than 14 mm, whose capitals are that high.
+// The posters are drawn on A3, in millimetres. From three metres one reads capitals of a
+// centimetre, so answers are set in 14 mm where they fit; whose they are, and the days of the
+// year's films, in what is left. Rule of thumb, from memory.
 const (
 	posterWide, posterHigh = 420.0, 297.0
 	posterInk              = "#1f1a14"
@@ -360,7 +361,8 @@ func BedPoster(f *pack.Farm) string {
 		}
 		return p.end()
 	}
-	p.inset(10, 62, 318, 214, bedSVG(a, s.system, false))
+	labels := strings.ReplaceAll(bedSVG(a, s.system, false), `class="d-label"`, `class="d-label" font-size="25"`) // 14 mm
+	p.inset(10, 62, 318, 214, labels)
 	y := 92.0
 	for _, row := range sixAnswers(a, s.system)[4:] {
 		p.line(336, y, 12, "400", posterInk, "start", row[0])

@@ -94,7 +94,7 @@ func looks(css string) look {
 }
 
 // dress writes the look onto all drawings below a node. A later rule of the sheet wins
-// over an earlier one, and what an element says itself over none.
+// over an earlier one, and what an element says itself over all of them.
 func (l look) dress(root *html.Node) {
 	for n := range root.Descendants() {
 		if n.Type != html.ElementNode || n.Namespace != "svg" {
@@ -112,8 +112,11 @@ func (l look) dress(root *html.Node) {
 				}
 			}
 		}
+		for _, a := range n.Attr {
+			delete(said, a.Key)
+		}
 		if n.DataAtom != atom.Svg {
-			n.Attr = slices.DeleteFunc(n.Attr, func(a html.Attribute) bool { return a.Key == "class" || said[a.Key] != "" })
+			n.Attr = slices.DeleteFunc(n.Attr, func(a html.Attribute) bool { return a.Key == "class" })
 		}
 		for _, key := range append(pictureOnly, "font-family") {
 			if said[key] != "" {
