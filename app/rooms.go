@@ -193,7 +193,7 @@ func (p *yearRoom) steps(steps []plan.SeasonStep) string {
 	if known {
 		now()
 	}
-	t.raw(`</ol>`)
+	t.raw(`</ol><p class="crumb"><a href="`, rooted("/trouble"), `">Something looks wrong</a></p>`)
 	return t.b.String()
 }
 
