@@ -102,6 +102,7 @@ func (p *yearRoom) Render() app.UI {
 			s.printButton("year-print", "Print"))),
 		p.dayPicker(),
 		app.Raw(p.steps(steps)),
+		app.Raw(`<p class="crumb"><a href="`+rooted("/trouble")+`">Something looks wrong</a></p>`),
 		p.learned(),
 		&laterPart{S: s, ID: "season-log", Title: "Season log", Part: func() app.UI { return &logPart{S: s} }},
 		s.yearPart(),

@@ -132,7 +132,7 @@ func (p *headPart) OnDismount()         { p.S.leave(p) }
 var menu = [...][2]string{
 	{"/fields", "Your fields, side by side"}, {"/details", "All details of this field"}, {"/share", "Take it along: link, card, picture"},
 	{"/trial", "Try films side by side: a strip trial"},
-	{"/workshop", "In front of a room: the workshop"}, {"/about", "About this site"},
+	{"/trouble", "Something looks wrong"}, {"/workshop", "In front of a room: the workshop"}, {"/about", "About this site"},
 }
 
 func (p *headPart) Render() app.UI {
