@@ -35,7 +35,7 @@ func languageOf(args []string) (rest []string, name string, err error) {
 		case name == "en":
 			return rest, "", nil
 		case written("-lines"), written("-file"), written("-sheet"), rest[0] == "advise" && !written("-text"):
-			return nil, "", errors.New("-lang goes with what is read, such as advise -text: a file is the same in every language.")
+			return nil, "", errors.New("-lang goes with what is read, such as advise -text: a file is the same in every language")
 		}
 		return rest, name, nil
 	}

@@ -53,12 +53,12 @@ func sweepsOf(base, filled *field.Case, in *field.Input) []sweep {
 		if steps = frostsNear(filled, in); steps == nil {
 			return nil
 		}
-	default:
-		steps = stepsOf(in)
 	case field.FormDate:
 		for d := -farthestDay; d <= farthestDay; d++ {
 			steps = append(steps, int(now.Number)+d)
 		}
+	default:
+		steps = stepsOf(in)
 	}
 	if in.Reach > 0 {
 		steps = around(in, now)
