@@ -51,7 +51,7 @@ func (p *weekPart) Render() app.UI {
 	if k, ok := s.advice.ThisWeek(&w.plan, &w.list, today); ok && len(k.Days) > 0 {
 		parts = append(parts, app.Raw(p.account(&k)))
 	} else {
-		class = "later" // nothing to print yet
+		class = "unwritten" // nothing to print yet
 		parts = append(parts, paragraph("Days can be written down now; they count from planting to the last water."))
 	}
 	return app.Section().Class("tile " + class).ID("week-days").Body(append(parts, p.form())...)

@@ -380,7 +380,7 @@ func TestABrowserThatIsTooOldIsTold(t *testing.T) {
 			assert.Equal(t, "0", r.text(`document.querySelectorAll("#strip button").length + ""`), "nothing to try again")
 		}
 		r.open("/card/otter-bend")
-		r.Wait("the card", `document.querySelector(".card .bed svg") !== null`)
+		r.Wait("the card", `document.querySelector(".card svg .d-soil") !== null`)
 		for _, path := range s.Requests() {
 			assert.NotContains(t, path, ".wasm")
 		}
