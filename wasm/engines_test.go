@@ -77,6 +77,7 @@ func (r *reader) answers() map[string]string {
 		r.to(path)
 		list[path] = r.text(`((copy) => {
 			copy.querySelectorAll("#year-films, .moved, .notes").forEach((e) => e.remove());
+			copy.querySelectorAll("p.help").forEach((e) => { if (e.textContent.startsWith("Worth finding out")) e.remove(); }); // the study says so, later
 			return copy.textContent;
 		})(document.querySelector("main").cloneNode(true))`)
 	}
