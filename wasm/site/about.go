@@ -9,7 +9,6 @@ import (
 	"strings"
 
 	"golang.org/x/net/html"
-	"golang.org/x/net/html/atom"
 )
 
 // about is the page that says what the site is, whose work is in it and under
@@ -58,12 +57,6 @@ func moduleLicence(module string) func(string) (string, error) {
 // aboutPage writes the page, with the text of each licence whole: the terms ask
 // that the notices go along with the work.
 func aboutPage(root, base, site string, links assets) ([]byte, error) {
-	doc, err := html.Parse(strings.NewReader("<!DOCTYPE html><html><head></head><body></body></html>"))
-	if err != nil {
-		return nil, err
-	}
-	find(doc, atom.Html).Attr = []html.Attribute{{Key: "lang", Val: siteLang}}
-	fillHead(find(doc, atom.Head), base, site, about.Path, about.Title, about.Description, links, false)
 	var b strings.Builder
 	b.WriteString(`<main class="not-found"><h1>About ` + html.EscapeString(siteName) + `</h1>
 <p>It works out plastic mulch, bed and drip for one crop, field and date, with every reason and its source. The sources stand on the page itself, under the answers.</p>
@@ -93,8 +86,5 @@ func aboutPage(root, base, site string, links assets) ([]byte, error) {
 		fmt.Fprintf(&b, `<details><summary>Terms of %s</summary><pre>%s</pre></details>`, html.EscapeString(l.Name), html.EscapeString(strings.TrimSpace(string(text))))
 	}
 	b.WriteString(`<p><a href="` + base + `/takeaway">For teachers and editors: handouts, posters, cards</a> <a href="` + base + `/">Go to ` + html.EscapeString(siteName) + `</a></p></main>`)
-	if err := addFragment(find(doc, atom.Body), b.String()); err != nil {
-		return nil, err
-	}
-	return print(doc)
+	return plainPage(about, base, site, b.String(), links, nil)
 }

@@ -3,8 +3,6 @@
 package site
 
 import (
-	"strings"
-
 	framework "github.com/maxence-charriere/go-app/v9/pkg/app"
 	"golang.org/x/net/html"
 	"golang.org/x/net/html/atom"
@@ -29,17 +27,9 @@ var framedBody = []html.Attribute{{Key: "class", Val: "framed"}}
 
 // cardHTML is one farm's card as a page.
 func cardHTML(f *pack.Farm, p Page, base, site string, links assets) ([]byte, error) {
-	doc, err := html.Parse(strings.NewReader("<!DOCTYPE html><html><head></head><body></body></html>"))
-	if err != nil {
-		return nil, err
-	}
-	find(doc, atom.Html).Attr = []html.Attribute{{Key: "lang", Val: siteLang}}
-	fillHead(find(doc, atom.Head), base, site, p.Path, p.Title, p.Description, links, false)
-	body := find(doc, atom.Body)
-	body.Attr = framedBody
-	if err := addFragment(body, framework.HTMLString(app.Card(f, base))); err != nil {
-		return nil, err
-	}
-	joinLines(body)
-	return print(doc)
+	return plainPage(p, base, site, framework.HTMLString(app.Card(f, base)), links, func(doc *html.Node) {
+		body := find(doc, atom.Body)
+		body.Attr = framedBody
+		joinLines(body)
+	})
 }

@@ -138,19 +138,28 @@ func fillHead(head *html.Node, base, site, address, title, description string, l
 	}
 }
 
-// notFound is the page for an address that the site does not have.
-func notFound(base string, links assets) ([]byte, error) {
+// plainPage is a page that is whole without the program; dress may change its tree before
+// it is written.
+func plainPage(p Page, base, site, body string, links assets, dress func(doc *html.Node)) ([]byte, error) {
 	doc, err := html.Parse(strings.NewReader("<!DOCTYPE html><html><head></head><body></body></html>"))
 	if err != nil {
 		return nil, err
 	}
 	find(doc, atom.Html).Attr = []html.Attribute{{Key: "lang", Val: siteLang}}
-	fillHead(find(doc, atom.Head), base, "", "", "Page not found – "+siteName, "", links, false)
-	body := `<main class="not-found"><h1>Page not found</h1><p>There is no page at this address. It may be mistyped, or this device may be without a network and the page may not be part of this site.</p><p><a href="` + base + `/">Go to ` + html.EscapeString(siteName) + `</a></p></main>`
+	fillHead(find(doc, atom.Head), base, site, p.Path, p.Title, p.Description, links, false)
 	if err := addFragment(find(doc, atom.Body), body); err != nil {
 		return nil, err
 	}
+	if dress != nil {
+		dress(doc)
+	}
 	return print(doc)
+}
+
+// notFound is the page for an address that the site does not have.
+func notFound(base string, links assets) ([]byte, error) {
+	body := `<main class="not-found"><h1>Page not found</h1><p>There is no page at this address. It may be mistyped, or this device may be without a network and the page may not be part of this site.</p><p><a href="` + base + `/">Go to ` + html.EscapeString(siteName) + `</a></p></main>`
+	return plainPage(Page{Title: "Page not found – " + siteName}, base, "", body, links, nil)
 }
 
 // print writes the tree with attributes in alphabetical order and booleans by

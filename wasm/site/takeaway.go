@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"golang.org/x/net/html"
-	"golang.org/x/net/html/atom"
 
 	"filmfurrow/app"
 	"filmfurrow/rules/pack"
@@ -29,19 +28,9 @@ func takeAway(files map[string][]byte, base, site string, links assets, css stri
 		spoken[name] = c
 	}
 	var pages []Page
-	add := func(p Page, body string) error {
-		doc, err := html.Parse(strings.NewReader("<!DOCTYPE html><html><head></head><body></body></html>"))
-		if err != nil {
-			return err
-		}
-		find(doc, atom.Html).Attr = []html.Attribute{{Key: "lang", Val: siteLang}}
-		fillHead(find(doc, atom.Head), base, site, p.Path, p.Title, p.Description, links, false)
-		if err := addFragment(find(doc, atom.Body), body); err != nil {
-			return err
-		}
-		l.dress(doc)
+	add := func(p Page, body string) (err error) {
 		pages = append(pages, p)
-		files[fileOf(p.Path)], err = print(doc)
+		files[fileOf(p.Path)], err = plainPage(p, base, site, body, links, l.dress)
 		return err
 	}
 	draw := func(name, drawing string) (err error) {

@@ -7,9 +7,6 @@ import (
 	"html"
 	"strings"
 
-	parser "golang.org/x/net/html"
-	"golang.org/x/net/html/atom"
-
 	sources "filmfurrow/rules/table"
 )
 
@@ -22,12 +19,6 @@ var trouble = Page{
 }
 
 func troublePage(base, site string, links assets) ([]byte, error) {
-	doc, err := parser.Parse(strings.NewReader("<!DOCTYPE html><html><head></head><body></body></html>"))
-	if err != nil {
-		return nil, err
-	}
-	find(doc, atom.Html).Attr = []parser.Attribute{{Key: "lang", Val: siteLang}}
-	fillHead(find(doc, atom.Head), base, site, trouble.Path, trouble.Title, trouble.Description, links, false)
 	var b strings.Builder
 	b.WriteString(`<main class="trouble"><h1>Something looks wrong</h1><p>Find what you see. Beside it stands what it most likely is, and what to do first.</p>`)
 	for _, part := range sources.TroubleParts() {
@@ -40,10 +31,7 @@ func troublePage(base, site string, links assets) ([]byte, error) {
 		b.WriteString(`</div>`)
 	}
 	b.WriteString(`<p class="trouble-foot"><a href="` + base + `/year">The year of your field</a> <a href="` + base + `/water">This week’s water</a></p></main>`)
-	if err := addFragment(find(doc, atom.Body), b.String()); err != nil {
-		return nil, err
-	}
-	return print(doc)
+	return plainPage(trouble, base, site, b.String(), links, nil)
 }
 
 func troubleRow(b *strings.Builder, r *sources.Trouble) {

@@ -284,10 +284,8 @@ func (c *Catalogue) head(text string, depth int) string {
 	if twin, ok := c.exact[text]; ok {
 		return twin
 	}
-	if word := firstWord(text); word != "" {
-		if twin := c.oneOf(c.by[word], text, depth); twin != "" {
-			return twin
-		}
+	if twin := c.begun(text, depth); twin != "" {
+		return twin
 	}
 	first, size := utf8.DecodeRuneInString(text)
 	if small := unicode.ToLower(first); small != first {
@@ -319,12 +317,18 @@ func (c *Catalogue) same(text string, depth int) string {
 	if twin, ok := c.exact[text]; ok {
 		return twin
 	}
-	if word := firstWord(text); word != "" {
-		if twin := c.oneOf(c.by[word], text, depth); twin != "" {
-			return twin
-		}
+	if twin := c.begun(text, depth); twin != "" {
+		return twin
 	}
 	return c.oneOf(c.open(text), text, depth)
+}
+
+// begun tries the sentences that begin with a text's first word.
+func (c *Catalogue) begun(text string, depth int) string {
+	if word := firstWord(text); word != "" {
+		return c.oneOf(c.by[word], text, depth)
+	}
+	return ""
 }
 
 // open lists the sentences that begin with a place and may end as a text does.
