@@ -19,9 +19,27 @@
     document.head.append(tag);
   });
   const known = { en: Promise.resolve() };
-  const learn = (name) => known[name] ??= Promise.all([fetch(catalogues[name]).then((reply) => reply.ok ? reply.text() : Promise.reject()), words()])
-    .then(([text]) => window.filmfurrow.words.learn(name, text))
-    .catch((failure) => { delete known[name]; throw failure; });
+  const textOf = (address) => fetch(address).then((reply) => reply.ok ? reply.text() : Promise.reject());
+  // The first part of a language says what most readers see first; the rest follows.
+  const rest = async (name, parts) => {
+    try {
+      while (parts.length > 0) {
+        const text = await textOf(parts[0]);
+        await new Promise((go) => setTimeout(go)); // what was said is painted first
+        parts.shift();
+        window.filmfurrow.words.learn(name, text, parts.length > 0);
+      }
+    } catch {
+      addEventListener("online", () => rest(name, parts), { once: true });
+    }
+  };
+  const learn = (name) => {
+    const [first, ...others] = catalogues[name] ?? [];
+    return known[name] ??= Promise.all([textOf(first), words()]).then(([text]) => {
+      window.filmfurrow.words.learn(name, text, others.length > 0);
+      rest(name, others);
+    }).catch((failure) => { delete known[name]; throw failure; });
+  };
 
   const root = document.documentElement;
   const press = (list, what, name) => { for (const button of list) button.setAttribute("aria-pressed", button.dataset[what] === name); };

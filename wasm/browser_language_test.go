@@ -63,7 +63,7 @@ func TestEveryTextOfThePageHasATwin(t *testing.T) {
 		}
 		p.Close()
 	}
-	for _, path := range []string{"/workshop", "/about", "/trouble", "/nowhere", "/card"} {
+	for _, path := range []string{"/workshop", "/about", "/trouble", "/nowhere", "/card", "/takeaway", "/ballots", "/ballot/film", "/ballot/wait", "/handout/mine", "/handout/lark-rise"} {
 		p := b.Tab(browsertest.Tab{Path: path, NoWait: true, Errors: true})
 		p.Wait("a heading", headingShown)
 		p.Do(unfold)
@@ -106,7 +106,7 @@ func TestThePageGoesFromOneLanguageToTheOther(t *testing.T) {
 		turn := func(to string) {
 			p.Do(`document.querySelector("#menu").open = true`)
 			p.Click(`[data-language="` + to + `"]`)
-			p.Wait("the language "+to, `document.documentElement.lang === "`+to+`"`)
+			p.Wait("the language "+to, `document.documentElement.lang === "`+to+`" && window.filmfurrow.words.whole("`+to+`")`)
 			assert.True(t, browsertest.Eval[bool](p, `document.querySelector('[data-language="`+to+`"]').getAttribute("aria-pressed") === "true"`))
 			p.Do(`document.querySelector("#menu").open = false`)
 		}
@@ -160,7 +160,7 @@ func TestTheSheetSpeaksForTheCrew(t *testing.T) {
 	ask := sheet.Sentences["ask-ball"]
 	speaks := func(page, part, sentence string) {
 		t.Helper()
-		p.Wait("the sheet in "+part, `document.documentElement.lang === "`+page+`" && document.querySelector("#laying-day h2").textContent === `+browsertest.Quote(sentence)+` && document.querySelector("#sheet-`+part+`").getAttribute("aria-pressed") === "true"`)
+		p.Wait("the sheet in "+part, `document.documentElement.lang === "`+page+`" && (window.filmfurrow.words?.whole("`+part+`") ?? "`+part+`" === "en") && document.querySelector("#laying-day h2").textContent === `+browsertest.Quote(sentence)+` && document.querySelector("#sheet-`+part+`").getAttribute("aria-pressed") === "true"`)
 		assert.Equal(t, 1, browsertest.Eval[int](p, `document.querySelectorAll("#laying-day [data-sheet][aria-pressed=true]").length`))
 		assert.Equal(t, part, browsertest.Eval[string](p, `document.querySelector("#laying-day").closest("[lang]").lang`))
 	}

@@ -196,7 +196,15 @@ func Make(options Options) (*Site, error) {
 		return nil, err
 	}
 
-	if links.language, err = languages(add, addText, static); err != nil {
+	rendered, err := prerender(options.Pages, base)
+	if err != nil {
+		return nil, err
+	}
+	early, err := firstTexts(rendered)
+	if err != nil {
+		return nil, err
+	}
+	if links.language, err = languages(early, add, addText, static); err != nil {
 		return nil, err
 	}
 
@@ -227,10 +235,6 @@ func Make(options Options) (*Site, error) {
 		return nil, err
 	}
 
-	rendered, err := prerender(options.Pages, base)
-	if err != nil {
-		return nil, err
-	}
 	for _, p := range options.Pages {
 		page, err := rewrite(rendered[p.Path], p, base, strings.TrimSuffix(options.Site, "/"), links)
 		if err != nil {
@@ -280,15 +284,17 @@ func Make(options Options) (*Site, error) {
 }
 
 // languages writes the catalogues, the script that says the page by one, and the script
-// that chooses; the last one's address is given.
-func languages(add func(stem, ext string, body []byte) string, addText func(stem, ext, kind string, body []byte) (string, error), static func(string) ([]byte, error)) (string, error) {
-	catalogues := map[string]string{}
+// that chooses; the last one's address is given. What the early texts need comes first.
+func languages(early []string, add func(stem, ext string, body []byte) string, addText func(stem, ext, kind string, body []byte) (string, error), static func(string) ([]byte, error)) (string, error) {
+	catalogues := map[string][]string{}
 	for _, name := range tongue.Names() {
-		text, err := tongue.Page(name)
+		parts, err := tongue.Page(name, early)
 		if err != nil {
 			return "", err
 		}
-		catalogues[name] = add(name, ".txt", []byte(text))
+		for _, part := range parts {
+			catalogues[name] = append(catalogues[name], add(name, ".txt", []byte(part)))
+		}
 	}
 	words, err := static("words.js")
 	if err != nil {
