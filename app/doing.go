@@ -43,7 +43,15 @@ func (s *store) calendar() string {
 		now := app.Window().Get("Date").New()
 		stamp = unit.On(now.Call("getFullYear").Int(), now.Call("getMonth").Int()+1, now.Call("getDate").Int())
 	}
-	return string(casefile.Calendar(s.advice.Season(&s.workOut().list), name, stamp, s.system))
+	return string(casefile.Calendar(s.advice.Season(&s.workOut().list), name, stamp, s.system, spoken))
+}
+
+// spoken is a text in the page's language, where that is not English.
+func spoken(text string) string {
+	if words := app.Window().Get("filmfurrow").Get("words"); app.IsClient && words.Truthy() {
+		return words.Call("say", text).String()
+	}
+	return text
 }
 
 // listed is a table under its heads, in a region that scrolls where it is too

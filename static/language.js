@@ -3,12 +3,18 @@
 (() => {
   "use strict";
   const catalogues = {{.Catalogues}}, script = {{.Words}}, key = "film-furrow/language";
-  const chosen = () => {
+  const sheetKey = "film-furrow/sheet-language";
+  const chosen = (what) => {
     try {
-      return localStorage.getItem(key);
+      return localStorage.getItem(what);
     } catch { /* no storage: the browser's language */ }
   };
-  const first = () => chosen() ?? (navigator.languages ?? []).map((name) => name.split("-")[0]).find((name) => name === "en" || name in catalogues) ?? "en";
+  const keep = (what, name) => {
+    try {
+      if (name) localStorage.setItem(what, name);
+    } catch { /* for this page, then */ }
+  };
+  const first = () => chosen(key) ?? (navigator.languages ?? []).map((name) => name.split("-")[0]).find((name) => name === "en" || name in catalogues) ?? "en";
 
   let loaded = null;
   const words = () => loaded ??= new Promise((done, failed) => {
@@ -41,12 +47,18 @@
     }).catch((failure) => { delete known[name]; throw failure; });
   };
 
+  // How the reader's country writes figures: that of the language in the browser's list, else
+  // the browser's own.
+  const locale = (name) => (navigator.languages ?? []).find((tag) => tag.split("-")[0] === name) ?? navigator.language;
+  const otherwise = (name) => new Intl.NumberFormat(locale(name)).format(1.5) !== "1.5";
+
   const root = document.documentElement;
   const press = (list, what, name) => { for (const button of list) button.setAttribute("aria-pressed", button.dataset[what] === name); };
   const pressMenu = (within) => press(within.querySelectorAll?.("[data-language]") ?? [], "language", root.lang);
 
   // The laying sheet may be wanted in another language than the page, for the crew.
   let wanted = null, sheet = null;
+  const wantSheet = (name) => learn(name).then(() => { wanted = name; turnSheet(); }, () => {});
   const turnSheet = () => {
     const section = sheet?.closest("section");
     if (!section) return;
@@ -63,25 +75,22 @@
   const speak = async (name) => {
     // A device without a network and without the catalogue stays with what it has.
     try {
-      await learn(name);
+      await (name === "en" && otherwise(name) ? words() : learn(name));
     } catch { return; }
-    window.filmfurrow?.words?.speak(name);
+    window.filmfurrow?.words?.speak(name, locale(name));
     pressMenu(document);
     turnSheet();
     document.dispatchEvent(new CustomEvent("filmfurrow-language", { detail: root.lang }));
   };
   addEventListener("click", (event) => {
     const { language, sheet: crew } = event.target.closest?.("[data-language], [data-sheet]")?.dataset ?? {};
-    if (crew) {
-      learn(crew).then(() => { wanted = crew; turnSheet(); }, () => {});
-    } else if (language) {
-      try {
-        localStorage.setItem(key, language);
-      } catch { /* for this page, then */ }
-      speak(language);
-    }
+    keep(crew ? sheetKey : key, crew ?? language);
+    if (crew) wantSheet(crew);
+    else if (language) speak(language);
   });
   // The menu is drawn anew now and then, and does not know.
   addEventListener("toggle", (event) => pressMenu(event.target), true);
-  if (first() !== "en") speak(first());
+  if (first() !== "en" || otherwise("en")) speak(first());
+  const crew = chosen(sheetKey);
+  if (crew === "en" || crew in catalogues) wantSheet(crew);
 })();

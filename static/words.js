@@ -214,18 +214,29 @@
   const foreign = (own) => own !== root && !own.hasAttribute("data-say");
   const kept = (element) => element.closest("script, style, noscript, textarea, code, pre") !== null || element.closest("[translate]")?.translate === false || foreign(element.closest("[lang]"));
 
+  // Figures are written as the reader's country writes them, as in wasm/tongue.
+  const NUMBER = /(^|[^\d.,\p{L}])(\d{1,3}(?:,\d{3})+|\d+)(?:\.(\d+))?((?:[.,/]?\d)*\/?)/gu;
+  const asTheyAre = (text) => text;
+  let figures = asTheyAre, worth = /\p{L}/u; // what a text holds that may be said otherwise
+  const marksOf = (locale) => {
+    const format = (options) => new Intl.NumberFormat(locale, { numberingSystem: "latn", ...options });
+    const mark = (type) => format().formatToParts(1234567.5).find((part) => part.type === type)?.value ?? "";
+    return { group: mark("group"), decimal: mark("decimal"), atFour: format().formatToParts(1234).length > 1 };
+  };
+
   // A text that the parts of a catalogue that are here cannot say whole waits for the rest.
   const twinOf = (source, element) => {
-    const say = speakerOf(element);
-    if (!say) return source;
-    const [said, all] = say(source);
-    return all || !say.more ? said : source;
+    const say = speakerOf(element), of = element.dataset.of;
+    if (!say) return figures(source);
+    const [said, all] = say(of ?? source);
+    if (!all && say.more) return figures(source);
+    return of ? said.match(/\p{L}\p{M}*/u)[0].toUpperCase() : figures(said); // a word's first letter stands for it
   };
 
   const sayText = (node) => {
     const had = english.get(node);
     const source = had && had.said === node.nodeValue ? had.source : node.nodeValue;
-    if (!/\p{L}/u.test(source) || !node.parentElement || kept(node.parentElement)) return;
+    if (!worth.test(source) || !node.parentElement || kept(node.parentElement)) return;
     const said = twinOf(source, node.parentElement);
     english.set(node, { source, said });
     if (node.nodeValue !== said) node.nodeValue = said;
@@ -264,7 +275,7 @@
     element.lang = name;
     watch.disconnect();
     sayAll(element);
-    if (speakers.has(root.lang) || document.querySelector("[data-say]")) watch.observe(root, { subtree: true, childList: true, characterData: true, attributes: true, attributeFilter: ATTRIBUTES });
+    if (speakers.has(root.lang) || figures !== asTheyAre || document.querySelector("[data-say]")) watch.observe(root, { subtree: true, childList: true, characterData: true, attributes: true, attributeFilter: ATTRIBUTES });
   };
 
   // again says all that stands there once more, some at a time, when more of a language is
@@ -301,8 +312,16 @@
       if (known) again().then(() => { say.done = true; });
       else say.done = true;
     },
-    // speak puts the page into a language.
-    speak: (name) => turn(root, name),
+    // speak puts the page into a language, with figures as a country writes them: es-AR.
+    speak(name, locale = name) {
+      const { group, decimal, atFour } = marksOf(locale);
+      figures = group === "," && decimal === "." ? asTheyAre : (text) => text.replace(NUMBER, (all, before, whole, part, after) =>
+        after !== "" ? all : before + (whole.length === 5 && !atFour ? whole.replace(",", "") : whole.replaceAll(",", group)) + (part ? decimal + part : ""));
+      worth = figures === asTheyAre ? /\p{L}/u : /[\p{L}\d]/u;
+      turn(root, name);
+    },
+    // say says a text as the page would.
+    say: (text) => figures(speakers.get(root.lang)?.(text)[0] ?? text),
     // speakIn puts a part of the page into a language of its own.
     speakIn(element, name) {
       element.dataset.say = name;

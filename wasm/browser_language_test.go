@@ -117,6 +117,21 @@ func TestThePageGoesFromOneLanguageToTheOther(t *testing.T) {
 		}
 		assert.ElementsMatch(t, slices.Compact(slices.Sorted(slices.Values(want))), slices.Compact(slices.Sorted(slices.Values(browsertest.Eval[[]string](p, texts)))))
 
+		// Figures are those of the reader's country, as the command line writes them.
+		sorted := func(list []string) []string { return slices.Compact(slices.Sorted(slices.Values(list))) }
+		for _, country := range []string{"AR", "ES", "MX"} {
+			_, figures, err := tongue.Split(name + "-" + country)
+			require.NoError(t, err)
+			p.Do(`window.filmfurrow.words.speak("` + name + `", "` + name + "-" + country + `")`)
+			there := make([]string, len(want))
+			for i, text := range want {
+				there[i] = figures(text)
+			}
+			assert.Equal(t, country == "MX", slices.Equal(want, there))
+			shown := browsertest.Eval[[]string](p, texts)
+			assert.ElementsMatch(t, sorted(there), sorted(shown), country)
+		}
+
 		// What comes later is said too.
 		p.Go("/")
 		p.WaitWhole()
@@ -196,9 +211,12 @@ func TestTheSheetSpeaksForTheCrew(t *testing.T) {
 	speaks("es", "es", es(ask))
 	p.Reload()
 	p.WaitWhole()
-	speaks("es", "es", es(ask)) // a sheet that nobody turned is in the page's language
+	speaks("es", "es", es(ask))
 	whole()
 	p.Click("#sheet-en")
 	speaks("es", "en", ask)
 	assert.Contains(t, p.Text(".bar"), es("Water"))
+	p.Reload()
+	p.WaitWhole()
+	speaks("es", "en", ask) // the choice for the crew is kept
 }

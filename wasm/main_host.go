@@ -10,8 +10,6 @@ import (
 	"io"
 	"os"
 	"strings"
-
-	"filmfurrow/wasm/tongue"
 )
 
 // command is one word of the command line. run takes the arguments after the
@@ -48,12 +46,12 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		return 2
 	}
 	if name != "" {
-		c, err := tongue.Load(name)
+		say, err := sayerOf(name)
 		if err != nil {
 			fmt.Fprintln(errs, err)
 			return 2
 		}
-		said, wrong := &speaker{to: out, in: c}, &speaker{to: errs, in: c}
+		said, wrong := &speaker{to: out, say: say}, &speaker{to: errs, say: say}
 		defer said.flush()
 		defer wrong.flush()
 		out, errs = said, wrong

@@ -230,13 +230,17 @@ func group(s string) string {
 var ErrNumber = errors.New("not a usable number")
 
 // Read turns what a person typed, in the units of a system, into SI. It takes
-// a point or a single comma for decimals, commas as thousands marks, and a
-// minus sign; it refuses NaN, infinities and exponents.
+// a point or a single comma for decimals, commas as thousands marks, points where a
+// decimal comma follows them, and a minus sign; it refuses NaN, infinities and exponents.
+// A comma before three last figures marks thousands, unless nothing but a zero is before it.
 func (k Kind) Read(text string, system System) (float64, error) {
 	s := strings.TrimSpace(text)
 	s = strings.ReplaceAll(s, "−", "-")
-	if strings.Count(s, ",") == 1 && !strings.Contains(s, ".") && len(s)-strings.Index(s, ",") != 4 {
-		s = strings.Replace(s, ",", ".", 1)
+	comma := strings.LastIndexByte(s, ',')
+	if point := strings.IndexByte(s, '.'); comma > point && point >= 0 { // 1.234,5
+		s = strings.ReplaceAll(s[:comma], ".", "") + "." + s[comma+1:]
+	} else if strings.Count(s, ",") == 1 && point < 0 && (len(s)-comma != 4 || strings.Trim(s[:comma], "-0") == "") {
+		s = s[:comma] + "." + s[comma+1:]
 	}
 	s = strings.ReplaceAll(s, ",", "")
 	if s == "" || strings.ContainsFunc(s, notInNumber) {
