@@ -46,14 +46,6 @@ func (s *store) calendar() string {
 	return string(casefile.Calendar(s.advice.Season(&s.workOut().list), name, stamp, s.system, spoken))
 }
 
-// spoken is a text in the page's language, where that is not English.
-func spoken(text string) string {
-	if words := app.Window().Get("filmfurrow").Get("words"); app.IsClient && words.Truthy() {
-		return words.Call("say", text).String()
-	}
-	return text
-}
-
 // listed is a table under its heads, in a region that scrolls where it is too
 // wide. The three helpers are called, not copied into their callers: copied, they
 // would add kilobytes to what every grower downloads.
