@@ -236,13 +236,25 @@ var ErrNumber = errors.New("not a usable number")
 func (k Kind) Read(text string, system System) (float64, error) {
 	s := strings.TrimSpace(text)
 	s = strings.ReplaceAll(s, "−", "-")
-	comma := strings.LastIndexByte(s, ',')
-	if point := strings.IndexByte(s, '.'); comma > point && point >= 0 { // 1.234,5
-		s = strings.ReplaceAll(s[:comma], ".", "") + "." + s[comma+1:]
-	} else if strings.Count(s, ",") == 1 && point < 0 && (len(s)-comma != 4 || strings.Trim(s[:comma], "-0") == "") {
-		s = s[:comma] + "." + s[comma+1:]
+	thousands, decimal := ",", strings.LastIndexByte(s, '.')
+	if comma := strings.LastIndexByte(s, ','); comma > decimal && strings.Count(s, ",") == 1 &&
+		(decimal >= 0 || len(s)-comma != 4 || strings.Trim(s[:comma], "-0") == "") {
+		thousands, decimal = ".", comma
 	}
-	s = strings.ReplaceAll(s, ",", "")
+	if decimal >= 0 {
+		s = s[:decimal] + strings.Replace(s[decimal:], ",", ".", 1)
+	}
+	whole := s
+	if decimal >= 0 {
+		whole = s[:decimal]
+	}
+	groups := strings.Split(whole, thousands)
+	for _, group := range groups[1:] {
+		if len(group) != 3 {
+			return 0, ErrNumber
+		}
+	}
+	s = strings.Join(groups, "") + s[len(whole):]
 	if s == "" || strings.ContainsFunc(s, notInNumber) {
 		return 0, ErrNumber
 	}
