@@ -84,7 +84,8 @@ func TestNoTextIsForgottenOrCutOff(t *testing.T) {
 		p.WaitDrawn()
 		p.Do(unfold)
 		p.WaitDrawn()
-		p.Wait("the script that says the page", `document.documentElement.lang === "es" && window.filmfurrow.words.whole("es")`)
+		p.Wait("the script that says the page", spanish)
+		assert.Empty(t, p.Axe(), path) // it knows the language
 		p.Do(pseudo)
 		for _, size := range [][2]int{{390, 844}, {820, 1180}, {1280, 800}} {
 			p.Resize(size[0], size[1])
