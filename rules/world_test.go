@@ -302,6 +302,32 @@ func TestAMildWintersFrostDoesNotRefuse(t *testing.T) {
 	}
 }
 
+// Warm crops want a warm month (handbook-1997): growers set tomatoes out in Vermont and
+// Montana, not in the fog of San Francisco or at Bogotá, where they stand in tunnels.
+func TestAWarmCropWantsAWarmMonth(t *testing.T) {
+	for _, at := range []struct {
+		crop, place string
+		lat, lon    float64
+		month, day  int
+		cool        bool
+	}{
+		{"tomato", "Burlington", 44.47, -73.15, 5, 28, false},
+		{"tomato", "Missoula", 46.92, -114.09, 6, 1, false},
+		{"tomato", "State College", 40.79, -77.87, 5, 20, false},
+		{"tomato", "Immokalee", 26.46, -81.44, 9, 20, false},
+		{"tomato", "San Francisco", 37.77, -122.43, 5, 10, true},
+		{"tomato", "Bogotá", 4.7, -74.1, 3, 10, true},
+		{"summer-squash", "Bogotá", 4.7, -74.1, 3, 10, false},
+		{"broccoli", "Bogotá", 4.7, -74.1, 3, 10, false},
+	} {
+		c, err := casefile.Decode(fmt.Appendf(nil, `{"version":1,"crop":%q,"plant_on":"2027-%02d-%02d","place":{"lat":%v,"lon":%v},"soil":{"texture":"loam"}}`, at.crop, at.month, at.day, at.lat, at.lon), everyStation(t))
+		require.NoError(t, err, at.place)
+		a := advise(t, c)
+		cool := slices.ContainsFunc(a.Gates, func(g judge.Factor) bool { return g.Rule.ID == "too-cool-a-summer" })
+		assert.Equal(t, at.cool, cool, "%s at %s: the warmest month %v", at.crop, at.place, a.Facts.MonthWarmest)
+	}
+}
+
 // Cloves go in before the cold, wherever that comes: in spring, on a mild coast or in a
 // short summer, they make small bulbs or none; in the fall of Egypt they need not wait for
 // December.

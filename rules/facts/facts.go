@@ -41,6 +41,7 @@ type Facts struct {
 	HotYoung                float64      // the same in the first 14, while stems are soft
 	HotSeason               float64      // days at the crop's heat limit or more until harvest begins
 	MeanSeason              unit.Celsius // mean air from planting to first harvest
+	MonthWarmest            unit.Celsius // mean air of the warmest month from planting to two weeks of harvest
 	Autumn                  bool         // planted after the warmest time of the year
 	AirNext                 unit.Celsius // mean a month after planting
 
@@ -296,10 +297,26 @@ func (f *Facts) air() {
 		sum += float64(low + high)
 	}
 	f.MeanSeason = unit.Hundredth(sum / float64(2*days))
+	f.MonthWarmest = f.monthWarmest()
 	low, high := f.year.On(f.Plant.Plus(firstMonth))
 	f.AirNext = unit.Hundredth(float64(low+high) / 2)
 	f.AirSetting = min(f.AirMean, unit.Hundredth(float64(low+high+f.AirMin+f.AirMax)/4))
 	f.Autumn = after(f.year.Warmest, f.index) < after(f.year.Coldest, f.index)
+}
+
+// monthWarmest looks at a month of six days, five apart, from one week to the next.
+func (f *Facts) monthWarmest() unit.Celsius {
+	const month, step, picking = 30, 5, 14
+	warmest := math.Inf(-1)
+	for from := 0; from == 0 || from+month <= int(f.CropDays)+picking; from += step {
+		sum := 0.0
+		for k := range month / step {
+			low, high := f.year.On(f.Plant.Plus(unit.Days(from + k*step + step/2)))
+			sum += float64(low + high)
+		}
+		warmest = max(warmest, sum/(2*month/step))
+	}
+	return unit.Hundredth(warmest)
 }
 
 // Cooling tells whether the air a month after planting is cooler than on the day.

@@ -264,6 +264,14 @@ var gates = [...]*Rule{
 			}
 			return silent()
 		}, &table.GeorgiaFloors, &table.KansasFloors),
+	gate("too-cool-a-summer", "Too cool a summer for it", "Where no month is warm enough, warm crops set few fruits and ripen late, whatever the bed.", "tomato-cool-highland",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			least := f.Crop.MonthLeast
+			if !least.Given() || least.Value.Minus(f.MonthWarmest) < tellable || !careful(o) {
+				return silent()
+			}
+			return rulesOut("The warmest month from planting to harvest averages {}; for {} a handbook wants {} or more. Take an early kind that sets fruit in the cool, or grow it in a tunnel.", f.MonthWarmest, f.Crop.Name, least.Value)
+		}, &table.Knott1997),
 	gate("out-of-season", "Not the season for it", "Film that lies for months before planting weathers, and the crop meets frost or cold ground.", "tomato-out-of-season",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if moved := f.Plant.Minus(f.Wanted); moved > outOfSeason && forbidding(o) {

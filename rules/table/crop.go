@@ -94,6 +94,7 @@ type Crop struct {
 
 	HeatDay, HeatNight Figure[unit.Celsius] // air, where harm begins
 	MonthBest          Figure[unit.Celsius] // monthly mean air, range for growth and quality
+	MonthLeast         Figure[unit.Celsius] // monthly mean air below which a warm crop grows badly; not given where nobody was read
 
 	InRow      Figure[unit.Metres]
 	RowsPerBed Figure[float64]
