@@ -4,6 +4,7 @@ import (
 	"filmfurrow/rules/facts"
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/model/heat"
+	"filmfurrow/rules/model/sky"
 	"filmfurrow/rules/model/weather"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
@@ -15,6 +16,9 @@ const farStation = 25000
 
 // otherHeight is the height between station and field from which it is told, m.
 const otherHeight = 100
+
+// midsummer and midwinter are days of the year, those of the northern half of the earth.
+const midsummer, midwinter = 172, 355
 
 // Limit is something that the advice does not know, or where sources disagree.
 type Limit struct {
@@ -67,6 +71,10 @@ func Limits(f *facts.Facts) []Limit {
 		list = append(list, Limit{"probe-doubted", unit.Say("Your probe reading lies {} from what we computed ({}). That is too far to believe, so the curve was not moved. Read again in the shade, and check °C against °F.", p.Shift, p.Expected)})
 	} else if p.Given {
 		list = append(list, Limit{"probe-used", unit.Say("Your probe reading moved the whole curve by {}; we had computed {} for that hour and depth.", p.Shift, p.Expected)})
+	}
+	if f.Crop.ByDay && p.Latitude.Given {
+		longest := max(sky.DayLength(p.Latitude.Value, midsummer), sky.DayLength(p.Latitude.Value, midwinter))
+		list = append(list, Limit{"day-length", unit.Say("Kinds of {} differ more than this page knows. Short-day kinds make bulbs at 10 to 12 h of day, intermediate ones at 12 to 14, long-day ones at 14 or more (Iowa State University). Your longest day has {}: ask for a kind that fits it.", f.Crop.Name, longest)})
 	}
 	if !f.Case.Water.Flow.Given {
 		list = append(list, Limit{"flow", unit.Say("Without the flow of your source we cannot say how many beds it can water at once. Do the bucket test.")})

@@ -78,6 +78,7 @@ type Crop struct {
 	Both   bool  // the other way is usual too
 	Sown   bool  // goes in as a dense drill of seed: no room for film
 	Hilled bool  // soil must be drawn up to it while it grows
+	ByDay  bool  // its kinds make bulbs by the length of the day
 	Root   bool  // the harvest is a root that grew from seed where it stands
 
 	Hardiness     Hardiness

@@ -616,7 +616,7 @@ var Crops = [...]Crop{
 	},
 	// Bulb vegetables
 	{
-		ID: "onion", Name: "onions", Family: "Amaryllidaceae", Group: Bulb, Start: Transplant,
+		ID: "onion", Name: "onions", Family: "Amaryllidaceae", Group: Bulb, Start: Transplant, ByDay: true,
 		Hardiness: Hardy, HardinessFrom: class(&Colorado720, Seen),
 		WeeksToFrost:       number(-4, -2, &Colorado720, Seen),
 		MinSoilTemperature: celsiusNoted(f40, f45, &NebraskaGroups, StandIn, "cool-season vegetables as a group"), SafeSoilTemperature: celsius(f50, f50, &CarolinaCool, Seen),
