@@ -42,6 +42,7 @@ func visit() *store {
 		}
 		s.example = true
 	}
+	s.abroad = app.Window().Get("filmfurrow").Get("metric").Truthy()
 	s.before = map[string]string{}
 	if el := app.Window().GetElementByID("view"); el.Truthy() {
 		at := app.Window().URL().Path

@@ -54,6 +54,7 @@ type store struct {
 	noteBad    bool
 	waiting    string // the address of a link whose station has not come yet
 	linked     bool   // the field came with the address and is as it came
+	abroad     bool   // a first visit from a country of metric units, which are yet to be shown
 	unsaved    bool   // the device refused to keep what was typed
 	watched    map[app.Composer]watch
 	follows    int

@@ -53,6 +53,9 @@
     const source = new Response(reply.body.pipeThrough(counter), { headers: { "Content-Type": "application/wasm" } });
     return WebAssembly.compileStreaming ? WebAssembly.compileStreaming(source) : WebAssembly.compile(await source.arrayBuffer());
   };
+  // Whose country has other units than the page's, unless they are chosen, sees metric ones
+  // (only the United States, Liberia and Myanmar have not gone over to them).
+  page.metric = /-(?!US|LR|MM)[A-Z]{2}$/.test(navigator.language);
   // It is asked for as soon as the page's own text has been painted, which it would
   // slow down; start.js may run seconds later on a slow device.
   // Search engines read the text; "?wasm=false" shows a reader the text alone.

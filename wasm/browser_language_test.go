@@ -158,6 +158,31 @@ func TestThePageGoesFromOneLanguageToTheOther(t *testing.T) {
 	}
 }
 
+// A first visit from another country is in its language, its units and its figures; units
+// that are chosen stay.
+func TestAReaderAbroadHasTheirUnitsAndFigures(t *testing.T) {
+	t.Parallel()
+	long.Test(t)
+	c, err := tongue.Load("es")
+	require.NoError(t, err)
+	b := browsertest.Open(t)
+	p := b.Tab(browsertest.Tab{Path: "/", Whole: true, Before: `for (const [name, value] of [["language", "es-AR"], ["languages", ["es-AR", "es"]]]) Object.defineProperty(Navigator.prototype, name, { get: () => value });`})
+	p.Wait("Spanish", spanish)
+	width, all := c.Say("top 76 cm wide")
+	require.True(t, all)
+	p.WaitText("#view", width)
+	p.WaitText("#view", "1,5 m")
+	p.Do(`document.querySelector("#menu").open = true`)
+	p.Click("#units-US")
+	p.Do(`document.querySelector("#menu").open = false`)
+	inches, all := c.Say("top 30 in wide")
+	require.True(t, all)
+	p.WaitText("#view", inches)
+	p.Reload()
+	p.WaitWhole()
+	p.WaitText("#view", inches)
+}
+
 // The laying sheet is in the page's language, and in another where the crew reads another:
 // all of it, also what is drawn later, and nothing else of the page.
 func TestTheSheetSpeaksForTheCrew(t *testing.T) {
