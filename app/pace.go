@@ -49,7 +49,7 @@ func (s *store) prompt(part app.Composer) bool {
 	switch part.(type) {
 	case *stripPart, *probePart: // they say that the soil is being worked out
 		return s.digging
-	case *stage, *verdictPart, *faultsPart, *bedPart, *notesPart, *entry, *textBox, *unitSwitch, *sentencePart, *placePart, *filmsPart, *bucketPart, *card, *workshop:
+	case *stage, *movedPart, *verdictPart, *faultsPart, *bedPart, *notesPart, *entry, *textBox, *unitSwitch, *sentencePart, *placePart, *filmsPart, *bucketPart, *card, *workshop:
 		return true
 	}
 	return false

@@ -202,7 +202,7 @@ func (s *store) listen() {
 		}
 		if spoken != s.spoken || heard != s.heard {
 			s.spoken, s.heard = spoken, heard
-			s.tell(onExample)
+			s.tell(onSaid)
 		}
 		return nil
 	})
