@@ -95,6 +95,7 @@ const (
 	onStart   // the first advice is there
 	onExample // the field is no longer the worked example, or what the page has to tell changed
 	onAnswer  // the advice is another, told with onAdvice: for parts that show nothing else
+	onSaid    // what is read out changed
 	onSums    // plan, list and costs of the advice are there
 )
 
@@ -263,7 +264,7 @@ func (s *store) set(in *field.Input, text string) {
 // out when the typing has rested: at each key it would be noise.
 func (s *store) mark() {
 	for part := range s.watched {
-		if f, ok := part.(*entry); ok && f.shown != f.error() {
+		if f, ok := part.(*entry); ok && f.face.wrong != f.error() {
 			f.Update()
 		}
 	}
