@@ -327,7 +327,7 @@ func (s *store) waterTile() string {
 		lead = "It does not fit"
 	} else if today, ok := s.today(); ok {
 		if week, ok := s.advice.WaterWeekOf(&w.plan, &w.list, today); ok {
-			lead = plan.RunWords(week.Every, week.Together).In(s.system) + " this week"
+			lead = plan.RunWords(week.Every, week.Together).In(s.system) + ", this week’s mean"
 		}
 	}
 	return `<p class="number">` + escape(lead) + `</p>` + monthsSVG(&w.plan, s.system)
@@ -340,7 +340,11 @@ func (s *store) nowHTML() (text, step string) {
 	if s.example || s.linked || !known || s.worked.of != s.advice {
 		return "", ""
 	}
-	says, step := s.advice.Now(&s.worked.plan, &s.worked.list, today)
+	if n := &s.worked.now; n.on != today {
+		n.on = today
+		n.says, n.step = s.advice.Now(&s.worked.plan, &s.worked.list, today)
+	}
+	says, step := s.worked.now.says, s.worked.now.step
 	view := step
 	switch step {
 	case "":

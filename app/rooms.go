@@ -103,6 +103,9 @@ func (p *yearRoom) Render() app.UI {
 		p.dayPicker(),
 		app.Raw(p.steps(steps)),
 		app.Raw(`<p class="crumb"><a href="`+rooted("/trouble")+`">Something looks wrong</a></p>`),
+		only2(!a.Refused(), func() app.UI {
+			return &laterPart{S: s, ID: "after-laying", Title: afterTitle, Part: func() app.UI { return &afterPart{S: s} }}
+		}),
 		p.learned(),
 		&laterPart{S: s, ID: "season-log", Title: "Season log", Part: func() app.UI { return &logPart{S: s} }},
 		s.yearPart(),
@@ -213,7 +216,7 @@ func (p *waterRoom) Render() app.UI {
 		return app.Section().ID("water-room").Class("sheet").Body(s.notNow("No drip under film now.", "Film is not to be laid here, so this plan of water does not hold."), s.paperHead())
 	}
 	w := s.workOut()
-	v := waterView{plan: &w.plan, system: s.system}
+	v := waterView{plan: &w.plan, system: s.system, s: s}
 	class := "water-plan"
 	if w.plan.Verdict == water.DoesNotFit {
 		class += " water-stop"

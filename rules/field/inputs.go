@@ -205,7 +205,7 @@ var Inputs = rowsOf([]*Input{
 
 	own(ItemFilm), own(ItemTape), own(ItemHeader), own(ItemTakeOffs), own(ItemEnds), own(ItemValves), own(ItemRegulators),
 	own(ItemFilter), own(ItemGauge), own(ItemBackflow), own(ItemInjector), own(ItemPins), own(ItemPlants),
-	own(ItemFertiliser), own(ItemCover), own(ItemHoops),
+	own(ItemFertiliser), own(ItemCover), own(ItemHoops), own(ItemStakes), own(ItemString),
 
 	inert(choice("day.ball", "A ball of soil, squeezed and poked", "Take it from as deep as the bed will be.", func(c *Case) *string { return &c.Day.Ball },
 		Choosable{"crumbles", "crumbles to dust"}, Choosable{"breaks", "holds, then breaks"}, Choosable{"ribbons", "ribbons and shines"})),

@@ -113,7 +113,7 @@ func (a *Advice) describe(c *CoverChoice) {
 	if hooped { // half a circle over the bed
 		c.Width = unit.Metres(math.Ceil((float64(a.Shape.Base)*math.Pi/2+2*coverBuried)*20) / 20)
 	}
-	say := func(text string, values ...any) { c.Says = append(c.Says, unit.Say(text, values...)) }
+	say := (*sayings)(&c.Says).say
 	gain := unit.Between(cover.Night.Low, cover.Night.High)
 	if cover.Weight.Given() {
 		say(unit.Capital(cover.Name)+", {}: {} warmer at night.", unit.Between(cover.Weight.Low, cover.Weight.High), gain)

@@ -379,7 +379,7 @@ func (a *Advice) CheckSeason(s *Shopping, rows []field.DayRow) (errs field.Error
 
 // Says tells the account in sentences, the number first.
 func (w *ThisWeek) Says(a *Advice) (says []unit.Phrase) {
-	say := func(text string, values ...any) { says = append(says, unit.Say(text, values...)) }
+	say := (*sayings)(&says).say
 	begins := "It begins full on the morning of {}."
 	if !w.Full {
 		begins = "It begins with the reading of {}."

@@ -79,6 +79,7 @@ type Crop struct {
 	Sown   bool  // goes in as a dense drill of seed: no room for film
 	Hilled bool  // soil must be drawn up to it while it grows
 	Root   bool  // the harvest is a root that grew from seed where it stands
+	Staked bool  // its plants are held by stakes and strings
 
 	Hardiness     Hardiness
 	HardinessFrom Figure[unit.Percent] // carries only the source of the class
