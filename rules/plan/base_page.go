@@ -2,7 +2,14 @@
 
 package plan
 
-import "filmfurrow/rules/table"
+import (
+	"filmfurrow/rules/model/feed"
+	"filmfurrow/rules/table"
+)
 
-// work is for the advice file alone: the page shows no sums of the fertilizer.
+// work and say are for the advice file alone: the page shows no sums of the fertilizer.
 func (b *BaseFertiliser) work(*Advice, *table.Need) {}
+
+func (b *BaseFertiliser) say(*Advice) {}
+
+var baseCautions []feed.Caution

@@ -1,33 +1,13 @@
+// The page shows none of these sentences, so its program is built without them.
+
+//go:build !page
+
 package plan
 
 import (
-	"slices"
-	"strconv"
-
 	"filmfurrow/rules/model/feed"
-	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
-
-// GradeWords writes a grade as a bag does: 10-20-20.
-func (b *BaseFertiliser) GradeWords() string {
-	words := ""
-	for i, g := range b.Grade {
-		if i > 0 {
-			words += "-"
-		}
-		words += strconv.FormatFloat(float64(g), 'f', -1, 64)
-	}
-	return words
-}
-
-// some is a rate or mass for a sentence; where there is none, "nothing".
-func some[T ~float64](v T) any {
-	if v == 0 {
-		return "nothing"
-	}
-	return v
-}
 
 // say tells it all in sentences, the numbers first.
 func (b *BaseFertiliser) say(a *Advice) {
@@ -88,10 +68,6 @@ func (b *BaseFertiliser) say(a *Advice) {
 	b.sayLime(a, say)
 }
 
-// richSoil is the organic matter, in percent, above which a guide may leave the later
-// nitrogen out ([table.MidwestFeeding], page 16).
-const richSoil = 3.0
-
 func (b *BaseFertiliser) sayBasis(a *Advice, say func(string, ...any)) {
 	tested, untested := [NutrientCount]bool{}, [NutrientCount]bool{}
 	for i := range b.Nutrients {
@@ -151,9 +127,6 @@ func (b *BaseFertiliser) sayProduct(say func(string, ...any)) {
 	}
 }
 
-// lowAcidity and highAcidity bound what most vegetables want ([table.MidwestCucurbits]).
-const lowAcidity, highAcidity = 6.0, 6.8
-
 func (b *BaseFertiliser) sayLime(a *Advice, say func(string, ...any)) {
 	soil := &a.Case.Soil
 	switch {
@@ -172,22 +145,4 @@ var baseCautions = [...]feed.Caution{
 	{ID: "nutrient-law", Text: "Laws may forbid phosphorus without a soil test, and fertilizer near wells and streams.", LastWord: "the state's nutrient law", Source: "from memory"},
 	{ID: "manure", Text: "Raw manure needs 90 to 120 days before harvest, and its nutrients count too: take them off.", LastWord: "the food-safety rule and the certifier", Source: "7 CFR 205.203, from memory"},
 	{ID: "fertiliser-dust", Text: "Wear gloves and a dust mask, keep bags dry, and keep them from children and animals.", LastWord: "the product's label", Source: "from memory"},
-}
-
-// cite gathers what it rests on, each once.
-func (b *BaseFertiliser) cite(a *Advice, need *table.Need) {
-	list := []*table.Source{}
-	for i := range b.Nutrients {
-		list = append(list, b.Nutrients[i].Sources...)
-	}
-	if before := need.Before; before.Given() && b.Nutrients[Nitrogen].Basis != ByReport {
-		list = append(list, before.Source)
-	}
-	list = append(list, table.ShareOn(a.Facts.Soil).Sources...)
-	list = append(list, &table.BedFeet, &table.FAO29)
-	for _, s := range list {
-		if !slices.Contains(b.Sources, s) {
-			b.Sources = append(b.Sources, s)
-		}
-	}
 }
