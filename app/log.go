@@ -145,7 +145,7 @@ func (p *logPart) take() {
 		return
 	}
 	s.touch("the season’s log")
-	s.c.Days = days
+	s.takeDays(days)
 	delete(s.typed, logAmount)
 	p.told = "Written down: " + lower(e.label) + ", " + dayOfYear(on, s.system) + ". “Take back” strikes it out."
 	s.changed()

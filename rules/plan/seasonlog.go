@@ -5,6 +5,7 @@ import (
 
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/judge"
+	"filmfurrow/rules/model/heat"
 	"filmfurrow/rules/unit"
 )
 
@@ -172,7 +173,16 @@ func (l *SeasonLog) Says(a *Advice) (says []unit.Phrase) {
 			say("First picked {} after planting; lists say about {}.", l.First.Value.Minus(on.Value), a.Facts.CropDays)
 		}
 	}
-	if model := a.WaitPlan.WarmOn; l.Warm.Given && model.Given {
+	model := a.WaitPlan.WarmOn
+	if probe := &a.Facts.Probe; probe.Given && !probe.Doubtful {
+		say("Your thermometer read {} on {}, where the curve of a usual year said {}. The curve was moved there: {} of the difference stays with the place, the rest fades in about {}.",
+			a.Case.Soil.Temperature.Value, unit.YearDay(a.Case.Soil.MeasuredOn.Value), probe.Expected, unit.PercentOf(heat.PlaceShare), unit.DaysOf(heat.FadeDays))
+		if model.Given {
+			say("By it the bed holds {} from {} on.", l.Floor, unit.YearDay(model.Value))
+		}
+	} else if probe.Given {
+		say("Your thermometer read {} on {}, {} from the curve: too far to believe, so nothing was moved. Read again, in the shade.", a.Case.Soil.Temperature.Value, unit.YearDay(a.Case.Soil.MeasuredOn.Value), probe.Shift)
+	} else if l.Warm.Given && model.Given {
 		switch later := l.Warm.Value.Minus(model.Value); {
 		case later > 0:
 			say("Your bed held {} {} later than the usual year that we work out. Trust your thermometer.", l.Floor, later)
@@ -202,7 +212,7 @@ func (l *SeasonLog) NextYear(c field.Case) field.Case {
 	}
 	c.Days, c.Day = "", field.DayCase{}
 	c.Soil.Temperature, c.Soil.MeasuredOn = unit.Optional[unit.Celsius]{}, unit.Optional[unit.Date]{}
-	c.Soil.MeasuredDepth, c.Soil.MeasuredHour = unit.Optional[unit.Metres]{}, unit.Optional[float64]{}
+	c.Soil.MeasuredDepth, c.Soil.MeasuredHour, c.Soil.MeasuredUnder = unit.Optional[unit.Metres]{}, unit.Optional[float64]{}, ""
 	p := &c.Practice
 	p.FumigatedOn, p.LabelInterval = unit.Optional[unit.Date]{}, unit.Optional[float64]{}
 	p.ReuseFilm, p.ReuseLaidOn, p.ReuseCover = "", unit.Optional[unit.Date]{}, unit.Optional[float64]{}

@@ -196,7 +196,7 @@ const (
 func (s *Shopping) stakes(a *Advice, set setLine, bed unit.Metres, beds int) {
 	f := a.Facts
 	if !f.Crop.Staked {
-		none := unit.Say("None: we know no trellis for {}.", f.Crop.Name)
+		none := unit.Say("None: we have no count of stakes for {}.", f.Crop.Name)
 		set(field.ItemStakes, 0, unit.KindCount, none)
 		set(field.ItemString, 0, unit.KindLong, none)
 		return
