@@ -316,7 +316,7 @@ func (p *tilesPart) Render() app.UI {
 	return app.Raw(t.b.String())
 }
 
-// waterTile is this week's minutes where the crop is growing, and the months' else.
+// waterTile is this week's mean minutes where the crop is growing, and the months' else.
 func (s *store) waterTile() string {
 	w := s.workOut()
 	lead := waterLead(s.advice, s.system)
@@ -327,7 +327,7 @@ func (s *store) waterTile() string {
 		lead = "It does not fit"
 	} else if today, ok := s.today(); ok {
 		if week, ok := s.advice.WaterWeekOf(&w.plan, &w.list, today); ok {
-			lead = plan.RunWords(week.Every, week.Together).In(s.system) + ", this week’s mean"
+			lead = plan.RunWords(week.Every, week.Together).In(s.system) + " on average"
 		}
 	}
 	return `<p class="number">` + escape(lead) + `</p>` + monthsSVG(&w.plan, s.system)
