@@ -113,6 +113,9 @@ func (p *logPart) table(log *plan.SeasonLog) string {
 		}
 		rows = append(rows, row)
 	}
+	if rows == nil {
+		return `<div></div>`
+	}
 	return tableText("log-table", "What it came to", heads, rows)
 }
 
