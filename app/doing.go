@@ -14,6 +14,11 @@ type worked struct {
 	plan plan.WaterPlan
 	list plan.Shopping
 	cost plan.Cost
+	now  struct { // what the season asks, which two parts show
+		on   unit.Date
+		says unit.Phrase
+		step string
+	}
 }
 
 // workOut makes the plan, the list and the costs once for an advice.
@@ -22,7 +27,7 @@ func (s *store) workOut() *worked {
 		s.advice.SoldMetric = metric
 		plan := s.advice.WaterPlan()
 		list := s.advice.Shopping(&plan)
-		s.worked = worked{s.advice, plan, list, s.advice.CostOf(&list)}
+		s.worked = worked{of: s.advice, plan: plan, list: list, cost: s.advice.CostOf(&list)}
 		s.tell(onSums)
 	}
 	return &s.worked

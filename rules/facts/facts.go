@@ -334,19 +334,10 @@ func after(from, to int) int { return (to - from + weather.YearDays) % weather.Y
 // how many days are left until autumn brings it.
 func (f *Facts) frost() {
 	f.FrostRisk, f.SpringFrost, f.HasFrostDate = 0, 0, false
-	f.FrostLimit = weather.Freezing
-	if f.Crop.Hardiness == table.Hardy {
-		f.FrostLimit = weather.HardFreeze
-	}
+	f.FrostLimit = frostLimit(f.Crop)
 	frost := f.frosts.of(f.year, f.FrostLimit)
 	f.FrostKind, f.FrostDays = frost.Kind, frost.Days
-	f.FreeDays = Never
-	if frost.Autumn.Fifty >= 0 {
-		f.FreeDays = unit.Days(after(f.index, frost.Autumn.Fifty))
-	}
-	if day, ok := dayIndex(f.Case.Place.FirstFrost); ok {
-		f.FreeDays = unit.Days(after(f.index, day))
-	}
+	f.FreeDays = f.FreeOf(f.Crop, f.Plant)
 	f.StandDays = f.FreeDays
 	if f.Crop.Hardiness < table.Tender {
 		f.StandDays = Never
@@ -364,6 +355,27 @@ func (f *Facts) frost() {
 		f.FrostRisk = f.frosts.after(f.year, f.FrostLimit, f.comesUp(f.index))
 	}
 	f.wantedRisk()
+}
+
+// frostLimit is the frost that harms a crop.
+func frostLimit(crop *table.Crop) unit.Celsius {
+	if crop.Hardiness == table.Hardy {
+		return weather.HardFreeze
+	}
+	return weather.Freezing
+}
+
+// FreeOf is how many days lie between a day and the usual first autumn frost that harms a crop;
+// Never where none comes.
+func (f *Facts) FreeOf(crop *table.Crop, on unit.Date) unit.Days {
+	day, own := dayIndex(f.Case.Place.FirstFrost)
+	if !own {
+		day = f.frosts.of(f.year, frostLimit(crop)).Autumn.Fifty
+	}
+	if day < 0 {
+		return Never
+	}
+	return unit.Days(after(weather.Index(on), day))
 }
 
 // comesUp is the day of the year from which frost can harm: seed must come up first.
@@ -416,14 +428,7 @@ func (f *Facts) layout() {
 // Warm reads a soil year around the planting day, at the depth of roots or seed: floors,
 // days won and lost, heat. Air, frost and layout must stand already.
 func (f *Facts) Warm(g *SoilYear) {
-	f.Depth = Depths[AtTen]
-	f.MinSoilTemperature, f.SafeSoilTemperature = f.Crop.MinSoilTemperature.Value, f.Crop.SafeSoilTemperature.Value
-	if f.Seeded {
-		f.Depth = Depths[AtFive]
-		f.MinSoilTemperature, f.SafeSoilTemperature = f.Crop.SeedMinSoilTemperature.Value, f.Crop.SeedSafeSoilTemperature.Value
-	}
-	f.MinSoilTemperature, f.SafeSoilTemperature = unit.Hundredth(float64(f.MinSoilTemperature)), unit.Hundredth(float64(f.SafeSoilTemperature))
-	f.WorkFloor = workFloor(f.Crop.Warm, f.MinSoilTemperature, f.SafeSoilTemperature)
+	f.floors()
 	f.Season = f.season(g)
 	f.Ceiling = unit.Hundredth(float64(f.Crop.RootCeiling.Value))
 	f.rough()
@@ -459,6 +464,18 @@ func (f *Facts) Warm(g *SoilYear) {
 	if f.WarmingPays {
 		f.Lead = WarmUp
 	}
+}
+
+// floors are what the crop asks of the ground, at the depth of its roots or seed.
+func (f *Facts) floors() {
+	f.Depth = Depths[AtTen]
+	f.MinSoilTemperature, f.SafeSoilTemperature = f.Crop.MinSoilTemperature.Value, f.Crop.SafeSoilTemperature.Value
+	if f.Seeded {
+		f.Depth = Depths[AtFive]
+		f.MinSoilTemperature, f.SafeSoilTemperature = f.Crop.SeedMinSoilTemperature.Value, f.Crop.SeedSafeSoilTemperature.Value
+	}
+	f.MinSoilTemperature, f.SafeSoilTemperature = unit.Hundredth(float64(f.MinSoilTemperature)), unit.Hundredth(float64(f.SafeSoilTemperature))
+	f.WorkFloor = workFloor(f.Crop.Warm, f.MinSoilTemperature, f.SafeSoilTemperature)
 }
 
 // The two waits of the trade, in days from laying: 7–10 days to warm and

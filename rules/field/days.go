@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
 
@@ -123,6 +124,44 @@ func (d Days) With(rows []DayRow) Days {
 		}
 	}
 	return DaysOf(list)
+}
+
+// The hour and the depth at which a soil temperature of the log is read, where the field says
+// nothing else: at ten, when soil is near its daily mean, where the roots or the seed are.
+const (
+	logHour      = 10
+	logDepth     = unit.Metres(0.1)
+	logSeedDepth = unit.Metres(0.05)
+)
+
+// WithDays is the case with other days, of a field where a film lies from a day on. The last soil temperature among them, no later than the
+// day that was written down for planting, becomes the field's own reading where it is the newest,
+// and so moves the soil's curve; later ones are of ground under leaves and move no date.
+func (c Case) WithDays(days Days, laid unit.Date, film string) Case {
+	c.Days = days
+	soil := &c.Soil
+	for _, row := range days.Rows() {
+		if v := row.Values[DaySoil]; v.Given && row.On >= soil.MeasuredOn.Or(row.On) {
+			soil.Temperature, soil.MeasuredOn = unit.Known(unit.Celsius(v.Value)), unit.Known(row.On)
+			soil.MeasuredUnder = ""
+			if _, lies := table.FilmByID(film); lies && row.On >= laid {
+				soil.MeasuredUnder = film
+			}
+			if !soil.MeasuredHour.Given {
+				soil.MeasuredHour = unit.Known(float64(logHour))
+			}
+			if !soil.MeasuredDepth.Given {
+				soil.MeasuredDepth = unit.Known(logDepth)
+				if c.Method == "seed" {
+					soil.MeasuredDepth = unit.Known(logSeedDepth)
+				}
+			}
+		}
+		if row.Values[DayStage].Value == 1 {
+			break
+		}
+	}
+	return c
 }
 
 // CheckDays says what is wrong with rows, naming each by where it stands: days out of

@@ -80,6 +80,7 @@ type Crop struct {
 	Hilled bool  // soil must be drawn up to it while it grows
 	ByDay  bool  // its kinds make bulbs by the length of the day
 	Root   bool  // the harvest is a root that grew from seed where it stands
+	Staked bool  // its plants are held by stakes and strings
 
 	Hardiness     Hardiness
 	HardinessFrom Figure[unit.Percent] // carries only the source of the class

@@ -4,7 +4,7 @@ package table
 var Crops = [...]Crop{
 	// Fruiting vegetables
 	{
-		ID: "tomato", Name: "tomatoes", Family: "Solanaceae", Group: Fruiting, Warm: true, Start: Transplant,
+		ID: "tomato", Name: "tomatoes", Family: "Solanaceae", Group: Fruiting, Warm: true, Start: Transplant, Staked: true,
 		Hardiness: VeryTender, HardinessFrom: class(&IllinoisWarm2020, Seen),
 		WeeksToFrost:       number(2, 2, &SellerPages, Trade),
 		TrayWeeks:          number(4, 6, &KentuckyTrays, Seen),
@@ -102,7 +102,7 @@ var Crops = [...]Crop{
 		Trials:    [3]Trial{{Film: Red, Gain: percent(12, 12, &ColourCompare, Seen)}},
 	},
 	{
-		ID: "tomatillo", Name: "tomatillos", Family: "Solanaceae", Group: Fruiting, Warm: true, Start: Transplant,
+		ID: "tomatillo", Name: "tomatillos", Family: "Solanaceae", Group: Fruiting, Warm: true, Start: Transplant, Staked: true,
 		Hardiness: VeryTender, HardinessFrom: classNoted(&IllinoisWarm2020, StandIn, "tomato"),
 		WeeksToFrost:       numberNoted(2, 2, &SellerPages, StandIn, "tomato"),
 		TrayWeeks:          numberNoted(4, 6, &KentuckyTrays, StandIn, "tomato"),

@@ -22,6 +22,8 @@ import (
 
 	"filmfurrow/app"
 	"filmfurrow/rules/judge"
+	"filmfurrow/rules/model/water"
+	"filmfurrow/rules/plan"
 	sources "filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/table/series"
@@ -319,7 +321,7 @@ func languages(early []string, add func(stem, ext string, body []byte) string, a
 //
 //	app.Getenv("file:normals.csv") // "/assets/normals-0123456789ab.csv"
 func data() map[string][]byte {
-	return map[string][]byte{"normals.csv": []byte(normals.Text), "beside.csv": []byte(normals.BesideText), "world.csv": []byte(normals.WorldText), "world-beside.csv": []byte(normals.WorldBesideText), "places.csv": []byte(normals.PlacesText), "series.csv": []byte(series.Text), "sources.tsv": []byte(sources.SourceTexts() + judge.RuleTexts())}
+	return map[string][]byte{"normals.csv": []byte(normals.Text), "beside.csv": []byte(normals.BesideText), "world.csv": []byte(normals.WorldText), "world-beside.csv": []byte(normals.WorldBesideText), "places.csv": []byte(normals.PlacesText), "series.csv": []byte(series.Text), "sources.tsv": []byte(sources.SourceTexts() + judge.RuleTexts() + plan.AfterTexts() + water.StepTexts())}
 }
 
 // assets are the addresses of the files that every page loads.
