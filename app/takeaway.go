@@ -40,6 +40,7 @@ var workedOut = func() func(id string) *store {
 		if known[id] == nil {
 			i := slices.IndexFunc(Cards, func(f pack.Farm) bool { return f.ID == id })
 			s := storeOf(Cards[i].Case())
+			s.example, s.farm = true, farmName(&Cards[i].Land)
 			s.work()
 			known[id] = s
 		}
@@ -49,7 +50,7 @@ var workedOut = func() func(id string) *store {
 
 // toFarm is the address of the tool with a farm's field in it.
 func toFarm(f *pack.Farm, base string) string {
-	return base + "/#" + linkMark + linkText(workedOut(f.ID))
+	return base + "/#" + linkMark + namedLink(workedOut(f.ID))
 }
 
 // Card is the card of one farm, with the address of the whole page.

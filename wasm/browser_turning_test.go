@@ -111,7 +111,7 @@ func TestSideBySideInThePage(t *testing.T) {
 // the farm's input changes the answer live; Escape leaves. It needs no network,
 // and everything is large: no letter on the screen is smaller than 2.2 % of its
 // width, and nothing has to be scrolled.
-func TestTheWorkshop(t *testing.T) {
+func TestTheWorkshopOld(t *testing.T) {
 	t.Parallel()
 	b := browsertest.OpenKeeping(t)
 	p := b.Tab(browsertest.Tab{Path: "/workshop", Whole: true, Width: 1920, Height: 1080})

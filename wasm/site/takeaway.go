@@ -16,6 +16,15 @@ import (
 // What a workshop or a newsletter takes along is made when the site is built: pages and
 // files without any program. The worker keeps them as it keeps all else.
 
+// takePath is the address of the list of all that is taken along.
+const takePath = "/takeaway"
+
+// speaker is the speaker's own window beside the room's: notes, what comes next, the time.
+// It carries no program: the room tells it what is shown (static/speaker.js).
+var speaker = Page{Path: "/speaker", Title: "Speaker’s window – " + siteName, Description: "Notes, what comes next and the time, beside the picture that the room sees."}
+
+const speakerHTML = `<main class="speaker"><h1 id="speaker-head">Speaker’s window</h1><p id="speaker-step">Open the workshop in another window of this browser.</p><p id="speaker-clock" translate="no"></p><section><h2>Notes</h2><p id="speaker-notes"></p></section><section><h2>The lesson</h2><p id="speaker-lesson"></p></section><section><h2>Next</h2><p id="speaker-next"></p></section><nav><button type="button" id="speaker-back">Back</button> <button type="button" id="speaker-go">Next</button></nav></main>`
+
 // takeAway makes a farm's handout, its posters, and each card as a picture and in words;
 // further a sheet with blanks and the page of all of it. It gives the pages that it made.
 func takeAway(files map[string][]byte, base, site string, links assets, css string) ([]Page, error) {
@@ -75,10 +84,13 @@ func takeAway(files map[string][]byte, base, site string, links assets, css stri
 			return nil, err
 		}
 	}
+	if err := add(speaker, speakerHTML); err != nil {
+		return nil, err
+	}
 	if err := add(Page{Path: "/ballots", Title: "Vote with your own phone – " + siteName, Description: "Codes that lead to the ballots of a workshop."}, app.BallotCodes(base, site)); err != nil {
 		return nil, err
 	}
-	return pages, add(Page{Path: "/takeaway", Title: "For teachers and editors – " + siteName, Description: "Handouts, posters and cards of invented farms, ready to print and to put into a newsletter."}, takeAwayHTML(base, site, files))
+	return pages, add(Page{Path: takePath, Title: "For teachers and editors – " + siteName, Description: "Handouts, posters and cards of invented farms, ready to print and to put into a newsletter."}, takeAwayHTML(base, site, files))
 }
 
 // inItself is how each language says that the words are in it.
@@ -123,7 +135,7 @@ func takeAwayHTML(base, site string, files map[string][]byte) string {
 		for _, name := range tongue.Names() {
 			fmt.Fprintf(&others, ` <a href="%[1]s/card/%[2]s.%[3]s.txt" lang="%[3]s">%[4]s</a>`, base, f.ID, name, inItself[name])
 		}
-		fmt.Fprintf(&b, `<section><h3>%s</h3><p>%s</p><p><a href="%[3]s/card/%[4]s">The card</a> <a href="%[3]s/card/%[4]s.svg" download="">The bed as a picture (SVG)</a> <a href="%[3]s/card/%[4]s.txt">The words as a file</a>%[7]s</p>
+		fmt.Fprintf(&b, `<section><h3>%s</h3><p>%s</p><p><a href="%[3]s/card/%[4]s">The card</a> <a href="%[3]s/card/%[4]s.svg" download="">The bed as a picture (SVG)</a> <a href="%[3]s/card/%[4]s.svg" data-picture="%[4]s">The bed as a picture (PNG)</a> <a href="%[3]s/card/%[4]s.txt">The words as a file</a>%[7]s</p>
 <h4>Frame</h4><pre tabindex="0">%[5]s</pre><h4>Words</h4><pre tabindex="0">%[6]s</pre></section>`,
 			html.EscapeString(f.Title), html.EscapeString(f.Lesson), base, f.ID, html.EscapeString(CardFrame(site, base, f)), html.EscapeString(string(files["card/"+f.ID+".txt"])), others.String())
 	}
