@@ -247,10 +247,12 @@
     paintTurn();
     if (t.name !== "plant_on") rest(t, spec);
   };
+  // rest works the year out once the slider rests; along the days it stays the same.
+  let resting = 0;
   const rest = (t, spec) => {
-    const mine = asked;
+    const mine = ++resting;
     setTimeout(() => {
-      if (mine !== asked || t !== turn) return;
+      if (mine !== resting || t !== turn) return;
       work(async () => { // the year is that of the field that was asked last
         await askRaw(fieldOf(stop()), question, ...spec);
         return yearOf(await call("year", ""));
@@ -555,9 +557,9 @@
     room.querySelector("main").replaceWith(main);
     room.querySelector("header")?.remove();
     room.querySelector("footer")?.remove();
-    const names = stops().map((s, i) => `${i + 1}. ${s.title}${out(i) ? " (left out)" : ""}`);
-    main.before(el("header", { class: "room-top" }, el("h1", { class: "for-readers" }, "Film & Furrow in a workshop"), pick("room-farm", "Farm", names, at, meet),
-      pick("room-question", "Question", questions.map(([, words]) => words), question, (q) => { question = q; again(1); })));
+    const names = stops().map((s, i) => `${out(i) ? "Left out: " : ""}${i + 1}. ${s.title}`);
+    main.before(el("header", {}, el("h1", { class: "for-readers" }, "Film & Furrow in a workshop"), el("div", { class: "room-top" }, pick("room-farm", "Farm", names, at, meet),
+      pick("room-question", "Question", questions.map(([, words]) => words), question, (q) => { question = q; again(1); }))));
     main.after(el("footer", { class: "room-foot" }, press("room-back", "Back", () => move(-1)), el("span", { id: "room-step" }, `${step + 1} of ${kinds().length}`),
       el("a", { class: "room-leave", id: "room-leave", href: `${base}/` }, "Leave"), press("room-next", "Next", () => move(1))));
     paintTurn();
