@@ -406,8 +406,8 @@
     if (kind === "bed") return [el("h2", {}, "The bed we would make"), el("div", { class: "room-bed", html: told.bed })];
     if (typeof kind === "number") {
       const r = list[kind], raced = r.of && r.head !== "What decides it" ? race(kind + 1, list) : null;
-      const text = r.who ? `${r.who}: ${r.text}` : r.text;
-      return [el("h2", {}, r.head ?? r.rule), para("room-sum", raced ? `${kind + 1} of ${list.length}: what counts most comes first.` : ""), el("p", { class: "room-answer room-why", id: "room-answer" }, text), raced ? para("room-text", raced.says) : "", raced?.chart ?? "", para("help", raced ? "" : r.source)];
+      const text = r.who ? [el("span", {}, r.who), el("span", {}, ": "), el("span", {}, r.text)] : [r.text]; // said one by one
+      return [el("h2", {}, r.head ?? r.rule), para("room-sum", raced ? `${kind + 1} of ${list.length}: what counts most comes first.` : ""), el("p", { class: "room-answer room-why", id: "room-answer" }, ...text), raced ? para("room-text", raced.says) : "", raced?.chart ?? "", para("help", raced ? "" : r.source)];
     }
     if (kind === "turn") return turnSlide();
     return [el("h2", {}, "The lesson"), el("p", { class: "room-answer room-lesson", id: "room-answer" }, s.lesson ?? `${told.name}.`), para("help", whose())];

@@ -5,6 +5,7 @@ package site
 import (
 	"encoding/xml"
 	"io"
+	"os"
 	"regexp"
 	"slices"
 	"strings"
@@ -65,6 +66,34 @@ func TestWhatIsTakenAlongHasTwins(t *testing.T) {
 			slices.Sort(misses)
 			assert.Empty(t, strings.Join(misses, "\n"), name)
 		}
+	}
+}
+
+// What the room's scripts say has its twin too: every text in them that begins like a
+// sentence, with a figure where something is put in.
+func TestWhatTheRoomSaysHasTwins(t *testing.T) {
+	keys := regexp.MustCompile(`^(Arrow|Page|Enter|Escape|M20)`)
+	for _, name := range tongue.Names() {
+		c, err := tongue.Load(name)
+		require.NoError(t, err)
+		said := 0
+		for _, file := range []string{"room.js", "speaker.js"} {
+			text, err := os.ReadFile("../../static/" + file)
+			require.NoError(t, err)
+			for _, found := range regexp.MustCompile("\"([A-Z][^\"\n]*)\"|`((?:[A-Z]|\\$\\{[^}]*\\}[:.]? [a-z(°])[^`\n]*)`").FindAllStringSubmatch(string(text), -1) {
+				words := regexp.MustCompile(`\$\{[^}]*\}`).ReplaceAllString(found[1]+found[2], "3")
+				if strings.HasSuffix(words, ": ") {
+					words += "3"
+				}
+				if words == "" || keys.MatchString(words) || strings.ContainsAny(words, "<{") {
+					continue
+				}
+				said++
+				_, all := c.Say(words)
+				assert.True(t, all, "%s in %s: %s", file, name, words)
+			}
+		}
+		assert.Greater(t, said, 60)
 	}
 }
 
