@@ -269,7 +269,7 @@
         if (await is(middle) === told.key) same = middle;
         else other = middle;
       }
-      found = { key, at: other > same ? other : same, words: `${(await ask(fieldOf(stop()), question, t.name, t.values[other])).name}: ${other > same ? "from" : "until"} ${sayDay(t.values[other])}` };
+      found = { key, at: other > same ? other : other + 1, words: `${(await ask(fieldOf(stop()), question, t.name, t.values[other])).name}: ${other > same ? "from" : "until"} ${sayDay(t.values[other])}` };
     } else {
       t.cells = [];
       for (let i = 0; i < t.values.length && t === turn; i++) {
@@ -282,7 +282,11 @@
   const look = (key) => questions[question][0] === "film" ? key : key === told.key ? "ballot" : "other";
   const months = () => ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"].map((m) => el("span", {}, m));
   const band = (cells, total) => `<svg class="room-band" aria-hidden="true">${cells.map((c) => `<rect class="m-film m-${c.key}" x="${100 * c.at / total}%" width="${100 * c.wide / total}%" height="100%"/>`).join("")}${found?.at && total === days ? `<rect class="room-mark" x="${100 * found.at / days - 0.2}%" width=".4%" height="100%"/>` : ""}</svg>`;
-  const spread = (year) => year.map((s, i) => ({ key: s.key, at: s.at, wide: (year[i + 1]?.at ?? days) - s.at }));
+  // The year was asked by the week: where the day itself was found, the week gives way to it.
+  const spread = (year) => {
+    const from = year.map((s) => found?.at && Math.abs(s.at - found.at) < 7 && s.at > 0 ? found.at : s.at);
+    return year.map((s, i) => ({ key: s.key, at: from[i], wide: (from[i + 1] ?? days) - from[i] }));
+  };
   const paintTurn = () => {
     if (!room || kinds()[step] !== "turn" || mode !== "talk") return;
     const t = turn, a = now ?? told, changed = a.key !== told.key;
@@ -294,8 +298,9 @@
     const beds = room.querySelector(".room-bare");
     if (beds.drawn !== a.bed) { // the bed of before beside that of now
       beds.drawn = a.bed;
-      beds.replaceChildren(...(a.bed === told.bed ? [] : [el("figure", { "aria-hidden": "true" }, el("span", { html: told.bed.replace(/ (id|aria-labelledby|role)="[^"]*"/g, "") }), el("figcaption", {}, "At first"))]),
-        el("figure", { class: "now" }, el("span", { html: a.bed }), el("figcaption", {}, a.bed === told.bed ? "The bed" : "Now")));
+      const close = (drawing) => drawing.replace(/viewBox="[^"]*"/, 'viewBox="30 40 500 270"');
+      beds.replaceChildren(...(a.bed === told.bed ? [] : [el("figure", { "aria-hidden": "true" }, el("span", { html: close(told.bed).replace(/ (id|aria-labelledby|role)="[^"]*"/g, "") }), el("figcaption", {}, "At first"))]),
+        el("figure", { class: "now" }, el("span", { html: close(a.bed) }), el("figcaption", {}, a.bed === told.bed ? "The bed" : "Now")));
     }
     const strip = room.querySelector(".room-strip"), year = room.querySelector(".room-year");
     if (t.name === "plant_on") strip.innerHTML = t.year ? band(spread(t.year), days) : "";
@@ -330,12 +335,16 @@
     const t = turn, then = told.options.find((o) => o.key === s.then);
     const head = t.name === "plant_on" && s.turn === "plant_on" && questions[question][0] === "film" && then ? `On which day does ${then.short} win?` : "Turn one thing";
     const slider = el("input", { type: "range", id: "room-slider", min: 0, max: t.values.length - 1, step: 1, value: t.at, "aria-label": t.label, oninput: (event) => take(+event.target.value) });
+    // The handle stands over the middle of its place.
+    slider.style.width = `calc(${100 - 100 / t.values.length}% + 3vw)`;
+    slider.style.marginLeft = `calc(${50 / t.values.length}% - 1.5vw)`;
+    const few = t.values.length <= 5 ? el("div", { class: "room-cells" }, ...t.values.map((v) => el("span", {}, t.words(v)))) : "";
     const set = s.turn === t.name && s.to != null ? press("room-turn", "Turn it", setIt) : "";
     return [el("h2", {}, head), el("div", { class: "room-turn" },
       el("div", { class: "room-bare" }),
       el("div", { class: "room-now" }, el("p", { class: "room-answer", id: "room-answer" }), para("room-sum", `At first: ${told.name}.`), el("p", { id: "room-dates" }), el("p", { id: "room-why", class: "room-text" })),
     ), el("div", { class: "room-sliders" }, ...sliders().map((name) => press(`turn-${name.replace(".", "-")}`, name === "warmth" ? "Warmth" : input(name).label, () => { startTurn(name); draw(); }, { "aria-pressed": String(name === t.name) })), set, el("b", { id: "room-at" })),
-    el("div", { class: "room-slide" }, el("p", { class: "room-point", hidden: true }), el("div", { class: "room-strip" }), slider),
+    el("div", { class: "room-slide" }, el("p", { class: "room-point", hidden: true }), el("div", { class: "room-strip" }), slider, few),
     t.name === "plant_on" ? "" : el("div", { class: "room-year" }),
     el("div", { class: "room-months" }, ...months()), el("ul", { class: "room-legend" })];
   };
