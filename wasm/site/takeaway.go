@@ -52,11 +52,20 @@ func takeAway(files map[string][]byte, base, site string, links assets, css stri
 		if err != nil {
 			return nil, err
 		}
-		if err := draw("poster/bed-"+f.ID+".svg", app.BedPoster(f)); err != nil {
-			return nil, err
+		says := map[string]func(string) string{"": nil}
+		for name, c := range spoken {
+			says["."+name] = func(words string) string {
+				said, _ := c.Say(words)
+				return said
+			}
 		}
-		if err := draw("poster/year-"+f.ID+".svg", app.YearPoster(f)); err != nil {
-			return nil, err
+		for name, say := range says {
+			if err := draw("poster/bed-"+f.ID+name+".svg", app.BedPoster(f, say)); err != nil {
+				return nil, err
+			}
+			if err := draw("poster/year-"+f.ID+name+".svg", app.YearPoster(f, say)); err != nil {
+				return nil, err
+			}
 		}
 	}
 	for i := range app.Cards {
@@ -96,6 +105,9 @@ func takeAway(files map[string][]byte, base, site string, links assets, css stri
 // inItself is how each language says that the words are in it.
 var inItself = map[string]string{"es": "Las palabras en español"}
 
+// postersInItself name the posters of the bed and of the year likewise.
+var postersInItself = map[string][2]string{"es": {"Cartel de la cama en español", "Cartel del año en español"}}
+
 // ownAddress stands where the site does not know its own.
 const ownAddress = "https://ADDRESS-OF-THIS-SITE"
 
@@ -122,7 +134,11 @@ func takeAwayHTML(base, site string, files map[string][]byte) string {
 <p>In the workshop the space bar, the arrow keys and a clicker go on and back. The key B writes black on white, W white on black; once more takes it back. T turns what the lesson turns, + and − move the slider, Q shows the code for phones, S opens the speaker’s window. Escape leaves.</p><ul class="farms">`)
 	for i := range pack.Farms {
 		f := &pack.Farms[i]
-		fmt.Fprintf(&b, `<li><b>%s</b> <a href="%[2]s/handout/%[3]s">Handout</a> <a href="%[2]s/poster/bed-%[3]s.svg">Poster of the bed</a> <a href="%[2]s/poster/year-%[3]s.svg">Poster of the year</a></li>`, html.EscapeString(f.Title), base, f.ID)
+		fmt.Fprintf(&b, `<li><b>%s</b> <a href="%[2]s/handout/%[3]s">Handout</a> <a href="%[2]s/poster/bed-%[3]s.svg">Poster of the bed</a> <a href="%[2]s/poster/year-%[3]s.svg">Poster of the year</a>`, html.EscapeString(f.Title), base, f.ID)
+		for _, name := range tongue.Names() {
+			fmt.Fprintf(&b, ` <a href="%[1]s/poster/bed-%[2]s.%[3]s.svg" lang="%[3]s">%[4]s</a> <a href="%[1]s/poster/year-%[2]s.%[3]s.svg" lang="%[3]s">%[5]s</a>`, base, f.ID, name, postersInItself[name][0], postersInItself[name][1])
+		}
+		b.WriteString(`</li>`)
 	}
 	fmt.Fprintf(&b, `</ul><p><a href="%[1]s/handout/%[2]s">A sheet for my field at home</a> <a href="%[1]s/ballots">Vote with your own phone</a> <a href="%[1]s/workshop">In front of a room: the workshop</a></p>
 <h2>For a newsletter</h2><p>Each card is whole at every width from 320 to 640 pixels. Paste the frame into a web page. For a mail that shows no frame, take the picture and the words.</p>`, base, app.Mine)

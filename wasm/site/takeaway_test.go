@@ -124,7 +124,7 @@ func TestPostersStandAlone(t *testing.T) {
 			assert.Contains(t, text, `id="`+used[1]+`"`, name)
 		}
 	}
-	assert.Equal(t, 2*len(pack.Farms)+len(app.Cards), seen)
+	assert.Equal(t, 2*len(pack.Farms)*(1+len(tongue.Names()))+len(app.Cards), seen)
 	for i := range pack.Farms {
 		f := &pack.Farms[i]
 		for _, kind := range []string{"bed", "year"} {
@@ -134,6 +134,23 @@ func TestPostersStandAlone(t *testing.T) {
 			assert.Contains(t, text, `width="420.0mm"`, f.ID)
 			assert.Regexp(t, `(lay|Lay|sked for) [A-Z][a-z]+ \d+`, text, f.ID)
 		}
+	}
+}
+
+// A poster in another language has all of its words in it.
+func TestPostersHaveTwins(t *testing.T) {
+	for _, name := range tongue.Names() {
+		c, err := tongue.Load(name)
+		require.NoError(t, err)
+		say := func(words string) string {
+			said, all := c.Say(words)
+			assert.True(t, all || !strings.ContainsFunc(words, unicode.IsLetter), words)
+			return said
+		}
+		for i := range pack.Farms {
+			assert.Contains(t, app.BedPoster(&pack.Farms[i], say)+app.YearPoster(&pack.Farms[i], say), say("An invented farm")+"<")
+		}
+		assert.NotEmpty(t, postersInItself[name][0])
 	}
 }
 
