@@ -6,12 +6,52 @@ import (
 	"strconv"
 	"strings"
 
-	"filmfurrow/rules/field"
 	"filmfurrow/rules/question"
+	"filmfurrow/rules/table"
+	"filmfurrow/rules/unit"
 )
 
 // A ballot for a reader's own phone: a page without script or server. A tap shows the vote
 // as a picture and a number that fill the screen; held up, the room is counted by eye.
+
+// roomQuestions are what a room is asked.
+var roomQuestions = [...]string{
+	question.Verdict: "Would you lay film here?", question.Film: "Which film?", question.Bed: "How high a bed?", question.Surface: "Embossed or smooth?",
+	question.Thickness: "How thick?", question.Tape: "Which drip tape?", question.Wait: "What rules the wait before planting?",
+}
+
+// A ballot is a bed from which its film, or what stands for the answer, is drawn up as
+// hands go up. The bed is a sketch; the height above it is the count.
+const (
+	ballotWide, ballotHigh = 120, 300
+	ballotBed, ballotRise  = 40, 190
+	fewestHands            = 8 // what fills a ballot's height at the least
+)
+
+// ballotLook is the class of what is drawn up, and how high its bed is drawn.
+func ballotLook(q question.Question, o question.Option) (key string, bed int) {
+	switch {
+	case q == question.Film && o < question.Option(table.FilmCount):
+		return filmKey(table.FilmID(o)), ballotBed
+	case q == question.Verdict:
+		return [...]string{"black", "later", "none"}[o], ballotBed
+	case q == question.Bed:
+		return "ballot", 12 + 16*int(o)
+	}
+	return "ballot", ballotBed
+}
+
+func ballotSVG(q question.Question, o question.Option, votes, most int) string {
+	key, bed := ballotLook(q, o)
+	top := ballotHigh - bed - 10 - ballotRise*votes/max(most, fewestHands)
+	y := func(v int) string { return strconv.Itoa(v) }
+	t := &svg{}
+	t.raw(`<svg class="ballot-svg" viewBox="0 0 `, y(ballotWide), ` `, y(ballotHigh), `" preserveAspectRatio="xMidYMax meet" aria-hidden="true">`,
+		`<path class="m-film m-`, key, `" d="M20 `, y(top), `Q60 `, y(top-9), ` 100 `, y(top), `L112 300H8Z"/>`,
+		`<path class="d-soil" d="M20 300L30 `, y(ballotHigh-bed), `Q60 `, y(ballotHigh-bed-8), ` 90 `, y(ballotHigh-bed), `L100 300Z"/>`)
+	t.raw(`</svg>`)
+	return t.b.String()
+}
 
 // Ballots are the questions that a room votes on, each with its address.
 func Ballots() (list []question.Question) {
@@ -26,18 +66,17 @@ func BallotTitle(q question.Question) string { return roomQuestions[q] }
 
 // Ballot is the ballot of one question.
 func Ballot(q question.Question, base string) string {
-	w := &workshop{q: q, s: storeOf(field.Case{})}
 	t := &svg{}
 	t.raw(`<main class="votes">`, filmPatterns, `<h1 id="again">`, escape(BallotTitle(q)), `</h1><p>Tap your answer, then hold the screen up.</p><ul>`)
 	for i := range q.Options() {
 		n := strconv.Itoa(i + 1)
-		t.raw(`<li><a href="#vote-`, n, `">`, strings.Replace(ballotSVG(q, question.Option(i), 0, 0, true), "0 0 120 300", "0 205 120 97", 1), `<b>`, n, `</b> <span>`, escape(w.short(question.Option(i))), `</span></a></li>`)
+		t.raw(`<li><a href="#vote-`, n, `">`, strings.Replace(ballotSVG(q, question.Option(i), 0, 0), "0 0 120 300", "0 205 120 97", 1), `<b>`, n, `</b> <span>`, escape(roomShort(q, question.Option(i), unit.US)), `</span></a></li>`)
 	}
 	t.raw(`</ul>`)
 	for i := range q.Options() {
 		n, o := strconv.Itoa(i+1), question.Option(i)
 		// Drawn up whole, as the room's bar is when all hands go to it.
-		t.raw(`<section class="vote" id="vote-`, n, `" tabindex="-1"><p class="count">`, n, `</p>`, ballotSVG(q, o, fewestHands, fewestHands, true), `<h2>`, escape(w.short(o)), `</h2><p><a href="#again">Another answer</a></p></section>`)
+		t.raw(`<section class="vote" id="vote-`, n, `" tabindex="-1"><p class="count">`, n, `</p>`, ballotSVG(q, o, fewestHands, fewestHands), `<h2>`, escape(roomShort(q, o, unit.US)), `</h2><p><a href="#again">Another answer</a></p></section>`)
 	}
 	t.raw(`<nav><a href="`, base, `/ballots">All ballots</a></nav></main>`)
 	return t.b.String()

@@ -71,8 +71,8 @@ func (p *comparePart) others() {
 			p.read = text
 		}
 	}
-	for i := range pack.Farms {
-		p.other = append(p.other, casefile.Field{Name: pack.Farms[i].Title, Case: pack.Farms[i].Case()})
+	for i := range pack.Lands {
+		p.other = append(p.other, casefile.Field{Name: pack.Lands[i].Title, Case: pack.Lands[i].Case()})
 	}
 }
 

@@ -48,7 +48,7 @@ func (s *store) calendar() string {
 		now := app.Window().Get("Date").New()
 		stamp = unit.On(now.Call("getFullYear").Int(), now.Call("getMonth").Int()+1, now.Call("getDate").Int())
 	}
-	return string(casefile.Calendar(s.advice.Season(&s.workOut().list), name, stamp, s.system, spoken))
+	return string(casefile.Calendar(s.advice.Season(&s.workOut().list), name, stamp, s.system, inOwnWords))
 }
 
 // listed is a table under its heads, in a region that scrolls where it is too

@@ -11,11 +11,11 @@ import (
 
 // exampleCase is the worked example that the page shows before anything is
 // typed: the first farm of the pack.
-func exampleCase() field.Case { return pack.Farms[0].Case() }
+func exampleCase() field.Case { return pack.Lands[0].Case() }
 
 // farmName is what an invented farm is called, without what it teaches.
-func farmName(i int) string {
-	name, _, _ := strings.Cut(pack.Farms[i].Title, ",")
+func farmName(land *pack.Land) string {
+	name, _, _ := strings.Cut(land.Title, ",")
 	return name
 }
 

@@ -20,8 +20,8 @@ func saveFile(name, kind, text string) {
 	// with the page.
 }
 
-// spoken is a text in the page's language, where that is not English.
-func spoken(text string) string {
+// inOwnWords is a text in the page's language, where that is not English.
+func inOwnWords(text string) string {
 	if words := app.Window().Get("filmfurrow").Get("words"); app.IsClient && words.Truthy() {
 		return words.Call("say", text).String()
 	}
@@ -32,7 +32,7 @@ func spoken(text string) string {
 // cell that a spreadsheet would take for a formula gets a quote before it.
 func csvRow(cells ...string) string {
 	for i, c := range cells {
-		c = spoken(c)
+		c = inOwnWords(c)
 		if c != "" && strings.ContainsRune("=+-@\t\r", rune(c[0])) {
 			c = "'" + c
 		}

@@ -8,12 +8,15 @@ import (
 
 	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/field"
-	"filmfurrow/rules/pack"
 )
 
 // linkMark stands before the share text in the address: behind the "#", so no
 // server ever sees it.
 const linkMark = "f="
+
+// farmMark stands between an invented farm's field and its name, so that nobody takes it
+// for somebody's own.
+const farmMark = "~"
 
 // openLink loads the field that an address carries. Nothing is loaded from a
 // link that is cut or altered, and what the device keeps stays as it is until
@@ -23,6 +26,8 @@ func (s *store) openLink(fragment string) {
 	if !found || fragment == s.opened {
 		return
 	}
+	text, farm, _ := strings.Cut(text, farmMark)
+	farm = strings.ReplaceAll(farm, "%20", " ")
 	c, err := casefile.ReadLink(text, s.places)
 	switch {
 	case err == nil:
@@ -33,11 +38,9 @@ func (s *store) openLink(fragment string) {
 		s.show(c)
 		s.linked, s.opened = true, fragment
 		s.note, s.noteBad = "Opened: a field came with a link, as a copy. Your own stays under “Your fields”.", false
-		for i := range pack.Farms {
-			if f := pack.Farms[i].Case(); casefile.Link(&f) == text {
-				s.example, s.farm = true, farmName(i)
-				s.note = "Opened from its card: " + s.farm + ", an invented farm. Your own field stays as it was."
-			}
+		if casefile.GoodName(farm) {
+			s.example, s.farm = true, farm
+			s.note = "Opened from its card: " + farm + ", an invented farm. Your own field stays as it was."
 		}
 		s.work()
 	case s.places == nil && !s.noPlace || s.askWorld(nil):
@@ -118,7 +121,17 @@ func (p *sharePart) days() app.UI {
 
 // pageLink is the address of the whole page with the field inside.
 func (s *store) pageLink() string {
-	return app.Getenv("GOAPP_ROOT_PREFIX") + "/#" + linkMark + linkText(s)
+	return app.Getenv("GOAPP_ROOT_PREFIX") + "/#" + linkMark + namedLink(s)
+}
+
+// namedLink is the field's letters, with the farm's name behind them as long as nothing of
+// it was changed.
+func namedLink(s *store) string {
+	text := linkText(s)
+	if s.example {
+		text += farmMark + strings.ReplaceAll(s.farm, " ", "%20")
+	}
+	return text
 }
 
 const inAMoment = "The answers are still being worked out. Try again in a moment."
@@ -149,7 +162,7 @@ func (p *sharePart) Render() app.UI {
 					p.told = inAMoment
 					return
 				}
-				copyText(ctx, spoken(bedWords(p.S.advice, p.S.system)), "Copied.", copyByHand, func(words string) { p.told = words })
+				copyText(ctx, inOwnWords(bedWords(p.S.advice, p.S.system)), "Copied.", copyByHand, func(words string) { p.told = words })
 			}),
 			button("share-bed-svg", "Save the bed as a picture (SVG)").OnClick(func(app.Context, app.Event) {
 				saveFile("film-and-furrow-bed.svg", "image/svg+xml", p.bed())
@@ -178,7 +191,7 @@ func (p *sharePart) copyCard(ctx app.Context, _ app.Event) {
 		return
 	}
 	at := app.Window().URL()
-	frame := `<iframe title="Film &amp; Furrow: the answers for one field" width="360" height="` + strconv.Itoa(CardHeight) + `" loading="lazy" src="` + at.Scheme + "://" + at.Host + app.Getenv("GOAPP_ROOT_PREFIX") + "/card#" + linkMark + linkText(p.S) + `"></iframe>`
+	frame := `<iframe title="Film &amp; Furrow: the answers for one field" width="360" height="` + strconv.Itoa(CardHeight) + `" loading="lazy" src="` + at.Scheme + "://" + at.Host + app.Getenv("GOAPP_ROOT_PREFIX") + "/card#" + linkMark + namedLink(p.S) + `"></iframe>`
 	copyText(ctx, frame, "The card is copied. Paste it into the page’s HTML.", "Copy this by hand: "+frame, func(words string) { p.told = words })
 }
 

@@ -10,6 +10,7 @@ import (
 	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/facts"
 	"filmfurrow/rules/field"
+	"filmfurrow/rules/pack"
 	"filmfurrow/rules/plan"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
@@ -107,7 +108,7 @@ type watch struct {
 
 // storeOf begins with a case that is yet to be worked out.
 func storeOf(c field.Case) *store {
-	return &store{c: c, system: unit.US, at: "/", farm: farmName(0), borrowed: map[string]bool{}, lane: lane{due: map[app.Composer]bool{}},
+	return &store{c: c, system: unit.US, at: "/", farm: farmName(&pack.Lands[0]), borrowed: map[string]bool{}, lane: lane{due: map[app.Composer]bool{}},
 		typed: map[string]string{}, wrong: map[string]field.Error{}, ticks: map[string]bool{}, watched: map[app.Composer]watch{}}
 }
 

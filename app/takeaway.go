@@ -4,7 +4,9 @@ package app
 
 import (
 	"cmp"
+	"html"
 	"math"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -40,6 +42,7 @@ var workedOut = func() func(id string) *store {
 		if known[id] == nil {
 			i := slices.IndexFunc(Cards, func(f pack.Farm) bool { return f.ID == id })
 			s := storeOf(Cards[i].Case())
+			s.example, s.farm = true, farmName(&Cards[i].Land)
 			s.work()
 			known[id] = s
 		}
@@ -49,7 +52,7 @@ var workedOut = func() func(id string) *store {
 
 // toFarm is the address of the tool with a farm's field in it.
 func toFarm(f *pack.Farm, base string) string {
-	return base + "/#" + linkMark + linkText(workedOut(f.ID))
+	return base + "/#" + linkMark + namedLink(workedOut(f.ID))
 }
 
 // Card is the card of one farm, with the address of the whole page.
@@ -293,15 +296,41 @@ const (
 	posterStop             = "#8a1c12"
 )
 
-type poster struct{ svg }
+type poster struct {
+	svg
+	tongue func(words string) string // says them in another language; nil for English
+}
 
 // letter is how wide a letter of a bold line is taken to be, in its height: wider than in
 // most system fonts, since nothing here can measure the one that the printer has.
 const letter = 0.66
 
+// say has a poster speak a language.
+func (p *poster) say(words string) string {
+	if p.tongue == nil {
+		return words
+	}
+	return p.tongue(words)
+}
+
+// labels has the words of a drawing said.
+func (p *poster) labels(drawing string) string {
+	return posterText.ReplaceAllStringFunc(drawing, func(found string) string {
+		open, words, _ := strings.Cut(strings.TrimSuffix(found, "<"), ">")
+		return open + ">" + escape(p.say(html.UnescapeString(words))) + "<"
+	})
+}
+
+var posterText = regexp.MustCompile(`<(?:text|title|desc)[^>]*>[^<]+<`)
+
 // line writes one line of the poster, smaller where it would not fit. Anchor is start,
 // middle or end.
 func (p *poster) line(x, y, size float64, weight, fill, anchor, words string) {
+	p.said(x, y, size, weight, fill, anchor, p.say(words))
+}
+
+// said writes a line that is in the poster's language.
+func (p *poster) said(x, y, size float64, weight, fill, anchor, words string) {
 	size = min(size, (posterWide-28)/(letter*float64(len([]rune(words)))))
 	p.el2("text", words, "x", num(x), "y", num(y), "font-family", "system-ui, sans-serif", "font-size", num(size), "font-weight", weight, "fill", fill, "text-anchor", anchor)
 }
@@ -315,7 +344,7 @@ func (p *poster) el2(name, words string, attributes ...string) {
 // begin opens a poster with its title, farm and foot.
 func (p *poster) begin(f *pack.Farm, title, words string) {
 	p.open("svg", "xmlns", "http://www.w3.org/2000/svg", "width", num(posterWide)+"mm", "height", num(posterHigh)+"mm", "viewBox", "0 0 "+num(posterWide)+" "+num(posterHigh), "role", "img", "aria-labelledby", "poster-title")
-	p.el2("title", f.Title+": "+title, "id", "poster-title")
+	p.el2("title", p.say(f.Title)+": "+p.say(title), "id", "poster-title")
 	p.el("rect", "width", num(posterWide), "height", num(posterHigh), "fill", "#fffdf8")
 	p.line(14, posterHigh-9, 9, "400", posterInk, "start", f.Title)
 	p.line(posterWide-14, posterHigh-9, 9, "400", posterInk, "end", words)
@@ -347,10 +376,10 @@ func (p *poster) head(s *store) {
 
 // BedPoster is a farm's bed with its labels as answers. What the bed looks like is left
 // to a style sheet.
-func BedPoster(f *pack.Farm) string {
+func BedPoster(f *pack.Farm, tongue func(string) string) string {
 	s := workedOut(f.ID)
 	a := s.advice
-	p := &poster{}
+	p := &poster{tongue: tongue}
 	p.begin(f, "the bed", inventedFarm)
 	p.head(s)
 	if a.Refused() {
@@ -362,7 +391,7 @@ func BedPoster(f *pack.Farm) string {
 		return p.end()
 	}
 	labels := strings.ReplaceAll(bedSVG(a, s.system, false), `class="d-label"`, `class="d-label" font-size="25"`) // 14 mm
-	p.inset(10, 62, 318, 214, labels)
+	p.inset(10, 62, 318, 214, p.labels(labels))
 	y := 92.0
 	for _, row := range sixAnswers(a, s.system)[4:] {
 		p.line(336, y, 12, "400", posterInk, "start", row[0])
@@ -375,7 +404,7 @@ func BedPoster(f *pack.Farm) string {
 
 // paragraph writes text in lines that fit a width, and gives where the last one stands.
 func (p *poster) paragraph(x, y, size, wide float64, words string) float64 {
-	line := ""
+	line, words := "", p.say(words)
 	for word := range strings.FieldsSeq(words) { // the longest sets the size
 		size = min(size, wide/(letter*float64(len([]rune(word)))))
 	}
@@ -384,21 +413,21 @@ func (p *poster) paragraph(x, y, size, wide float64, words string) float64 {
 			line = longer
 			continue
 		}
-		p.line(x, y, size, "600", posterInk, "start", line)
+		p.said(x, y, size, "600", posterInk, "start", line)
 		line, y = word, y+size*1.2
 	}
-	p.line(x, y, size, "600", posterInk, "start", line)
+	p.said(x, y, size, "600", posterInk, "start", line)
 	return y
 }
 
 // YearPoster is what to lay for planting when, as a band of films and in words.
-func YearPoster(f *pack.Farm) string {
+func YearPoster(f *pack.Farm, tongue func(string) string) string {
 	s := workedOut(f.ID)
 	work := search.NewYear(s.ground, s.c)
 	for !work.Step(52) {
 	}
 	spans := work.Spans()
-	p := &poster{}
+	p := &poster{tongue: tongue}
 	p.begin(f, yearTitle, inventedFarm)
 	p.raw(strings.TrimSuffix(strings.TrimPrefix(filmPatterns, filmPatterns[:strings.Index(filmPatterns, "<defs>")]), "</svg>"))
 	p.line(14, 32, 25, "700", posterInk, "start", yearTitle)

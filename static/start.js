@@ -128,16 +128,6 @@
     }).observe(document.body, { childList: true });
   });
 
-  // In a room that is too bright or too dark for the colors: black on white, or white on
-  // black; the same key again takes it back.
-  addEventListener("keydown", (event) => {
-    const look = { b: "black-on-white", w: "white-on-black" }[event.key.toLowerCase()];
-    if (!look || event.ctrlKey || event.metaKey || event.altKey || !document.body.classList.contains("in-room") || event.target.closest("input, select")) return;
-    const root = document.documentElement, on = !root.classList.contains(look);
-    root.classList.remove("black-on-white", "white-on-black");
-    root.classList.toggle(look, on);
-  });
-
   // The menu lies over the page, so it closes as soon as the reader is elsewhere.
   const leaveMenu = (event) => {
     const menu = byID("menu");

@@ -44,6 +44,15 @@ func TestACardOfThePackInAFrame(t *testing.T) {
 	for _, asked := range b.Requests() {
 		assert.NotContains(t, asked, ".wasm", "a card of the pack needs no program")
 	}
+	// One tap away its field opens as what it is, those that are for newsletters alone too.
+	for id, farm := range map[string]string{"heron-flat": "Heron Flat", "wren-drill": "Wren Drill"} {
+		card := b.Tab(browsertest.Tab{Path: "/card/" + id, NoWait: true})
+		link := browsertest.Eval[string](card, `document.querySelector(".card-go").href`)
+		card.Close()
+		tool := b.Tab(browsertest.Tab{Path: strings.TrimPrefix(link, b.URL)})
+		tool.WaitText("body", "Opened from its card: "+farm+", an invented farm.")
+		tool.Close()
+	}
 }
 
 // Each card of the pack is whole without script, at both widths.

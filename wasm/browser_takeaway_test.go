@@ -141,6 +141,10 @@ func TestEachCardIsWholeInTheFrameThatIsOffered(t *testing.T) {
 		}
 	}
 	require.Len(t, most, 5)
+	// A mail that shows no frame has the bed as a picture that every mail shows.
+	list := b.Tab(browsertest.Tab{Path: "/takeaway", NoWait: true})
+	list.Do(`HTMLAnchorElement.prototype.click = function () { window.saved = [this.download, this.href]; }; document.querySelector('[data-picture="heron-flat"]').dispatchEvent(new MouseEvent("click", { bubbles: true, cancelable: true }))`)
+	list.Wait("the picture", `window.saved?.[0] === "heron-flat.png" && saved[1].startsWith("data:image/png;base64,") && saved[1].length > 10000`)
 	for _, m := range most {
 		t.Logf("at %d px the highest is %d of %d px: %s", m.Width, m.High, m.Of, m.Card)
 	}

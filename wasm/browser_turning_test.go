@@ -17,6 +17,7 @@ import (
 	"filmfurrow/rules/pack"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/search"
+	"filmfurrow/rules/unit"
 	"filmfurrow/wasm/browsertest"
 )
 
@@ -129,7 +130,7 @@ func TestTheWorkshop(t *testing.T) {
 			for range 3 {
 				p.Click("#vote-0")
 			}
-			p.Do(`(() => { const b = document.querySelector("#vote-2"); b.dispatchEvent(new MouseEvent("mousedown", { bubbles: true })); setTimeout(() => { b.dispatchEvent(new MouseEvent("mouseup", { bubbles: true })); b.click(); window.letGo = true; }, 900); })()`)
+			p.Do(`(() => { const b = document.querySelector("#vote-2"); b.dispatchEvent(new PointerEvent("pointerdown", { bubbles: true })); setTimeout(() => { b.dispatchEvent(new PointerEvent("pointerup", { bubbles: true })); b.click(); window.letGo = true; }, 900); })()`)
 			p.WaitText(".room-text", "13 hands")
 			p.Wait("the hold to end", `window.letGo === true && document.querySelector("#vote-2").getAttribute("aria-label").endsWith(": 10")`)
 			p.Click("#room-less")
@@ -160,8 +161,12 @@ func TestTheWorkshop(t *testing.T) {
 				assert.Equal(t, "The bed we would make", p.Text("#main h2"))
 				assert.GreaterOrEqual(t, browsertest.Eval[int](p, `document.querySelectorAll(".room-bed svg .d-label").length`), 5)
 			}
-			if p.Text("#main h2") == "Turn one thing" {
+			if browsertest.Eval[bool](p, `document.querySelector("#room-slider") !== null`) {
 				break
+			}
+			if n == 1 && (f.Asks == question.Film || f.Asks == question.Bed) { // a reason, and what it does to all of them
+				assert.Contains(t, p.Text(".room-text"), " leads.")
+				assert.Len(t, browsertest.Eval[[]string](p, `[...document.querySelectorAll(".race .ballot-name")].map((e) => e.textContent)`), f.Asks.Options())
 			}
 		}
 		if i == 0 { // back and forth
@@ -175,15 +180,26 @@ func TestTheWorkshop(t *testing.T) {
 		}
 		p.WaitText("#room-answer", "Still: "+answer)
 		fits(t, p, f.ID+" before the turn")
-		drawn := `document.querySelector(".room-bare desc").textContent`
+		drawn := `document.querySelector(".room-bare .now desc").textContent`
 		before := browsertest.Eval[string](p, drawn)
-		p.Click("#room-turn")
-		p.WaitText("#room-answer", "Now: ")
+		p.Do(`document.activeElement.blur()`)
+		p.Press("t")
+		p.WaitText("#room-answer", "Now: "+says(f.Asks, f.Then))
 		switch f.Asks {
 		case question.Film, question.Bed, question.Surface, question.Thickness:
 			p.Wait("the drawing to turn with it", fmt.Sprintf(`%s !== %s`, drawn, quoted(before)))
 		}
-		fits(t, p, f.ID+" turn", only(i == 1, "turn")...)
+		if i == 1 { // the year of films, and the day on which it turns, found by the slider's own keys
+			p.Wait("the year", `document.querySelectorAll(".room-strip rect").length > 3`)
+			p.WaitText(".room-point", "White-on-black film: from ")
+			from := p.Text(".room-point")
+			p.Do(`document.querySelector("#room-slider").focus()`)
+			p.Press("ArrowRight")
+			p.WaitText("#room-at", "June 21")
+			assert.Equal(t, from, p.Text(".room-point"))
+			p.Do(`document.activeElement.blur()`)
+		}
+		fits(t, p, f.ID+" turn", only(i == 1 || i == 4, "turn-"+f.ID)...)
 		p.Click("#room-next")
 		p.WaitText(".room-lesson", f.Lesson)
 		fits(t, p, f.ID+" lesson", only(i == 1, "lesson")...)
@@ -212,6 +228,83 @@ func TestTheWorkshop(t *testing.T) {
 	}
 	p.Press("Escape")
 	p.Wait("the page", `document.querySelector("#f-crop") !== null`)
+}
+
+// says is an answer as the room sees it.
+func says(q question.Question, o question.Option) string {
+	words := q.Says(o).In(unit.US)
+	return strings.ToUpper(words[:1]) + words[1:] + "."
+}
+
+// A pack is made of the farms that are ticked, in another order and with notes, and goes to
+// another device as a link and as a file; what was altered is refused with its reason. The
+// speaker's window shows the notes and goes on. In a place of the room's own, lessons that do
+// not hold there say so and are passed over.
+func TestAPackOfAWorkshop(t *testing.T) {
+	t.Parallel()
+	b := browsertest.Open(t)
+	p := b.Tab(browsertest.Tab{Path: "/workshop", Whole: true, Width: 1280, Height: 900})
+	p.WaitText("#main h2", pack.Farms[0].Title)
+	p.Click("#room-pack")
+	p.Wait("the form", `document.querySelector("#pack-title") !== null`)
+	for i := range pack.Farms {
+		if i != 1 && i != 4 {
+			p.Click(fmt.Sprintf("#row-%d", i))
+		}
+	}
+	p.Type("#pack-title", "Two of them")
+	p.Type("#row-4-notes", "Bring a spade.")
+	p.Click("#row-4-up")
+	p.Click("#row-3-up")
+	p.Click("#row-2-up")
+	p.Choose("#row-2-ask", "1") // Heron Flat stands there now
+	assert.Empty(t, p.Axe())
+	p.Screenshot("pack")
+	p.Click("#pack-link")
+	p.Wait("the link", `document.querySelector("#pack-address") !== null`)
+	link := p.Text("#pack-address")
+	assert.LessOrEqual(t, len(link), 2000)
+
+	other := browsertest.Open(t)
+	q := other.Tab(browsertest.Tab{Path: strings.TrimPrefix(link, b.URL), Whole: true, Width: 1280, Height: 900})
+	q.WaitText("#main h2", pack.Farms[4].Title)
+	assert.Equal(t, []string{"1. " + pack.Farms[4].Title, "2. " + pack.Farms[1].Title}, browsertest.Eval[[]string](q, `[...document.querySelectorAll("#room-farm option")].map((o) => o.textContent)`))
+	speaker := other.Tab(browsertest.Tab{Path: "/speaker", NoWait: true, Width: 900})
+	speaker.WaitText("#speaker-notes", "Bring a spade.")
+	speaker.WaitText("#speaker-next", "How high a bed?")
+	assert.Empty(t, speaker.Axe())
+	speaker.Screenshot("speaker")
+	speaker.Press("PageDown")
+	speaker.WaitText("#speaker-step", "2 of ")
+	q.WaitText("#main h2", "How high a bed?")
+	q.Screenshot("pack-opened")
+
+	cut := other.Tab(browsertest.Tab{Path: strings.TrimPrefix(link, b.URL)[:90], Whole: true})
+	cut.WaitText("#main .error", "The link was cut or mistyped.")
+	file := func(text string) {
+		cut.Do(fmt.Sprintf(`(() => { const d = new DataTransfer(); d.items.add(new File([%s], "p.json")); const f = document.querySelector("#pack-file"); f.files = d.files; f.dispatchEvent(new Event("change")); })()`, quoted(text)))
+	}
+	cut.Wait("the form", `document.querySelector("#pack-file") !== null`)
+	file(`{"pack":1,"title":"x","stops":[{"farm":"heron-flat","ask":"colour"}]}`)
+	cut.WaitText("#main .error", `stops[1].ask: "colour" is not allowed. Allowed: verdict, film, bed`)
+	// A promise that this version does not keep is said, and left out.
+	file(`{"pack":1,"title":"x","stops":[{"farm":"heron-flat"},{"farm":"slow-acre","ask":"bed","answer":"flat"}]}`)
+	cut.WaitText("#main h2", pack.Farms[1].Title)
+	cut.WaitText("#room-farm", "Left out: 2. "+pack.Farms[4].Title)
+
+	// The room's own place.
+	p.Press("Escape")
+	p.Click("#room-place")
+	p.Type("#room-town", "64.84, -147.72")
+	p.Wait("the places", `document.querySelector("#found-0") !== null`)
+	p.Click("#found-0")
+	waitLong(p, "all lessons to be tried there", `document.querySelectorAll(".room-holds .yes, .room-holds .no").length === 8`)
+	p.Resize(1920, 1080)
+	p.Screenshot("own-place")
+	assert.Positive(t, browsertest.Eval[int](p, `document.querySelectorAll(".room-holds .no").length`), "melons of a hot place, in the far north")
+	p.Do(`document.querySelector("#room-talk").click()`)
+	assert.NotContains(t, p.Text("#room-farm option:checked"), "Left out")
+	p.WaitText("#main .help", "An invented farm, set in another place. Now: ")
 }
 
 // only gives a name where it holds.

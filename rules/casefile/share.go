@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"encoding/binary"
 	"errors"
-	"hash/crc32"
 	"hash/fnv"
 	"math"
 	"strings"
@@ -142,10 +141,7 @@ func link(c *field.Case, days bool) string {
 			body = appendNumber(body, v.Number)
 		}
 	}
-	all := binary.AppendUvarint(nil, uint64(len(body)))
-	all = append(all, body...)
-	all = binary.BigEndian.AppendUint32(all, crc32.ChecksumIEEE(all))
-	return "1" + spelled(all)
+	return "1" + Sealed(body)
 }
 
 // kept leaves out what a station brings along anyhow.
@@ -201,19 +197,11 @@ func ReadLink(text string, places *normals.Table) (field.Case, error) {
 	case text[0] != '1':
 		return field.Case{}, linkError("This is not a Film & Furrow link.")
 	}
-	all, ok := unspelled(text[1:])
-	if !ok {
-		return field.Case{}, linkError("The link was cut or mistyped.")
+	body, err := Unsealed(text[1:])
+	if err != nil {
+		return field.Case{}, err
 	}
-	length, n := binary.Uvarint(all)
-	if n <= 0 || length != uint64(len(all)-n-4) {
-		return field.Case{}, linkError("The link was cut or mistyped.")
-	}
-	sum := binary.BigEndian.Uint32(all[len(all)-4:])
-	if crc32.ChecksumIEEE(all[:len(all)-4]) != sum {
-		return field.Case{}, linkError("The link was altered or mistyped.")
-	}
-	c, ok := readFields(all[n : len(all)-4])
+	c, ok := readFields(body)
 	if !ok {
 		return field.Case{}, linkError("The link holds a field that this version does not know.")
 	}

@@ -5,24 +5,16 @@ package pack
 
 import (
 	"filmfurrow/rules/field"
-	"filmfurrow/rules/question"
-	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
 
-// Farm is one invented farm and its lesson. A test holds the engine to both
-// answers that the lesson speaks of.
-type Farm struct {
-	ID     string // a word for addresses
-	Title  string
-	Lesson string // one or two plain sentences
-	Asks   question.Question
-	Answer question.Option // the engine's answer to it
-	Turn   string          // the input to turn live
-	To     field.Value     // turned to this,
-	Then   question.Option // the answer becomes this
-	set    func(*field.Case)
-	place  *place
+// Land is one invented farm: its field and weather. What it teaches is a [Farm], which the
+// page's program does without.
+type Land struct {
+	ID    string // a word for addresses
+	Title string
+	set   func(*field.Case)
+	place *place
 }
 
 // place is invented weather: the twelve months' mean minima and maxima.
@@ -47,7 +39,7 @@ var (
 )
 
 // Case gives the farm's case.
-func (f *Farm) Case() field.Case {
+func (f *Land) Case() field.Case {
 	c := field.Case{Method: "transplant"}
 	c.Place = field.Place{Own: true, HasNormals: true, TMin: f.place.low, TMax: f.place.high,
 		Latitude: unit.Known(unit.Degrees(f.place.latitude)), Elevation: unit.Known(unit.Metres(f.place.height))}
@@ -64,64 +56,36 @@ func plants(c *field.Case, crop string, month, day int) {
 	c.Crop, c.PlantOn = crop, unit.Known(unit.On(2027, month, day))
 }
 
-func on(month, day int) field.Value { return field.Value{Number: float64(unit.On(2027, month, day))} }
-
-func word(w string) field.Value { return field.Value{Word: w} }
-
-// Farms is the pack, in the order of a talk. The first is the page's worked
+// Lands are the farms of the pack, in the order of a talk. The first is the page's worked
 // example.
-var Farms = [...]Farm{
-	{ID: "otter-bend", Title: "Otter Bend, peppers in a cool spring",
-		Lesson: "Film warms roots, never leaves. On this day the frost is over; set out three weeks sooner, the warm bed does not save the plants.",
-		Asks:   question.Verdict, Answer: question.Lay, Turn: "plant_on", To: on(4, 29), Then: question.LayWithCare,
-		place: &coolValley, set: func(c *field.Case) {
-			plants(c, "bell-pepper", 5, 20)
-			c.Weeds.Pressure = "heavy"
-		}},
-	{ID: "heron-flat", Title: "Heron Flat, melons in a hot place",
-		Lesson: "The day chooses the color. Black film pays in spring, when roots want warmth; in summer they want it kept off, and the pale film wins.",
-		Asks:   question.Film, Answer: question.Option(table.Black), Turn: "plant_on", To: on(6, 20), Then: question.Option(table.WhiteOnBlack),
-		place: &hotPlain, set: func(c *field.Case) { plants(c, "muskmelon", 4, 5) }},
-	{ID: "lark-rise", Title: "Lark Rise, sweet corn in a short summer",
-		Lesson: "Clear film warms the most and holds no weeds at all. On clean ground it wins in a short summer; where weeds are heavy it is out.",
-		Asks:   question.Film, Answer: question.Option(table.Clear), Turn: "weeds.pressure", To: word("heavy"), Then: question.Option(table.Black),
-		place: &shortSummer, set: func(c *field.Case) {
-			plants(c, "sweet-corn", 5, 20)
-			c.Method, c.Soil.Texture, c.Soil.Drainage, c.Weeds.Pressure = "seed", "silt-loam", "quick", "light"
-		}},
-	{ID: "gull-meadow", Title: "Gull Meadow, late squash and aphids",
-		Lesson: "Some films are laid against insects, not for warmth. Silver turns aphids away while the plants are small; without aphids it loses.",
-		Asks:   question.Film, Answer: question.Option(table.SilverOnBlack), Turn: "weeds.insect_pressure", To: word("none"), Then: question.Option(table.WhiteOnBlack),
-		place: &mildCoast, set: func(c *field.Case) {
-			plants(c, "summer-squash", 7, 20)
-			c.Method, c.Weeds.Insects = "seed", "aphids"
-		}},
-	{ID: "slow-acre", Title: "Slow Acre, wet ground that drains slowly",
-		Lesson: "A raised bed is a drain. Slow ground asks for a high one; quick ground dries out on it.",
-		Asks:   question.Bed, Answer: 3, Turn: "soil.drainage", To: word("quick"), Then: 1,
-		place: &mildCoast, set: func(c *field.Case) {
-			plants(c, "cabbage", 4, 15)
-			c.Soil.Texture, c.Soil.Drainage = "clay-loam", "slow"
-		}},
-	{ID: "quarry-piece", Title: "Quarry Piece, stones under the film",
-		Lesson: "Thickness is bought for stones, wind and a second crop, not for warmth. Clean ground takes the thin film.",
-		Asks:   question.Thickness, Answer: 4, Turn: "soil.stones", To: word("none"), Then: 3,
-		place: &hotPlain, set: func(c *field.Case) {
-			plants(c, "tomato", 4, 5)
-			c.Soil.Stones = "some"
-		}},
-	{ID: "dry-corner", Title: "Dry Corner, melons on a weak well",
-		Lesson: "Film sheds the rain, so the tape must bring it all. Time a bucket before you buy a roll: this well cannot keep up.",
-		Asks:   question.Verdict, Answer: question.LayWithCare, Turn: "water.flow_l_h", To: field.Value{Number: 5000}, Then: question.Lay,
-		place: &hotPlain, set: func(c *field.Case) {
-			plants(c, "muskmelon", 5, 5)
-			c.Soil.Texture, c.Soil.Drainage, c.Field.Beds, c.Water.Flow, c.Water.Hours = "sand", "quick", unit.Known(12.0), unit.Known(unit.LitresPerHour(680)), unit.Known(10.0)
-		}},
-	{ID: "spear-field", Title: "Spear Field, purple nutsedge",
-		Lesson: "Some weeds go through every plastic film. Learn to tell purple nutsedge from yellow before you order: one forbids film, the other asks for care.",
-		Asks:   question.Verdict, Answer: question.DoNotLay, Turn: "weeds.nutsedge", To: word("yellow"), Then: question.LayWithCare,
-		place: &hotPlain, set: func(c *field.Case) {
-			plants(c, "bell-pepper", 4, 20)
-			c.Weeds.Pressure, c.Weeds.Nutsedge = "heavy", "purple"
-		}},
+var Lands = [...]Land{
+	{ID: "otter-bend", Title: "Otter Bend, peppers in a cool spring", place: &coolValley, set: func(c *field.Case) {
+		plants(c, "bell-pepper", 5, 20)
+		c.Weeds.Pressure = "heavy"
+	}},
+	{ID: "heron-flat", Title: "Heron Flat, melons in a hot place", place: &hotPlain, set: func(c *field.Case) { plants(c, "muskmelon", 4, 5) }},
+	{ID: "lark-rise", Title: "Lark Rise, sweet corn in a short summer", place: &shortSummer, set: func(c *field.Case) {
+		plants(c, "sweet-corn", 5, 20)
+		c.Method, c.Soil.Texture, c.Soil.Drainage, c.Weeds.Pressure = "seed", "silt-loam", "quick", "light"
+	}},
+	{ID: "gull-meadow", Title: "Gull Meadow, late squash and aphids", place: &mildCoast, set: func(c *field.Case) {
+		plants(c, "summer-squash", 7, 20)
+		c.Method, c.Weeds.Insects = "seed", "aphids"
+	}},
+	{ID: "slow-acre", Title: "Slow Acre, wet ground that drains slowly", place: &mildCoast, set: func(c *field.Case) {
+		plants(c, "cabbage", 4, 15)
+		c.Soil.Texture, c.Soil.Drainage = "clay-loam", "slow"
+	}},
+	{ID: "quarry-piece", Title: "Quarry Piece, stones under the film", place: &hotPlain, set: func(c *field.Case) {
+		plants(c, "tomato", 4, 5)
+		c.Soil.Stones = "some"
+	}},
+	{ID: "dry-corner", Title: "Dry Corner, melons on a weak well", place: &hotPlain, set: func(c *field.Case) {
+		plants(c, "muskmelon", 5, 5)
+		c.Soil.Texture, c.Soil.Drainage, c.Field.Beds, c.Water.Flow, c.Water.Hours = "sand", "quick", unit.Known(12.0), unit.Known(unit.LitresPerHour(680)), unit.Known(10.0)
+	}},
+	{ID: "spear-field", Title: "Spear Field, purple nutsedge", place: &hotPlain, set: func(c *field.Case) {
+		plants(c, "bell-pepper", 4, 20)
+		c.Weeds.Pressure, c.Weeds.Nutsedge = "heavy", "purple"
+	}},
 }

@@ -128,6 +128,14 @@ func fillHead(head *html.Node, base, site, address, title, description string, l
 	if Framed(address) {
 		head.AppendChild(element("script", "defer", "", "src", links.card))
 	}
+	for _, own := range [...]struct{ page, script string }{{room, links.room}, {speaker.Path, links.speaker}, {takePath, links.picture}} {
+		if address == own.page {
+			head.AppendChild(element("script", "defer", "", "src", own.script))
+		}
+	}
+	if address == room {
+		head.AppendChild(element("link", "rel", "stylesheet", "href", links.roomStyle))
+	}
 	if program {
 		// The first paint waits for the last of the page's text, some kilobytes: what was
 		// painted in part would count as a larger paint when the program draws it whole.

@@ -161,7 +161,9 @@ func Make(options Options) (*Site, error) {
 	}
 	var addresses []string
 	for _, p := range options.Pages {
-		addresses = append(addresses, base+p.Path)
+		if p.Path != room { // which has a script and a style of its own: it is loaded, never slipped in
+			addresses = append(addresses, base+p.Path)
+		}
 	}
 	start, err := static("start.js")
 	if err != nil {
@@ -196,6 +198,29 @@ func Make(options Options) (*Site, error) {
 	}
 	if links.card, err = addText("card", ".js", script, cardScript); err != nil {
 		return nil, err
+	}
+
+	roomPack, err := app.RoomPack()
+	if err != nil {
+		return nil, err
+	}
+	desk := ""
+	for _, one := range []struct {
+		stem, ext, kind string
+		to              *string
+	}{{"pack", ".js", script, &desk}, {"room", ".js", script, &links.room}, {"room", ".css", style, &links.roomStyle}, {"speaker", ".js", script, &links.speaker}, {"picture", ".js", script, &links.picture}} {
+		text, err := static(one.stem + one.ext)
+		if err != nil {
+			return nil, err
+		}
+		if one.to == &links.room {
+			if text, err = fill("room.js", text, map[string]any{"Pack": add("pack", ".json", []byte(roomPack)), "Questions": app.RoomQuestions(), "Base": base, "Desk": desk}); err != nil {
+				return nil, err
+			}
+		}
+		if *one.to, err = addText(one.stem, one.ext, one.kind, text); err != nil {
+			return nil, err
+		}
 	}
 
 	rendered, err := prerender(options.Pages, base)
@@ -259,7 +284,11 @@ func Make(options Options) (*Site, error) {
 	if files[fileOf(trouble.Path)], err = troublePage(base, strings.TrimSuffix(options.Site, "/"), links); err != nil {
 		return nil, err
 	}
-	taken, err := takeAway(files, base, strings.TrimSuffix(options.Site, "/"), onPaper, string(css))
+	wall, err := static("room.css") // what a ballot looks like
+	if err != nil {
+		return nil, err
+	}
+	taken, err := takeAway(files, base, strings.TrimSuffix(options.Site, "/"), onPaper, string(css)+string(wall))
 	if err != nil {
 		return nil, fmt.Errorf("what is taken along: %w", err)
 	}
@@ -325,7 +354,13 @@ func data() map[string][]byte {
 }
 
 // assets are the addresses of the files that every page loads.
-type assets struct{ boot, start, old, glue, style, card, language, program string }
+type assets struct {
+	boot, start, old, glue, style, card, language, program string
+	room, roomStyle, speaker, picture                      string // of one page each
+}
+
+// room is the address of the page on a projector.
+const room = "/workshop"
 
 func cleanBase(base string) (string, error) {
 	trimmed := strings.Trim(base, "/")

@@ -5,6 +5,7 @@ package site
 import (
 	"encoding/xml"
 	"io"
+	"os"
 	"regexp"
 	"slices"
 	"strings"
@@ -68,6 +69,34 @@ func TestWhatIsTakenAlongHasTwins(t *testing.T) {
 	}
 }
 
+// What the room's scripts say has its twin too: every text in them that begins like a
+// sentence, with a figure where something is put in.
+func TestWhatTheRoomSaysHasTwins(t *testing.T) {
+	keys := regexp.MustCompile(`^(Arrow|Page|Enter|Escape|M20)`)
+	for _, name := range tongue.Names() {
+		c, err := tongue.Load(name)
+		require.NoError(t, err)
+		said := 0
+		for _, file := range []string{"room.js", "pack.js", "speaker.js"} {
+			text, err := os.ReadFile("../../static/" + file)
+			require.NoError(t, err)
+			for _, found := range regexp.MustCompile("\"([A-Z][^\"\n]*)\"|`((?:[A-Z]|\\$\\{[^}]*\\}[:.]? [a-z(°])[^`\n]*)`").FindAllStringSubmatch(string(text), -1) {
+				words := regexp.MustCompile(`\$\{[^}]*\}`).ReplaceAllString(found[1]+found[2], "3")
+				if strings.HasSuffix(words, ": ") {
+					words += "3"
+				}
+				if words == "" || keys.MatchString(words) || strings.ContainsAny(words, "<{") {
+					continue
+				}
+				said++
+				_, all := c.Say(words)
+				assert.True(t, all, "%s in %s: %s", file, name, words)
+			}
+		}
+		assert.Greater(t, said, 60)
+	}
+}
+
 // A poster or a picture is whole in its file: it can be read as XML, is drawn with
 // attributes alone, carries no script and asks for no other file.
 func TestPostersStandAlone(t *testing.T) {
@@ -95,7 +124,7 @@ func TestPostersStandAlone(t *testing.T) {
 			assert.Contains(t, text, `id="`+used[1]+`"`, name)
 		}
 	}
-	assert.Equal(t, 2*len(pack.Farms)+len(app.Cards), seen)
+	assert.Equal(t, 2*len(pack.Farms)*(1+len(tongue.Names()))+len(app.Cards), seen)
 	for i := range pack.Farms {
 		f := &pack.Farms[i]
 		for _, kind := range []string{"bed", "year"} {
@@ -105,6 +134,23 @@ func TestPostersStandAlone(t *testing.T) {
 			assert.Contains(t, text, `width="420.0mm"`, f.ID)
 			assert.Regexp(t, `(lay|Lay|sked for) [A-Z][a-z]+ \d+`, text, f.ID)
 		}
+	}
+}
+
+// A poster in another language has all of its words in it.
+func TestPostersHaveTwins(t *testing.T) {
+	for _, name := range tongue.Names() {
+		c, err := tongue.Load(name)
+		require.NoError(t, err)
+		say := func(words string) string {
+			said, all := c.Say(words)
+			assert.True(t, all || !strings.ContainsFunc(words, unicode.IsLetter), words)
+			return said
+		}
+		for i := range pack.Farms {
+			assert.Contains(t, app.BedPoster(&pack.Farms[i], say)+app.YearPoster(&pack.Farms[i], say), say("An invented farm")+"<")
+		}
+		assert.NotEmpty(t, postersInItself[name][0])
 	}
 }
 

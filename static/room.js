@@ -1,0 +1,563 @@
+// room.js is the page on a projector: one question at a time. The room guesses, the answer
+// opens, its reasons come one by one, and one thing is turned live. It works nothing out:
+// the program's door (app/workshop.go) answers what it asks.
+(() => {
+  "use strict";
+  const page = window.filmfurrow, questions = {{.Questions}}, base = {{.Base}};
+  let ours = null; // the pack of the site, fetched
+  const smallest = 8; // hands that fill a ballot's height at the least
+  const holdForTen = 600, mostReasons = 6, days = 365;
+
+  let door = null, room = null;
+  let pack = null, at = 0, step = 0, question = 0, mode = "talk", place = "";
+  let votes = {}, last = 0, wide = false, told = null, now = null, found = null;
+  let turn = null; // what is turned: { name, values, words, at }
+  let problems = [], far = "";
+  let checks = [];
+  const known = new Map();
+
+  // --- Elements ------------------------------------------------------------------
+  const el = (name, attributes, ...inside) => {
+    const e = document.createElement(name);
+    for (const [key, value] of Object.entries(attributes ?? {})) {
+      if (key.startsWith("on")) e.addEventListener(key.slice(2), value);
+      else if (key === "html") e.innerHTML = value; // drawings of our own program
+      else if (value === true) e.setAttribute(key, "");
+      else if (value !== false && value != null) e.setAttribute(key, value);
+    }
+    e.append(...inside.filter((i) => i != null && i !== ""));
+    return e;
+  };
+  const para = (name, text) => text ? el("p", { class: name }, text) : "";
+  const press = (id, text, on, more) => el("button", { type: "button", class: "plain", id, onclick: on, ...more }, text);
+  const pick = (id, label, names, chosen, on) => {
+    const list = el("select", { id, onchange: () => on(list.selectedIndex) }, ...names.map((name, i) => el("option", { value: i, selected: i === chosen }, name)));
+    return el("div", { class: "field" }, el("label", { for: id }, label), list);
+  };
+
+  // --- What is asked of the engine: one thing at a time, what the room looks at first ---------
+  const soon = [], later = [];
+  let busy = false;
+  const run = async () => {
+    if (busy) return;
+    busy = true;
+    for (let job; (job = soon.shift() ?? later.shift());) await job();
+    busy = false;
+  };
+  const work = (job, list = soon) => new Promise((done) => {
+    list.push(async () => done(await job()));
+    run();
+  });
+  const call = (name, ...args) => new Promise((done) => { if (door) door(name, ...args, done); });
+  const table = (text) => text.split("\n").slice(0, -1).map((line) => line.split("\t"));
+  const inputs = new Map();
+  const input = (name) => {
+    if (!inputs.has(name)) {
+      const [[label], ...options] = table(door("input", name));
+      inputs.set(name, { label, options });
+    }
+    return inputs.get(name);
+  };
+  // An answer is a row, then the gates, then each option with its reasons; what is wrong is
+  // a sentence.
+  const readAnswer = (text) => {
+    const [first, ...rest] = table(text);
+    if (!first || first.length < 9) return { wrong: text };
+    const [key, name, why, facts, bed, verdict, dates, turned, day] = first;
+    const a = { key, name, text: why, facts, bed, verdict, dates, turned, day, gates: [], options: [] };
+    let list = a.gates;
+    for (const [n, ...cells] of rest) {
+      if (n === "") list.push({ rule: cells[0], points: +cells[1], out: cells[2] !== "", text: cells[3], source: cells[4] });
+      else a.options[+n] = { key: cells[0], name: cells[1], short: cells[2], why: list = [] };
+    }
+    return a;
+  };
+  const fieldOf = (stop) => stop.farm ?? stop.field;
+  const numberOf = (stop) => questions.findIndex(([word]) => word === (stop.ask ?? ours.stops.find((o) => o.farm === stop.farm)?.ask));
+  // Of a farm of ours, what a pack leaves out is what ours says.
+  const whole = (stop) => {
+    const own = ours.stops.find((o) => o.farm === stop.farm);
+    return own && (!stop.ask || stop.ask === own.ask) ? { ...own, ...stop } : { title: own?.title, turn: own?.turn, to: own?.to, ...stop };
+  };
+  const stops = () => pack.stops.map(whole);
+  const stop = () => whole(pack.stops[at]);
+  // What an input is turned to goes as a word, or as a figure in SI; days count from 1970.
+  const askRaw = async (field, q, name = "", to = "", warmer = 0) => {
+    const figure = name === "plant_on" ? Date.parse(to) / 86400000 : +to || 0;
+    return readAnswer(await call("ask", field, q, name, typeof to === "string" && name !== "plant_on" ? to : "", figure, warmer, place !== ""));
+  };
+  const ask = (field, q, name = "", to = "", warmer = 0, list = soon) => {
+    const key = JSON.stringify([field, q, name, to, warmer, place]);
+    if (known.has(key)) return Promise.resolve(known.get(key));
+    return work(async () => known.get(key) ?? askRaw(field, q, name, to, warmer), list).then((answer) => {
+      known.set(key, answer);
+      return answer;
+    });
+  };
+
+  // --- Is each lesson still true? -------------------------------------------------
+  // check asks each stop's promise anew, in the room's own place or by this version.
+  const check = () => {
+    later.length = 0;
+    checks = stops().map((s) => s.answer ? { holds: null, says: "" } : null);
+    for (const [i, s] of stops().entries()) {
+      const state = checks[i];
+      if (!state) continue;
+      const q = numberOf(s);
+      ask(fieldOf(s), q, "", "", 0, later).then(async (first) => {
+        state.says = first.name ?? first.wrong;
+        state.holds = first.key === s.answer;
+        if (state.holds && s.turn) state.holds = (await ask(fieldOf(s), q, s.turn, s.to, 0, later)).key === s.then;
+        if (mode !== "pack") draw();
+      });
+    }
+  };
+  const stateOf = (i) => checks[i];
+  const out = (i) => stateOf(i)?.holds === false;
+
+  // --- Drawings --------------------------------------------------------------------
+  // A ballot is a bed from which its film is drawn up as hands go up. The bed is a sketch;
+  // the height above it is the count, or the points.
+  const ballot = (key, i, share, count) => {
+    const kind = questions[question][0];
+    const look = kind === "film" ? key : kind === "verdict" ? ["black", "later", "none"][i] : "ballot";
+    const bed = kind === "bed" ? 12 + 16 * i : 40, top = 300 - bed - 10 - 190 * share;
+    return `<svg class="ballot-svg" viewBox="0 0 120 300" preserveAspectRatio="xMidYMax meet" aria-hidden="true"><path class="m-film m-${look}" d="M20 ${top}Q60 ${top - 9} 100 ${top}L112 300H8Z"/><path class="d-soil" d="M20 300L30 ${300 - bed}Q60 ${292 - bed} 90 ${300 - bed}L100 300Z"/>${count ? `<text x="60" y="${top - 16}" text-anchor="middle">${count}</text>` : ""}</svg>`;
+  };
+  const hands = () => Object.values(votes).reduce((a, b) => a + b, 0);
+  const most = () => Math.max(smallest, ...Object.values(votes));
+  const vote = (i, n) => {
+    votes[i] = Math.max(0, (votes[i] ?? 0) + n);
+    last = i;
+    draw();
+  };
+  // A tap is a hand, a ballot that is held is ten; the click that ends a hold counts none.
+  let held = 0, tens = false;
+  const ballots = (open) => el("div", { class: "ballots" }, ...told.options.map((o, i) => {
+    const n = votes[i] ?? 0, drawn = el("span", { class: "ballot-draw", html: ballot(o.key, i, n / most(), open ? 0 : n) });
+    if (open) return el("div", { class: "ballot" + (o.key === told.key ? " told" : "") }, drawn, el("span", { class: "ballot-name" }, n ? `${o.short}: ${n}` : o.short));
+    const let_go = () => clearTimeout(held);
+    return el("button", {
+      type: "button", class: "ballot", id: `vote-${i}`, "aria-label": `${o.name}: ${n}`,
+      onpointerdown: () => { tens = false; let_go(); held = setTimeout(() => { tens = true; vote(i, 10); }, holdForTen); },
+      onpointerup: let_go, onpointercancel: let_go, oncontextmenu: (event) => event.preventDefault(),
+      onclick: () => { let_go(); if (!tens) vote(i, 1); tens = false; },
+    }, drawn, el("span", { class: "ballot-name" }, o.short));
+  }));
+  const code = () => {
+    const address = `${location.origin}${base}/ballot/${questions[question][0]}`;
+    return el("button", { type: "button", class: "room-qr" + (wide ? " wide" : ""), id: "room-qr", "aria-label": "Vote with your own phone", onclick: () => { wide = !wide; draw(); } },
+      el("span", { html: door("qr", address) }), wide ? el("span", { translate: "no" }, address.replace(/^https?:\/\//, "")) : "");
+  };
+
+  // --- Reasons, what counts most first ------------------------------------------------
+  const reasons = () => {
+    if (!told) return [];
+    const kind = questions[question][0];
+    if (kind === "verdict") return told.gates.map((g) => ({ ...g, head: "What decides it" }));
+    const rules = new Map();
+    for (const o of told.options) for (const f of o.why) {
+      if (!rules.has(f.rule)) rules.set(f.rule, { rule: f.rule, of: new Map() });
+      rules.get(f.rule).of.set(o.key, f);
+    }
+    const list = [...rules.values()];
+    for (const r of list) {
+      const own = r.of.get(told.key), all = told.options.map((o) => r.of.get(o.key)?.points ?? 0);
+      let who = null;
+      if (!own) for (const o of told.options) {
+        const f = r.of.get(o.key);
+        if (f && (!who || f.out || Math.abs(f.points) > Math.abs(r.of.get(who.key).points))) who = o;
+      }
+      const f = own ?? r.of.get(who.key);
+      r.weight = Math.max(...all) - Math.min(...all) + ([...r.of.values()].some((x) => x.out) ? 10 : 0);
+      r.text = f.text;
+      r.who = own ? "" : who.short;
+      r.source = f.source;
+    }
+    if (kind === "wait") return list.filter((r) => r.of.has(told.key)).map((r) => ({ ...r, head: "What decides it" }));
+    return list.filter((r) => r.weight > 0.05).sort((a, b) => b.weight - a.weight).slice(0, mostReasons);
+  };
+  // sums are the points of all options after so many reasons; with the last one come the rest.
+  const sums = (n, list) => {
+    const first = new Set(list.slice(0, n).map((r) => r.rule)), all = n >= list.length;
+    return told.options.map((o, i) => {
+      const mine = o.why.filter((f) => all || first.has(f.rule));
+      return { ...o, i, sum: mine.reduce((a, f) => a + f.points, 0), gone: mine.some((f) => f.out) };
+    }).sort((a, b) => a.gone - b.gone || b.sum - a.sum || a.i - b.i);
+  };
+  const race = (n, list) => {
+    const order = sums(n, list), before = sums(n - 1, list), points = order.filter((o) => !o.gone).map((o) => o.sum);
+    const low = Math.min(0, ...points), high = Math.max(...points), lead = order[0];
+    return {
+      chart: el("div", { class: "ballots race" }, ...order.map((o) => el("div", { class: "ballot" + (o === lead ? " told" : "") + (o.gone ? " gone" : "") },
+        el("span", { class: "ballot-draw", html: ballot(o.key, o.i, o.gone ? 0 : (o.sum - low) / (high - low || 1)) }), el("span", { class: "ballot-name" }, o.gone ? `${o.short}: ruled out` : o.short)))),
+      says: n > 1 && before[0].key !== lead.key ? `${lead.short} leads now. Before it was ${before[0].short}.` : `${lead.short} leads.`,
+    };
+  };
+
+  // --- The turn: one slider -----------------------------------------------------------
+  const dateAt = (year, n) => new Date(Date.UTC(year, 0, 1 + n)).toISOString().slice(0, 10);
+  const dayIn = (iso) => Math.round((Date.parse(iso) - Date.UTC(+iso.slice(0, 4), 0, 1)) / 86400000);
+  const sayDay = (iso) => `${["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"][+iso.slice(5, 7) - 1]} ${+iso.slice(8)}`;
+  const warmSteps = 5, degree = 10 / 9; // 2 °F in °C
+  const sliders = () => [...new Set([stop().turn ?? "plant_on", "plant_on", "warmth", "soil.texture", "weeds.pressure"])];
+  const makeTurn = (name) => {
+    const s = stop(), t = { name, label: "Warmth", at: 0, year: null, cells: null };
+    if (name === "plant_on") {
+      const year = told.day.slice(0, 4);
+      t.label = input(name).label;
+      t.values = Array.from({ length: days }, (_, i) => dateAt(year, i));
+      t.words = sayDay;
+      t.start = dayIn(told.day);
+    } else if (name === "warmth") {
+      t.values = Array.from({ length: 2 * warmSteps + 1 }, (_, i) => i - warmSteps);
+      t.words = (v) => v === 0 ? "as warm as it is" : v > 0 ? `${2 * v} °F warmer` : `${-2 * v} °F colder`;
+      t.start = warmSteps;
+    } else {
+      const { label, options } = input(name);
+      t.label = label;
+      if (options.length) {
+        t.values = options.map(([id]) => id);
+        t.words = (v) => options.find(([id]) => id === v)?.[1] ?? "";
+        const facts = new Map([...el("ul", { html: told.facts }).children].map((li) => [li.lastChild.data.trim(), li.firstChild.textContent.toLowerCase()]));
+        t.start = Math.max(0, options.findIndex(([, words]) => words.toLowerCase() === facts.get(label)));
+      } else { // a figure: from what it is to twice what it becomes
+        t.values = Array.from({ length: 13 }, (_, i) => Math.round(s.to * (i + 1) / 6.5));
+        t.words = () => "";
+        t.start = 0;
+      }
+    }
+    t.at = t.start;
+    return t;
+  };
+  const turned = (t, i) => t.name === "warmth" ? ["", "", t.values[i] * degree] : [t.name, t.values[i], 0];
+  let asked = 0;
+  // take answers for a place of the slider; of many in a row the last one wins.
+  const take = async (i) => {
+    const t = turn, mine = ++asked;
+    t.at = i;
+    paintTurn();
+    const spec = turned(t, i), answer = await work(async () => mine === asked ? askRaw(fieldOf(stop()), question, ...spec) : null);
+    if (!answer || mine !== asked || t !== turn) return;
+    now = answer;
+    if (now.key !== told.key && !found) {
+      found = { key: now.key };
+      mark(t);
+    }
+    paintTurn();
+    if (t.name !== "plant_on") rest(t, spec);
+  };
+  // rest works the year out once the slider rests; along the days it stays the same.
+  let resting = 0;
+  const rest = (t, spec) => {
+    const mine = ++resting;
+    setTimeout(() => {
+      if (mine !== resting || t !== turn) return;
+      work(async () => { // the year is that of the field that was asked last
+        await askRaw(fieldOf(stop()), question, ...spec);
+        return yearOf(await call("year", ""));
+      }).then((year) => { if (t === turn) { t.year = year; paintTurn(); } });
+    }, 400);
+  };
+  // mark finds where the answer turns: to the day, or the first of a list's places.
+  const mark = async (t) => {
+    const is = async (i) => (await ask(fieldOf(stop()), question, ...turned(t, i))).key;
+    if (t.name === "plant_on") {
+      let [same, other] = [t.start, t.at], key = found.key;
+      while (Math.abs(other - same) > 1) {
+        const middle = Math.round((same + other) / 2);
+        if (await is(middle) === told.key) same = middle;
+        else other = middle;
+      }
+      found = { key, at: other > same ? other : other + 1, words: `${(await ask(fieldOf(stop()), question, t.name, t.values[other])).name}: ${other > same ? "from" : "until"} ${sayDay(t.values[other])}` };
+    } else {
+      t.cells = [];
+      for (let i = 0; i < t.values.length && t === turn; i++) {
+        const a = await ask(fieldOf(stop()), question, ...turned(t, i));
+        t.cells.push({ key: a.key, name: a.name, turned: a.turned });
+      }
+    }
+    if (t === turn) paintTurn();
+  };
+  const look = (key) => questions[question][0] === "film" ? key : key === told.key ? "ballot" : "other";
+  const months = () => ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"].map((m) => el("span", {}, m));
+  const band = (cells, total) => `<svg class="room-band" aria-hidden="true">${cells.map((c) => `<rect class="m-film m-${c.key}" x="${100 * c.at / total}%" width="${100 * c.wide / total}%" height="100%"/>`).join("")}${found?.at && total === days ? `<rect class="room-mark" x="${100 * found.at / days - 0.2}%" width=".4%" height="100%"/>` : ""}</svg>`;
+  // The year was asked by the week: where the day itself was found, the week gives way to it.
+  const spread = (year) => {
+    const from = year.map((s) => found?.at && Math.abs(s.at - found.at) < 7 && s.at > 0 ? found.at : s.at);
+    return year.map((s, i) => ({ key: s.key, at: from[i], wide: (from[i + 1] ?? days) - from[i] }));
+  };
+  const paintTurn = () => {
+    if (!room || kinds()[step] !== "turn" || mode !== "talk") return;
+    const t = turn, a = now ?? told, changed = a.key !== told.key;
+    const put = (id, text) => { const e = document.getElementById(id); if (e && e.textContent !== text) e.textContent = text; };
+    put("room-answer", `${changed ? "Now: " : "Still: "}${a.name}.`);
+    put("room-dates", a.dates || a.verdict);
+    put("room-why", a.text);
+    put("room-at", t.words(t.values[t.at]) || a.turned);
+    const beds = room.querySelector(".room-bare");
+    if (beds.drawn !== a.bed) { // the bed of before beside that of now
+      beds.drawn = a.bed;
+      const close = (drawing) => drawing.replace(/viewBox="[^"]*"/, 'viewBox="30 40 500 270"');
+      beds.replaceChildren(...(a.bed === told.bed ? [] : [el("figure", { "aria-hidden": "true" }, el("span", { html: close(told.bed).replace(/ (id|aria-labelledby|role)="[^"]*"/g, "") }), el("figcaption", {}, "At first"))]),
+        el("figure", { class: "now" }, el("span", { html: close(a.bed) }), el("figcaption", {}, a.bed === told.bed ? "The bed" : "Now")));
+    }
+    const strip = room.querySelector(".room-strip"), year = room.querySelector(".room-year");
+    if (t.name === "plant_on") strip.innerHTML = t.year ? band(spread(t.year), days) : "";
+    else strip.innerHTML = band(t.values.map((_, i) => ({ key: t.cells?.[i] ? look(t.cells[i].key) : "other", at: i, wide: 1 })), t.values.length);
+    const point = room.querySelector(".room-point");
+    point.textContent = found?.words ?? "";
+    point.hidden = !found?.words;
+    if (found?.at) point.style.left = `${Math.min(78, Math.max(0, 100 * found.at / days - 10))}%`;
+    if (year) year.innerHTML = t.year ? band(spread(t.year), days) : "";
+    const legend = room.querySelector(".room-legend");
+    const seen = new Map((t.year ?? []).map((s) => [s.key, s.words]));
+    if (legend.dataset.of !== String([...seen.keys()])) {
+      legend.dataset.of = [...seen.keys()];
+      legend.replaceChildren(...[...seen].slice(0, 5).map(([key, words]) => el("li", {}, el("span", { html: `<svg class="swatch" width="40" height="24" aria-hidden="true"><rect class="m-film m-${key}" width="100%" height="100%"/></svg>` }), " ", shortOf(key) ?? words.split(":")[0])));
+      if (!t.year) legend.append(el("li", {}, "Trying each week of the year …"));
+    }
+    const slider = document.getElementById("room-slider");
+    if (slider && +slider.value !== t.at) slider.value = t.at;
+    slider?.setAttribute("aria-valuetext", document.getElementById("room-at")?.textContent ?? "");
+  };
+  const shortOf = (key) => questions[question][0] === "film" ? told.options.find((o) => o.key === key)?.short : null;
+  const yearOf = (text) => table(text).map(([day, key, words]) => ({ at: dayIn(day), key, words }));
+  const startTurn = (name) => {
+    turn = makeTurn(name);
+    now = null;
+    found = null;
+    asked++;
+    rest(turn, ["", "", 0]); // the year of the farm as it is
+  };
+  const turnSlide = () => {
+    const s = stop();
+    if (!turn || !sliders().includes(turn.name)) startTurn(sliders()[0]);
+    const t = turn, then = told.options.find((o) => o.key === s.then);
+    const head = t.name === "plant_on" && s.turn === "plant_on" && questions[question][0] === "film" && then ? `On which day does ${then.short} win?` : "Turn one thing";
+    const slider = el("input", { type: "range", id: "room-slider", min: 0, max: t.values.length - 1, step: 1, value: t.at, "aria-label": t.label, oninput: (event) => take(+event.target.value) });
+    // The handle stands over the middle of its place.
+    slider.style.width = `calc(${100 - 100 / t.values.length}% + 3vw)`;
+    slider.style.marginLeft = `calc(${50 / t.values.length}% - 1.5vw)`;
+    const few = t.values.length <= 5 ? el("div", { class: "room-cells" }, ...t.values.map((v) => el("span", {}, t.words(v)))) : "";
+    const set = s.turn === t.name && s.to != null ? press("room-turn", "Turn it", setIt) : "";
+    return [el("h2", {}, head), el("div", { class: "room-turn" },
+      el("div", { class: "room-bare" }),
+      el("div", { class: "room-now" }, el("p", { class: "room-answer", id: "room-answer" }), para("room-sum", `At first: ${told.name}.`), el("p", { id: "room-dates" }), el("p", { id: "room-why", class: "room-text" })),
+    ), el("div", { class: "room-sliders" }, ...sliders().map((name) => press(`turn-${name.replace(".", "-")}`, name === "warmth" ? "Warmth" : input(name).label, () => { startTurn(name); draw(); }, { "aria-pressed": String(name === t.name) })), set, el("b", { id: "room-at" })),
+    el("div", { class: "room-slide" }, el("p", { class: "room-point", hidden: true }), el("div", { class: "room-strip" }), slider, few),
+    t.name === "plant_on" ? "" : el("div", { class: "room-year" }),
+    el("div", { class: "room-months" }, ...months()), el("ul", { class: "room-legend" })];
+  };
+  const setIt = () => {
+    const s = stop(), i = turn.name === "plant_on" ? dayIn(s.to) : turn.values.findIndex((v) => v === s.to || +v === +s.to);
+    if (i >= 0) return take(i);
+    turn.values = [s.to]; // a figure between the steps
+    take(0);
+  };
+
+  // --- Steps ----------------------------------------------------------------------------
+  const kinds = () => ["meet", "guess", "answer", "bed", ...reasons().map((_, i) => i), "turn", "lesson"];
+  const meet = (i) => {
+    at = Math.min(Math.max(i, 0), pack.stops.length - 1);
+    question = Math.max(0, numberOf(stop()));
+    again(0);
+  };
+  const again = (to) => {
+    step = to;
+    votes = {};
+    told = now = turn = found = null;
+    wide = false;
+    const [mine, q] = [at, question];
+    ask(fieldOf(pack.stops[at]), question).then((answer) => {
+      if (mine !== at || q !== question) return;
+      if (answer.wrong) problems = [answer.wrong];
+      else told = answer;
+      draw();
+    });
+    draw();
+  };
+  // move goes on or back; past the lesson comes the next field whose lesson holds.
+  const move = (by) => {
+    if (mode !== "talk") { mode = "talk"; return draw(); }
+    const end = kinds().length, next = step + by;
+    if (by > 0 && step > 0 && !told) return;
+    if (kinds()[step] === "turn") turn = now = found = null;
+    let to = at;
+    if (next < 0 || next >= end) {
+      do to += by; while (to >= 0 && to < pack.stops.length && out(to));
+      if (to >= 0 && to < pack.stops.length) meet(to);
+      return;
+    }
+    step = next;
+    draw();
+  };
+  const whose = () => stop().farm ? "An invented farm with invented weather." : "A field of whoever made this pack.";
+
+  const scene = () => {
+    const s = stop(), kind = kinds()[step], list = reasons(), state = stateOf(at);
+    if (kind === "meet") {
+      return [el("h2", {}, s.title), state?.holds === false ? para("room-sum", place ? "In your own place this lesson does not hold, so it is left out." : "With this version this lesson no longer holds, so it is left out.") : "",
+        told ? el("ul", { class: "room-facts", html: told.facts }) : para("room-text", problems[0] ?? waiting), para("help", place && s.farm ? `An invented farm, set in another place. ${place}` : whose()),
+        el("div", { class: "room-doing" }, s.farm ? el("a", { href: `${base}/handout/${s.farm}`, target: "_blank" }, "Handout") : "", el("a", { href: `${base}/ballots#${questions[question][0]}`, target: "_blank" }, "Ballots"),
+          press("room-place", "In our own place", () => { mode = "place"; draw(); }), press("room-pack", "Make a pack", () => { mode = "pack"; draw(); }), press("room-speaker", "Speaker’s window", speaker))];
+    }
+    if (!told) return [el("h2", {}, s.title), para("room-text", problems[0] ?? waiting)];
+    if (kind === "guess") {
+      const all = hands();
+      return [el("div", { class: "room-head" }, el("div", {}, el("h2", {}, questions[question][1]), para("room-text", all ? `${all} ${all === 1 ? "hand" : "hands"}. Tap for each, hold for ten.` : "Show of hands: tap for each, hold for ten.")),
+        all ? press("room-less", "One less", () => vote(last, -1)) : "", code()), ballots(false)];
+    }
+    if (kind === "answer") {
+      const all = hands(), mine = votes[told.options.findIndex((o) => o.key === told.key)] ?? 0;
+      return [el("h2", {}, questions[question][1]), el("p", { class: "room-answer", id: "room-answer" }, `${told.name}.`), para("room-dates", told.dates), para("room-text", told.text),
+        all ? para("room-sum", `${mine} of ${all} of you said so.`) : "", all ? el("div", { class: "room-open" }, ballots(true)) : ""];
+    }
+    if (kind === "bed") return [el("h2", {}, "The bed we would make"), el("div", { class: "room-bed", html: told.bed })];
+    if (typeof kind === "number") {
+      const r = list[kind], raced = r.of && r.head !== "What decides it" ? race(kind + 1, list) : null;
+      const text = r.who ? [el("span", {}, r.who), el("span", {}, ": "), el("span", {}, r.text)] : [r.text]; // said one by one
+      return [el("h2", {}, r.head ?? r.rule), para("room-sum", raced ? `${kind + 1} of ${list.length}: what counts most comes first.` : ""), el("p", { class: "room-answer room-why", id: "room-answer" }, ...text), raced ? para("room-text", raced.says) : "", raced?.chart ?? "", para("help", raced ? "" : r.source)];
+    }
+    if (kind === "turn") return turnSlide();
+    return [el("h2", {}, "The lesson"), el("p", { class: "room-answer room-lesson", id: "room-answer" }, s.lesson ?? `${told.name}.`), para("help", whose())];
+  };
+  const waiting = "Working out the soil’s warmth of this farm …";
+
+  // --- The room's own place -------------------------------------------------------------
+  const placePanel = () => {
+    const list = el("ul", { class: "room-found" }), says = el("p", { class: "room-text", role: "status" });
+    const find = () => {
+      const [[told], ...hits] = table(door("find", box.value));
+      says.textContent = told;
+      list.replaceChildren(...hits.slice(0, 4).map(([words], i) => el("li", {}, press(`found-${i}`, words, async () => {
+        place = "";
+        [place, far = ""] = table(await work(() => call("take", "", i)))[0];
+        known.clear();
+        check();
+        again(0);
+        mode = "place";
+        draw();
+      }))));
+      if (/loading/.test(told)) setTimeout(() => { if (mode === "place" && box.isConnected) find(); }, 500);
+    };
+    const box = el("input", { type: "search", id: "room-town", autocomplete: "off", oninput: find, onkeydown: (event) => { if (event.key === "Enter") list.querySelector("button")?.click(); } });
+    const left = stops().map((s, i) => [s, stateOf(i)]);
+    return [el("h2", {}, "In our own place"), el("div", { class: "room-ask" }, el("label", { for: "room-town" }, "Town, station or zip code"), box), says, list, para("room-text", far),
+      place ? para("room-sum", place) : "", place ? el("ul", { class: "room-holds" }, ...left.map(([s, c]) => el("li", { class: c?.holds === false ? "no" : c?.holds ? "yes" : "" }, el("b", {}, s.title.split(",")[0]), " ", c?.holds === false ? `does not hold here: ${c.says}` : c?.holds ? "holds here" : "being worked out …"))) : "",
+      el("div", { class: "room-doing" }, press("room-talk", "To the talk", () => { mode = "talk"; meet(stops().findIndex((_, i) => !out(i))); }), place ? press("room-invented", "Back to the invented places", () => { place = ""; known.clear(); checks = []; if (pack !== ours) check(); mode = "talk"; meet(at); }) : "")];
+  };
+
+  // --- Packs ------------------------------------------------------------------------------
+  // open takes a pack only where the engine's own reader finds nothing wrong with it.
+  const open = async (text, from) => {
+    const wrong = await work(() => call("read", text));
+    if (wrong) {
+      problems = wrong.split("\n");
+      mode = "pack";
+      return draw();
+    }
+    problems = [];
+    pack = JSON.parse(text);
+    mode = "talk";
+    place = "";
+    known.clear();
+    check();
+    meet(0);
+  };
+  // The form in which a pack is made is a script of its own (pack.js), for whoever wants it.
+  const desk = () => {
+    if (page.desk) return page.desk();
+    if (!page.tools) {
+      page.tools = { questions, el, press, pick, para, work, call, table, input, ask, whole, numberOf, fieldOf, open, draw, ours, pack: () => pack, problems: () => problems, seal: (text) => door("seal", text) };
+      document.head.append(el("script", { src: {{.Desk}}, onload: draw }));
+    }
+    return [el("h2", {}, "Make a pack")];
+  };
+
+  // --- The speaker's window -----------------------------------------------------------
+  const channel = typeof BroadcastChannel === "function" ? new BroadcastChannel("film-furrow-room") : null;
+  const speaker = () => window.open(`${base}/speaker`, "film-furrow-speaker", "width=900,height=700");
+  const post = () => {
+    if (!channel || !pack) return;
+    const all = kinds(), next = all[step + 1], s = stop(), list = reasons();
+    const names = { guess: questions[question][1], answer: told ? `${told.name}.` : "", bed: "The bed we would make", turn: "Turn one thing", lesson: "The lesson" };
+    channel.postMessage({ shown: { head: s.title, step: `${step + 1} of ${all.length}`, notes: s.notes ?? "", lesson: s.lesson ?? "", next: next === undefined ? stops()[at + 1]?.title ?? "" : typeof next === "number" ? list[next].rule : names[next] } });
+  };
+  if (channel) channel.onmessage = ({ data }) => {
+    if (!room || !pack) return;
+    if (data.ask) post();
+    if (data.by) move(data.by);
+  };
+
+  // --- All of it ----------------------------------------------------------------------------
+  const draw = () => {
+    if (!room) return;
+    const focus = document.activeElement?.id, panel = mode !== "talk";
+    const inside = mode === "place" ? placePanel() : mode === "pack" ? desk() : scene();
+    const kind = kinds()[step];
+    const main = el("main", { id: "main", tabindex: -1, class: `room-main ${panel ? `in-${mode}` : `step-${typeof kind === "number" ? "reason" : kind}`}`, "aria-live": panel ? "off" : "polite" }, ...inside);
+    room.classList.toggle("making", mode === "pack");
+    room.querySelector("main").replaceWith(main);
+    room.querySelector("header")?.remove();
+    room.querySelector("footer")?.remove();
+    const names = stops().map((s, i) => `${out(i) ? "Left out: " : ""}${i + 1}. ${s.title}`);
+    main.before(el("header", {}, el("h1", { class: "for-readers" }, "Film & Furrow in a workshop"), el("div", { class: "room-top" }, pick("room-farm", "Farm", names, at, meet),
+      pick("room-question", "Question", questions.map(([, words]) => words), question, (q) => { question = q; again(1); }))));
+    main.after(el("footer", { class: "room-foot" }, press("room-back", "Back", () => move(-1)), el("span", { id: "room-step" }, `${step + 1} of ${kinds().length}`),
+      el("a", { class: "room-leave", id: "room-leave", href: `${base}/` }, "Leave"), press("room-next", "Next", () => move(1))));
+    paintTurn();
+    post();
+    if (focus) document.getElementById(focus)?.focus({ preventScroll: true });
+  };
+
+  const turnBy = (by) => {
+    if (!turn) return;
+    take(Math.min(Math.max(turn.at + by * (turn.name === "plant_on" ? 7 : 1), 0), turn.values.length - 1));
+  };
+  addEventListener("keydown", (event) => {
+    if (!room || !pack || event.ctrlKey || event.metaKey || event.altKey) return;
+    const { key } = event, on = event.target.closest?.("input, select, textarea") ? "field" : event.target.closest?.("button, a") ? "button" : "";
+    const look = { b: "black-on-white", w: "white-on-black" }[key.toLowerCase()];
+    let by = 0;
+    if (key === "PageDown" || on !== "field" && (key === "ArrowRight" || key === "ArrowDown")) by = 1;
+    else if (key === "PageUp" || on !== "field" && (key === "ArrowLeft" || key === "ArrowUp") || key === " " && on !== "field" && event.shiftKey) by = -1;
+    else if (key === " " && on === "") by = 1;
+    else if (key === "Escape") {
+      if (wide || mode !== "talk") { wide = false; mode = "talk"; draw(); }
+      else document.getElementById("room-leave").click();
+      return;
+    } else if (on !== "field" && look) {
+      const root = document.documentElement, is = !root.classList.contains(look);
+      root.classList.remove("black-on-white", "white-on-black");
+      return root.classList.toggle(look, is);
+    } else if (on !== "field" && kinds()[step] === "turn" && { "+": 1, "-": 1, t: 1 }[key]) return key === "t" ? setIt() : turnBy(key === "+" ? 1 : -1);
+    else if (on !== "field" && key === "s") return speaker();
+    else if (on !== "field" && key === "q" && kinds()[step] === "guess") { wide = !wide; return draw(); }
+    else return;
+    if (mode === "pack") return; // a form, which its own keys go through
+    event.preventDefault();
+    move(by);
+  });
+
+  const start = async () => {
+    const is = page.status.room === true;
+    if (is === (room !== null)) return;
+    document.body.classList.toggle("in-room", is);
+    if (!is) { room = null; return; }
+    door = page.door;
+    room = document.querySelector(".room");
+    pack = ours = await (await fetch({{.Pack}})).json();
+    const sealed = location.hash.startsWith("#p=") ? location.hash.slice(3) : "";
+    meet(0);
+    if (!sealed) return;
+    const text = door("unseal", sealed);
+    if (text) open(text);
+    else {
+      problems = ["The link was cut or mistyped."];
+      mode = "pack";
+      draw();
+    }
+  };
+  document.addEventListener("filmfurrow", start);
+})();
