@@ -169,7 +169,7 @@ func (s *store) work() {
 	s.study = nil
 	s.begin()
 	if first {
-		s.tell(onStart)
+		s.start()
 	}
 }
 

@@ -16,7 +16,6 @@
   };
   const firstWord = (text) => text.includes(" ") ? text.slice(0, text.indexOf(" ")) : "";
 
-  const fixed = (s) => s.texts.join("").length + s.marks.join("").length;
   const wordOf = (texts) => texts.flatMap((part, i) => part.split(" ").slice(1, i < texts.length - 1 ? -1 : undefined)).reduce((a, b) => b.length > a.length ? b : a, "");
   const nothingSaid = () => Array.from({ length: DEEPEST + 1 }, () => new Map());
 
@@ -32,18 +31,18 @@
           if (line !== "" && !line.startsWith("# ")) english = line;
           continue;
         }
-        const { texts, marks } = places(english), twin = places(line.slice(2));
-        if (marks.length === 0) {
+        if (!english.includes("{")) { // most have no place
           c.exact.set(english, line.slice(2));
           continue;
         }
+        const { texts, marks } = places(english), twin = places(line.slice(2));
         const word = firstWord(texts[0]);
         if (word !== "" && !c.by.has(word)) c.by.set(word, []);
         const list = word === "" ? begin : c.by.get(word);
         touched.add(list);
-        list.push({ english, texts, marks, any: marks.includes("*"), ends: ends(texts.join("")), least: texts[0].length + texts.at(-1).length + marks.length, twin: twin.texts, order: twin.marks.map((m, i) => /^\d+$/.test(m) ? m - 1 : i) });
+        list.push({ english, texts, marks, fixed: texts.join("").length + marks.join("").length, any: marks.includes("*"), ends: ends(texts.join("")), least: texts[0].length + texts.at(-1).length + marks.length, twin: twin.texts, order: twin.marks.map((m, i) => /^\d+$/.test(m) ? m - 1 : i) });
       }
-      for (const list of touched) list.sort((a, b) => fixed(b) - fixed(a) || (a.english < b.english ? -1 : 1)); // the fullest is tried first
+      for (const list of touched) list.sort((a, b) => b.fixed - a.fixed || (a.english < b.english ? -1 : 1)); // the fullest is tried first
       // Those that begin with a place are found by their longest word, or always tried.
       c.open = new Map([["", []]]);
       for (const [rank, s] of begin.entries()) {
