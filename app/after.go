@@ -6,7 +6,7 @@ import (
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 )
 
-const afterTitle = "How to do it: holes, alleys, covers, the next crop"
+const afterTitle = "How to do it: holes, feeding, alleys, covers, the next crop"
 
 // afterPart is how the work goes on once the film lies. Its texts come as a file when it is
 // unfolded; the prerendered page leaves it to the program.
