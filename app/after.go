@@ -45,7 +45,7 @@ func (s *store) afterHTML() string {
 		case text == "":
 			return `<p class="help">These texts are not here yet.</p>`
 		case from == "":
-			t.raw(`<h3>`, text, `</h3>`)
+			t.raw(`<h2 class="part-head">`, text, `</h2>`)
 		default:
 			t.raw(`<p>`, text, ` <cite>`, from, `</cite></p>`)
 		}

@@ -138,7 +138,7 @@ func TestAWholeSeason(t *testing.T) {
 	p.Wait("ready", `document.querySelector("#laying-day .state").textContent === "Yes, lay today."`)
 	p.Screenshot("season-3-lay")
 
-	// 4. Planting: how it is done, which is fetched when it is unfolded; in both languages.
+	// 4. Planting: how it is done, which is fetched when it is unfolded, as the command line says it.
 	on(plant, "/year")
 	p.Do(`document.querySelector("#after-laying").open = true`)
 	p.WaitText("#after-laying", "Punch ")
@@ -151,6 +151,7 @@ func TestAWholeSeason(t *testing.T) {
 	for _, line := range again.After(&list) {
 		assert.Contains(t, told, line.Says.In(unit.US), "the command line says so")
 	}
+	assert.Empty(t, p.Axe())
 	enter("0", plant.String(), "")
 	p.WaitText("#log-told", "Written down: planted")
 	p.Do(`document.querySelector("#season-log").open = false; document.querySelector("#after-laying").scrollIntoView()`)
