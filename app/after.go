@@ -6,7 +6,7 @@ import (
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 )
 
-const afterTitle = "How to do it: holes, alleys, covers, the next crop"
+const afterTitle = "How to do it: holes, feeding, alleys, covers, the next crop"
 
 // afterPart is how the work goes on once the film lies. Its texts come as a file when it is
 // unfolded; the prerendered page leaves it to the program.
@@ -45,7 +45,7 @@ func (s *store) afterHTML() string {
 		case text == "":
 			return `<p class="help">These texts are not here yet.</p>`
 		case from == "":
-			t.raw(`<h3>`, text, `</h3>`)
+			t.raw(`<h2 class="part-head">`, text, `</h2>`)
 		default:
 			t.raw(`<p>`, text, ` <cite>`, from, `</cite></p>`)
 		}

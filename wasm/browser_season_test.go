@@ -14,6 +14,7 @@ import (
 
 	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/field"
 	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/unit"
 	"filmfurrow/wasm/browsertest"
@@ -27,6 +28,14 @@ func fillIn(p *browsertest.Page, id, text string) {
 // settableClock makes the page's clock begin on the day that the test has left in the browser.
 const settableClock = `{ const right = Date, off = new right((localStorage.getItem("test/day") ?? "2027-03-14") + "T08:00") - right.now();
 	globalThis.Date = class extends right { constructor(...a) { if (a.length) super(...a); else super(right.now() + off); } static now() { return right.now() + off; } }; }`
+
+// soilAt is a day of the log with a soil temperature, as it is typed.
+func soilAt(on unit.Date, text string) field.DayRow {
+	values, _ := field.ReadList(text, field.DaySoil, unit.US)
+	row := field.DayRow{On: on}
+	row.Values[field.DaySoil] = unit.Known(values[0])
+	return row
+}
 
 // A whole invented season on one grower's device, by a clock that is set on: from ordering to the
 // trial's result. Plan opens on what each day asks; bad entries get sentences and nothing is
@@ -129,12 +138,20 @@ func TestAWholeSeason(t *testing.T) {
 	p.Wait("ready", `document.querySelector("#laying-day .state").textContent === "Yes, lay today."`)
 	p.Screenshot("season-3-lay")
 
-	// 4. Planting: how it is done, which is fetched when it is unfolded; in both languages.
+	// 4. Planting: how it is done, which is fetched when it is unfolded, as the command line says it.
 	on(plant, "/year")
 	p.Do(`document.querySelector("#after-laying").open = true`)
 	p.WaitText("#after-laying", "Punch ")
-	p.WaitText("#after-laying", "A second crop on this film")
-	p.WaitText("#after-laying", "Never spray over film unless the label says so")
+	told := p.Text("#after-laying")
+	c = c.WithDays(field.DaysOf([]field.DayRow{soilAt(lay.Plus(-4), "56")}), lay, a.Facts.Film.Key())
+	again, err := rules.Advise(c)
+	require.NoError(t, err)
+	water = again.WaterPlan()
+	list = again.Shopping(&water)
+	for _, line := range again.After(&list) {
+		assert.Contains(t, told, line.Says.In(unit.US), "the command line says so")
+	}
+	assert.Empty(t, p.Axe())
 	enter("0", plant.String(), "")
 	p.WaitText("#log-told", "Written down: planted")
 	p.Do(`document.querySelector("#season-log").open = false; document.querySelector("#after-laying").scrollIntoView()`)

@@ -92,17 +92,27 @@ func DaysOf(rows []DayRow) Days {
 }
 
 // Rows reads what DaysOf wrote.
-func (d Days) Rows() (rows []DayRow) {
-	for line := range strings.Lines(string(d)) {
-		on, rest, _ := strings.Cut(strings.TrimSuffix(line, "\n"), ",")
-		day, _ := strconv.Atoi(on)
-		row := DayRow{On: unit.Date(day)}
-		for c, cell := range strings.Split(rest, ",") {
-			if v, err := strconv.ParseFloat(cell, 64); err == nil && c < len(row.Values) {
+func (d Days) Rows() []DayRow {
+	if d == "" {
+		return nil
+	}
+	rows := make([]DayRow, strings.Count(string(d), "\n"))
+	rest := string(d)
+	for i := range rows {
+		var line, cell string
+		line, rest, _ = strings.Cut(rest, "\n")
+		cell, line, _ = strings.Cut(line, ",")
+		day, _ := strconv.Atoi(cell)
+		row := &rows[i]
+		row.On = unit.Date(day)
+		for c := range row.Values {
+			if cell, line, _ = strings.Cut(line, ","); cell == "" {
+				continue
+			}
+			if v, err := strconv.ParseFloat(cell, 64); err == nil {
 				row.Values[c] = unit.Known(v)
 			}
 		}
-		rows = append(rows, row)
 	}
 	return rows
 }

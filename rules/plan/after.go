@@ -27,7 +27,7 @@ func (l *after) say(id string, values ...any) {
 	*l = append(*l, AfterLine{id, unit.Say(text, values...), from})
 }
 
-// After is how the work goes on once the film lies: holes and planting, alleys, covers,
+// After is how the work goes on once the film lies: holes and planting, feeding, alleys, covers,
 // another crop on the same film, the same crop again. It is empty where film is refused.
 func (a *Advice) After(s *Shopping) []AfterLine {
 	var l after
@@ -35,6 +35,15 @@ func (a *Advice) After(s *Shopping) []AfterLine {
 		return nil
 	}
 	a.holes(&l)
+	if b := &s.Base; b.Nutrients[Nitrogen].Tape > 0 {
+		l.say("feeding")
+		l.say("feed-weekly", b.AWeek, b.From, b.Weeks)
+		if a.Facts.Crop.Group == table.Fruiting {
+			l.say("feed-potash")
+		}
+		l.say("feed-care")
+		l.say("feed-law")
+	}
 	a.alleys(&l)
 	if c := soonest(s.Covers); c != nil {
 		l.say("covers")

@@ -2,11 +2,7 @@
 
 package plan
 
-import (
-	"strings"
-
-	"filmfurrow/rules/unit"
-)
+import "strings"
 
 // afterTexts are what [Advice.After] says, and who says so, outside the page's program. A head
 // has nobody.
@@ -20,9 +16,14 @@ var afterTexts = [...]struct{ id, text, from string }{
 	{"seeds-each", "Drop {} to {} seeds in each hole, about as deep as two or three seeds are thick. Thin to one plant: cut, do not pull.", "a maker’s page on punch planters, trade text; common practice, no source"},
 	{"clear-open", "Seed under clear film comes up beneath it. Slit the film when plants are {} tall, or sooner where leaves touch hot film. Do it in the evening.", "a grower’s page, trade text; New England Vegetable Management Guide, read 2026"},
 	{"set-setter", "A water-wheel setter, with a driver and one person to set, takes {} by the clock. By hand it is {} of work.", "a market growers’ list of 2002, trade text"},
-	{"cup", "Pour a cup of water into each hole, {} in all: the root ball must be wet to its middle.", "eight US land-grant universities, Midwest Vegetable Production Guide, 2022, page 18"},
-	{"starter", "Starter: {} of soluble fertilizer high in phosphate in {} of water serves {} plants. Tanks of it for these plants: {}. Skip it where the trays were fed just before. Its label has the last word: a stronger mix burns roots.", "eight US land-grant universities, Midwest Vegetable Production Guide, 2022, pages 18 and 122"},
+	{"cup", "Pour a cup of water into each hole, {} in all: the root ball must be wet to its middle.", "Midwest Vegetable Production Guide, 2022, page 18"},
+	{"starter", "Starter: {} of soluble fertilizer high in phosphate in {} of water serves {} plants. Tanks of it for these plants: {}. Skip it where the trays were fed just before. Its label has the last word: a stronger mix burns roots.", "Midwest Vegetable Production Guide, 2022, pages 18 and 122"},
 	{"age-vines", "Lists disagree on their age: Kentucky says two to three weeks, Utah four to five in a cooler house. Set them with two or three leaves, and never break the root ball.", "University of Kentucky, 2020; Utah State University, vegetable guide; New England Vegetable Management Guide"},
+	{"feeding", "Feeding by weeks", ""},
+	{"feed-weekly", "Feed {} of nitrogen a week through the tape, from {} on, {} times. On sand weekly feeds cost tomatoes 7% against daily ones, feeds every two weeks 20%.", "Midwest Vegetable Production Guide, 2022, page 18; Australian Journal of Basic and Applied Sciences 1(3), 2007"},
+	{"feed-potash", "Begin potash before the flowers, and give more as fruit fills: where it is short, shoulders stay hard and yellow.", "University of Delaware, Weekly Crop Update, read 2026"},
+	{"feed-care", "Fertilizer is salt, and burns young roots: stay within the rate, and flush the tape with clear water after each feed. Gloves and goggles; keep bags dry, and from children. The product’s label has the last word.", "University of Delaware, Weekly Crop Update, read 2026; common practice, no source"},
+	{"feed-law", "A line that feeds needs a backflow device. Laws may forbid phosphorus without a soil test, and fertilizer near wells and streams. The plumbing code and the state’s nutrient law have the last word.", "from memory"},
 	{"alleys", "The alleys: choose one", ""},
 	{"alleys-seed", "There are {} of alley, {} wide. To sow them whole takes {} of rye, or {} to {} of annual ryegrass.", "seed catalogues, trade text"},
 	{"alley-bare", "Bare and worked: 86% fewer weeds in a Michigan trial, and no water or nitrogen taken from the crop. It costs your hours: go shallow, while weeds are small. On a slope rain washes it out.", "Frontiers in Sustainable Food Systems, Michigan, 2024; common practice, no source"},
@@ -33,7 +34,7 @@ var afterTexts = [...]struct{ id, text, from string }{
 	{"alley-for-vines", "For {}: any will do. Squash lost nothing in a trial, straw took the least time, and fewer cucumber beetles came over a living alley.", "Frontiers in Sustainable Food Systems, Michigan, 2024, and Wisconsin, 2022"},
 	{"alley-for-berries", "For strawberries: perennial ryegrass, killed or mown in time, sheltered the flowers from wind and yielded best in the windy year.", "Journal of the American Society for Horticultural Science 114(6)"},
 	{"alley-edge", "At the film’s edge and in the holes pull weeds by hand while they are small. Hold the film down with your foot, and keep hoes a hand away from it.", "common practice, no source"},
-	{"alley-spray", "Never spray over film unless the label says so word for word: rain washes it into the holes. Between beds only what the label allows there.", "eight US land-grant universities, Midwest Vegetable Production Guide, 2022, page 28"},
+	{"alley-spray", "Never spray over film unless the label says so word for word: rain washes it into the holes. Between beds only what the label allows there.", "Midwest Vegetable Production Guide, 2022, page 28"},
 	{"covers", "Covers, on and off by degrees", ""},
 	{"covers-on", "On from {}: lay them right after planting, on a still day, and bury both edges.", "common practice, no source"},
 	{"covers-vent", "Open the ends by nine on sunny days once it is to pass {} outside, and close them before sunset.", "Purdue University, Vegetable Crops Hotline, read 2026; reckoned from the crop’s own limit"},
@@ -79,8 +80,11 @@ func AfterTexts() string {
 			if k > 0 {
 				b.WriteString("; ")
 			}
-			if from != "" && from != unit.CommonPractice {
+			switch name := from != "" && (from[0] < 'a' || from[0] > 'z'); {
+			case name:
 				from = `<span translate="no">` + from + `</span>`
+			case from != "": // our own words
+				from = `<span>` + from + `</span>`
 			}
 			b.WriteString(from)
 		}

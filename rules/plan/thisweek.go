@@ -247,8 +247,6 @@ func (k *account) runs(run unit.Minutes, use unit.Millimetres) int {
 func (k *account) past(w *ThisWeek, on unit.Date, missing unit.Millimetres) (DayWater, unit.Millimetres) {
 	missing = k.read(w, on, missing)
 	d, b := k.day(on)
-	usual := k.season.On(int(on.Minus(k.in.PlantOn)))
-	d.Run = k.minutes(unit.Millimetres(usual.PerMetre / k.width)) // as planned
 	if row := k.rows[on]; row != nil {
 		ran, metered := row.Values[field.DayRun], k.metered(row)
 		if ran.Given {
@@ -264,6 +262,9 @@ func (k *account) past(w *ThisWeek, on unit.Date, missing unit.Millimetres) (Day
 			}
 			d.Run, d.RunTold = metered.Value, true
 		}
+	}
+	if !d.RunTold { // as planned
+		d.Run = k.minutes(unit.Millimetres(k.season.On(int(on.Minus(k.in.PlantOn))).PerMetre / k.width))
 	}
 	b.Water = k.depth(d.Run)
 	step := k.zone.On(missing, b)
