@@ -124,6 +124,9 @@
     const bed = kind === "bed" ? 12 + 16 * i : 40, top = 300 - bed - 10 - 190 * share;
     return `<svg class="ballot-svg" viewBox="0 0 120 300" preserveAspectRatio="xMidYMax meet" aria-hidden="true"><path class="m-film m-${look}" d="M20 ${top}Q60 ${top - 9} 100 ${top}L112 300H8Z"/><path class="d-soil" d="M20 300L30 ${300 - bed}Q60 ${292 - bed} 90 ${300 - bed}L100 300Z"/>${count ? `<text x="60" y="${top - 16}" text-anchor="middle">${count}</text>` : ""}</svg>`;
   };
+  // On a wall the bed's labels stand farther out: other languages need the room.
+  const wider = (drawing) => drawing.replace(/viewBox="0 0 560.0/, 'viewBox="-110 0 780').replaceAll('<rect x="0"', '<rect x="-110"').replaceAll('width="560.0"', 'width="780"')
+    .replace(/<text x="8.0"/g, '<text x="-100"').replace(/<text x="552.0"/g, '<text x="660"');
   const hands = () => Object.values(votes).reduce((a, b) => a + b, 0);
   const most = () => Math.max(smallest, ...Object.values(votes));
   const vote = (i, n) => {
@@ -169,7 +172,7 @@
         if (f && (!who || f.out || Math.abs(f.points) > Math.abs(r.of.get(who.key).points))) who = o;
       }
       const f = own ?? r.of.get(who.key);
-      r.weight = Math.max(...all) - Math.min(...all) + ([...r.of.values()].some((x) => x.out) ? 10 : 0);
+      r.weight = Math.max(...all) - Math.min(...all) + ([...r.of.values()].some((x) => x.out) ? 1.5 : 0);
       r.text = f.text;
       r.who = own ? "" : who.short;
       r.source = f.source;
@@ -190,8 +193,8 @@
     const low = Math.min(0, ...points), high = Math.max(...points), lead = order[0];
     return {
       chart: el("div", { class: "ballots race" }, ...order.map((o) => el("div", { class: "ballot" + (o === lead ? " told" : "") + (o.gone ? " gone" : "") },
-        el("span", { class: "ballot-draw", html: ballot(o.key, o.i, o.gone ? 0 : (o.sum - low) / (high - low || 1)) }), el("span", { class: "ballot-name" }, o.gone ? `${o.short}: ruled out` : o.short)))),
-      says: n > 1 && before[0].key !== lead.key ? `${lead.short} leads now. Before it was ${before[0].short}.` : `${lead.short} leads.`,
+        el("span", { class: "ballot-draw", html: ballot(o.key, o.i, o.gone ? 0 : (o.sum - low) / (high - low || 1)) }), el("span", { class: "ballot-name" }, o.short)))),
+      says: order[1] && !order[1].gone && lead.sum - order[1].sum < 0.005 ? "None leads yet." : n > 1 && before[0].key !== lead.key ? `${lead.short} leads now. Before it was ${before[0].short}.` : `${lead.short} leads.`,
     };
   };
 
@@ -399,7 +402,7 @@
     if (kind === "meet") {
       return [el("h2", {}, s.title), state?.holds === false ? para("room-sum", place ? "In your own place this lesson does not hold, so it is left out." : "With this version this lesson no longer holds, so it is left out.") : "",
         told ? el("ul", { class: "room-facts", html: told.facts }) : para("room-text", problems[0] ?? waiting), para("help", place && s.farm ? `An invented farm, set in another place. ${place}` : whose()),
-        el("div", { class: "room-doing" }, s.farm ? el("a", { href: `${base}/handout/${s.farm}`, target: "_blank" }, "Handout") : "", el("a", { href: `${base}/ballots#${questions[question][0]}`, target: "_blank" }, "Ballots"),
+        el("div", { class: "room-doing" }, s.farm ? el("a", { href: `${base}/handout/${s.farm}`, target: "_blank" }, "Handout") : "",
           press("room-place", "In our own place", () => { mode = "place"; draw(); }), press("room-pack", "Make a pack", () => { mode = "pack"; draw(); }), press("room-speaker", "Speaker’s window", speaker))];
     }
     if (!told) return [el("h2", {}, s.title), para("room-text", problems[0] ?? waiting)];
@@ -413,7 +416,7 @@
       return [el("h2", {}, questions[question][1]), el("p", { class: "room-answer", id: "room-answer" }, `${told.name}.`), para("room-dates", told.dates), para("room-text", told.text),
         all ? para("room-sum", `${mine} of ${all} of you said so.`) : "", all ? el("div", { class: "room-open" }, ballots(true)) : ""];
     }
-    if (kind === "bed") return [el("h2", {}, "The bed we would make"), el("div", { class: "room-bed", html: told.bed })];
+    if (kind === "bed") return [el("h2", {}, "The bed we would make"), el("div", { class: "room-bed", html: wider(told.bed) })];
     if (typeof kind === "number") {
       const r = list[kind], raced = r.of && r.head !== "What decides it" ? race(kind + 1, list) : null;
       const text = r.who ? [el("span", {}, r.who), el("span", {}, ": "), el("span", {}, r.text)] : [r.text]; // said one by one
@@ -506,11 +509,17 @@
       pick("room-question", "Question", questions.map(([, words]) => words), question, (q) => { question = q; again(1); }))));
     main.after(el("footer", { class: "room-foot" }, press("room-back", "Back", () => move(-1)), el("span", { id: "room-step" }, `${step + 1} of ${kinds().length}`),
       el("a", { class: "room-leave", id: "room-leave", href: `${base}/` }, "Leave"), press("room-next", "Next", () => move(1))));
+    ground.disconnect();
+    for (const name of main.querySelectorAll(".ballot-name")) ground.observe(name);
     paintTurn();
     post();
     if (focus) document.getElementById(focus)?.focus({ preventScroll: true });
   };
 
+  // The ground is as high as the longest name on it, in whatever language it is said.
+  const ground = new ResizeObserver(() => {
+    for (const list of document.querySelectorAll(".ballots")) list.style.setProperty("--ground", `${100 * (Math.max(...[...list.querySelectorAll(".ballot-name")].map((n) => n.offsetHeight)) + 4) / innerWidth}vw`);
+  });
   const turnBy = (by) => {
     if (!turn) return;
     take(Math.min(Math.max(turn.at + by * (turn.name === "plant_on" ? 7 : 1), 0), turn.values.length - 1));
