@@ -118,11 +118,22 @@
   // --- Drawings --------------------------------------------------------------------
   // A ballot is a bed from which its film is drawn up as hands go up. The bed is a sketch;
   // the height above it is the count, or the points.
-  const ballot = (key, i, share, count) => {
+  // Emitters stand on it as far apart as they are (an inch is 3.4 pixels, the bed 24 inches),
+  // and a thick film is a thick line; both read the figure that the answer begins with.
+  const marks = (kind, short, bed) => {
+    const figure = parseFloat(short);
+    if (kind === "tape" && figure > 0) {
+      const each = Math.floor(12 / figure), y = 302 - bed / 2;
+      return `<path class="ballot-mark" stroke-width="3" d="M18 ${y}h84"/>` + Array.from({ length: 2 * each + 1 }, (_, n) => `<circle class="ballot-dot" cx="${60 + 3.4 * figure * (n - each)}" cy="${y}" r="4"/>`).join("");
+    }
+    return kind === "thickness" && figure > 0 ? `<path class="ballot-mark" stroke-width="${10 * figure}" d="M30 ${300 - bed}Q60 ${292 - bed} 90 ${300 - bed}"/>` : "";
+  };
+  const ballot = (o, i, share, count) => {
+    const { key, short } = o;
     const kind = questions[question][0];
     const look = kind === "film" ? key : kind === "verdict" ? ["black", "later", "none"][i] : "ballot";
     const bed = kind === "bed" ? 12 + 16 * i : 40, top = 300 - bed - 10 - 190 * share;
-    return `<svg class="ballot-svg" viewBox="0 0 120 300" preserveAspectRatio="xMidYMax meet" aria-hidden="true"><path class="m-film m-${look}" d="M20 ${top}Q60 ${top - 9} 100 ${top}L112 300H8Z"/><path class="d-soil" d="M20 300L30 ${300 - bed}Q60 ${292 - bed} 90 ${300 - bed}L100 300Z"/>${count ? `<text x="60" y="${top - 16}" text-anchor="middle">${count}</text>` : ""}</svg>`;
+    return `<svg class="ballot-svg" viewBox="0 0 120 300" preserveAspectRatio="xMidYMax meet" aria-hidden="true"><path class="m-film m-${look}" d="M20 ${top}Q60 ${top - 9} 100 ${top}L112 300H8Z"/><path class="d-soil" d="M20 300L30 ${300 - bed}Q60 ${292 - bed} 90 ${300 - bed}L100 300Z"/>${marks(kind, short, bed)}${count ? `<text x="60" y="${top - 16}" text-anchor="middle">${count}</text>` : ""}</svg>`;
   };
   // On a wall the bed's labels stand farther out: other languages need the room.
   const wider = (drawing) => drawing.replace(/viewBox="0 0 560.0/, 'viewBox="-110 0 780').replaceAll('<rect x="0"', '<rect x="-110"').replaceAll('width="560.0"', 'width="780"')
@@ -137,7 +148,7 @@
   // A tap is a hand, a ballot that is held is ten; the click that ends a hold counts none.
   let held = 0, tens = false;
   const ballots = (open) => el("div", { class: "ballots" }, ...told.options.map((o, i) => {
-    const n = votes[i] ?? 0, drawn = el("span", { class: "ballot-draw", html: ballot(o.key, i, n / most(), open ? 0 : n) });
+    const n = votes[i] ?? 0, drawn = el("span", { class: "ballot-draw", html: ballot(o, i, n / most(), open ? 0 : n) });
     if (open) return el("div", { class: "ballot" + (o.key === told.key ? " told" : "") }, drawn, el("span", { class: "ballot-name" }, n ? `${o.short}: ${n}` : o.short));
     const let_go = () => clearTimeout(held);
     return el("button", {
@@ -193,7 +204,7 @@
     const low = Math.min(0, ...points), high = Math.max(...points), lead = order[0];
     return {
       chart: el("div", { class: "ballots race" }, ...order.map((o) => el("div", { class: "ballot" + (o === lead ? " told" : "") + (o.gone ? " gone" : "") },
-        el("span", { class: "ballot-draw", html: ballot(o.key, o.i, o.gone ? 0 : (o.sum - low) / (high - low || 1)) }), el("span", { class: "ballot-name" }, o.short)))),
+        el("span", { class: "ballot-draw", html: ballot(o, o.i, o.gone ? 0 : (o.sum - low) / (high - low || 1)) }), el("span", { class: "ballot-name" }, o.short)))),
       says: order[1] && !order[1].gone && lead.sum - order[1].sum < 0.005 ? "None leads yet." : n > 1 && before[0].key !== lead.key ? `${lead.short} leads now. Before it was ${before[0].short}.` : `${lead.short} leads.`,
     };
   };
