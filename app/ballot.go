@@ -53,17 +53,17 @@ func ballotSVG(q question.Question, o question.Option, votes, most int) string {
 	return t.b.String()
 }
 
-// ballotMarks are emitters as far apart as they are, an inch 3.4 pixels, and a thick film
+// ballotMarks are emitters as far apart as they are, an inch 1.7 pixels, and a thick film
 // as a thick line, as the room's script draws them.
 func ballotMarks(q question.Question, o question.Option, bed int) string {
 	t, y := &svg{}, strconv.Itoa(302-bed/2)
 	switch {
 	case q == question.Tape && int(o) < len(table.Tapes):
 		apart := unit.KindShort.Shown(float64(table.Tapes[o].Spacing), unit.US)
-		each := int(12 / apart)
+		each := int(24.01 / apart)
 		t.raw(`<path class="ballot-mark" stroke-width="3" d="M18 `, y, `h84"/>`)
 		for n := -each; n <= each; n++ {
-			t.raw(`<circle class="ballot-dot" cx="`, num(60+3.4*apart*float64(n)), `" cy="`, y, `" r="4"/>`)
+			t.raw(`<circle class="ballot-dot" cx="`, num(60+1.7*apart*float64(n)), `" cy="`, y, `" r="3"/>`)
 		}
 	case q == question.Thickness && o < question.ByWeight:
 		top := strconv.Itoa(ballotHigh - bed)

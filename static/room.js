@@ -118,13 +118,13 @@
   // --- Drawings --------------------------------------------------------------------
   // A ballot is a bed from which its film is drawn up as hands go up. The bed is a sketch;
   // the height above it is the count, or the points.
-  // Emitters stand on it as far apart as they are (an inch is 3.4 pixels, the bed 24 inches),
+  // Emitters stand on it as far apart as they are (an inch is 1.7 pixels),
   // and a thick film is a thick line; both read the figure that the answer begins with.
   const marks = (kind, short, bed) => {
     const figure = parseFloat(short);
     if (kind === "tape" && figure > 0) {
-      const each = Math.floor(12 / figure), y = 302 - bed / 2;
-      return `<path class="ballot-mark" stroke-width="3" d="M18 ${y}h84"/>` + Array.from({ length: 2 * each + 1 }, (_, n) => `<circle class="ballot-dot" cx="${60 + 3.4 * figure * (n - each)}" cy="${y}" r="4"/>`).join("");
+      const each = Math.floor(24 / figure), y = 302 - bed / 2;
+      return `<path class="ballot-mark" stroke-width="3" d="M18 ${y}h84"/>` + Array.from({ length: 2 * each + 1 }, (_, n) => `<circle class="ballot-dot" cx="${60 + 1.7 * figure * (n - each)}" cy="${y}" r="3"/>`).join("");
     }
     return kind === "thickness" && figure > 0 ? `<path class="ballot-mark" stroke-width="${10 * figure}" d="M30 ${300 - bed}Q60 ${292 - bed} 90 ${300 - bed}"/>` : "";
   };
@@ -215,6 +215,7 @@
   const sayDay = (iso) => `${["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"][+iso.slice(5, 7) - 1]} ${+iso.slice(8)}`;
   const warmSteps = 5, degree = 10 / 9; // 2 °F in °C
   const sliders = () => [...new Set([stop().turn ?? "plant_on", "plant_on", "warmth", "soil.texture", "weeds.pressure"])];
+  const fact = (label) => [...el("ul", { html: told.facts }).children].find((li) => li.lastChild.data.trim() === label)?.firstChild.textContent ?? "";
   const makeTurn = (name) => {
     const s = stop(), t = { name, label: "Warmth", at: 0, year: null, cells: null };
     if (name === "plant_on") {
@@ -233,11 +234,10 @@
       if (options.length) {
         t.values = options.map(([id]) => id);
         t.words = (v) => options.find(([id]) => id === v)?.[1] ?? "";
-        const facts = new Map([...el("ul", { html: told.facts }).children].map((li) => [li.lastChild.data.trim(), li.firstChild.textContent.toLowerCase()]));
-        t.start = Math.max(0, options.findIndex(([, words]) => words.toLowerCase() === facts.get(label)));
-      } else { // a figure: from what it is to twice what it becomes
-        t.values = Array.from({ length: 13 }, (_, i) => Math.round(s.to * (i + 1) / 6.5));
-        t.words = () => "";
+        t.start = Math.max(0, options.findIndex(([, words]) => words.toLowerCase() === fact(label).toLowerCase()));
+      } else { // a figure: up to twice what it becomes
+        t.values = [s.to / 12, ...Array.from({ length: 12 }, (_, i) => s.to * (i + 1) / 6)];
+        t.words = () => now?.turned ?? fact(label);
         t.start = 0;
       }
     }
@@ -293,7 +293,7 @@
     }
     if (t === turn) paintTurn();
   };
-  const look = (key) => questions[question][0] === "film" ? key : key === told.key ? "ballot" : "other";
+  const look = (key) => ({ film: key, verdict: { lay: "black", lay_with_care: "later", do_not_lay: "none" }[key] })[questions[question][0]] ?? (key === told.key ? "ballot" : "other");
   const months = () => ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"].map((m) => el("span", {}, m));
   const band = (cells, total) => `<svg class="room-band" aria-hidden="true">${cells.map((c) => `<rect class="m-film m-${c.key}" x="${100 * c.at / total}%" width="${100 * c.wide / total}%" height="100%"/>`).join("")}${found?.at && total === days ? `<rect class="room-mark" x="${100 * found.at / days - 0.2}%" width=".4%" height="100%"/>` : ""}</svg>`;
   // The year was asked by the week: where the day itself was found, the week gives way to it.
@@ -308,7 +308,8 @@
     put("room-answer", `${changed ? "Now: " : "Still: "}${a.name}.`);
     put("room-dates", a.dates || a.verdict);
     put("room-why", a.text);
-    put("room-at", t.words(t.values[t.at]) || a.turned);
+    put("room-at", t.words(t.values[t.at]));
+    document.getElementById("room-first").hidden = !changed;
     const beds = room.querySelector(".room-bare");
     if (beds.drawn !== a.bed) { // the bed of before beside that of now
       beds.drawn = a.bed;
@@ -355,19 +356,17 @@
     slider.style.marginLeft = `calc(${50 / t.values.length}% - 1.5vw)`;
     const few = t.values.length <= 5 ? el("div", { class: "room-cells" }, ...t.values.map((v) => el("span", {}, t.words(v)))) : "";
     const set = s.turn === t.name && s.to != null ? press("room-turn", "Turn it", setIt) : "";
-    return [el("h2", {}, head), el("div", { class: "room-turn" },
+    return [el("div", { class: "room-head" }, el("h2", {}, head), el("b", { id: "room-at" })), el("div", { class: "room-turn" },
       el("div", { class: "room-bare" }),
-      el("div", { class: "room-now" }, el("p", { class: "room-answer", id: "room-answer" }), para("room-sum", `At first: ${told.name}.`), el("p", { id: "room-dates" }), el("p", { id: "room-why", class: "room-text" })),
-    ), el("div", { class: "room-sliders" }, ...sliders().map((name) => press(`turn-${name.replace(".", "-")}`, name === "warmth" ? "Warmth" : input(name).label, () => { startTurn(name); draw(); }, { "aria-pressed": String(name === t.name) })), set, el("b", { id: "room-at" })),
+      el("div", { class: "room-now" }, el("p", { class: "room-answer", id: "room-answer" }), el("p", { class: "room-sum", id: "room-first" }, `At first: ${told.name}.`), el("p", { id: "room-dates" }), el("p", { id: "room-why", class: "room-text" })),
+    ), el("div", { class: "room-sliders" }, ...sliders().map((name) => press(`turn-${name.replace(".", "-")}`, name === "warmth" ? "Warmth" : input(name).label, () => { startTurn(name); draw(); }, { "aria-pressed": String(name === t.name) })), set),
     el("div", { class: "room-slide" }, el("p", { class: "room-point", hidden: true }), el("div", { class: "room-strip" }), slider, few),
     t.name === "plant_on" ? "" : el("div", { class: "room-year" }),
     el("div", { class: "room-months" }, ...months()), el("ul", { class: "room-legend" })];
   };
   const setIt = () => {
-    const s = stop(), i = turn.name === "plant_on" ? dayIn(s.to) : turn.values.findIndex((v) => v === s.to || +v === +s.to);
-    if (i >= 0) return take(i);
-    turn.values = [s.to]; // a figure between the steps
-    take(0);
+    const s = stop(), i = turn.name === "plant_on" ? dayIn(s.to) : turn.values.findIndex((v) => v === s.to || Math.abs(v - s.to) < 1e-6);
+    if (turn.name === s.turn && i >= 0) take(i);
   };
 
   // --- Steps ----------------------------------------------------------------------------
