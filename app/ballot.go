@@ -49,7 +49,26 @@ func ballotSVG(q question.Question, o question.Option, votes, most int) string {
 	t.raw(`<svg class="ballot-svg" viewBox="0 0 `, y(ballotWide), ` `, y(ballotHigh), `" preserveAspectRatio="xMidYMax meet" aria-hidden="true">`,
 		`<path class="m-film m-`, key, `" d="M20 `, y(top), `Q60 `, y(top-9), ` 100 `, y(top), `L112 300H8Z"/>`,
 		`<path class="d-soil" d="M20 300L30 `, y(ballotHigh-bed), `Q60 `, y(ballotHigh-bed-8), ` 90 `, y(ballotHigh-bed), `L100 300Z"/>`)
-	t.raw(`</svg>`)
+	t.raw(ballotMarks(q, o, bed), `</svg>`)
+	return t.b.String()
+}
+
+// ballotMarks are emitters as far apart as they are, an inch 1.7 pixels, and a thick film
+// as a thick line, as the room's script draws them.
+func ballotMarks(q question.Question, o question.Option, bed int) string {
+	t, y := &svg{}, strconv.Itoa(302-bed/2)
+	switch {
+	case q == question.Tape && int(o) < len(table.Tapes):
+		apart := unit.KindShort.Shown(float64(table.Tapes[o].Spacing), unit.US)
+		each := int(24.01 / apart)
+		t.raw(`<path class="ballot-mark" stroke-width="3" d="M18 `, y, `h84"/>`)
+		for n := -each; n <= each; n++ {
+			t.raw(`<circle class="ballot-dot" cx="`, num(60+1.7*apart*float64(n)), `" cy="`, y, `" r="3"/>`)
+		}
+	case q == question.Thickness && o < question.ByWeight:
+		top := strconv.Itoa(ballotHigh - bed)
+		t.raw(`<path class="ballot-mark" stroke-width="`, num(10*float64(question.Thicknesses[o])/unit.MicrometresPerMil), `" d="M30 `, top, `Q60 `, strconv.Itoa(ballotHigh-bed-8), ` 90 `, top, `"/>`)
+	}
 	return t.b.String()
 }
 

@@ -74,7 +74,7 @@ func newHistory(t require.TestingT, places *normals.Table, choose func(int) int)
 	h.now.values = valuesOf(exampleCase())
 	for i := range pack.Farms {
 		c := pack.Farms[i].Case()
-		h.links = append(h.links, known{casefile.Link(&c), valuesOf(c)})
+		h.links = append(h.links, known{casefile.Link(&c) + farmMark + farmName(&pack.Lands[i]), valuesOf(c)}) // as on its card
 	}
 	return h
 }

@@ -390,7 +390,11 @@ func BedPoster(f *pack.Farm, tongue func(string) string) string {
 		}
 		return p.end()
 	}
-	labels := strings.ReplaceAll(bedSVG(a, s.system, false), `class="d-label"`, `class="d-label" font-size="25"`) // 14 mm
+	size := "25" // 14 mm
+	if tongue != nil {
+		size = "16" // 9 mm: words of other languages are longer
+	}
+	labels := strings.ReplaceAll(bedSVG(a, s.system, false), `class="d-label"`, `class="d-label" font-size="`+size+`"`)
 	p.inset(10, 62, 318, 214, p.labels(labels))
 	y := 92.0
 	for _, row := range sixAnswers(a, s.system)[4:] {

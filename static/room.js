@@ -118,12 +118,26 @@
   // --- Drawings --------------------------------------------------------------------
   // A ballot is a bed from which its film is drawn up as hands go up. The bed is a sketch;
   // the height above it is the count, or the points.
-  const ballot = (key, i, share, count) => {
+  // Emitters stand on it as far apart as they are (an inch is 1.7 pixels),
+  // and a thick film is a thick line; both read the figure that the answer begins with.
+  const marks = (kind, short, bed) => {
+    const figure = parseFloat(short);
+    if (kind === "tape" && figure > 0) {
+      const each = Math.floor(24 / figure), y = 302 - bed / 2;
+      return `<path class="ballot-mark" stroke-width="3" d="M18 ${y}h84"/>` + Array.from({ length: 2 * each + 1 }, (_, n) => `<circle class="ballot-dot" cx="${60 + 1.7 * figure * (n - each)}" cy="${y}" r="3"/>`).join("");
+    }
+    return kind === "thickness" && figure > 0 ? `<path class="ballot-mark" stroke-width="${10 * figure}" d="M30 ${300 - bed}Q60 ${292 - bed} 90 ${300 - bed}"/>` : "";
+  };
+  const ballot = (o, i, share, count) => {
+    const { key, short } = o;
     const kind = questions[question][0];
     const look = kind === "film" ? key : kind === "verdict" ? ["black", "later", "none"][i] : "ballot";
     const bed = kind === "bed" ? 12 + 16 * i : 40, top = 300 - bed - 10 - 190 * share;
-    return `<svg class="ballot-svg" viewBox="0 0 120 300" preserveAspectRatio="xMidYMax meet" aria-hidden="true"><path class="m-film m-${look}" d="M20 ${top}Q60 ${top - 9} 100 ${top}L112 300H8Z"/><path class="d-soil" d="M20 300L30 ${300 - bed}Q60 ${292 - bed} 90 ${300 - bed}L100 300Z"/>${count ? `<text x="60" y="${top - 16}" text-anchor="middle">${count}</text>` : ""}</svg>`;
+    return `<svg class="ballot-svg" viewBox="0 0 120 300" preserveAspectRatio="xMidYMax meet" aria-hidden="true"><path class="m-film m-${look}" d="M20 ${top}Q60 ${top - 9} 100 ${top}L112 300H8Z"/><path class="d-soil" d="M20 300L30 ${300 - bed}Q60 ${292 - bed} 90 ${300 - bed}L100 300Z"/>${marks(kind, short, bed)}${count ? `<text x="60" y="${top - 16}" text-anchor="middle">${count}</text>` : ""}</svg>`;
   };
+  // On a wall the bed's labels stand farther out: other languages need the room.
+  const wider = (drawing) => drawing.replace(/viewBox="0 0 560.0/, 'viewBox="-110 0 780').replaceAll('<rect x="0"', '<rect x="-110"').replaceAll('width="560.0"', 'width="780"')
+    .replace(/<text x="8.0"/g, '<text x="-100"').replace(/<text x="552.0"/g, '<text x="660"');
   const hands = () => Object.values(votes).reduce((a, b) => a + b, 0);
   const most = () => Math.max(smallest, ...Object.values(votes));
   const vote = (i, n) => {
@@ -134,7 +148,7 @@
   // A tap is a hand, a ballot that is held is ten; the click that ends a hold counts none.
   let held = 0, tens = false;
   const ballots = (open) => el("div", { class: "ballots" }, ...told.options.map((o, i) => {
-    const n = votes[i] ?? 0, drawn = el("span", { class: "ballot-draw", html: ballot(o.key, i, n / most(), open ? 0 : n) });
+    const n = votes[i] ?? 0, drawn = el("span", { class: "ballot-draw", html: ballot(o, i, n / most(), open ? 0 : n) });
     if (open) return el("div", { class: "ballot" + (o.key === told.key ? " told" : "") }, drawn, el("span", { class: "ballot-name" }, n ? `${o.short}: ${n}` : o.short));
     const let_go = () => clearTimeout(held);
     return el("button", {
@@ -169,7 +183,7 @@
         if (f && (!who || f.out || Math.abs(f.points) > Math.abs(r.of.get(who.key).points))) who = o;
       }
       const f = own ?? r.of.get(who.key);
-      r.weight = Math.max(...all) - Math.min(...all) + ([...r.of.values()].some((x) => x.out) ? 10 : 0);
+      r.weight = Math.max(...all) - Math.min(...all) + ([...r.of.values()].some((x) => x.out) ? 1.5 : 0);
       r.text = f.text;
       r.who = own ? "" : who.short;
       r.source = f.source;
@@ -190,8 +204,8 @@
     const low = Math.min(0, ...points), high = Math.max(...points), lead = order[0];
     return {
       chart: el("div", { class: "ballots race" }, ...order.map((o) => el("div", { class: "ballot" + (o === lead ? " told" : "") + (o.gone ? " gone" : "") },
-        el("span", { class: "ballot-draw", html: ballot(o.key, o.i, o.gone ? 0 : (o.sum - low) / (high - low || 1)) }), el("span", { class: "ballot-name" }, o.gone ? `${o.short}: ruled out` : o.short)))),
-      says: n > 1 && before[0].key !== lead.key ? `${lead.short} leads now. Before it was ${before[0].short}.` : `${lead.short} leads.`,
+        el("span", { class: "ballot-draw", html: ballot(o, o.i, o.gone ? 0 : (o.sum - low) / (high - low || 1)) }), el("span", { class: "ballot-name" }, o.short)))),
+      says: order[1] && !order[1].gone && lead.sum - order[1].sum < 0.005 ? "None leads yet." : n > 1 && before[0].key !== lead.key ? `${lead.short} leads now. Before it was ${before[0].short}.` : `${lead.short} leads.`,
     };
   };
 
@@ -201,6 +215,7 @@
   const sayDay = (iso) => `${["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"][+iso.slice(5, 7) - 1]} ${+iso.slice(8)}`;
   const warmSteps = 5, degree = 10 / 9; // 2 °F in °C
   const sliders = () => [...new Set([stop().turn ?? "plant_on", "plant_on", "warmth", "soil.texture", "weeds.pressure"])];
+  const fact = (label) => [...el("ul", { html: told.facts }).children].find((li) => li.lastChild.data.trim() === label)?.firstChild.textContent ?? "";
   const makeTurn = (name) => {
     const s = stop(), t = { name, label: "Warmth", at: 0, year: null, cells: null };
     if (name === "plant_on") {
@@ -219,11 +234,10 @@
       if (options.length) {
         t.values = options.map(([id]) => id);
         t.words = (v) => options.find(([id]) => id === v)?.[1] ?? "";
-        const facts = new Map([...el("ul", { html: told.facts }).children].map((li) => [li.lastChild.data.trim(), li.firstChild.textContent.toLowerCase()]));
-        t.start = Math.max(0, options.findIndex(([, words]) => words.toLowerCase() === facts.get(label)));
-      } else { // a figure: from what it is to twice what it becomes
-        t.values = Array.from({ length: 13 }, (_, i) => Math.round(s.to * (i + 1) / 6.5));
-        t.words = () => "";
+        t.start = Math.max(0, options.findIndex(([, words]) => words.toLowerCase() === fact(label).toLowerCase()));
+      } else { // a figure: up to twice what it becomes
+        t.values = [s.to / 12, ...Array.from({ length: 12 }, (_, i) => s.to * (i + 1) / 6)];
+        t.words = () => now?.turned ?? fact(label);
         t.start = 0;
       }
     }
@@ -279,7 +293,7 @@
     }
     if (t === turn) paintTurn();
   };
-  const look = (key) => questions[question][0] === "film" ? key : key === told.key ? "ballot" : "other";
+  const look = (key) => ({ film: key, verdict: { lay: "black", lay_with_care: "later", do_not_lay: "none" }[key] })[questions[question][0]] ?? (key === told.key ? "ballot" : "other");
   const months = () => ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"].map((m) => el("span", {}, m));
   const band = (cells, total) => `<svg class="room-band" aria-hidden="true">${cells.map((c) => `<rect class="m-film m-${c.key}" x="${100 * c.at / total}%" width="${100 * c.wide / total}%" height="100%"/>`).join("")}${found?.at && total === days ? `<rect class="room-mark" x="${100 * found.at / days - 0.2}%" width=".4%" height="100%"/>` : ""}</svg>`;
   // The year was asked by the week: where the day itself was found, the week gives way to it.
@@ -294,7 +308,8 @@
     put("room-answer", `${changed ? "Now: " : "Still: "}${a.name}.`);
     put("room-dates", a.dates || a.verdict);
     put("room-why", a.text);
-    put("room-at", t.words(t.values[t.at]) || a.turned);
+    put("room-at", t.words(t.values[t.at]));
+    document.getElementById("room-first").hidden = !changed;
     const beds = room.querySelector(".room-bare");
     if (beds.drawn !== a.bed) { // the bed of before beside that of now
       beds.drawn = a.bed;
@@ -341,19 +356,17 @@
     slider.style.marginLeft = `calc(${50 / t.values.length}% - 1.5vw)`;
     const few = t.values.length <= 5 ? el("div", { class: "room-cells" }, ...t.values.map((v) => el("span", {}, t.words(v)))) : "";
     const set = s.turn === t.name && s.to != null ? press("room-turn", "Turn it", setIt) : "";
-    return [el("h2", {}, head), el("div", { class: "room-turn" },
+    return [el("div", { class: "room-head" }, el("h2", {}, head), el("b", { id: "room-at" })), el("div", { class: "room-turn" },
       el("div", { class: "room-bare" }),
-      el("div", { class: "room-now" }, el("p", { class: "room-answer", id: "room-answer" }), para("room-sum", `At first: ${told.name}.`), el("p", { id: "room-dates" }), el("p", { id: "room-why", class: "room-text" })),
-    ), el("div", { class: "room-sliders" }, ...sliders().map((name) => press(`turn-${name.replace(".", "-")}`, name === "warmth" ? "Warmth" : input(name).label, () => { startTurn(name); draw(); }, { "aria-pressed": String(name === t.name) })), set, el("b", { id: "room-at" })),
+      el("div", { class: "room-now" }, el("p", { class: "room-answer", id: "room-answer" }), el("p", { class: "room-sum", id: "room-first" }, `At first: ${told.name}.`), el("p", { id: "room-dates" }), el("p", { id: "room-why", class: "room-text" })),
+    ), el("div", { class: "room-sliders" }, ...sliders().map((name) => press(`turn-${name.replace(".", "-")}`, name === "warmth" ? "Warmth" : input(name).label, () => { startTurn(name); draw(); }, { "aria-pressed": String(name === t.name) })), set),
     el("div", { class: "room-slide" }, el("p", { class: "room-point", hidden: true }), el("div", { class: "room-strip" }), slider, few),
     t.name === "plant_on" ? "" : el("div", { class: "room-year" }),
     el("div", { class: "room-months" }, ...months()), el("ul", { class: "room-legend" })];
   };
   const setIt = () => {
-    const s = stop(), i = turn.name === "plant_on" ? dayIn(s.to) : turn.values.findIndex((v) => v === s.to || +v === +s.to);
-    if (i >= 0) return take(i);
-    turn.values = [s.to]; // a figure between the steps
-    take(0);
+    const s = stop(), i = turn.name === "plant_on" ? dayIn(s.to) : turn.values.findIndex((v) => v === s.to || Math.abs(v - s.to) < 1e-6);
+    if (turn.name === s.turn && i >= 0) take(i);
   };
 
   // --- Steps ----------------------------------------------------------------------------
@@ -399,7 +412,7 @@
     if (kind === "meet") {
       return [el("h2", {}, s.title), state?.holds === false ? para("room-sum", place ? "In your own place this lesson does not hold, so it is left out." : "With this version this lesson no longer holds, so it is left out.") : "",
         told ? el("ul", { class: "room-facts", html: told.facts }) : para("room-text", problems[0] ?? waiting), para("help", place && s.farm ? `An invented farm, set in another place. ${place}` : whose()),
-        el("div", { class: "room-doing" }, s.farm ? el("a", { href: `${base}/handout/${s.farm}`, target: "_blank" }, "Handout") : "", el("a", { href: `${base}/ballots#${questions[question][0]}`, target: "_blank" }, "Ballots"),
+        el("div", { class: "room-doing" }, s.farm ? el("a", { href: `${base}/handout/${s.farm}`, target: "_blank" }, "Handout") : "",
           press("room-place", "In our own place", () => { mode = "place"; draw(); }), press("room-pack", "Make a pack", () => { mode = "pack"; draw(); }), press("room-speaker", "Speaker’s window", speaker))];
     }
     if (!told) return [el("h2", {}, s.title), para("room-text", problems[0] ?? waiting)];
@@ -413,7 +426,7 @@
       return [el("h2", {}, questions[question][1]), el("p", { class: "room-answer", id: "room-answer" }, `${told.name}.`), para("room-dates", told.dates), para("room-text", told.text),
         all ? para("room-sum", `${mine} of ${all} of you said so.`) : "", all ? el("div", { class: "room-open" }, ballots(true)) : ""];
     }
-    if (kind === "bed") return [el("h2", {}, "The bed we would make"), el("div", { class: "room-bed", html: told.bed })];
+    if (kind === "bed") return [el("h2", {}, "The bed we would make"), el("div", { class: "room-bed", html: wider(told.bed) })];
     if (typeof kind === "number") {
       const r = list[kind], raced = r.of && r.head !== "What decides it" ? race(kind + 1, list) : null;
       const text = r.who ? [el("span", {}, r.who), el("span", {}, ": "), el("span", {}, r.text)] : [r.text]; // said one by one
@@ -506,11 +519,17 @@
       pick("room-question", "Question", questions.map(([, words]) => words), question, (q) => { question = q; again(1); }))));
     main.after(el("footer", { class: "room-foot" }, press("room-back", "Back", () => move(-1)), el("span", { id: "room-step" }, `${step + 1} of ${kinds().length}`),
       el("a", { class: "room-leave", id: "room-leave", href: `${base}/` }, "Leave"), press("room-next", "Next", () => move(1))));
+    ground.disconnect();
+    for (const name of main.querySelectorAll(".ballot-name")) ground.observe(name);
     paintTurn();
     post();
     if (focus) document.getElementById(focus)?.focus({ preventScroll: true });
   };
 
+  // The ground is as high as the longest name on it, in whatever language it is said.
+  const ground = new ResizeObserver(() => {
+    for (const list of document.querySelectorAll(".ballots")) list.style.setProperty("--ground", `${100 * (Math.max(...[...list.querySelectorAll(".ballot-name")].map((n) => n.offsetHeight)) + 4) / innerWidth}vw`);
+  });
   const turnBy = (by) => {
     if (!turn) return;
     take(Math.min(Math.max(turn.at + by * (turn.name === "plant_on" ? 7 : 1), 0), turn.values.length - 1));

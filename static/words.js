@@ -211,7 +211,7 @@
 
   // What is in another language already, what the reader typed, and what is no text.
   const foreign = (own) => own !== root && !own.hasAttribute("data-say");
-  const kept = (element) => element.closest("script, style, noscript, textarea, code, pre") !== null || element.closest("[translate]")?.translate === false || foreign(element.closest("[lang]"));
+  const kept = (element) => !element.isConnected || element.closest("script, style, noscript, textarea, code, pre") !== null || element.closest("[translate]")?.translate === false || foreign(element.closest("[lang]"));
 
   // Figures are written as the reader's country writes them, as in wasm/tongue.
   const NUMBER = /(^|[^\d.,\p{L}])(\d{1,3}(?:,\d{3})+|\d+)(?:\.(\d+))?((?:[.,/]?\d)*\/?)/gu;

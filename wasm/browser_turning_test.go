@@ -165,7 +165,7 @@ func TestTheWorkshop(t *testing.T) {
 				break
 			}
 			if n == 1 && (f.Asks == question.Film || f.Asks == question.Bed) { // a reason, and what it does to all of them
-				assert.Contains(t, p.Text(".room-text"), " leads.")
+				assert.Contains(t, p.Text(".room-text"), " leads")
 				assert.Len(t, browsertest.Eval[[]string](p, `[...document.querySelectorAll(".race .ballot-name")].map((e) => e.textContent)`), f.Asks.Options())
 			}
 		}
