@@ -366,6 +366,9 @@ func (t *Table) Nearest(latitude, longitude unit.Degrees, height unit.Optional[u
 		for _, at := range p.begins {
 			cut(p.text[at:], cell[:])
 			lat, err := strconv.ParseFloat(cell[5], 64)
+			if math.Abs(lat-float64(latitude))*aDegree > score { // most lie too far north or south, whatever else holds
+				continue
+			}
 			lon, err2 := strconv.ParseFloat(cell[6], 64)
 			d := haversine(latitude, longitude, unit.Degrees(lat), unit.Degrees(lon))
 			counts := d
@@ -386,6 +389,9 @@ func (t *Table) Nearest(latitude, longitude unit.Degrees, height unit.Optional[u
 	}
 	return best.station(from), unit.Metres(least)
 }
+
+// aDegree is less than a degree of latitude, m.
+const aDegree = 111000
 
 // haversine is the great-circle distance on a sphere of 6,371 km.
 func haversine(lat1, lon1, lat2, lon2 unit.Degrees) float64 {
