@@ -216,6 +216,20 @@ func (s *store) tell(t topic) {
 	s.wakeIn(0)
 }
 
+// start has the views drawn that waited for the first advice: in a turn of its own, since
+// that and the advice are each as long as a turn may be on a slow device.
+func (s *store) start() {
+	if s.slices == nil {
+		s.tell(onStart)
+		return
+	}
+	for part, w := range s.watched {
+		if w.to&onStart != 0 {
+			s.soon(part)
+		}
+	}
+}
+
 // flush keeps on the device what is not kept yet. It also runs when the page is
 // left.
 func (s *store) flush() {

@@ -167,7 +167,7 @@ func (s *store) work() {
 	s.study = nil
 	s.begin()
 	if first {
-		s.tell(onStart)
+		s.start()
 	}
 }
 

@@ -23,17 +23,16 @@
         if (line !== "" && !line.startsWith("# ")) english = line;
         continue;
       }
-      const { texts, marks } = places(english), twin = places(line.slice(2));
-      if (marks.length === 0) {
+      if (!english.includes("{")) { // most have no place
         exact.set(english, line.slice(2));
         continue;
       }
+      const { texts, marks } = places(english), twin = places(line.slice(2));
       const word = firstWord(texts[0]);
       if (!by.has(word)) by.set(word, []);
-      by.get(word).push({ texts, marks, any: marks.includes("*"), ends: ends(texts.join("")), least: texts[0].length + texts.at(-1).length + marks.length, twin: twin.texts, order: twin.marks.map((m, i) => /^\d+$/.test(m) ? m - 1 : i) });
+      by.get(word).push({ texts, marks, fixed: texts.join("").length + marks.join("").length, any: marks.includes("*"), ends: ends(texts.join("")), least: texts[0].length + texts.at(-1).length + marks.length, twin: twin.texts, order: twin.marks.map((m, i) => /^\d+$/.test(m) ? m - 1 : i) });
     }
-    const fixed = (s) => s.texts.join("").length + s.marks.join("").length;
-    for (const list of by.values()) list.sort((a, b) => fixed(b) - fixed(a)); // the fullest is tried first
+    for (const list of by.values()) list.sort((a, b) => b.fixed - a.fixed); // the fullest is tried first
     // Those that begin with a place are found by their longest word, or always tried.
     const wordOf = (texts) => texts.flatMap((part, i) => part.split(" ").slice(1, i < texts.length - 1 ? -1 : undefined)).reduce((a, b) => b.length > a.length ? b : a, "");
     const open = new Map([["", []]]);
