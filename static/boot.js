@@ -53,9 +53,8 @@
     const source = new Response(reply.body.pipeThrough(counter), { headers: { "Content-Type": "application/wasm" } });
     return WebAssembly.compileStreaming ? WebAssembly.compileStreaming(source) : WebAssembly.compile(await source.arrayBuffer());
   };
-  // It is asked for as soon as the style sheet has come, or the page's own text has been
-  // painted, which it would slow down before: the answer takes longer than to lay out and
-  // paint. start.js may run seconds later on a slow device.
+  // It is asked for at once: its first bytes come when the style sheet, which was asked for
+  // before it, is there. start.js may run seconds later on a slow device.
   // Search engines read the text; "?wasm=false" shows a reader the text alone.
   page.textOnly = /bot|crawler|spider|crawling/i.test(navigator.userAgent) || new URLSearchParams(location.search).get("wasm") === "false";
   // A browser is new enough if it runs a module that uses what ours does (counts cut
@@ -67,11 +66,7 @@
   } catch { /* old.js says so */ }
   if (!page.textOnly && page.able) {
     const address = document.currentScript.dataset.program;
-    page.program = new Promise((now) => {
-      document.addEventListener("load", (event) => { if (event.target.rel === "stylesheet") now(); }, true);
-      requestAnimationFrame(() => setTimeout(now));
-      setTimeout(now, document.hidden ? 0 : 1000); // a tab in the background paints nothing
-    }).then(() => page.take(address));
+    page.program = page.take(address, { priority: "low" });
     page.program.catch(() => { /* said where it is waited for */ });
   }
 
