@@ -15,13 +15,14 @@ import (
 // from the top down, and what is studied beside them. The soil's work is slices
 // too, but waits for nobody, since the answers wait for it.
 
-// A browser's least pause is several milliseconds, so a slice is about half a
-// frame, measured by time after every day: a day of the run-up costs a tenth of a day
-// with films, and that a quarter of one with frozen ground (0.6 ms of one native core,
-// several in a slow browser), by which a slice may run over.
+// A slice of the soil's work, which the answer waits for, is half a frame; one of what is
+// studied beside is half of that. Both are measured by time after every day or field: a
+// field that is asked takes several milliseconds in a slow browser, and a day of frozen
+// ground as long, by which a slice may run over.
 const (
 	daysAStep = 1
-	sliceTime = 8 * time.Millisecond
+	digTime   = 8 * time.Millisecond
+	sliceTime = 4 * time.Millisecond
 	restMost  = 150 * time.Millisecond // between two keys of somebody who types on
 	drawTime  = 12                     // milliseconds in which a part is drawn
 )
@@ -73,7 +74,7 @@ func (s *store) beside() {
 		s.wakeIn(0)
 	}
 	s.dig = func(work *facts.SoilYearWork, done func()) {
-		l.soil = []task{{s, func() bool { return slice(func() bool { return work.Step(daysAStep) }) }, done}}
+		l.soil = []task{{s, func() bool { return sliceOf(digTime, func() bool { return work.Step(daysAStep) }) }, done}}
 		s.wakeIn(0)
 	}
 }
@@ -188,9 +189,12 @@ func (s *store) drawNext() bool {
 	return true
 }
 
-// slice works for about half a frame.
-func slice(step func() bool) bool {
-	for began := time.Now(); time.Since(began) < sliceTime; {
+// slice is what is studied beside, for a while.
+func slice(step func() bool) bool { return sliceOf(sliceTime, step) }
+
+// sliceOf works for about so long, and tells whether all is done.
+func sliceOf(most time.Duration, step func() bool) bool {
+	for began := time.Now(); time.Since(began) < most; {
 		if step() {
 			return true
 		}
