@@ -1,6 +1,8 @@
 package app
 
 import (
+	"strconv"
+
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
 	"filmfurrow/rules/field"
@@ -163,10 +165,14 @@ func (p *changePart) disputes() app.UI {
 		}
 		rows = append(rows, app.Dt().Text(d.About))
 		for k := range d.Sides {
-			rows = append(rows, app.Dd().Body(sourced(d.Sides[k].Says, []*table.Source{d.Sides[k].Source}, p.S.system)))
+			says := d.Sides[k].Says
+			if says.Text == "" {
+				says.Text = p.S.texts["side:"+strconv.Itoa(d.Sides[k].Row)]
+			}
+			rows = append(rows, app.Dd().Body(sourced(says, []*table.Source{d.Sides[k].Source}, p.S.system)))
 		}
 	}
-	return app.Details().ID(p.Q.String()+"-disputes").Hidden(rows == nil).Body(summary("Where sources disagree"), app.Dl().Body(rows...))
+	return app.Details().ID(p.Q.String()+"-disputes").Hidden(rows == nil).Body(summary("Where sources disagree"), app.Dl().Body(rows...)).On("toggle", func(app.Context, app.Event) { p.S.wantTexts() })
 }
 
 // mine keeps the points of this answer: the planting day first, then what the

@@ -18,8 +18,9 @@ type Dispute struct {
 
 // Side is what one side says, and who that is.
 type Side struct {
-	Says   unit.Phrase
+	Says   unit.Phrase // the page's program fetches the text: see [RuleTexts]
 	Source *table.Source
+	Row    int
 }
 
 // disputes are what sources disagree on, in the order of the answers.
@@ -50,28 +51,29 @@ type sideRow struct {
 	values  []float64
 }
 
+// Their texts are [sideText].
 var sideRows = [...]sideRow{
-	{0, &table.ColourCompare, "In Pennsylvania red gave about {} more tomatoes and eggplants; dark blue gave {} to {} more summer squash, cucumbers and muskmelons.", unit.KindShare, []float64{12, 20, 35}},
-	{0, &table.UtahGuide, "Red gave up to {} more tomatoes, but not in every trial.", unit.KindShare, []float64{20}},
-	{0, &table.Zimbabwe2014, "Cucumbers did worst on blue: {} t/ha, against {} on silver-gray.", unit.KindNumber, []float64{15.3, 37.9}},
-	{0, &table.PepperHeat2011, "In Mexico bell peppers gave {} more on black than on blue.", unit.KindShare, []float64{60}},
-	{0, &table.NewEngland, "Results with red and blue were not consistent.", 0, nil},
+	{0, &table.ColourCompare, "", unit.KindShare, []float64{12, 20, 35}},
+	{0, &table.UtahGuide, "", unit.KindShare, []float64{20}},
+	{0, &table.Zimbabwe2014, "", unit.KindNumber, []float64{15.3, 37.9}},
+	{0, &table.PepperHeat2011, "", unit.KindShare, []float64{60}},
+	{0, &table.NewEngland, "", 0, nil},
 
-	{1, &table.NewEngland, "It cools, by {} in spring.", unit.KindWarming, []float64{2 / 1.8}},
-	{1, &table.Tomato2010, "It warms, by {} to {}, as black, blue, red and clear do.", unit.KindWarming, []float64{3, 6}},
+	{1, &table.NewEngland, "", unit.KindWarming, []float64{2 / 1.8}},
+	{1, &table.Tomato2010, "", unit.KindWarming, []float64{3, 6}},
 
-	{2, &table.PuertoRico1968, "By {}, in Puerto Rico in February.", unit.KindWarming, []float64{1 / 1.8}},
-	{2, &table.Virginia1998, "By {} to {}, on five Virginia farms.", unit.KindWarming, []float64{1, 2}},
-	{2, &table.NewEngland, "By {} to {}, in a New England spring.", unit.KindWarming, []float64{3 / 1.8, 5 / 1.8}},
+	{2, &table.PuertoRico1968, "", unit.KindWarming, []float64{1 / 1.8}},
+	{2, &table.Virginia1998, "", unit.KindWarming, []float64{1, 2}},
+	{2, &table.NewEngland, "", unit.KindWarming, []float64{3 / 1.8, 5 / 1.8}},
 
-	{purpleDispute, &table.NutsedgeTranslucent, "Yes: it cut emergence by {} to {} in the field, since leaves open beneath it.", unit.KindShare, []float64{70, 88}},
-	{purpleDispute, &table.PaperNutsedge2018, "No: in Tennessee nutsedge came through every plastic, and not through paper.", 0, nil},
+	{purpleDispute, &table.NutsedgeTranslucent, "", unit.KindShare, []float64{70, 88}},
+	{purpleDispute, &table.PaperNutsedge2018, "", 0, nil},
 
-	{yellowDispute, &table.NutsedgeYellow2005, "In pots no: black and clear both cut the shoots by {}.", unit.KindShare, []float64{96}},
-	{yellowDispute, &table.NutsedgeGeorgia, "In the field yes: white and silver let through up to twice the shoots of black, in one of two years.", 0, nil},
+	{yellowDispute, &table.NutsedgeYellow2005, "", unit.KindShare, []float64{96}},
+	{yellowDispute, &table.NutsedgeGeorgia, "", 0, nil},
 
-	{bedDispute, &table.GeorgiaBeds2019, "About {}, for vegetables in Georgia.", unit.KindShort, []float64{12 * unit.MetresPerInch}},
-	{bedDispute, &table.NewEngland, "Flat or raised, both work; flat needs ground that drains.", 0, nil},
+	{bedDispute, &table.GeorgiaBeds2019, "", unit.KindShort, []float64{12 * unit.MetresPerInch}},
+	{bedDispute, &table.NewEngland, "", 0, nil},
 }
 
 // Disputes lists what sources disagree on that bears on a case.
@@ -101,10 +103,13 @@ func Disputes(f *facts.Facts) (list []Dispute) {
 			list = append(list, disputes[r.dispute])
 		}
 		d, says := &list[len(list)-1], unit.Phrase{Text: r.text}
+		if r.text == "" {
+			says.Text = sideText(i)
+		}
 		for _, v := range r.values {
 			says.Quantities = append(says.Quantities, unit.Quantity{Kind: r.kind, SI: v})
 		}
-		d.Sides = append(d.Sides, Side{says, r.source})
+		d.Sides = append(d.Sides, Side{says, r.source, i})
 	}
 	return list
 }

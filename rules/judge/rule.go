@@ -2,8 +2,6 @@ package judge
 
 import (
 	"math"
-	"slices"
-	"strings"
 
 	"filmfurrow/rules/facts"
 	"filmfurrow/rules/question"
@@ -64,21 +62,6 @@ type Factor struct {
 
 // Points are what the factor adds to the score.
 func (f *Factor) Points() float64 { return float64(f.Rule.Weight) * f.Fit }
-
-// RuleTexts are why each rule has its weight, a line each: its id behind "rule:", a tab, the
-// text; and behind "limit:" the limits that hold of every case. The page's program is built without these texts.
-func RuleTexts() string {
-	var b strings.Builder
-	for q := range question.Count {
-		for _, r := range Rules(q) {
-			b.WriteString("rule:" + r.ID + "\t" + r.Because + "\n")
-		}
-	}
-	for _, l := range slices.Concat(warmthLimits(), waterLimits()) {
-		b.WriteString("limit:" + l.ID + "\t" + l.Text.Text + "\n")
-	}
-	return b.String()
-}
 
 // Rules lists every rule of a question, in the order of their balance.
 func Rules(q question.Question) []*Rule {

@@ -275,6 +275,9 @@ func (a *Advice) secondOf(crop *table.Crop, turn unit.Date) (c second, ok bool) 
 	if crop.Warm {
 		least = growsWarm
 	}
+	if own := &crop.MonthLeast; own.Given() {
+		least = own.Value
+	}
 	season := f.SeasonOf(crop)
 	for on := turn; on <= turn.Plus(waitsMost); on = on.Plus(1) {
 		_, high := f.UsualAir(on)
@@ -294,8 +297,8 @@ func (a *Advice) secondOf(crop *table.Crop, turn unit.Date) (c second, ok bool) 
 	return c, c.crop != nil
 }
 
-// Means of a day by which a crop still grows as it ripens, cool crops and warm ones: least monthly
-// means of a growers' handbook, from memory.
+// Means of a day by which a crop still grows as it ripens, cool crops and warm ones of which no
+// least monthly mean was read: from memory.
 const (
 	growsCool = unit.Celsius((45 - 32) / 1.8)
 	growsWarm = unit.Celsius((60 - 32) / 1.8)

@@ -13,11 +13,6 @@ type Cover struct {
 	Hooped bool                             // it never lies on the plants
 }
 
-// gains are differences of °F, which stand divided by 1.8.
-func gains(low, value, high unit.CelsiusDegrees, s *Source, m Mark, note string) Figure[unit.CelsiusDegrees] {
-	return Figure[unit.CelsiusDegrees]{Low: low, Value: value, High: high, Source: s, Mark: m, Note: note}
-}
-
 const ounce = unit.GramsPerSquareYardOunce
 
 func ounces(low, high unit.GramsPerSquareMetre) Figure[unit.GramsPerSquareMetre] {

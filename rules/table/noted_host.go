@@ -30,3 +30,12 @@ func saltNoted(low, high unit.DecisiemensPerMetre, s *Source, m Mark, note strin
 func classNoted(s *Source, m Mark, note string) Figure[unit.Percent] {
 	return Figure[unit.Percent]{Source: s, Mark: m, Note: note}
 }
+
+func byTest(low, medium, high, veryHigh unit.KilogramsPerHectare, s *Source, m Mark, note string) ByTest {
+	return ByTest{Rates: [TestClassCount]unit.KilogramsPerHectare{low, medium, high, veryHigh}, Source: s, Mark: m, Note: note}
+}
+
+// gains are differences of °F, which stand divided by 1.8.
+func gains(low, value, high unit.CelsiusDegrees, s *Source, m Mark, note string) Figure[unit.CelsiusDegrees] {
+	return Figure[unit.CelsiusDegrees]{Low: low, Value: value, High: high, Source: s, Mark: m, Note: note}
+}

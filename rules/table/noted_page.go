@@ -29,3 +29,11 @@ func saltNoted(low, high unit.DecisiemensPerMetre, s *Source, m Mark, _ string) 
 func classNoted(s *Source, m Mark, _ string) Figure[unit.Percent] {
 	return Figure[unit.Percent]{Source: s, Mark: m}
 }
+
+func byTest(low, medium, high, veryHigh unit.KilogramsPerHectare, s *Source, m Mark, _ string) ByTest {
+	return ByTest{Rates: [TestClassCount]unit.KilogramsPerHectare{low, medium, high, veryHigh}, Source: s, Mark: m}
+}
+
+func gains(low, value, high unit.CelsiusDegrees, s *Source, m Mark, _ string) Figure[unit.CelsiusDegrees] {
+	return Figure[unit.CelsiusDegrees]{Low: low, Value: value, High: high, Source: s, Mark: m}
+}

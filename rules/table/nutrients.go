@@ -53,10 +53,6 @@ func rate(low, high unit.KilogramsPerHectare, s *Source, m Mark) Figure[unit.Kil
 	return Figure[unit.KilogramsPerHectare]{Low: low, Value: (low + high) / 2, High: high, Source: s, Mark: m}
 }
 
-func byTest(low, medium, high, veryHigh unit.KilogramsPerHectare, s *Source, m Mark, note string) ByTest {
-	return ByTest{Rates: [TestClassCount]unit.KilogramsPerHectare{low, medium, high, veryHigh}, Source: s, Mark: m, Note: note}
-}
-
 // evenSteps are the notes of rows of which a guide prints the two ends.
 const (
 	evenMidwest = "The guide prints the ends, by soil test; the classes between are even steps."
@@ -72,8 +68,8 @@ var Needs = [...]Need{
 	{Crop: "bell-pepper", Nitrogen: rate(100*lb, 100*lb, &PurdueNitrogen, Seen), Centres: usualCentres,
 		Phosphate: byTest(150*lb, 100*lb, 50*lb, 0, &FloridaTomato, StandIn, "tomatoes"), Potash: byTest(225*lb, 150*lb, 75*lb, 0, &FloridaTomato, StandIn, "tomatoes")},
 	{Crop: "eggplant", Nitrogen: rate(120*lb, 120*lb, &PurdueNitrogen, Seen), Centres: usualCentres,
-		Phosphate: ByTest{[TestClassCount]unit.KilogramsPerHectare{230, 110, 50, 0}, &OntarioEggplant, Recomputed, meanOntario},
-		Potash:    ByTest{[TestClassCount]unit.KilogramsPerHectare{208, 77, 0, 0}, &OntarioEggplant, Recomputed, meanOntario}},
+		Phosphate: ByTest{[TestClassCount]unit.KilogramsPerHectare{230, 110, 50, 0}, &OntarioEggplant, Recomputed, rest(meanOntario)},
+		Potash:    ByTest{[TestClassCount]unit.KilogramsPerHectare{208, 77, 0, 0}, &OntarioEggplant, Recomputed, rest(meanOntario)}},
 	{Crop: "cucumber", Nitrogen: rate(80*lb, 80*lb, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: vinePhosphate, Potash: vinePotash},
 	{Crop: "summer-squash", Nitrogen: rate(80*lb, 80*lb, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: vinePhosphate, Potash: vinePotash},
 	{Crop: "winter-squash", Nitrogen: rate(80*lb, 80*lb, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: vinePhosphate, Potash: vinePotash},
@@ -135,11 +131,11 @@ type FilmShare struct {
 // The shares. Phosphorus hardly moves in soil: all of it goes under the film.
 var (
 	CoarseShare = FilmShare{20, 40, []*Source{&MidwestFeeding, &TomatoSplit1997},
-		"On sand the low end of the published 20 to 50 % of nitrogen, and the 40 % of potash that yielded best in a trial on fine sand"}
+		rest("On sand the low end of the published 20 to 50 % of nitrogen, and the 40 % of potash that yielded best in a trial on fine sand")}
 	MiddleShare = FilmShare{100.0 / 3, 50, []*Source{&MidwestFeeding, &PennFeeding},
-		"On loams a third of the nitrogen, inside the published 20 to 50 %, and half of the potash, the top of a published 30 to 50 %"}
+		rest("On loams a third of the nitrogen, inside the published 20 to 50 %, and half of the potash, the top of a published 30 to 50 %")}
 	HeavyShare = FilmShare{100.0 / 3, 75, []*Source{&MidwestFeeding, &RhodeIslandFeeding},
-		"On heavy soil a third of the nitrogen, and three quarters of the potash, the top of a published half to three quarters"}
+		rest("On heavy soil a third of the nitrogen, and three quarters of the potash, the top of a published half to three quarters")}
 )
 
 // ShareOn gives the share for a soil.

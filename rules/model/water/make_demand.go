@@ -6,8 +6,6 @@ import (
 	"filmfurrow/rules/unit"
 )
 
-const fao56 = "FAO Irrigation and Drainage Paper 56 (1998)"
-
 func (w *work) season(year Year) demand.Season {
 	in := &w.in
 	k := in.Coefficients.Value

@@ -4,6 +4,8 @@ package water
 
 import "strings"
 
+const fao56 = "FAO Irrigation and Drainage Paper 56 (1998)"
+
 // stepTexts are a step's formula in words and its source, outside the page's program.
 var stepTexts = [...]struct{ id, formula, source string }{
 	{"crop-use", "reference evapotranspiration × crop coefficient × (1 − what film saves)", fao56 + ", chapters 6 and 10"},
