@@ -14,6 +14,11 @@ type worked struct {
 	plan plan.WaterPlan
 	list plan.Shopping
 	cost plan.Cost
+	now  struct { // what the season asks, which two parts show
+		on   unit.Date
+		says unit.Phrase
+		step string
+	}
 }
 
 // workOut makes the plan, the list and the costs once for an advice.
@@ -22,7 +27,7 @@ func (s *store) workOut() *worked {
 		s.advice.SoldMetric = metric
 		plan := s.advice.WaterPlan()
 		list := s.advice.Shopping(&plan)
-		s.worked = worked{s.advice, plan, list, s.advice.CostOf(&list)}
+		s.worked = worked{of: s.advice, plan: plan, list: list, cost: s.advice.CostOf(&list)}
 		s.tell(onSums)
 	}
 	return &s.worked
@@ -43,7 +48,7 @@ func (s *store) calendar() string {
 		now := app.Window().Get("Date").New()
 		stamp = unit.On(now.Call("getFullYear").Int(), now.Call("getMonth").Int()+1, now.Call("getDate").Int())
 	}
-	return string(casefile.Calendar(s.advice.Season(&s.workOut().list), name, stamp, s.system))
+	return string(casefile.Calendar(s.advice.Season(&s.workOut().list), name, stamp, s.system, inOwnWords))
 }
 
 // listed is a table under its heads, in a region that scrolls where it is too

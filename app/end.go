@@ -65,9 +65,12 @@ func (p *endPart) defaults(a *plan.Advice) app.UI {
 func (p *endPart) limits(a *plan.Advice) app.UI {
 	list := make([]app.UI, len(a.Limits))
 	for i, l := range a.Limits {
+		if l.Text.Text == "" {
+			l.Text.Text = p.S.texts["limit:"+l.ID]
+		}
 		list[i] = item(l.Text.In(p.S.system))
 	}
-	return app.Details().ID("limits").Class("fold").Body(summary("What is not known"), app.Ul().Body(list...))
+	return app.Details().ID("limits").Class("fold").Body(summary("What is not known"), app.Ul().Body(list...)).On("toggle", func(app.Context, app.Event) { p.S.wantTexts() })
 }
 
 func (p *endPart) sources(a *plan.Advice) app.UI {

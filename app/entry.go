@@ -21,13 +21,27 @@ type entry struct {
 	ctx    app.Context
 	hand   hand
 	gone   bool
-	shown  string // the error beside it
+	face   face
+}
+
+// face is what of an entry may change.
+type face struct {
+	text, wrong   string
+	system        unit.System
+	borrowed, own bool
+}
+
+func (f *entry) now(in *field.Input) face {
+	s := f.S
+	return face{s.shown(in), f.error(), s.system, s.borrowed[borrowedAs(f.Name)], s.own}
 }
 
 func (f *entry) OnMount(ctx app.Context) {
 	f.ctx = ctx
 	f.S.follow(f, onForm|onUnits|onExample, func() {
-		f.Update()
+		if f.face != f.now(field.InputByName(f.Name)) { // dozens stand in the form, and one has changed
+			f.Update()
+		}
 		ctx.Defer(func(app.Context) { f.push() })
 	})
 }
@@ -56,22 +70,22 @@ func fieldID(name string) string { return "f-" + idMarks.Replace(name) }
 // would be lost while somebody types.
 func (f *entry) Render() app.UI {
 	in := field.InputByName(f.Name)
-	f.shown = f.error()
-	bad := f.shown != ""
+	f.face = f.now(in)
+	bad := f.face.wrong != ""
 	if f.hand.of != "" && f.hand.of != f.Name { // a list moved on
 		f.ctx.Defer(func(app.Context) { f.push() })
 	}
 	label := app.Label().For(f.id()).Text(f.label(in))
 	// A value that came with the example says so until it is confirmed or changed.
 	class, whose, short, name := "", "", "", borrowedAs(f.Name)
-	if f.S.borrowed[name] {
+	if f.face.borrowed {
 		class, whose, short = " borrowed", "from the example, yours?", "yours?"
 	}
 	if f.Inline {
 		return app.Span().Class("blank"+class).Body(label.Class("for-readers"), f.control(in, bad),
 			app.Small().Class("in-words").Text(f.inWords(in)),
 			app.Small().Class("whose-it-is").Text(short),
-			app.Span().Class("error").ID(f.id()+"-error").Text(f.shown))
+			app.Span().Class("error").ID(f.id()+"-error").Text(f.face.wrong))
 	}
 	help := in.Help
 	if f.As != "" {
@@ -81,7 +95,7 @@ func (f *entry) Render() app.UI {
 		app.Small().Class("whose-it-is").Text(whose),
 		app.Button().Type("button").Class("plain mine").Text("Yes, mine").Aria("label", "Yes, mine: "+in.Label).Hidden(whose == "").OnClick(func(app.Context, app.Event) { f.S.mine(name) }, name),
 		app.P().Class("help").ID(f.id()+"-help").Text(help),
-		app.P().Class("error").ID(f.id()+"-error").Text(f.shown))
+		app.P().Class("error").ID(f.id()+"-error").Text(f.face.wrong))
 }
 
 // inWords says a date as people do, beside a control that writes it as the browser does.
@@ -113,7 +127,7 @@ func (f *entry) label(in *field.Input) string {
 }
 
 func (f *entry) control(in *field.Input, bad bool) app.UI {
-	shown := f.S.shown(in)
+	shown := f.face.text
 	describe := f.id() + "-help " + f.id() + "-error"
 	if f.Inline {
 		describe = f.id() + "-error"

@@ -20,10 +20,19 @@ func saveFile(name, kind, text string) {
 	// with the page.
 }
 
-// csvRow writes one row of a comma-separated table (RFC 4180). A cell that a
-// spreadsheet would take for a formula gets a quote before it.
+// inOwnWords is a text in the page's language, where that is not English.
+func inOwnWords(text string) string {
+	if words := app.Window().Get("filmfurrow").Get("words"); app.IsClient && words.Truthy() {
+		return words.Call("say", text).String()
+	}
+	return text
+}
+
+// csvRow writes one row of a comma-separated table (RFC 4180), in the page's language. A
+// cell that a spreadsheet would take for a formula gets a quote before it.
 func csvRow(cells ...string) string {
 	for i, c := range cells {
+		c = inOwnWords(c)
 		if c != "" && strings.ContainsRune("=+-@\t\r", rune(c[0])) {
 			c = "'" + c
 		}

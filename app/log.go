@@ -113,6 +113,9 @@ func (p *logPart) table(log *plan.SeasonLog) string {
 		}
 		rows = append(rows, row)
 	}
+	if rows == nil {
+		return `<div></div>`
+	}
 	return tableText("log-table", "What it came to", heads, rows)
 }
 
@@ -145,7 +148,7 @@ func (p *logPart) take() {
 		return
 	}
 	s.touch("the season’s log")
-	s.c.Days = days
+	s.takeDays(days)
 	delete(s.typed, logAmount)
 	p.told = "Written down: " + lower(e.label) + ", " + dayOfYear(on, s.system) + ". “Take back” strikes it out."
 	s.changed()

@@ -198,7 +198,7 @@ func (p *mapPart) svg() string {
 	_, last, _ := m.Days[0].Civil()
 	for day, d := range m.Days {
 		if _, month, _ := d.Civil(); month != last {
-			w.raw(`<text class="m-month" x="`, across(day), `" y="20">`, unit.MonthName(month)[:1], `</text><line class="m-tick" x1="`, across(day), `" x2="`, across(day), `" y1="24" y2="100%"/>`)
+			w.raw(`<text class="m-month" x="`, across(day), `" y="20" data-of="`, unit.MonthName(month), `">`, unit.MonthName(month)[:1], `</text><line class="m-tick" x1="`, across(day), `" x2="`, across(day), `" y1="24" y2="100%"/>`)
 			last = month
 		}
 	}

@@ -41,6 +41,7 @@ type lane struct {
 	unkept      bool                  // something typed is not on the device yet
 	key         time.Time             // when the last key came
 	wake        app.Func
+	queue       app.Value // the browser's own, of tasks
 	waking      bool
 }
 
@@ -49,7 +50,7 @@ func (s *store) prompt(part app.Composer) bool {
 	switch part.(type) {
 	case *stripPart, *probePart: // they say that the soil is being worked out
 		return s.digging
-	case *stage, *verdictPart, *faultsPart, *bedPart, *notesPart, *entry, *textBox, *unitSwitch, *sentencePart, *placePart, *filmsPart, *bucketPart, *card, *workshop:
+	case *stage, *movedPart, *verdictPart, *faultsPart, *bedPart, *notesPart, *entry, *textBox, *unitSwitch, *sentencePart, *placePart, *filmsPart, *bucketPart, *card, *workshop:
 		return true
 	}
 	return false
@@ -58,6 +59,7 @@ func (s *store) prompt(part app.Composer) bool {
 // beside lets long work go on beside the typing.
 func (s *store) beside() {
 	l := &s.lane
+	l.queue = app.Window().Get("scheduler")
 	l.wake = app.FuncOf(func(app.Value, []app.Value) any {
 		l.waking = false
 		if wait := s.turn(); wait >= 0 {
@@ -76,13 +78,19 @@ func (s *store) beside() {
 	}
 }
 
-// wakeIn asks the browser for the next turn. Only its own clock gives way to what
-// the reader does.
+// wakeIn asks the browser for the next turn. Its own clock, and its own queue, give way to
+// what the reader does; the clock lets four milliseconds pass between any two turns, a
+// third of the time that work in slices takes, so the queue is asked where there is one.
 func (s *store) wakeIn(milliseconds int) {
-	if s.lane.wake != nil && !s.lane.waking {
-		s.lane.waking = true
-		app.Window().Call("setTimeout", s.lane.wake, milliseconds)
+	if s.lane.wake == nil || s.lane.waking {
+		return
 	}
+	s.lane.waking = true
+	if queue := s.lane.queue; milliseconds == 0 && queue.Truthy() {
+		queue.Call("postTask", s.lane.wake)
+		return
+	}
+	app.Window().Call("setTimeout", s.lane.wake, milliseconds)
 }
 
 // soon has a part drawn when its turn comes.
@@ -206,6 +214,20 @@ func (s *store) tell(t topic) {
 		}
 	}
 	s.wakeIn(0)
+}
+
+// start has the views drawn that waited for the first advice: in a turn of its own, since
+// that and the advice are each as long as a turn may be on a slow device.
+func (s *store) start() {
+	if s.slices == nil {
+		s.tell(onStart)
+		return
+	}
+	for part, w := range s.watched {
+		if w.to&onStart != 0 {
+			s.soon(part)
+		}
+	}
 }
 
 // flush keeps on the device what is not kept yet. It also runs when the page is

@@ -10,7 +10,7 @@ import (
 // listOrder is the list as the water meets its parts, from the source to the end of the
 // tape, and then all else.
 var listOrder = [field.ItemCount]field.Item{field.ItemBackflow, field.ItemInjector, field.ItemFilter, field.ItemGauge, field.ItemValves, field.ItemRegulators, field.ItemHeader,
-	field.ItemTakeOffs, field.ItemTape, field.ItemEnds, field.ItemFilm, field.ItemPins, field.ItemPlants, field.ItemFertiliser, field.ItemCover, field.ItemHoops}
+	field.ItemTakeOffs, field.ItemTape, field.ItemEnds, field.ItemFilm, field.ItemPins, field.ItemPlants, field.ItemFertiliser, field.ItemCover, field.ItemHoops, field.ItemStakes, field.ItemString}
 
 // inOrder are the lines that there is something to say of, in that order; their places
 // are the numbers on the page.

@@ -316,7 +316,7 @@ func (p *tilesPart) Render() app.UI {
 	return app.Raw(t.b.String())
 }
 
-// waterTile is this week's minutes where the crop is growing, and the months' else.
+// waterTile is this week's mean minutes where the crop is growing, and the months' else.
 func (s *store) waterTile() string {
 	w := s.workOut()
 	lead := waterLead(s.advice, s.system)
@@ -327,7 +327,7 @@ func (s *store) waterTile() string {
 		lead = "It does not fit"
 	} else if today, ok := s.today(); ok {
 		if week, ok := s.advice.WaterWeekOf(&w.plan, &w.list, today); ok {
-			lead = plan.RunWords(week.Every, week.Together).In(s.system) + " this week"
+			lead = plan.RunWords(week.Every, week.Together).In(s.system) + " on average"
 		}
 	}
 	return `<p class="number">` + escape(lead) + `</p>` + monthsSVG(&w.plan, s.system)
@@ -340,7 +340,11 @@ func (s *store) nowHTML() (text, step string) {
 	if s.example || s.linked || !known || s.worked.of != s.advice {
 		return "", ""
 	}
-	says, step := s.advice.Now(&s.worked.plan, &s.worked.list, today)
+	if n := &s.worked.now; n.on != today {
+		n.on = today
+		n.says, n.step = s.advice.Now(&s.worked.plan, &s.worked.list, today)
+	}
+	says, step := s.worked.now.says, s.worked.now.step
 	view := step
 	switch step {
 	case "":

@@ -103,6 +103,9 @@ func (p *yearRoom) Render() app.UI {
 		p.dayPicker(),
 		app.Raw(p.steps(steps)),
 		app.Raw(`<p class="crumb"><a href="`+rooted("/trouble")+`">Something looks wrong</a></p>`),
+		only2(!a.Refused(), func() app.UI {
+			return &laterPart{S: s, ID: "after-laying", Title: afterTitle, Part: func() app.UI { return &afterPart{S: s} }}
+		}),
 		p.learned(),
 		&laterPart{S: s, ID: "season-log", Title: "Season log", Part: func() app.UI { return &logPart{S: s} }},
 		s.yearPart(),
@@ -213,7 +216,7 @@ func (p *waterRoom) Render() app.UI {
 		return app.Section().ID("water-room").Class("sheet").Body(s.notNow("No drip under film now.", "Film is not to be laid here, so this plan of water does not hold."), s.paperHead())
 	}
 	w := s.workOut()
-	v := waterView{plan: &w.plan, system: s.system}
+	v := waterView{plan: &w.plan, system: s.system, s: s}
 	class := "water-plan"
 	if w.plan.Verdict == water.DoesNotFit {
 		class += " water-stop"
@@ -392,7 +395,7 @@ var groups = []struct {
 	{"more-water", "Water", []string{"water.source", "water.flow_l_h", "water.hours_per_day", "water.pressure_kpa", "water.lift_m", "water.rise_m", "water.header_m", "water.tank_l", "water.refill_l_h", "water.ec_ds_m", "water.ph", "water.iron_mg_l", "water.hardness_mg_l", "water.sodium_ratio", "water.nitrate_mg_l"}},
 	{"more-base", "Soil test and fertilizer under the film", []string{"soil.ph", "soil.test_p", "soil.test_k", "soil.lime_kg_ha", "feed.season_n_kg_ha", "feed.season_p2o5_kg_ha", "feed.season_k2o_kg_ha", "feed.base_n_percent", "feed.base_p2o5_percent", "feed.base_k2o_percent", "feed.base_spread"}},
 	{"more-feed", "Feeding and chlorine", []string{"feed.rate_kg_ha_day", "feed.grade_percent", "feed.stock_kg_l", "feed.injector_ratio", "feed.bleach_percent", "feed.chlorine_mg_l"}},
-	{"more-probe", "Your own probe", []string{"soil.temperature_c", "soil.measured_on", "soil.measured_depth_m", "soil.measured_hour"}},
+	{"more-probe", "Your own probe", []string{"soil.temperature_c", "soil.measured_on", "soil.measured_depth_m", "soil.measured_hour", "soil.measured_under"}},
 	{"more-weather", "Weather", []string{"risk", "climate.last_frost", "climate.first_frost", "place.elevation_m", "place.period"}},
 	{"more-past", "Last season on this field", []string{"past.warm_on", "past.water_percent", "past.whole_percent"}},
 }

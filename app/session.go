@@ -1,6 +1,8 @@
 package app
 
 import (
+	"unsafe"
+
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
 	"filmfurrow/rules/casefile"
@@ -42,6 +44,7 @@ func visit() *store {
 		}
 		s.example = true
 	}
+	s.abroad = app.Window().Get("filmfurrow").Get("metric").Truthy()
 	s.before = map[string]string{}
 	if el := app.Window().GetElementByID("view"); el.Truthy() {
 		at := app.Window().URL().Path
@@ -80,9 +83,9 @@ func (s *store) live() {
 func loadNormals(s *store) {
 	loadTable("beside.csv", func(beside string) {
 		loadTable("normals.csv", func(text string) {
-			table, err := normals.Parse(text)
+			table, err := normals.Open(text)
 			if s.noPlace = err != nil; !s.noPlace {
-				_ = table.Beside(beside) // a damaged table is as good as none
+				table.OpenBeside(beside)
 				table.Partial = true
 				s.places = table
 			}
@@ -126,8 +129,8 @@ func (s *store) askWorld(then func()) bool {
 	loadTable("world-beside.csv", func(beside string) {
 		loadTable("world.csv", func(text string) {
 			all := s.places.Join(&normals.Table{})
-			if world, err := normals.Parse(text); err == nil {
-				_ = world.Beside(beside)
+			if world, err := normals.Open(text); err == nil {
+				world.OpenBeside(beside)
 				all = s.places.Join(world)
 			}
 			s.places, s.asking = all, false
@@ -142,7 +145,8 @@ func (s *store) askWorld(then func()) bool {
 }
 
 // loadTable fetches a file of the site's tables by its name; what could not be had is
-// empty.
+// empty. Its bytes are taken as they are: the browser's own text of them would be made for
+// nothing, and read into a second copy.
 func loadTable(name string, then func(text string)) {
 	var read, answered app.Func
 	done := func(text string) any {
@@ -152,10 +156,13 @@ func loadTable(name string, then func(text string)) {
 		return nil
 	}
 	read = app.FuncOf(func(_ app.Value, args []app.Value) any {
-		if args[0].Type() != app.TypeString { // the connexion broke
+		if !args[0].Get("byteLength").Truthy() { // the connexion broke
 			return done("")
 		}
-		return done(args[0].String())
+		from := app.Window().Get("Uint8Array").New(args[0])
+		bytes := make([]byte, from.Length())
+		app.CopyBytesToGo(bytes, from)
+		return done(unsafe.String(unsafe.SliceData(bytes), len(bytes))) // nobody writes to them any more
 	})
 	// A callback cannot hand a promise back to the browser through the
 	// framework, so the second step is chained here.
@@ -163,7 +170,7 @@ func loadTable(name string, then func(text string)) {
 		if !args[0].Get("ok").Truthy() { // an error has none
 			return done("")
 		}
-		args[0].Call("text").Call("then", read).Call("catch", read)
+		args[0].Call("arrayBuffer").Call("then", read).Call("catch", read)
 		return nil
 	})
 	app.Window().Call("fetch", app.Getenv("file:"+name)).Call("then", answered).Call("catch", answered)
@@ -202,7 +209,7 @@ func (s *store) listen() {
 		}
 		if spoken != s.spoken || heard != s.heard {
 			s.spoken, s.heard = spoken, heard
-			s.tell(onExample)
+			s.tell(onSaid)
 		}
 		return nil
 	})

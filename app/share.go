@@ -162,7 +162,7 @@ func (p *sharePart) Render() app.UI {
 					p.told = inAMoment
 					return
 				}
-				copyText(ctx, bedWords(p.S.advice, p.S.system), "Copied.", copyByHand, func(words string) { p.told = words })
+				copyText(ctx, inOwnWords(bedWords(p.S.advice, p.S.system)), "Copied.", copyByHand, func(words string) { p.told = words })
 			}),
 			button("share-bed-svg", "Save the bed as a picture (SVG)").OnClick(func(app.Context, app.Event) {
 				saveFile("film-and-furrow-bed.svg", "image/svg+xml", p.bed())

@@ -191,7 +191,7 @@ type notesPart struct {
 	S *store
 }
 
-func (p *notesPart) OnMount(app.Context) { p.S.follow(p, onForm|onAdvice|onExample, p.Update) }
+func (p *notesPart) OnMount(app.Context) { p.S.follow(p, onForm|onAdvice|onExample|onSaid, p.Update) }
 func (p *notesPart) OnDismount()         { p.S.leave(p) }
 
 func (p *notesPart) Render() app.UI {

@@ -189,7 +189,7 @@ func (p *shoppingPart) copy(ctx app.Context, _ app.Event) {
 		if spec := l.Spec.In(p.S.system); spec != "" {
 			words += " (" + spec + ")"
 		}
-		b.WriteString(sentence(l.Name) + ": " + words + "\n")
+		b.WriteString(inOwnWords(sentence(l.Name)) + ": " + inOwnWords(words) + "\n")
 	}
 	copyText(ctx, b.String(), "Copied.", copyByHand, func(words string) { p.told = words })
 }

@@ -55,6 +55,7 @@ type store struct {
 	noteBad    bool
 	waiting    string // the address of a link whose station has not come yet
 	linked     bool   // the field came with the address and is as it came
+	abroad     bool   // a first visit from a country of metric units, which are yet to be shown
 	unsaved    bool   // the device refused to keep what was typed
 	watched    map[app.Composer]watch
 	follows    int
@@ -95,6 +96,7 @@ const (
 	onStart   // the first advice is there
 	onExample // the field is no longer the worked example, or what the page has to tell changed
 	onAnswer  // the advice is another, told with onAdvice: for parts that show nothing else
+	onSaid    // what is read out changed
 	onSums    // plan, list and costs of the advice are there
 )
 
@@ -167,7 +169,7 @@ func (s *store) work() {
 	s.study = nil
 	s.begin()
 	if first {
-		s.tell(onStart)
+		s.start()
 	}
 }
 
@@ -263,7 +265,7 @@ func (s *store) set(in *field.Input, text string) {
 // out when the typing has rested: at each key it would be noise.
 func (s *store) mark() {
 	for part := range s.watched {
-		if f, ok := part.(*entry); ok && f.shown != f.error() {
+		if f, ok := part.(*entry); ok && f.face.wrong != f.error() {
 			f.Update()
 		}
 	}

@@ -33,6 +33,10 @@ func (s *store) begin() {
 	if s.slices == nil || s.keep == nil || s.advice == nil || s.stale {
 		return
 	}
+	if s.abroad { // its reader has metric units, until another is chosen
+		s.abroad = false
+		s.setUnits(unit.Metric)
+	}
 	st := &study{}
 	s.study = st
 	var ok, near, both bool

@@ -154,6 +154,15 @@ func (s *store) fitDays(rows []field.DayRow) (days field.Days, errs field.Errors
 	return days, field.CheckDays(days.Rows(), s.system)
 }
 
+// takeDays puts days into the field, and the soil's last reading with them.
+func (s *store) takeDays(days field.Days) {
+	s.c = s.c.WithDays(days, s.advice.WaitPlan.LayOn, s.advice.Facts.Film.Key())
+	for _, name := range [...]string{"soil.temperature_c", "soil.measured_on", "soil.measured_hour", "soil.measured_depth_m", "soil.measured_under"} {
+		delete(s.typed, name)
+		delete(s.wrong, name)
+	}
+}
+
 // take puts what was typed into the field, all of it or nothing.
 func (p *weekPart) take() {
 	s := p.S
@@ -173,7 +182,7 @@ func (p *weekPart) take() {
 		return
 	}
 	s.touch("the days written down")
-	s.c.Days = days
+	s.takeDays(days)
 	for i := range weekLists {
 		delete(s.typed, weekLists[i].id)
 	}

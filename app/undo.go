@@ -58,16 +58,17 @@ func (s *store) touch(what string, names ...string) {
 		s.undo = s.undo[max(0, len(s.undo)-mostUndo):]
 		s.moved, s.since = what, s.advice
 	}
+	told := s.example
 	if s.example {
 		s.example = false
 		s.borrow()
-		s.tell(onExample)
 	}
 	for _, name := range names {
-		if s.borrowed[name] {
-			delete(s.borrowed, name)
-			s.tell(onExample)
-		}
+		told = told || s.borrowed[name]
+		delete(s.borrowed, name)
+	}
+	if told {
+		s.tell(onExample)
 	}
 }
 

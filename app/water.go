@@ -30,6 +30,7 @@ func runs(n int) string {
 type waterView struct {
 	plan   *plan.WaterPlan
 	system unit.System
+	s      *store // that fetches texts
 }
 
 func (v waterView) show(x any) string {

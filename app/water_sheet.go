@@ -2,6 +2,7 @@ package app
 
 import (
 	"strconv"
+	"strings"
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
@@ -398,16 +399,20 @@ func (v waterView) steps() app.UI {
 	list := make([]app.UI, len(v.plan.Steps))
 	for i := range v.plan.Steps {
 		s := &v.plan.Steps[i]
+		formula, source := s.Formula, s.Source
+		if formula == "" { // they come as a file when the steps are unfolded
+			formula, source, _ = strings.Cut(v.s.texts["step:"+s.ID], "\t")
+		}
 		inputs := make([]app.UI, len(s.Inputs))
 		for j, in := range s.Inputs {
 			inputs[j] = item(sentence(in.Name) + ": " + in.Quantity.In(v.system))
 		}
 		list[i] = app.Li().ID("water-step-"+s.ID).Body(
 			app.H4().Text(s.Title),
-			para("formula", sentence(s.Formula)+"."),
+			para("formula", sentence(formula)+"."),
 			app.Ul().Body(inputs...),
-			app.P().Body(strong(sentence(s.Result.Name)+": "+s.Result.Quantity.In(v.system)), plain(" "), app.Cite().Text("("+s.Source+")")),
+			app.P().Body(strong(sentence(s.Result.Name)+": "+s.Result.Quantity.In(v.system)), plain(" "), app.Cite().Text("("+source+")")),
 		)
 	}
-	return app.Details().ID("water-steps").Class("water-steps").Body(summary("How it was worked out, step by step"), app.Ol().Body(list...))
+	return app.Details().ID("water-steps").Class("water-steps").Body(summary("How it was worked out, step by step"), app.Ol().Body(list...)).On("toggle", func(app.Context, app.Event) { v.s.wantTexts() })
 }

@@ -51,7 +51,7 @@ func (p *whyRoom) Render() app.UI {
 		show := func(v any) string { return escape(unit.Of(v).In(system)) }
 		head.raw(`<h1>Why `, escape(waterLead(a, system)), `?</h1><p class="lead">The crop uses about `, show(w.Start), ` a day at planting and `, show(w.Peak), ` on its thirstiest day, and rain does not pass the film. `,
 			escape(w.Says.In(system)), `</p></div>`)
-		v := waterView{plan: &s.workOut().plan, system: system}
+		v := waterView{plan: &s.workOut().plan, system: system, s: s}
 		return app.Article().Class("why").Body(app.Raw(head.b.String()),
 			app.Section().Class("tile").Body(heading2("Minutes a day, month by month"), app.Raw(monthsSVG(v.plan, system))),
 			app.Section().Class("tile").Body(v.soil()),

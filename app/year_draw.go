@@ -104,7 +104,7 @@ func (s *store) yearPicture() string {
 	for m := 1; m <= 12; m++ {
 		t.raw(`<svg class="m-at" x="`, at(unit.On(year, m, 1)), `">`)
 		line("m-tick", "M0 44v8")
-		t.raw(`<text class="m-month" x="4" y="68">`, unit.MonthName(m)[:1], `</text></svg>`)
+		t.raw(`<text class="m-month" x="4" y="68" data-of="`, unit.MonthName(m), `">`, unit.MonthName(m)[:1], `</text></svg>`)
 	}
 	t.raw(`<svg class="m-at" x="`, at(s.advice.Facts.Plant), `">`)
 	line("m-halo", "M0 0v52")

@@ -53,8 +53,11 @@
     const source = new Response(reply.body.pipeThrough(counter), { headers: { "Content-Type": "application/wasm" } });
     return WebAssembly.compileStreaming ? WebAssembly.compileStreaming(source) : WebAssembly.compile(await source.arrayBuffer());
   };
-  // It is asked for as soon as the page's own text has been painted, which it would
-  // slow down; start.js may run seconds later on a slow device.
+  // Whose country has other units than the page's, unless they are chosen, sees metric ones
+  // (only the United States, Liberia and Myanmar have not gone over to them).
+  page.metric = /-(?!US|LR|MM)[A-Z]{2}$/.test(navigator.language);
+  // It is asked for at once: its first bytes come when the style sheet, which was asked for
+  // before it, is there. start.js may run seconds later on a slow device.
   // Search engines read the text; "?wasm=false" shows a reader the text alone.
   page.textOnly = /bot|crawler|spider|crawling/i.test(navigator.userAgent) || new URLSearchParams(location.search).get("wasm") === "false";
   // A browser is new enough if it runs a module that uses what ours does (counts cut
@@ -66,10 +69,7 @@
   } catch { /* old.js says so */ }
   if (!page.textOnly && page.able) {
     const address = document.currentScript.dataset.program;
-    page.program = new Promise((painted) => {
-      requestAnimationFrame(() => setTimeout(painted));
-      setTimeout(painted, document.hidden ? 0 : 1000); // a tab in the background paints nothing
-    }).then(() => page.take(address));
+    page.program = page.take(address, { priority: "low" });
     page.program.catch(() => { /* said where it is waited for */ });
   }
 

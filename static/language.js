@@ -3,12 +3,18 @@
 (() => {
   "use strict";
   const catalogues = {{.Catalogues}}, script = {{.Words}}, key = "film-furrow/language";
-  const chosen = () => {
+  const sheetKey = "film-furrow/sheet-language";
+  const chosen = (what) => {
     try {
-      return localStorage.getItem(key);
+      return localStorage.getItem(what);
     } catch { /* no storage: the browser's language */ }
   };
-  const first = () => chosen() ?? (navigator.languages ?? []).map((name) => name.split("-")[0]).find((name) => name === "en" || name in catalogues) ?? "en";
+  const keep = (what, name) => {
+    try {
+      if (name) localStorage.setItem(what, name);
+    } catch { /* for this page, then */ }
+  };
+  const first = () => chosen(key) ?? (navigator.languages ?? []).map((name) => name.split("-")[0]).find((name) => name === "en" || name in catalogues) ?? "en";
 
   let loaded = null;
   const words = () => loaded ??= new Promise((done, failed) => {
@@ -19,9 +25,32 @@
     document.head.append(tag);
   });
   const known = { en: Promise.resolve() };
-  const learn = (name) => known[name] ??= Promise.all([fetch(catalogues[name]).then((reply) => reply.ok ? reply.text() : Promise.reject()), words()])
-    .then(([text]) => window.filmfurrow.words.learn(name, text))
-    .catch((failure) => { delete known[name]; throw failure; });
+  const textOf = (address) => fetch(address).then((reply) => reply.ok ? reply.text() : Promise.reject());
+  // The first part of a language says what most readers see first; the rest follows.
+  const rest = async (name, parts) => {
+    try {
+      while (parts.length > 0) {
+        const text = await textOf(parts[0]);
+        await new Promise((go) => setTimeout(go)); // what was said is painted first
+        parts.shift();
+        window.filmfurrow.words.learn(name, text, parts.length > 0);
+      }
+    } catch {
+      addEventListener("online", () => rest(name, parts), { once: true });
+    }
+  };
+  const learn = (name) => {
+    const [first, ...others] = catalogues[name] ?? [];
+    return known[name] ??= Promise.all([textOf(first), words()]).then(([text]) => {
+      window.filmfurrow.words.learn(name, text, others.length > 0);
+      rest(name, others);
+    }).catch((failure) => { delete known[name]; throw failure; });
+  };
+
+  // How the reader's country writes figures: that of the language in the browser's list, else
+  // the browser's own.
+  const locale = (name) => (navigator.languages ?? []).find((tag) => tag.split("-")[0] === name) ?? navigator.language;
+  const otherwise = (name) => new Intl.NumberFormat(locale(name)).format(1.5) !== "1.5";
 
   const root = document.documentElement;
   const press = (list, what, name) => { for (const button of list) button.setAttribute("aria-pressed", button.dataset[what] === name); };
@@ -29,6 +58,7 @@
 
   // The laying sheet may be wanted in another language than the page, for the crew.
   let wanted = null, sheet = null;
+  const wantSheet = (name) => learn(name).then(() => { wanted = name; turnSheet(); }, () => {});
   const turnSheet = () => {
     const section = sheet?.closest("section");
     if (!section) return;
@@ -45,25 +75,22 @@
   const speak = async (name) => {
     // A device without a network and without the catalogue stays with what it has.
     try {
-      await learn(name);
+      await (name === "en" && otherwise(name) ? words() : learn(name));
     } catch { return; }
-    window.filmfurrow?.words?.speak(name);
+    window.filmfurrow?.words?.speak(name, locale(name));
     pressMenu(document);
     turnSheet();
     document.dispatchEvent(new CustomEvent("filmfurrow-language", { detail: root.lang }));
   };
   addEventListener("click", (event) => {
     const { language, sheet: crew } = event.target.closest?.("[data-language], [data-sheet]")?.dataset ?? {};
-    if (crew) {
-      learn(crew).then(() => { wanted = crew; turnSheet(); }, () => {});
-    } else if (language) {
-      try {
-        localStorage.setItem(key, language);
-      } catch { /* for this page, then */ }
-      speak(language);
-    }
+    keep(crew ? sheetKey : key, crew ?? language);
+    if (crew) wantSheet(crew);
+    else if (language) speak(language);
   });
   // The menu is drawn anew now and then, and does not know.
   addEventListener("toggle", (event) => pressMenu(event.target), true);
-  if (first() !== "en") speak(first());
+  if (first() !== "en" || otherwise("en")) speak(first());
+  const crew = chosen(sheetKey);
+  if (crew === "en" || crew in catalogues) wantSheet(crew);
 })();

@@ -188,7 +188,9 @@
     const go = new Go();
     let program;
     try {
-      program = await WebAssembly.instantiate(await taken.finally(() => { page.said = () => {}; }), go.importObject);
+      const whole = await taken.finally(() => { page.said = () => {}; });
+      await new Promise((rest) => setTimeout(rest)); // the reader may have touched something meanwhile
+      program = await WebAssembly.instantiate(whole, go.importObject);
     } catch (err) {
       if (err.status) {
         return fail(`The calculator could not be fetched: the site answered ${err.status}. It may have been renewed just now; load the page again.`);

@@ -6,6 +6,7 @@
   "use strict";
   const page = window.filmfurrow ??= {}; // a page without a program has none
   const DEEPEST = 4, LONGEST = 120, AHEAD = 8; // as in wasm/tongue
+  const SLICE = 8; // ms, less than a frame
   const ends = (text) => text.split(". ").length - 1;
 
   // --- The catalogue -----------------------------------------------------------
@@ -15,43 +16,51 @@
   };
   const firstWord = (text) => text.includes(" ") ? text.slice(0, text.indexOf(" ")) : "";
 
-  const parse = (text) => {
-    const exact = new Map(), by = new Map();
-    let english = "";
-    for (const line of text.split("\n")) {
-      if (!line.startsWith("= ")) {
-        if (line !== "" && !line.startsWith("# ")) english = line;
-        continue;
+  const wordOf = (texts) => texts.flatMap((part, i) => part.split(" ").slice(1, i < texts.length - 1 ? -1 : undefined)).reduce((a, b) => b.length > a.length ? b : a, "");
+  const nothingSaid = () => Array.from({ length: DEEPEST + 1 }, () => new Map());
+
+  // A catalogue comes in parts; each is added to what is there.
+  const catalogue = () => {
+    const c = { exact: new Map(), by: new Map(), open: new Map(), said: nothingSaid() };
+    const begin = []; // those that begin with a place
+    c.add = (text) => {
+      const touched = new Set();
+      let english = "";
+      for (const line of text.split("\n")) {
+        if (!line.startsWith("= ")) {
+          if (line !== "" && !line.startsWith("# ")) english = line;
+          continue;
+        }
+        if (!english.includes("{")) { // most have no place
+          c.exact.set(english, line.slice(2));
+          continue;
+        }
+        const { texts, marks } = places(english), twin = places(line.slice(2));
+        const word = firstWord(texts[0]);
+        if (word !== "" && !c.by.has(word)) c.by.set(word, []);
+        const list = word === "" ? begin : c.by.get(word);
+        touched.add(list);
+        list.push({ english, texts, marks, fixed: texts.join("").length + marks.join("").length, any: marks.includes("*"), ends: ends(texts.join("")), least: texts[0].length + texts.at(-1).length + marks.length, twin: twin.texts, order: twin.marks.map((m, i) => /^\d+$/.test(m) ? m - 1 : i) });
       }
-      const { texts, marks } = places(english), twin = places(line.slice(2));
-      if (marks.length === 0) {
-        exact.set(english, line.slice(2));
-        continue;
+      for (const list of touched) list.sort((a, b) => b.fixed - a.fixed || (a.english < b.english ? -1 : 1)); // the fullest is tried first
+      // Those that begin with a place are found by their longest word, or always tried.
+      c.open = new Map([["", []]]);
+      for (const [rank, s] of begin.entries()) {
+        const word = wordOf(s.texts);
+        if (!c.open.has(word)) c.open.set(word, []);
+        c.open.get(word).push(Object.assign(s, { rank }));
       }
-      const word = firstWord(texts[0]);
-      if (!by.has(word)) by.set(word, []);
-      by.get(word).push({ texts, marks, any: marks.includes("*"), ends: ends(texts.join("")), least: texts[0].length + texts.at(-1).length + marks.length, twin: twin.texts, order: twin.marks.map((m, i) => /^\d+$/.test(m) ? m - 1 : i) });
-    }
-    const fixed = (s) => s.texts.join("").length + s.marks.join("").length;
-    for (const list of by.values()) list.sort((a, b) => fixed(b) - fixed(a)); // the fullest is tried first
-    // Those that begin with a place are found by their longest word, or always tried.
-    const wordOf = (texts) => texts.flatMap((part, i) => part.split(" ").slice(1, i < texts.length - 1 ? -1 : undefined)).reduce((a, b) => b.length > a.length ? b : a, "");
-    const open = new Map([["", []]]);
-    for (const [rank, s] of (by.get("") ?? []).entries()) {
-      const word = wordOf(s.texts);
-      if (!open.has(word)) open.set(word, []);
-      open.get(word).push(Object.assign(s, { rank }));
-    }
-    const opening = (text) => {
-      let found = open.get("");
+      c.said = nothingSaid();
+    };
+    c.opening = (text) => {
+      let found = c.open.get("");
       for (const word of text.split(" ")) {
-        const list = word !== "" && open.get(word);
+        const list = word !== "" && c.open.get(word);
         if (list) found = found.concat(list);
       }
-      return found === open.get("") ? found : found.sort((a, b) => a.rank - b.rank);
+      return found === c.open.get("") ? found : found.sort((a, b) => a.rank - b.rank);
     };
-    by.delete("");
-    return { exact, by, opening, said: Array.from({ length: DEEPEST + 1 }, () => new Map()) };
+    return c;
   };
 
   const encoder = new TextEncoder();
@@ -59,7 +68,10 @@
 
   const isNumber = (text) => !text.includes(", ") && !".,:".includes(text.at(-1)) && /[0-9]/.test(text) && /^[ .,:+\-–−±×/%°$½¼¾⅛⅜⅝⅞0-9]+$/.test(text);
 
-  const speaker = (c) => {
+  const speaker = (text) => {
+    const c = catalogue();
+    c.add(text);
+
     const put = (text, mark, depth) => {
       if (mark === "year" && !/^[0-9]{4}$/.test(text) || mark === "number" && !isNumber(text)) return "";
       if (isNumber(text)) return text;
@@ -172,7 +184,7 @@
     };
 
     // say gives the twin of a text, and whether all of it has one.
-    return function say(text) {
+    const say = (text) => {
       if (text.includes("\u00a0")) { // a figure and its unit are held together on a line
         const [said, all] = say(text.replaceAll("\u00a0", " "));
         return [said.replaceAll(" °", "\u00a0°"), all];
@@ -183,6 +195,7 @@
       const [said, all] = twin !== "" ? [twin, true] : sentences(inner);
       return [text.replace(inner, () => said), all];
     };
+    return Object.assign(say, { add: c.add });
   };
 
   // --- The page ------------------------------------------------------------------
@@ -200,11 +213,30 @@
   const foreign = (own) => own !== root && !own.hasAttribute("data-say");
   const kept = (element) => !element.isConnected || element.closest("script, style, noscript, textarea, code, pre") !== null || element.closest("[translate]")?.translate === false || foreign(element.closest("[lang]"));
 
+  // Figures are written as the reader's country writes them, as in wasm/tongue.
+  const NUMBER = /(^|[^\d.,\p{L}])(\d{1,3}(?:,\d{3})+|\d+)(?:\.(\d+))?((?:[.,/]?\d)*\/?)/gu;
+  const asTheyAre = (text) => text;
+  let figures = asTheyAre, worth = /\p{L}/u; // what a text holds that may be said otherwise
+  const marksOf = (locale) => {
+    const format = (options) => new Intl.NumberFormat(locale, { numberingSystem: "latn", ...options });
+    const mark = (type) => format().formatToParts(1234567.5).find((part) => part.type === type)?.value ?? "";
+    return { group: mark("group"), decimal: mark("decimal"), atFour: format().formatToParts(1234).length > 1 };
+  };
+
+  // A text that the parts of a catalogue that are here cannot say whole waits for the rest.
+  const twinOf = (source, element) => {
+    const say = speakerOf(element), of = element.dataset.of;
+    if (!say) return figures(source);
+    const [said, all] = say(of ?? source);
+    if (!all && say.more) return figures(source);
+    return of ? said.match(/\p{L}\p{M}*/u)[0].toUpperCase() : figures(said); // a word's first letter stands for it
+  };
+
   const sayText = (node) => {
     const had = english.get(node);
     const source = had && had.said === node.nodeValue ? had.source : node.nodeValue;
-    if (!/\p{L}/u.test(source) || !node.parentElement || kept(node.parentElement)) return;
-    const said = speakerOf(node.parentElement)?.(source)[0] ?? source;
+    if (!worth.test(source) || !node.parentElement || kept(node.parentElement)) return;
+    const said = twinOf(source, node.parentElement);
     english.set(node, { source, said });
     if (node.nodeValue !== said) node.nodeValue = said;
   };
@@ -214,7 +246,7 @@
     if (now === null || name === "content" && element.name !== "description" || kept(element)) return;
     const all = english.get(element) ?? {};
     const source = all[name] && all[name].said === now ? all[name].source : now;
-    const said = speakerOf(element)?.(source)[0] ?? source;
+    const said = twinOf(source, element);
     all[name] = { source, said };
     english.set(element, all);
     if (now !== said) element.setAttribute(name, said);
@@ -242,19 +274,59 @@
     element.lang = name;
     watch.disconnect();
     sayAll(element);
-    if (speakers.has(root.lang) || document.querySelector("[data-say]")) watch.observe(root, { subtree: true, childList: true, characterData: true, attributes: true, attributeFilter: ATTRIBUTES });
+    if (speakers.has(root.lang) || figures !== asTheyAre || document.querySelector("[data-say]")) watch.observe(root, { subtree: true, childList: true, characterData: true, attributes: true, attributeFilter: ATTRIBUTES });
   };
 
+  // again says all that stands there once more, some at a time, when more of a language is
+  // known. What another call has said meanwhile stays as it is.
+  const again = () => new Promise((done) => {
+    const walk = document.createTreeWalker(root, NodeFilter.SHOW_TEXT | NodeFilter.SHOW_ELEMENT);
+    const some = () => {
+      if (!walk.currentNode.isConnected) walk.currentNode = root; // it was drawn anew meanwhile
+      const until = performance.now() + SLICE;
+      for (let node = walk.currentNode; node; node = walk.nextNode()) {
+        if (node.nodeType === Node.TEXT_NODE) sayText(node);
+        else for (const name of ATTRIBUTES) if (node.hasAttribute(name)) sayAttribute(node, name);
+        if (performance.now() > until) {
+          setTimeout(some);
+          return;
+        }
+      }
+      done();
+    };
+    some();
+  });
+
   page.words = {
-    parse: (text) => speaker(parse(text)),
-    // learn takes a language's catalogue; English needs none.
-    learn: (name, text) => speakers.set(name, page.words.parse(text)),
-    // speak puts the page into a language.
-    speak: (name) => turn(root, name),
+    parse: speaker,
+    // learn takes a part of a language's catalogue; English needs none. It tells by "more"
+    // whether another part follows; with the last one all is said that had to wait.
+    learn(name, text, more = false) {
+      const known = speakers.get(name);
+      if (known) known.add(text);
+      else speakers.set(name, page.words.parse(text));
+      const say = speakers.get(name);
+      say.more = more;
+      if (more) return;
+      if (known) again().then(() => { say.done = true; });
+      else say.done = true;
+    },
+    // speak puts the page into a language, with figures as a country writes them: es-AR.
+    speak(name, locale = name) {
+      const { group, decimal, atFour } = marksOf(locale);
+      figures = group === "," && decimal === "." ? asTheyAre : (text) => text.replace(NUMBER, (all, before, whole, part, after) =>
+        after !== "" ? all : before + (whole.length === 5 && !atFour ? whole.replace(",", "") : whole.replaceAll(",", group)) + (part ? decimal + part : ""));
+      worth = figures === asTheyAre ? /\p{L}/u : /[\p{L}\d]/u;
+      turn(root, name);
+    },
+    // say says a text as the page would.
+    say: (text) => figures(speakers.get(root.lang)?.(text)[0] ?? text),
     // speakIn puts a part of the page into a language of its own.
     speakIn(element, name) {
       element.dataset.say = name;
       turn(element, name);
     },
+    // whole tells whether all of a language is here, and said.
+    whole: (name) => name === "en" || speakers.get(name)?.done === true,
   };
 })();

@@ -229,4 +229,23 @@ func TestTheSeasonIsSavedAsACalendar(t *testing.T) {
 	p.Click("#shopping-copy")
 	p.Wait("the text", `window.copied?.startsWith("Backflow device: 1")`)
 	p.WaitText("#shopping", "Copied.")
+
+	// And in another language, where the page is read in one.
+	c, err := tongue.Load("es")
+	require.NoError(t, err)
+	es := func(text string) string {
+		said, all := c.Say(text)
+		require.True(t, all, text)
+		return said
+	}
+	p.Do(`document.querySelector('[data-language="es"]').click()`)
+	p.Wait("Spanish", `document.documentElement.lang === "es" && window.filmfurrow.words.whole("es")`)
+	p.Click("#shopping-copy")
+	p.Wait("the text", `window.copied?.startsWith(`+browsertest.Quote(es("Backflow device")+": 1")+`)`)
+	p.Click("#shopping-csv")
+	p.Wait("the table", `window.saved.length === 3 && saved[2].startsWith(`+browsertest.Quote(`"`+es("item")+`","`+es("ask for")+`"`)+`)`)
+	view(p, "/year")
+	p.Click("#season-ics")
+	p.Wait("the file", `window.saved.length === 4`)
+	assert.Contains(t, browsertest.Eval[string](p, `saved[3]`), "SUMMARY:"+es("Lay the film."))
 }

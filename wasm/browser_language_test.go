@@ -63,7 +63,7 @@ func TestEveryTextOfThePageHasATwin(t *testing.T) {
 		}
 		p.Close()
 	}
-	for _, path := range []string{"/workshop", "/about", "/trouble", "/nowhere", "/card"} {
+	for _, path := range []string{"/workshop", "/about", "/trouble", "/nowhere", "/card", "/takeaway", "/ballots", "/ballot/film", "/ballot/wait", "/handout/mine", "/handout/lark-rise"} {
 		p := b.Tab(browsertest.Tab{Path: path, NoWait: true, Errors: true})
 		p.Wait("a heading", headingShown)
 		p.Do(unfold)
@@ -106,7 +106,7 @@ func TestThePageGoesFromOneLanguageToTheOther(t *testing.T) {
 		turn := func(to string) {
 			p.Do(`document.querySelector("#menu").open = true`)
 			p.Click(`[data-language="` + to + `"]`)
-			p.Wait("the language "+to, `document.documentElement.lang === "`+to+`"`)
+			p.Wait("the language "+to, `document.documentElement.lang === "`+to+`" && window.filmfurrow.words.whole("`+to+`")`)
 			assert.True(t, browsertest.Eval[bool](p, `document.querySelector('[data-language="`+to+`"]').getAttribute("aria-pressed") === "true"`))
 			p.Do(`document.querySelector("#menu").open = false`)
 		}
@@ -116,6 +116,21 @@ func TestThePageGoesFromOneLanguageToTheOther(t *testing.T) {
 			want[i], _ = c.Say(text)
 		}
 		assert.ElementsMatch(t, slices.Compact(slices.Sorted(slices.Values(want))), slices.Compact(slices.Sorted(slices.Values(browsertest.Eval[[]string](p, texts)))))
+
+		// Figures are those of the reader's country, as the command line writes them.
+		sorted := func(list []string) []string { return slices.Compact(slices.Sorted(slices.Values(list))) }
+		for _, country := range []string{"AR", "ES", "MX"} {
+			_, figures, err := tongue.Split(name + "-" + country)
+			require.NoError(t, err)
+			p.Do(`window.filmfurrow.words.speak("` + name + `", "` + name + "-" + country + `")`)
+			there := make([]string, len(want))
+			for i, text := range want {
+				there[i] = figures(text)
+			}
+			assert.Equal(t, country == "MX", slices.Equal(want, there))
+			shown := browsertest.Eval[[]string](p, texts)
+			assert.ElementsMatch(t, sorted(there), sorted(shown), country)
+		}
 
 		// What comes later is said too.
 		p.Go("/")
@@ -143,6 +158,31 @@ func TestThePageGoesFromOneLanguageToTheOther(t *testing.T) {
 	}
 }
 
+// A first visit from another country is in its language, its units and its figures; units
+// that are chosen stay.
+func TestAReaderAbroadHasTheirUnitsAndFigures(t *testing.T) {
+	t.Parallel()
+	long.Test(t)
+	c, err := tongue.Load("es")
+	require.NoError(t, err)
+	b := browsertest.Open(t)
+	p := b.Tab(browsertest.Tab{Path: "/", Whole: true, Before: `for (const [name, value] of [["language", "es-AR"], ["languages", ["es-AR", "es"]]]) Object.defineProperty(Navigator.prototype, name, { get: () => value });`})
+	p.Wait("Spanish", spanish)
+	width, all := c.Say("top 76 cm wide")
+	require.True(t, all)
+	p.WaitText("#view", width)
+	p.WaitText("#view", "1,5 m")
+	p.Do(`document.querySelector("#menu").open = true`)
+	p.Click("#units-US")
+	p.Do(`document.querySelector("#menu").open = false`)
+	inches, all := c.Say("top 30 in wide")
+	require.True(t, all)
+	p.WaitText("#view", inches)
+	p.Reload()
+	p.WaitWhole()
+	p.WaitText("#view", inches)
+}
+
 // The laying sheet is in the page's language, and in another where the crew reads another:
 // all of it, also what is drawn later, and nothing else of the page.
 func TestTheSheetSpeaksForTheCrew(t *testing.T) {
@@ -160,7 +200,7 @@ func TestTheSheetSpeaksForTheCrew(t *testing.T) {
 	ask := sheet.Sentences["ask-ball"]
 	speaks := func(page, part, sentence string) {
 		t.Helper()
-		p.Wait("the sheet in "+part, `document.documentElement.lang === "`+page+`" && document.querySelector("#laying-day h2").textContent === `+browsertest.Quote(sentence)+` && document.querySelector("#sheet-`+part+`").getAttribute("aria-pressed") === "true"`)
+		p.Wait("the sheet in "+part, `document.documentElement.lang === "`+page+`" && (window.filmfurrow.words?.whole("`+part+`") ?? "`+part+`" === "en") && document.querySelector("#laying-day h2").textContent === `+browsertest.Quote(sentence)+` && document.querySelector("#sheet-`+part+`").getAttribute("aria-pressed") === "true"`)
 		assert.Equal(t, 1, browsertest.Eval[int](p, `document.querySelectorAll("#laying-day [data-sheet][aria-pressed=true]").length`))
 		assert.Equal(t, part, browsertest.Eval[string](p, `document.querySelector("#laying-day").closest("[lang]").lang`))
 	}
@@ -196,9 +236,12 @@ func TestTheSheetSpeaksForTheCrew(t *testing.T) {
 	speaks("es", "es", es(ask))
 	p.Reload()
 	p.WaitWhole()
-	speaks("es", "es", es(ask)) // a sheet that nobody turned is in the page's language
+	speaks("es", "es", es(ask))
 	whole()
 	p.Click("#sheet-en")
 	speaks("es", "en", ask)
 	assert.Contains(t, p.Text(".bar"), es("Water"))
+	p.Reload()
+	p.WaitWhole()
+	speaks("es", "en", ask) // the choice for the crew is kept
 }

@@ -10,7 +10,10 @@ import (
 	"time"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
+	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/table/normals"
 	"filmfurrow/wasm/browsertest"
 )
 
@@ -108,16 +111,40 @@ func TestEachSheetIsOneTapAway(t *testing.T) {
 func TestEachSheetPrintsOnOnePage(t *testing.T) {
 	t.Parallel()
 	b := browsertest.Open(t)
-	for _, path := range []string{"/buy", "/lay", "/water", "/year"} {
-		p := b.Whole(820, path)
-		for name, pdf := range map[string][]byte{"letter": p.PrintLetter("print-" + viewName(path) + "-letter"), "a4": p.PrintPDF("print-" + viewName(path) + "-a4")} {
+	prints := func(p *browsertest.Page, path, language string) {
+		for name, pdf := range map[string][]byte{"letter": p.PrintLetter("print-" + viewName(path) + "-letter" + language), "a4": p.PrintPDF("print-" + viewName(path) + "-a4" + language)} {
 			pages := len(regexp.MustCompile(`/Type\s*/Page[^s]`).FindAll(pdf, -1))
-			assert.Equal(t, 1, pages, "%s on %s", path, name)
+			assert.Equal(t, 1, pages, "%s on %s %s", path, name, language)
 		}
+	}
+	south := southernLink(t)
+	for _, path := range []string{"/buy", "/lay", "/water", "/year"} {
+		p := b.Tab(browsertest.Tab{Path: path, Whole: true, Before: `localStorage.setItem("film-furrow/language", "en")`})
+		p.WaitDrawn()
+		prints(p, path, "")
 		p.Media("print")
 		assert.Regexp(t, `^Otter Bend \(invented\): bell peppers, lay May \d+, 2027, plant May \d+, 2027`, p.Text(".paper-head"), path)
 		p.Close()
+		// And in the south of the earth, in its language.
+		p = b.Tab(browsertest.Tab{Path: path + "#f=" + south, Whole: true, Before: `localStorage.setItem("film-furrow/language", "es")`})
+		p.WaitDrawn()
+		p.Wait("Spanish", spanish)
+		prints(p, path, "-es")
+		p.Close()
 	}
+}
+
+// spanish holds where all of the page has been said in Spanish.
+const spanish = `document.documentElement.lang === "es" && window.filmfurrow.words.whole("es")`
+
+// southernLink carries a field at Mendoza, Argentina, planted in the spring there.
+func southernLink(t *testing.T) string {
+	t.Helper()
+	places, err := normals.Embedded()
+	require.NoError(t, err)
+	c, err := casefile.Decode([]byte(`{"version":1,"crop":"tomato","plant_on":"2027-10-01","place":{"lat":-32.88,"lon":-68.83},"soil":{"texture":"loam"}}`), places)
+	require.NoError(t, err)
+	return casefile.Link(&c)
 }
 
 // view goes to another view as a reader does, by a link of the site.

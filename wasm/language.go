@@ -12,8 +12,9 @@ import (
 	"filmfurrow/wasm/tongue"
 )
 
-// languageOf takes "-lang es" out of a command's words; "" is English. A file is the
-// same in every language, so a command that writes one has none.
+// languageOf takes "-lang es", or "-lang es-AR", out of a command's words; "" is English
+// with figures as the program writes them. A file is the same in every language, so a
+// command that writes one has none.
 func languageOf(args []string) (rest []string, name string, err error) {
 	for i, arg := range args {
 		word, name, found := strings.Cut(strings.TrimLeft(arg, "-"), "=")
@@ -42,10 +43,23 @@ func languageOf(args []string) (rest []string, name string, err error) {
 	return args, "", nil
 }
 
+// sayerOf is what says a text in the language of a tag, with the figures of its country.
+func sayerOf(tag string) (func(string) string, error) {
+	name, figures, err := tongue.Split(tag)
+	if err != nil || name == "en" {
+		return figures, err
+	}
+	c, err := tongue.Load(name)
+	return func(text string) string {
+		said, _ := c.Say(text)
+		return figures(said)
+	}, err
+}
+
 // speaker passes on what is written to it, line by line, in another language.
 type speaker struct {
 	to   io.Writer
-	in   *tongue.Catalogue
+	say  func(string) string
 	line []byte
 }
 
@@ -73,7 +87,6 @@ func (s *speaker) flush() error {
 	if at := strings.LastIndex(line, " ["); at >= 0 && strings.HasSuffix(line, "]\n") {
 		line, ids = line[:at], line[at:]
 	}
-	said, _ := s.in.Say(line)
-	_, err := io.WriteString(s.to, said+ids)
+	_, err := io.WriteString(s.to, s.say(line)+ids)
 	return err
 }

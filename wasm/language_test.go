@@ -38,7 +38,7 @@ func TestEveryLineOfTheCommandsHasATwin(t *testing.T) {
 		if !long.Sample(name) {
 			continue
 		}
-		for _, words := range [][]string{{"advise", "-text"}, {"advise", "-text", "-us"}, {"week"}, {"week", "-us"}, {"log"}, {"log", "-us"}, {"trial"}, {"trial", "-us"}} {
+		for _, words := range [][]string{{"advise", "-text"}, {"advise", "-text", "-us"}, {"week"}, {"week", "-us"}, {"log"}, {"log", "-us"}, {"season"}, {"season", "-us"}, {"trial"}, {"trial", "-us"}} {
 			_, out, errs := runCommand(append(words, file)...)
 			for line := range strings.Lines(out + errs) {
 				line = strings.TrimSuffix(line, "\n")

@@ -10,8 +10,6 @@ import (
 	"io"
 	"os"
 	"strings"
-
-	"filmfurrow/wasm/tongue"
 )
 
 // command is one word of the command line. run takes the arguments after the
@@ -29,6 +27,7 @@ var commands = []command{
 	{"advise", "advise [-deep] [-text [-us]] CASE.json|-: print the advice for a case, with -deep all that would change it; advise -lines [-brief]: a case a line in, an advice (or the answers alone) or an error a line out", advise},
 	{"week", "week [-us] [-today 2027-07-01] [-days SHEET.csv [-file]] CASE.json|-: print this week's water from the days that were written down, or take those of a sheet into the file", week},
 	{"log", "log [-us] [-days SHEET.csv] CASE.json|- [EARLIER.json]: print what the days that were written down tell of the season, beside an earlier field's", seasonLog},
+	{"season", "season [-us] CASE.json|-: print the dates of the year, and how the work goes on once the film lies", season},
 	{"trial", "trial [-us] [-films black,silver] [-sheet] CASE.json: plan a strip trial of films on the beds of a field, or print its tally sheet; trial -read TALLY.csv: say what it showed", stripTrial},
 	{"place", "place [-us] WORDS: find a town, a US zip, a station, or latitude and longitude, and the station nearest to it", place},
 	{"explain", "explain TOPIC: print what a rule, crop, film or source says", explain},
@@ -48,12 +47,12 @@ func run(args []string, in io.Reader, out, errs io.Writer) int {
 		return 2
 	}
 	if name != "" {
-		c, err := tongue.Load(name)
+		say, err := sayerOf(name)
 		if err != nil {
 			fmt.Fprintln(errs, err)
 			return 2
 		}
-		said, wrong := &speaker{to: out, in: c}, &speaker{to: errs, in: c}
+		said, wrong := &speaker{to: out, say: say}, &speaker{to: errs, say: say}
 		defer said.flush()
 		defer wrong.flush()
 		out, errs = said, wrong

@@ -105,8 +105,7 @@ func caseWith(name, sheet string, system unit.System, in io.Reader) (c field.Cas
 	if wrong := a.CheckSeason(&list, rows); len(wrong) > 0 {
 		return c, nil, wrong
 	}
-	c.Days = c.Days.With(rows)
-	return c, ground, nil
+	return c.WithDays(c.Days.With(rows), a.WaitPlan.LayOn, a.Facts.Film.Key()), ground, nil
 }
 
 // writeWeek prints the account and the seven days.

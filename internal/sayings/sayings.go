@@ -102,6 +102,9 @@ func Of(a *plan.Advice, system unit.System) map[string]string {
 		note("season "+s.ID, s.What)
 		note("season why "+s.ID, s.Why)
 	}
+	for _, line := range a.After(&list) {
+		note("after "+line.ID, line.Says)
+	}
 	for i, s := range list.Base.Says {
 		note("base "+string(rune('a'+i)), s)
 	}

@@ -10,15 +10,17 @@ import (
 
 // Calendar writes the season as an iCalendar file (RFC 5545): all-day events,
 // lines folded at 75 octets and ended by CR LF. The stamp is a date that the
-// caller gives, since the engine knows no clock.
-func Calendar(steps []plan.SeasonStep, name string, stamp unit.Date, system unit.System) []byte {
+// caller gives, since the engine knows no clock; say puts a text into the reader's
+// language.
+func Calendar(steps []plan.SeasonStep, name string, stamp unit.Date, system unit.System, say func(string) string) []byte {
 	var b strings.Builder
+	words := func(property, text string) { fold(&b, property+":"+escapeText(say(text))) }
 	line := func(text string) { fold(&b, text) }
 	line("BEGIN:VCALENDAR")
 	line("VERSION:2.0")
 	line("PRODID:-//Film & Furrow//season 1//EN")
 	line("CALSCALE:GREGORIAN")
-	line("X-WR-CALNAME:" + escapeText(name))
+	words("X-WR-CALNAME", name)
 	for i, s := range steps {
 		line("BEGIN:VEVENT")
 		line("UID:" + s.ID + "-" + strconv.Itoa(i) + "-" + compact(s.On) + "@film-and-furrow.invalid")
@@ -28,9 +30,9 @@ func Calendar(steps []plan.SeasonStep, name string, stamp unit.Date, system unit
 		if s.Weeks > 1 {
 			line("RRULE:FREQ=WEEKLY;COUNT=" + strconv.Itoa(s.Weeks))
 		}
-		line("SUMMARY:" + escapeText(s.What.In(system)))
-		line("DESCRIPTION:" + escapeText(s.Why.In(system)))
-		line("CATEGORIES:" + escapeText(string(s.Step)))
+		words("SUMMARY", s.What.In(system))
+		words("DESCRIPTION", s.Why.In(system))
+		line("CATEGORIES:" + string(s.Step))
 		line("TRANSP:TRANSPARENT")
 		line("END:VEVENT")
 	}

@@ -38,7 +38,7 @@ func TestTheCalendarIsReadByAnother(t *testing.T) {
 		plan := a.WaterPlan()
 		list := a.Shopping(&plan)
 		steps := a.Season(&list)
-		text := casefile.Calendar(steps, "Film & Furrow; "+id, unit.On(2026, 11, 25), unit.US)
+		text := casefile.Calendar(steps, "Film & Furrow; "+id, unit.On(2026, 11, 25), unit.US, func(text string) string { return text })
 		for _, line := range strings.Split(strings.TrimSuffix(string(text), "\r\n"), "\r\n") {
 			assert.LessOrEqual(t, len(line), 75, "RFC 5545 section 3.1")
 			assert.NotContains(t, line, "\n")

@@ -96,6 +96,7 @@ var linkFields = [...]string{
 	logName,
 	"past.warm_on", "past.water_percent", "past.whole_percent",
 	"soil.series",
+	"shopping.stakes", "shopping.string_m", "soil.measured_under",
 }
 
 // Link writes a case as share text: the plan, without the days that were written down.

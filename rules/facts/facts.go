@@ -41,6 +41,7 @@ type Facts struct {
 	HotYoung                float64      // the same in the first 14, while stems are soft
 	HotSeason               float64      // days at the crop's heat limit or more until harvest begins
 	MeanSeason              unit.Celsius // mean air from planting to first harvest
+	MonthWarmest            unit.Celsius // mean air of the warmest month from planting to two weeks of harvest
 	Autumn                  bool         // planted after the warmest time of the year
 	AirNext                 unit.Celsius // mean a month after planting
 
@@ -296,10 +297,26 @@ func (f *Facts) air() {
 		sum += float64(low + high)
 	}
 	f.MeanSeason = unit.Hundredth(sum / float64(2*days))
+	f.MonthWarmest = f.monthWarmest()
 	low, high := f.year.On(f.Plant.Plus(firstMonth))
 	f.AirNext = unit.Hundredth(float64(low+high) / 2)
 	f.AirSetting = min(f.AirMean, unit.Hundredth(float64(low+high+f.AirMin+f.AirMax)/4))
 	f.Autumn = after(f.year.Warmest, f.index) < after(f.year.Coldest, f.index)
+}
+
+// monthWarmest looks at a month of six days, five apart, from one week to the next.
+func (f *Facts) monthWarmest() unit.Celsius {
+	const month, step, picking = 30, 5, 14
+	warmest := math.Inf(-1)
+	for from := 0; from == 0 || from+month <= int(f.CropDays)+picking; from += step {
+		sum := 0.0
+		for k := range month / step {
+			low, high := f.year.On(f.Plant.Plus(unit.Days(from + k*step + step/2)))
+			sum += float64(low + high)
+		}
+		warmest = max(warmest, sum/(2*month/step))
+	}
+	return unit.Hundredth(warmest)
 }
 
 // Cooling tells whether the air a month after planting is cooler than on the day.
@@ -317,19 +334,10 @@ func after(from, to int) int { return (to - from + weather.YearDays) % weather.Y
 // how many days are left until autumn brings it.
 func (f *Facts) frost() {
 	f.FrostRisk, f.SpringFrost, f.HasFrostDate = 0, 0, false
-	f.FrostLimit = weather.Freezing
-	if f.Crop.Hardiness == table.Hardy {
-		f.FrostLimit = weather.HardFreeze
-	}
+	f.FrostLimit = frostLimit(f.Crop)
 	frost := f.frosts.of(f.year, f.FrostLimit)
 	f.FrostKind, f.FrostDays = frost.Kind, frost.Days
-	f.FreeDays = Never
-	if frost.Autumn.Fifty >= 0 {
-		f.FreeDays = unit.Days(after(f.index, frost.Autumn.Fifty))
-	}
-	if day, ok := dayIndex(f.Case.Place.FirstFrost); ok {
-		f.FreeDays = unit.Days(after(f.index, day))
-	}
+	f.FreeDays = f.FreeOf(f.Crop, f.Plant)
 	f.StandDays = f.FreeDays
 	if f.Crop.Hardiness < table.Tender {
 		f.StandDays = Never
@@ -347,6 +355,27 @@ func (f *Facts) frost() {
 		f.FrostRisk = f.frosts.after(f.year, f.FrostLimit, f.comesUp(f.index))
 	}
 	f.wantedRisk()
+}
+
+// frostLimit is the frost that harms a crop.
+func frostLimit(crop *table.Crop) unit.Celsius {
+	if crop.Hardiness == table.Hardy {
+		return weather.HardFreeze
+	}
+	return weather.Freezing
+}
+
+// FreeOf is how many days lie between a day and the usual first autumn frost that harms a crop;
+// Never where none comes.
+func (f *Facts) FreeOf(crop *table.Crop, on unit.Date) unit.Days {
+	day, own := dayIndex(f.Case.Place.FirstFrost)
+	if !own {
+		day = f.frosts.of(f.year, frostLimit(crop)).Autumn.Fifty
+	}
+	if day < 0 {
+		return Never
+	}
+	return unit.Days(after(weather.Index(on), day))
 }
 
 // comesUp is the day of the year from which frost can harm: seed must come up first.
@@ -399,14 +428,7 @@ func (f *Facts) layout() {
 // Warm reads a soil year around the planting day, at the depth of roots or seed: floors,
 // days won and lost, heat. Air, frost and layout must stand already.
 func (f *Facts) Warm(g *SoilYear) {
-	f.Depth = Depths[AtTen]
-	f.MinSoilTemperature, f.SafeSoilTemperature = f.Crop.MinSoilTemperature.Value, f.Crop.SafeSoilTemperature.Value
-	if f.Seeded {
-		f.Depth = Depths[AtFive]
-		f.MinSoilTemperature, f.SafeSoilTemperature = f.Crop.SeedMinSoilTemperature.Value, f.Crop.SeedSafeSoilTemperature.Value
-	}
-	f.MinSoilTemperature, f.SafeSoilTemperature = unit.Hundredth(float64(f.MinSoilTemperature)), unit.Hundredth(float64(f.SafeSoilTemperature))
-	f.WorkFloor = workFloor(f.Crop.Warm, f.MinSoilTemperature, f.SafeSoilTemperature)
+	f.floors()
 	f.Season = f.season(g)
 	f.Ceiling = unit.Hundredth(float64(f.Crop.RootCeiling.Value))
 	f.rough()
@@ -442,6 +464,18 @@ func (f *Facts) Warm(g *SoilYear) {
 	if f.WarmingPays {
 		f.Lead = WarmUp
 	}
+}
+
+// floors are what the crop asks of the ground, at the depth of its roots or seed.
+func (f *Facts) floors() {
+	f.Depth = Depths[AtTen]
+	f.MinSoilTemperature, f.SafeSoilTemperature = f.Crop.MinSoilTemperature.Value, f.Crop.SafeSoilTemperature.Value
+	if f.Seeded {
+		f.Depth = Depths[AtFive]
+		f.MinSoilTemperature, f.SafeSoilTemperature = f.Crop.SeedMinSoilTemperature.Value, f.Crop.SeedSafeSoilTemperature.Value
+	}
+	f.MinSoilTemperature, f.SafeSoilTemperature = unit.Hundredth(float64(f.MinSoilTemperature)), unit.Hundredth(float64(f.SafeSoilTemperature))
+	f.WorkFloor = workFloor(f.Crop.Warm, f.MinSoilTemperature, f.SafeSoilTemperature)
 }
 
 // The two waits of the trade, in days from laying: 7–10 days to warm and

@@ -206,6 +206,19 @@ func (f *Facts) season(soil *SoilYear) Season {
 	return s
 }
 
+// SeasonOf is when another crop may go into the same bed, in its usual way.
+func (f *Facts) SeasonOf(crop *table.Crop) Season {
+	other := *f
+	other.Crop, other.Seeded = crop, crop.Start == table.Seed
+	other.floors()
+	return other.season(f.Season.soil)
+}
+
+// MeanOn is the usual daily mean under a cover at the depth of roots or seed, no leaves over it.
+func (s *Season) MeanOn(cover int, on unit.Date) unit.Celsius {
+	return unit.Hundredth(float64(s.soil.Mean[cover][s.depth][weather.Index(on)]))
+}
+
 // WithFloor is the same season with another floor under the film.
 func (s Season) WithFloor(floor unit.Celsius) Season {
 	s.floor = floor

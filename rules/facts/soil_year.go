@@ -77,8 +77,10 @@ func KeyOfFilled(c *field.Case) SoilKey {
 	if t := c.Soil.Temperature; t.Given && c.Soil.MeasuredOn.Given {
 		in.Probe = heat.Probe{Given: true, Reading: t.Value, On: c.Soil.MeasuredOn.Value,
 			Hour: unit.Hours(c.Soil.MeasuredHour.Or(usualHour)), Depth: min(max(c.Soil.MeasuredDepth.Or(usualDepth), 0.02), 0.30)}
-		if film, ok := table.FilmByID(c.Practice.ReuseFilm); ok {
-			in.Probe.Cover = cover(int(film))
+		for _, under := range [...]string{c.Practice.ReuseFilm, c.Soil.MeasuredUnder} {
+			if film, ok := table.FilmByID(under); ok {
+				in.Probe.Cover = cover(int(film))
+			}
 		}
 	}
 	return SoilKey{in}

@@ -136,6 +136,7 @@ type SoilCase struct {
 	MeasuredOn    unit.Optional[unit.Date]
 	MeasuredDepth unit.Optional[unit.Metres]
 	MeasuredHour  unit.Optional[float64]
+	MeasuredUnder string                                  // a film; empty is open ground, or film that is down already
 	PH            unit.Optional[float64]                  // pH, of a soil test
 	Phosphorus    string                                  // the test's class
 	Potassium     string                                  // the test's class

@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
 
@@ -91,17 +92,27 @@ func DaysOf(rows []DayRow) Days {
 }
 
 // Rows reads what DaysOf wrote.
-func (d Days) Rows() (rows []DayRow) {
-	for line := range strings.Lines(string(d)) {
-		on, rest, _ := strings.Cut(strings.TrimSuffix(line, "\n"), ",")
-		day, _ := strconv.Atoi(on)
-		row := DayRow{On: unit.Date(day)}
-		for c, cell := range strings.Split(rest, ",") {
-			if v, err := strconv.ParseFloat(cell, 64); err == nil && c < len(row.Values) {
+func (d Days) Rows() []DayRow {
+	if d == "" {
+		return nil
+	}
+	rows := make([]DayRow, strings.Count(string(d), "\n"))
+	rest := string(d)
+	for i := range rows {
+		var line, cell string
+		line, rest, _ = strings.Cut(rest, "\n")
+		cell, line, _ = strings.Cut(line, ",")
+		day, _ := strconv.Atoi(cell)
+		row := &rows[i]
+		row.On = unit.Date(day)
+		for c := range row.Values {
+			if cell, line, _ = strings.Cut(line, ","); cell == "" {
+				continue
+			}
+			if v, err := strconv.ParseFloat(cell, 64); err == nil {
 				row.Values[c] = unit.Known(v)
 			}
 		}
-		rows = append(rows, row)
 	}
 	return rows
 }
@@ -123,6 +134,44 @@ func (d Days) With(rows []DayRow) Days {
 		}
 	}
 	return DaysOf(list)
+}
+
+// The hour and the depth at which a soil temperature of the log is read, where the field says
+// nothing else: at ten, when soil is near its daily mean, where the roots or the seed are.
+const (
+	logHour      = 10
+	logDepth     = unit.Metres(0.1)
+	logSeedDepth = unit.Metres(0.05)
+)
+
+// WithDays is the case with other days, of a field where a film lies from a day on. The last soil temperature among them, no later than the
+// day that was written down for planting, becomes the field's own reading where it is the newest,
+// and so moves the soil's curve; later ones are of ground under leaves and move no date.
+func (c Case) WithDays(days Days, laid unit.Date, film string) Case {
+	c.Days = days
+	soil := &c.Soil
+	for _, row := range days.Rows() {
+		if v := row.Values[DaySoil]; v.Given && row.On >= soil.MeasuredOn.Or(row.On) {
+			soil.Temperature, soil.MeasuredOn = unit.Known(unit.Celsius(v.Value)), unit.Known(row.On)
+			soil.MeasuredUnder = ""
+			if _, lies := table.FilmByID(film); lies && row.On >= laid {
+				soil.MeasuredUnder = film
+			}
+			if !soil.MeasuredHour.Given {
+				soil.MeasuredHour = unit.Known(float64(logHour))
+			}
+			if !soil.MeasuredDepth.Given {
+				soil.MeasuredDepth = unit.Known(logDepth)
+				if c.Method == "seed" {
+					soil.MeasuredDepth = unit.Known(logSeedDepth)
+				}
+			}
+		}
+		if row.Values[DayStage].Value == 1 {
+			break
+		}
+	}
+	return c
 }
 
 // CheckDays says what is wrong with rows, naming each by where it stands: days out of

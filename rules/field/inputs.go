@@ -96,6 +96,7 @@ var Inputs = rowsOf([]*Input{
 	beside(measured, date("soil.measured_on", "Day of the reading", "", func(c *Case) *unit.Optional[unit.Date] { return &c.Soil.MeasuredOn })),
 	beside(measured, number("soil.measured_depth_m", "Depth of the reading", "5 or 10 cm is best.", unit.KindShort, 0.01, 0.5, 0.01, func(c *Case) *unit.Optional[unit.Metres] { return &c.Soil.MeasuredDepth })),
 	beside(measured, number("soil.measured_hour", "Hour of the reading", "Sun time, 0–24.", unit.KindHours, 0, 24, 0.5, func(c *Case) *unit.Optional[float64] { return &c.Soil.MeasuredHour })),
+	beside(measured, choice("soil.measured_under", "The reading was under", "Left open, it was under open ground, or under film that is down already.", func(c *Case) *string { return &c.Soil.MeasuredUnder }, filmOptions()...)),
 	inert(mended(number("soil.ph", "pH of the soil", "From a soil test. Most vegetables want 6.0 to 6.8.", unit.KindNumber, 3, 10, 0.1, func(c *Case) *unit.Optional[float64] { return &c.Soil.PH }),
 		"The pH stands on the soil test, between 3 and 10. The buffer pH is another figure.")),
 	inert(choice("soil.test_p", "Phosphorus, by the soil test", "The class that the report prints. “Optimum” is high, “excessive” is very high.", func(c *Case) *string { return &c.Soil.Phosphorus }, testClasses...)),
@@ -205,7 +206,7 @@ var Inputs = rowsOf([]*Input{
 
 	own(ItemFilm), own(ItemTape), own(ItemHeader), own(ItemTakeOffs), own(ItemEnds), own(ItemValves), own(ItemRegulators),
 	own(ItemFilter), own(ItemGauge), own(ItemBackflow), own(ItemInjector), own(ItemPins), own(ItemPlants),
-	own(ItemFertiliser), own(ItemCover), own(ItemHoops),
+	own(ItemFertiliser), own(ItemCover), own(ItemHoops), own(ItemStakes), own(ItemString),
 
 	inert(choice("day.ball", "A ball of soil, squeezed and poked", "Take it from as deep as the bed will be.", func(c *Case) *string { return &c.Day.Ball },
 		Choosable{"crumbles", "crumbles to dust"}, Choosable{"breaks", "holds, then breaks"}, Choosable{"ribbons", "ribbons and shines"})),

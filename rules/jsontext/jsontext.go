@@ -66,7 +66,10 @@ type parser struct {
 func (p *parser) broken() error { return BrokenError(p.at) }
 
 func (p *parser) space() {
-	for p.at < len(p.text) && strings.IndexByte(" \t\r\n", p.text[p.at]) >= 0 {
+	for p.at < len(p.text) {
+		if c := p.text[p.at]; c != ' ' && c != '\n' && c != '\t' && c != '\r' {
+			return
+		}
 		p.at++
 	}
 }
@@ -91,12 +94,14 @@ func (p *parser) value() (any, error) {
 			return nil, ErrDepth
 		}
 		p.depth--
-		defer func() { p.depth++ }()
 		p.at++
+		read := p.object
 		if c == '[' {
-			return p.list()
+			read = p.list
 		}
-		return p.object()
+		v, err := read()
+		p.depth++
+		return v, err
 	case '"':
 		return p.quoted()
 	case 't':
@@ -241,8 +246,12 @@ func (p *parser) quoted() (string, error) {
 			out = append(out, "\"\\/\b\f\n\r\t"[i])
 			p.at++
 		case c < utf8.RuneSelf:
-			out = append(out, c)
-			p.at++
+			from := p.at
+			for c >= ' ' && c < utf8.RuneSelf && c != '"' && c != '\\' {
+				p.at++
+				c = p.here()
+			}
+			out = append(out, p.text[from:p.at]...)
 		default:
 			r, size := utf8.DecodeRune(p.text[p.at:])
 			out = utf8.AppendRune(out, r)

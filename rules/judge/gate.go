@@ -33,6 +33,7 @@ func layingGate(id, title, because, fires string, judge func(*facts.Facts, quest
 const (
 	manyHoles, someHoles  = 35, 15 // plants for each m² of bed top, sown
 	steepSlope, MildSlope = 10, 5  // percent
+	levelEnough           = 1      // percent, along which tape may run either way
 	heavyLoss, SomeLoss   = 50, 10 // percent of yield
 	lightTractor          = 22.0   // kW, 30 hp
 	rareFrost, coverFrost = 0.1, 0.25
@@ -109,10 +110,14 @@ var gates = [...]*Rule{
 				return silent()
 			}
 			long := f.Case.Field.BedLength.Value
+			found, fires := rulesOut("No tape that suits {} waters {} evenly. Split each bed into stretches of {}, and feed each from its middle by a header across the beds.", f.Soil.Name, long, 2*long/unit.Metres(f.Stretches))
 			if f.Stretches == 2 {
-				return rulesOut("No tape that suits {} waters {} evenly from one end. Feed each bed from its middle: a header across the beds there, and two lines of {}.", f.Soil.Name, long, long/2)
+				found, fires = rulesOut("No tape that suits {} waters {} evenly from one end. Feed each bed from its middle: a header across the beds there, and two lines of {}.", f.Soil.Name, long, long/2)
 			}
-			return rulesOut("No tape that suits {} waters {} evenly. Split each bed into stretches of {}, and feed each from its middle by a header across the beds.", f.Soil.Name, long, 2*long/unit.Metres(f.Stretches))
+			if f.Case.Soil.Slope.Value >= levelEnough { // the water model takes beds to climb away from their header
+				found.Reason.Text += " Beds that are fed from their upper end, or run across the slope, may be longer."
+			}
+			return found, fires
 		}, &table.KansasTape, &table.PennDrip2013),
 	gate("steep-slope", "Steep ground", "Film sheds most of the rain into the alleys, which cut into gullies on a slope; tractors overturn.", "melon-hillside",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
@@ -264,6 +269,14 @@ var gates = [...]*Rule{
 			}
 			return silent()
 		}, &table.GeorgiaFloors, &table.KansasFloors),
+	gate("too-cool-a-summer", "Too cool a summer for it", "Where no month is warm enough, warm crops set few fruits and ripen late, whatever the bed.", "tomato-cool-highland",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			least := f.Crop.MonthLeast
+			if !least.Given() || least.Value.Minus(f.MonthWarmest) < tellable || !careful(o) {
+				return silent()
+			}
+			return rulesOut("The warmest month from planting to harvest averages {}; for {} a handbook wants {} or more. Take an early kind that sets fruit in the cool, or grow it in a tunnel.", f.MonthWarmest, f.Crop.Name, least.Value)
+		}, &table.Knott1997),
 	gate("out-of-season", "Not the season for it", "Film that lies for months before planting weathers, and the crop meets frost or cold ground.", "tomato-out-of-season",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			if moved := f.Plant.Minus(f.Wanted); moved > outOfSeason && forbidding(o) {

@@ -2,6 +2,7 @@ package judge
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"filmfurrow/rules/facts"
@@ -65,13 +66,16 @@ type Factor struct {
 func (f *Factor) Points() float64 { return float64(f.Rule.Weight) * f.Fit }
 
 // RuleTexts are why each rule has its weight, a line each: its id behind "rule:", a tab, the
-// text. The page's program is built without these texts.
+// text; and behind "limit:" the limits that hold of every case. The page's program is built without these texts.
 func RuleTexts() string {
 	var b strings.Builder
 	for q := range question.Count {
 		for _, r := range Rules(q) {
 			b.WriteString("rule:" + r.ID + "\t" + r.Because + "\n")
 		}
+	}
+	for _, l := range slices.Concat(warmthLimits(), waterLimits()) {
+		b.WriteString("limit:" + l.ID + "\t" + l.Text.Text + "\n")
 	}
 	return b.String()
 }

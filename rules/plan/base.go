@@ -2,6 +2,8 @@ package plan
 
 import (
 	"math"
+	"slices"
+	"strconv"
 
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/model/feed"
@@ -281,4 +283,49 @@ func weighed(v unit.Kilograms) any {
 
 func grams(v unit.Kilograms) unit.Kilograms {
 	return unit.Kilograms(math.Round(float64(v)*1000) / 1000)
+}
+
+// GradeWords writes a grade as a bag does: 10-20-20.
+func (b *BaseFertiliser) GradeWords() string {
+	words := ""
+	for i, g := range b.Grade {
+		if i > 0 {
+			words += "-"
+		}
+		words += strconv.FormatFloat(float64(g), 'f', -1, 64)
+	}
+	return words
+}
+
+// some is a rate or mass for a sentence; where there is none, "nothing".
+func some[T ~float64](v T) any {
+	if v == 0 {
+		return "nothing"
+	}
+	return v
+}
+
+// richSoil is the organic matter, in percent, above which a guide may leave the later
+// nitrogen out ([table.MidwestFeeding], page 16).
+const richSoil = 3.0
+
+// lowAcidity and highAcidity bound what most vegetables want ([table.MidwestCucurbits]).
+const lowAcidity, highAcidity = 6.0, 6.8
+
+// cite gathers what it rests on, each once.
+func (b *BaseFertiliser) cite(a *Advice, need *table.Need) {
+	list := []*table.Source{}
+	for i := range b.Nutrients {
+		list = append(list, b.Nutrients[i].Sources...)
+	}
+	if before := need.Before; before.Given() && b.Nutrients[Nitrogen].Basis != ByReport {
+		list = append(list, before.Source)
+	}
+	list = append(list, table.ShareOn(a.Facts.Soil).Sources...)
+	list = append(list, &table.BedFeet, &table.FAO29)
+	for _, s := range list {
+		if !slices.Contains(b.Sources, s) {
+			b.Sources = append(b.Sources, s)
+		}
+	}
 }

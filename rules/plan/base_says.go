@@ -1,103 +1,17 @@
+// The page shows none of these sentences, so its program is built without them.
+
+//go:build !page
+
 package plan
 
 import (
-	"slices"
-	"strconv"
-
 	"filmfurrow/rules/model/feed"
-	"filmfurrow/rules/model/water"
-	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
 
-// GradeWords writes a grade as a bag does: 10-20-20.
-func (b *BaseFertiliser) GradeWords() string {
-	words := ""
-	for i, g := range b.Grade {
-		if i > 0 {
-			words += "-"
-		}
-		words += strconv.FormatFloat(float64(g), 'f', -1, 64)
-	}
-	return words
-}
-
-func named(name string, v any) water.Named { return water.Named{Name: name, Quantity: unit.Of(v)} }
-
-func (b *BaseFertiliser) step(id, title, formula, source string, result water.Named, inputs ...water.Named) {
-	b.Steps = append(b.Steps, water.Step{ID: id, Title: title, Formula: formula, Inputs: inputs, Result: result, Source: source})
-}
-
-// work writes down every sum, to be followed by hand.
-func (b *BaseFertiliser) work(a *Advice, need *table.Need) {
-	before := "under the film"
-	if b.Bare {
-		before = "before planting"
-	}
-	share := table.ShareOn(a.Facts.Soil)
-	for i := range b.Nutrients {
-		n, key, name := &b.Nutrients[i], NutrientKeys[i], NutrientNames[i]
-		source := "your soil test's report"
-		if n.Basis != ByReport {
-			source = n.Sources[0].Publisher + ", " + n.Sources[0].Title
-			if n.Note != "" {
-				source += ". " + n.Note
-			}
-		}
-		why := "phosphorus hardly moves in soil: all of it before planting"
-		switch {
-		case b.Down:
-			why = "the film is down already"
-		case Nutrient(i) == Nitrogen && need.Before.Given() && n.Basis != ByReport:
-			why = need.Before.Source.Title
-		case Nutrient(i) != Phosphate:
-			why = share.Why
-		}
-		b.step("under-"+key, unit.Capital(name)+" "+before, "need of the season × share that goes "+before, source+"; "+why,
-			named(before, n.Under), named("need of the season", n.Total), named("share", unit.FineShare(n.Share)))
-		if n.Share < 100 {
-			inputs := []water.Named{named("need of the season", n.Total), named(before, n.Under)}
-			if Nutrient(i) == Nitrogen && n.Water > 0 {
-				inputs = append(inputs, named("with the water", n.Water))
-			}
-			b.step("tape-"+key, unit.Capital(name)+" left to the tape", "need of the season − what goes "+before+" − what comes with the water; never below nothing", "arithmetic; nitrate in water: FAO Irrigation and Drainage Paper 29, chapter 5",
-				named("through the tape", n.Tape), inputs...)
-		}
-		if b.Bed > 0 {
-			b.step("beds-"+key, unit.Capital(name)+" for all beds", "rate × bed centers that it is meant for × length of all beds", table.BedFeet.Publisher+", "+table.BedFeet.Title,
-				named(before, unit.FineMass(n.UnderMass)), named("rate", n.Under), named("bed centers", b.Centres), named("length of all beds", b.Bed))
-		}
-	}
-	if b.Told() && b.Bed > 0 {
-		inputs := []water.Named{}
-		for i := range b.Nutrients {
-			inputs = append(inputs, named(NutrientNames[i], unit.FineMass(b.Nutrients[i].UnderMass)), named("share of it in the bag", b.Grade[i]))
-		}
-		b.step("product", "Product of grade "+b.GradeWords(), "nutrient ÷ its share in the bag, and of the three the least, so that none is overdone", "arithmetic", named("product", unit.FineMass(b.Product)), inputs...)
-		b.step("strip", "Product on the strip", "product ÷ (width × length of all beds)", "arithmetic", named("on the strip", b.Strip),
-			named("product", unit.FineMass(b.Product)), named("width", unit.Short(b.Width)), named("length of all beds", b.Bed))
-	}
-	if n := &b.Nutrients[Nitrogen]; n.Tape > 0 {
-		b.step("week", "Nitrogen a week", "nitrogen left to the tape ÷ weeks of feeding, 10 lb an acre at the most", b.weeksFrom(a),
-			named("a week", b.AWeek), named("through the tape", n.Tape), named("weeks", b.Weeks))
-	}
-	if b.Lime > 0 {
-		b.step("lime", "Lime for the field of these beds", "rate × own bed centers × length of all beds", "your soil test's report", named("lime", unit.FineMass(b.Lime)),
-			named("rate", a.Case.Soil.Lime.Value), named("bed centers", a.Facts.Centres), named("length of all beds", b.Bed))
-	}
-}
-
-// some is a rate or mass for a sentence; where there is none, "nothing".
-func some[T ~float64](v T) any {
-	if v == 0 {
-		return "nothing"
-	}
-	return v
-}
-
 // say tells it all in sentences, the numbers first.
 func (b *BaseFertiliser) say(a *Advice) {
-	say := func(text string, values ...any) { b.Says = append(b.Says, unit.Say(text, values...)) }
+	say := (*sayings)(&b.Says).say
 	for i := range b.Nutrients {
 		n, name := &b.Nutrients[i], unit.Capital(NutrientNames[i])
 		switch {
@@ -152,18 +66,6 @@ func (b *BaseFertiliser) say(a *Advice) {
 		say("You are certified: ask the certifier which products may be used. The sums are the same.")
 	}
 	b.sayLime(a, say)
-}
-
-// richSoil is the organic matter, in percent, above which a guide may leave the later
-// nitrogen out ([table.MidwestFeeding], page 16).
-const richSoil = 3.0
-
-// weeksFrom says where the weeks of feeding come from.
-func (b *BaseFertiliser) weeksFrom(a *Advice) string {
-	if overwinters(a) {
-		return "two months before the first picking, at 3 to 5 lb an acre a week: University of Delaware, Weekly Crop Update ?p=3899"
-	}
-	return "from two weeks after planting to two weeks before the crop ends: common practice, no source; a guide names 5 to 10 lb an acre a week"
 }
 
 func (b *BaseFertiliser) sayBasis(a *Advice, say func(string, ...any)) {
@@ -225,9 +127,6 @@ func (b *BaseFertiliser) sayProduct(say func(string, ...any)) {
 	}
 }
 
-// lowAcidity and highAcidity bound what most vegetables want ([table.MidwestCucurbits]).
-const lowAcidity, highAcidity = 6.0, 6.8
-
 func (b *BaseFertiliser) sayLime(a *Advice, say func(string, ...any)) {
 	soil := &a.Case.Soil
 	switch {
@@ -246,22 +145,4 @@ var baseCautions = [...]feed.Caution{
 	{ID: "nutrient-law", Text: "Laws may forbid phosphorus without a soil test, and fertilizer near wells and streams.", LastWord: "the state's nutrient law", Source: "from memory"},
 	{ID: "manure", Text: "Raw manure needs 90 to 120 days before harvest, and its nutrients count too: take them off.", LastWord: "the food-safety rule and the certifier", Source: "7 CFR 205.203, from memory"},
 	{ID: "fertiliser-dust", Text: "Wear gloves and a dust mask, keep bags dry, and keep them from children and animals.", LastWord: "the product's label", Source: "from memory"},
-}
-
-// cite gathers what it rests on, each once.
-func (b *BaseFertiliser) cite(a *Advice, need *table.Need) {
-	list := []*table.Source{}
-	for i := range b.Nutrients {
-		list = append(list, b.Nutrients[i].Sources...)
-	}
-	if before := need.Before; before.Given() && b.Nutrients[Nitrogen].Basis != ByReport {
-		list = append(list, before.Source)
-	}
-	list = append(list, table.ShareOn(a.Facts.Soil).Sources...)
-	list = append(list, &table.BedFeet, &table.FAO29)
-	for _, s := range list {
-		if !slices.Contains(b.Sources, s) {
-			b.Sources = append(b.Sources, s)
-		}
-	}
 }

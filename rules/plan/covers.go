@@ -6,7 +6,6 @@ import (
 	"filmfurrow/rules/facts"
 	"filmfurrow/rules/judge"
 	"filmfurrow/rules/model/profile"
-	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -103,7 +102,8 @@ func (a *Advice) onlyCold() bool {
 	return true
 }
 
-// describe works out venting, taking off and what the cover takes, and says it all.
+// describe works out venting, taking off and what the cover takes, and says it all in the advice
+// file.
 func (a *Advice) describe(c *CoverChoice) {
 	f, cover := a.Facts, c.Cover
 	c.Vent = VentAbove(f.Crop, cover)
@@ -113,24 +113,14 @@ func (a *Advice) describe(c *CoverChoice) {
 	if hooped { // half a circle over the bed
 		c.Width = unit.Metres(math.Ceil((float64(a.Shape.Base)*math.Pi/2+2*coverBuried)*20) / 20)
 	}
-	say := func(text string, values ...any) { c.Says = append(c.Says, unit.Say(text, values...)) }
-	gain := unit.Between(cover.Night.Low, cover.Night.High)
-	if cover.Weight.Given() {
-		say(unit.Capital(cover.Name)+", {}: {} warmer at night.", unit.Between(cover.Weight.Low, cover.Weight.High), gain)
-	} else {
-		say(unit.Capital(cover.Name)+": {} warmer at night, {} in the sun.", gain, unit.Between(cover.Day.Low, cover.Day.High))
+	if field := &a.Case.Field; field.BedLength.Given && field.Beds.Given {
+		bed, beds := field.BedLength.Value, int(field.Beds.Value)
+		c.Length = unit.Metres(math.Ceil(float64(bed+2*profile.EndAllowance) * float64(beds)))
+		if hooped {
+			c.Hoops = (int(math.Ceil(float64(bed)/hoopSpacing-1e-9)) + 1) * beds
+		}
 	}
-	switch {
-	case c.Asked:
-		say("Without covers the bed is never warm enough here. Under this one you can plant on {}.", c.First)
-	case c.Bare.Given:
-		say("{} sooner: you can plant on {} rather than {}. That counts the low end of the published gain. In half of the years a harder frost still comes later: watch the forecast.", c.Won, c.First, c.Bare.Value)
-	default:
-		say("Without covers no day of the year will do. Under this one you can plant on {}.", c.First)
-	}
-	say("Open it on sunny days once the air outside passes {}: closed, it is {} hotter inside, and above {} heat harms the crop. Close it before sunset.", c.Vent, unit.Between(cover.Day.Low, cover.Day.High), f.Crop.HeatDay.Value)
-	a.sayOff(say)
-	a.sayTakes(c, hooped, say)
+	a.sayCover(c, hooped)
 	c.Sources = append([]*table.Source{cover.Night.Source, cover.Day.Source}, table.CoverSources[:]...)
 	if !f.Crop.Warm {
 		c.Sources = append(c.Sources, &table.RowCoversCool)
@@ -148,57 +138,6 @@ func VentAbove(crop *table.Crop, cover *table.Cover) unit.Celsius {
 		vent = min(vent, coolVent)
 	}
 	return unit.Celsius(math.Round(float64(vent)*10) / 10)
-}
-
-func (a *Advice) sayOff(say func(string, ...any)) {
-	crop := a.Facts.Crop
-	switch {
-	case crop.Group == table.Vine:
-		say("Take it off when half of the plants show female flowers: bees must reach them. That is {} to {} after planting.", coverLeast/7, unit.Count(coverMost/7, "week", "weeks"))
-	case crop.Group == table.Berry:
-		say("Take it off when the first flowers open: bees must reach them.")
-	case crop.Group == table.Fruiting:
-		say("Take it off {} to {} after planting, before it gets hot inside: flowers drop in heat.", coverLeast/7, unit.Count(coverMost/7, "week", "weeks"))
-	case crop.Group == table.Grain:
-		say("Take it off before the tassels show.")
-	default:
-		say("Take it off {} to {} after planting, or when leaves press against it.", coverLeast/7, unit.Count(coverMost/7, "week", "weeks"))
-	}
-}
-
-// sayTakes counts hoops and cover.
-func (a *Advice) sayTakes(c *CoverChoice, hooped bool, say func(string, ...any)) {
-	field := &a.Case.Field
-	if !field.BedLength.Given || !field.Beds.Given {
-		say("It takes cover at least {} wide. Enter the beds to see how much.", unit.Short(c.Width))
-		return
-	}
-	bed, beds := field.BedLength.Value, int(field.Beds.Value)
-	c.Length = unit.Metres(math.Ceil(float64(bed+2*profile.EndAllowance) * float64(beds)))
-	if !hooped {
-		say("It takes {} of cover, at least {} wide, laid loosely over the crop, with its edges under soil.", c.Length, unit.Short(c.Width))
-		return
-	}
-	c.Hoops = (int(math.Ceil(float64(bed)/hoopSpacing-1e-9)) + 1) * beds
-	say("It takes {} of cover, at least {} wide, and {}, {} apart. Bury the edges.", c.Length, unit.Short(c.Width), unit.Count(c.Hoops, "hoop", "hoops"), unit.Metres(hoopSpacing))
-}
-
-// CanBeDone says what a grower may do whose planting day must wait for the ground or
-// for frost: covers, a probe, a later day. It is empty where nothing waits, and where a
-// label leads the wait.
-func (a *Advice) CanBeDone() (list []unit.Phrase) {
-	f, w := a.Facts, &a.WaitPlan
-	if w.Moved <= 0 || judge.Waits(f)[question.WaitCooling] > 0 || a.Case.Practice.FumigatedOn.Given {
-		return nil
-	}
-	if c := soonest(a.Covers()); c != nil && c.Bare.Given {
-		list = append(list, unit.Say("Covers: under "+c.Cover.Name+" you can plant on {}, {} sooner.", c.First, c.Won))
-	}
-	list = append(list, unit.Say("A probe: it overrules our curve. Read it at ten in the morning, {} deep, when soil is near its daily mean. Three days at {} will do, if no frost is forecast.", unit.Short(f.Depth), f.WorkFloor))
-	if w.Latest.Given && w.Latest.Value > w.PlantOn {
-		list = append(list, unit.Say("A later day: by {} even a cool spring, one in ten, is warm enough.", w.Latest.Value))
-	}
-	return list
 }
 
 // soonest is the cover that lets the crop out first, the lightest of those; nil of none.

@@ -149,7 +149,7 @@ func (a *Advice) Insteads() (list []Instead) {
 var bareWords = [...]struct{ id, what, why string }{
 	{"ground", "", "Roots and seeds take hold in fine, clean ground."},
 	{"plant", "", "Plant in the evening if it is hot."},
-	{"first-water", "", "A dry root ball does not take water from the bed."},
+	{"first-water", "", "Young roots reach no water but what you give them."},
 	{"weekly-check", "Check the probe, the rows for weeds, and the pressure at the far end.", "Small weeds are quickly killed."},
 	{"stop", "Stop the water and take up the tape.", "Tape that is dry is light and clean."},
 }
@@ -161,13 +161,17 @@ func (a *Advice) bareSeason(whole []SeasonStep) (list []SeasonStep) {
 		switch a.Gates[i].Rule.ID {
 		case "out-of-season", "season-too-short", "always-frost", "never-warm", "no-water":
 			return nil
+		case "salty-water": // bare ground is watered with the same
+			if a.Gates[i].RulesOut {
+				return nil
+			}
 		}
 	}
 	for _, s := range whole {
 		switch {
-		case s.Step == judge.StepOrder, s.Step == judge.StepLaying, s.Step == judge.StepLifting:
+		case s.Step == judge.StepLaying, s.Step == judge.StepLifting:
 			continue
-		case s.ID == "collector", s.ID == "moisture", s.ID == "wait", s.ID == "paint":
+		case s.ID == "order", s.ID == "collector", s.ID == "moisture", s.ID == "wait", s.ID == "paint":
 			continue
 		}
 		for i := range bareWords {

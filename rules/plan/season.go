@@ -111,7 +111,11 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 		care = unit.Say("Plant in the evening if it is hot; keep stems off the film. Setting by hand is {} of work for one person.", unit.Between(halfHours(plants/setMost), halfHours(plants/setLeast)))
 	}
 	list.add("plant", plant, plantingDays, judge.StepPlant, unit.Say(verb+" {}, on this day or within two weeks.", f.Crop.Name), care)
-	list.add("first-water", plant, 1, judge.StepWater, a.firstWater(), unit.Say("Rain does not go through film, and a dry root ball does not take water from the bed."))
+	firstWhy := "Rain does not go through film, and a dry root ball does not take water from the bed."
+	if f.Seeded {
+		firstWhy = "Rain does not go through film."
+	}
+	list.add("first-water", plant, 1, judge.StepWater, a.firstWater(), unit.Say(firstWhy))
 	harvest := plant.Plus(f.CropDays)
 	if weeks := int(f.CropDays-1) / 7; weeks > 0 {
 		list.add("weekly-check", plant.Plus(7), 1, judge.StepSeason, unit.Say("Check the probe, the planting holes for weeds, the edges, and the pressure at the far end."), unit.Say("Ten minutes a week saves the film."))
@@ -121,8 +125,8 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 		list.add("paint", turn, 3, judge.StepSeason, unit.Say("If the bed is still open to the sun, paint the film white from here on."), unit.Say("The root zone passes {} under it.", f.Ceiling))
 	}
 	list.add("harvest", harvest, unit.Days(f.Crop.DaysToHarvest.High-f.Crop.DaysToHarvest.Low)+1, judge.StepSeason, unit.Say("The first harvest of {} may begin.", f.Crop.Name), unit.Say("{} from planting, by published lists.", f.CropDays))
-	end := plant.Plus(f.SeasonDays())
-	if a.Case.Practice.CropsOnFilm.Or(1) > 1 && !a.Refused() {
+	end, second := a.cropEnds()
+	if second {
 		why := unit.Say("We found no trial on how much of this film is left after two crops.")
 		if left := judge.FilmRow(f).CoverLeft; left.Given() {
 			why = unit.Say("In a trial {} of this film's cover was left after two crops.", left.Value)
@@ -147,15 +151,19 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 
 // firstWater is how to water the young plants.
 func (a *Advice) firstWater() unit.Phrase {
+	first := "Water each plant in."
+	if a.Facts.Seeded {
+		first = "Run the tape until the ground at the seeds is wet."
+	}
 	if a.Water.StartRun == 0 {
-		return unit.Say("Water each plant in.")
+		return unit.Say(first)
 	}
 	w := &a.Water
 	low, most := RunWords(w.StartEvery, w.StartRun), RunWords(w.MostEvery, w.MostRun)
 	if low == most {
-		return unit.Say("Water each plant in. Then run the tape {}, zone by zone.", low)
+		return unit.Say(first+" Then run the tape {}, zone by zone.", low)
 	}
-	return unit.Say("Water each plant in. Young plants: from {} to {}, zone by zone. Guides and trials differ on how little film leaves them to drink. Put your hand into the bed: the probe decides.", low, most)
+	return unit.Say(first+" Young plants: from {} to {}, zone by zone. Guides and trials differ on how little film leaves them to drink. Put your hand into the bed: the probe decides.", low, most)
 }
 
 // plantingDays is how long planting stands open: film that waits longer weathers for
@@ -178,8 +186,20 @@ const (
 )
 
 // hardenDays is how long before planting plants begin to go outdoors: one to two weeks, by
-// state garden pages.
-const hardenDays = 10
+// state garden pages, which keep plants in below 45 °F, and vine crops below 50.
+const (
+	hardenDays  = 10
+	hardenIn    = unit.Celsius((45 - 32) / 1.8)
+	hardenVines = unit.Celsius((50 - 32) / 1.8)
+)
+
+// hardenAbove is the air below which plants that are hardened stay in.
+func (a *Advice) hardenAbove() unit.Celsius {
+	if a.Facts.Crop.Group == table.Vine {
+		return hardenVines
+	}
+	return hardenIn
+}
 
 // trayStep is when transplants are sown or ordered, and when they go outdoors.
 func (a *Advice) trayStep(list *dates, s *Shopping) {
@@ -196,7 +216,7 @@ func (a *Advice) trayStep(list *dates, s *Shopping) {
 	first, last := plant.Plus(weeks(int(trays.High))), plant.Plus(weeks(int(trays.Low)))
 	list.add("trays", first, last.Minus(first)+1, judge.StepOrder, what,
 		unit.Say("They want {} to {} weeks under cover before they are set out.", int(trays.Low), int(trays.High)))
-	list.add("harden", plant.Plus(-hardenDays), hardenDays, judge.StepPlant, unit.Say("Harden the plants: outdoors by day, less water, no feed, in when nights are cold."), unit.Say("Plants from a warm house stop growing, or burn, where they are set out at once."))
+	list.add("harden", plant.Plus(-hardenDays), hardenDays, judge.StepPlant, unit.Say("Harden the plants: outdoors by day, less water, no feed, in while it is colder than {}.", a.hardenAbove()), unit.Say("Plants from a warm house stop growing, or burn, where they are set out at once."))
 }
 
 // feedingSteps are what goes into the ground before the film, and through the tape

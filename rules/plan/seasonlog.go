@@ -5,6 +5,7 @@ import (
 
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/judge"
+	"filmfurrow/rules/model/heat"
 	"filmfurrow/rules/unit"
 )
 
@@ -97,75 +98,68 @@ func (l *SeasonLog) Hundred(amount unit.Optional[float64]) (unit.Quantity, bool)
 // LogLine is one figure of the log, as it is set beside another year's.
 type LogLine struct{ What, Here, Before unit.Phrase }
 
+// logFigures is how many figures a log may have.
+const logFigures = 14
+
+// figures are what the log tells, each in its place; what it does not tell has no text.
+func (l *SeasonLog) figures() (list [logFigures]LogLine) {
+	n := 0
+	put := func(what unit.Phrase, told bool, says unit.Phrase) {
+		if list[n].What = what; told {
+			list[n].Here = says
+		}
+		n++
+	}
+	day := func(what string, on *unit.Optional[unit.Date]) {
+		says := unit.Say("{}", unit.YearDay(on.Value))
+		if l.Planted.Given && on.Value > l.Planted.Value {
+			says = unit.Say("{}, {} after planting", unit.YearDay(on.Value), on.Value.Minus(l.Planted.Value))
+		}
+		put(unit.Say(what), on.Given, says)
+	}
+	day("Planted", &l.Planted)
+	put(unit.Say("Soil {} and more, three readings in a row, from", l.Floor), l.Warm.Given, unit.Say("{}", unit.YearDay(l.Warm.Value)))
+	for i, on := range [...]*unit.Optional[unit.Date]{&l.Bloom, &l.First, &l.Half, &l.Last} {
+		day([...]string{"First bloom", "First picked", "Half of it picked by", "Last picked"}[i], on)
+	}
+	for i, sum := range [...]*unit.Optional[float64]{&l.Picked, &l.Hours, &l.Paid, &l.Rolls} {
+		says := unit.Say("{}", sum.Value)
+		if each, ok := l.Hundred(*sum); ok {
+			says = unit.Say("{}; {} for each {} of bed", sum.Value, each, judge.BedShown)
+		}
+		put(unit.Say([...]string{"Picked", "Hours", "Money", "Rolls of film"}[i]), sum.Given, says)
+	}
+	put(unit.Say("Money for each box or weight"), l.Paid.Given && l.Picked.Value > 0, unit.Say("{}", l.Paid.Value/l.Picked.Value))
+	put(unit.Say("Film torn or gone"), l.Torn.Given, unit.Say("{}", l.Torn.Value))
+	put(unit.Say("Water run, of what the plan says for those days"), l.Planned > 0, unit.Say("{}", unit.PercentOf(float64(l.Ran/l.Planned))))
+	day("Film lifted", &l.Lifted)
+	return list
+}
+
 // Lines set the log beside an earlier field's, which may be nil. What neither tells is
 // left out.
 func (l *SeasonLog) Lines(before *SeasonLog) (lines []LogLine) {
-	blank := unit.Say("–")
-	line := func(what unit.Phrase, of func(*SeasonLog) (unit.Phrase, bool)) {
-		here, one := of(l)
-		there, two := blank, false
-		if before != nil {
-			there, two = of(before)
-		}
-		if !one {
-			here = blank
-		}
-		if !two {
-			there = blank
-		}
-		if one || two {
-			lines = append(lines, LogLine{what, here, there})
-		}
+	if before == nil {
+		before = &SeasonLog{}
 	}
-	day := func(what string, on func(*SeasonLog) unit.Optional[unit.Date]) {
-		line(unit.Say(what), func(k *SeasonLog) (unit.Phrase, bool) {
-			d := on(k)
-			if k.Planted.Given && d.Value > k.Planted.Value {
-				return unit.Say("{}, {} after planting", unit.YearDay(d.Value), d.Value.Minus(k.Planted.Value)), d.Given
+	here, there := l.figures(), before.figures()
+	for i, line := range here {
+		if line.Before = there[i].Here; line.Here.Text == "" && line.Before.Text == "" {
+			continue
+		}
+		for _, says := range [...]*unit.Phrase{&line.Here, &line.Before} {
+			if says.Text == "" {
+				*says = unit.Say("–")
 			}
-			return unit.Say("{}", unit.YearDay(d.Value)), d.Given
-		})
-	}
-	sum := func(what string, of func(*SeasonLog) unit.Optional[float64]) {
-		line(unit.Say(what), func(k *SeasonLog) (unit.Phrase, bool) {
-			v := of(k)
-			if each, ok := k.Hundred(v); ok {
-				return unit.Say("{}; {} for each {} of bed", v.Value, each, judge.BedShown), true
-			}
-			return unit.Say("{}", v.Value), v.Given
-		})
-	}
-	day("Planted", func(k *SeasonLog) unit.Optional[unit.Date] { return k.Planted })
-	line(unit.Say("Soil {} and more, three readings in a row, from", l.Floor), func(k *SeasonLog) (unit.Phrase, bool) {
-		return unit.Say("{}", unit.YearDay(k.Warm.Value)), k.Warm.Given
-	})
-	day("First bloom", func(k *SeasonLog) unit.Optional[unit.Date] { return k.Bloom })
-	day("First picked", func(k *SeasonLog) unit.Optional[unit.Date] { return k.First })
-	day("Half of it picked by", func(k *SeasonLog) unit.Optional[unit.Date] { return k.Half })
-	day("Last picked", func(k *SeasonLog) unit.Optional[unit.Date] { return k.Last })
-	sum("Picked", func(k *SeasonLog) unit.Optional[float64] { return k.Picked })
-	sum("Hours", func(k *SeasonLog) unit.Optional[float64] { return k.Hours })
-	sum("Money", func(k *SeasonLog) unit.Optional[float64] { return k.Paid })
-	line(unit.Say("Money for each box or weight"), func(k *SeasonLog) (unit.Phrase, bool) {
-		return unit.Say("{}", k.Paid.Value/k.Picked.Value), k.Paid.Given && k.Picked.Value > 0
-	})
-	sum("Rolls of film", func(k *SeasonLog) unit.Optional[float64] { return k.Rolls })
-	line(unit.Say("Film torn or gone"), func(k *SeasonLog) (unit.Phrase, bool) {
-		return unit.Say("{}", k.Torn.Value), k.Torn.Given
-	})
-	line(unit.Say("Water run, of what the plan says for those days"), func(k *SeasonLog) (unit.Phrase, bool) {
-		if k.Planned <= 0 {
-			return blank, false
 		}
-		return unit.Say("{}", unit.PercentOf(float64(k.Ran/k.Planned))), true
-	})
-	day("Film lifted", func(k *SeasonLog) unit.Optional[unit.Date] { return k.Lifted })
+		lines = append(lines, line)
+	}
 	return lines
 }
 
 // Says sets the log beside the plan, the number first.
 func (l *SeasonLog) Says(a *Advice) (says []unit.Phrase) {
-	say := func(text string, values ...any) { says = append(says, unit.Say(text, values...)) }
+	say := (*sayings)(&says).say
 	if on := l.Planted; on.Given {
 		switch late := on.Value.Minus(a.WaitPlan.PlantOn); {
 		case late > 0:
@@ -179,7 +173,16 @@ func (l *SeasonLog) Says(a *Advice) (says []unit.Phrase) {
 			say("First picked {} after planting; lists say about {}.", l.First.Value.Minus(on.Value), a.Facts.CropDays)
 		}
 	}
-	if model := a.WaitPlan.WarmOn; l.Warm.Given && model.Given {
+	model := a.WaitPlan.WarmOn
+	if probe := &a.Facts.Probe; probe.Given && !probe.Doubtful {
+		say("Your thermometer read {} on {}, where the curve of a usual year said {}. The curve was moved there: {} of the difference stays with the place, the rest fades in about {}.",
+			a.Case.Soil.Temperature.Value, unit.YearDay(a.Case.Soil.MeasuredOn.Value), probe.Expected, unit.PercentOf(heat.PlaceShare), unit.DaysOf(heat.FadeDays))
+		if model.Given {
+			say("By it the bed holds {} from {} on.", l.Floor, unit.YearDay(model.Value))
+		}
+	} else if probe.Given {
+		say("Your thermometer read {} on {}, {} from the curve: too far to believe, so nothing was moved. Read again, in the shade.", a.Case.Soil.Temperature.Value, unit.YearDay(a.Case.Soil.MeasuredOn.Value), probe.Shift)
+	} else if l.Warm.Given && model.Given {
 		switch later := l.Warm.Value.Minus(model.Value); {
 		case later > 0:
 			say("Your bed held {} {} later than the usual year that we work out. Trust your thermometer.", l.Floor, later)
@@ -209,7 +212,7 @@ func (l *SeasonLog) NextYear(c field.Case) field.Case {
 	}
 	c.Days, c.Day = "", field.DayCase{}
 	c.Soil.Temperature, c.Soil.MeasuredOn = unit.Optional[unit.Celsius]{}, unit.Optional[unit.Date]{}
-	c.Soil.MeasuredDepth, c.Soil.MeasuredHour = unit.Optional[unit.Metres]{}, unit.Optional[float64]{}
+	c.Soil.MeasuredDepth, c.Soil.MeasuredHour, c.Soil.MeasuredUnder = unit.Optional[unit.Metres]{}, unit.Optional[float64]{}, ""
 	p := &c.Practice
 	p.FumigatedOn, p.LabelInterval = unit.Optional[unit.Date]{}, unit.Optional[float64]{}
 	p.ReuseFilm, p.ReuseLaidOn, p.ReuseCover = "", unit.Optional[unit.Date]{}, unit.Optional[float64]{}
@@ -234,7 +237,7 @@ func yearLater(on unit.Date) unit.Date {
 
 // Learned says what the field's last season taught, beside what is worked out.
 func (a *Advice) Learned() (says []unit.Phrase) {
-	say := func(text string, values ...any) { says = append(says, unit.Say(text, values...)) }
+	say := (*sayings)(&says).say
 	past := &a.Case.Past
 	if past.WarmOn.Given {
 		year, _, _ := a.WaitPlan.PlantOn.Civil()

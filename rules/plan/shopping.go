@@ -135,7 +135,7 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 	plants := float64(PlantsOn(bed, f.InRow, f.Rows) * beds)
 	name := field.ItemNames[field.ItemPlants]
 	if f.Seeded {
-		name = "sowing places (seeds, one or two each)"
+		name = "sowing places (seeds, one to three each)"
 	}
 	set(field.ItemPlants, math.Ceil(plants*(1+plantSpare)), unit.KindCount,
 		unit.Say("Beds: {}. Rows on a bed: {}. Whole places in {} at {} in the row, and {} spare.", beds, f.Rows, bed, unit.Short(f.InRow), unit.PercentOf(plantSpare)), f.Crop.InRow.Source)
@@ -143,6 +143,7 @@ func (a *Advice) Shopping(w *WaterPlan) Shopping {
 	s.Lines[field.ItemPlants].Spec = unit.Say(f.Crop.Name)
 	s.fertiliser(set, missing)
 	s.covers(a, set)
+	s.stakes(a, set, bed, beds)
 	return s
 }
 
@@ -183,6 +184,28 @@ func (s *Shopping) covers(a *Advice, set setLine) {
 	set(field.ItemCover, float64(c.Length), unit.KindLong, unit.Say("Planting here needs covers: one for each bed, {} longer at each end.", unit.Metres(profile.EndAllowance)), c.Sources...)
 	s.Lines[field.ItemCover].Spec = unit.Say(c.Cover.Name+", at least {} wide", unit.Short(c.Width))
 	set(field.ItemHoops, float64(c.Hoops), unit.KindCount, unit.Say("{} apart along each bed.", unit.Metres(hoopSpacing)), c.Sources...)
+}
+
+// Stakes stand between every other plant, with one at each end; string runs along both sides of
+// the row, tied again as the plants grow, four to six times ([table.WeaveKansas]).
+const (
+	plantsAStake = 2
+	ties         = 5
+)
+
+func (s *Shopping) stakes(a *Advice, set setLine, bed unit.Metres, beds int) {
+	f := a.Facts
+	if !f.Crop.Staked {
+		none := unit.Say("None: we have no count of stakes for {}.", f.Crop.Name)
+		set(field.ItemStakes, 0, unit.KindCount, none)
+		set(field.ItemString, 0, unit.KindLong, none)
+		return
+	}
+	rows := beds * f.Rows
+	set(field.ItemStakes, float64(rows*((PlantsOn(bed, f.InRow, 1)+plantsAStake-1)/plantsAStake+1)), unit.KindCount,
+		unit.Say("Rows: {}. One between every other plant, and one at each end.", rows), &table.WeaveKansas)
+	set(field.ItemString, math.Ceil(float64(rows)*float64(bed)*2*ties), unit.KindLong,
+		unit.Say("Rows: {}. Both sides of {}, {} times as the plants grow; guides say four to six.", rows, bed, ties), &table.WeaveKansas)
 }
 
 type setLine func(field.Item, float64, unit.Kind, unit.Phrase, ...*table.Source)

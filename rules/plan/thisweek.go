@@ -53,6 +53,7 @@ type ThisWeek struct {
 	Before []DayWater   // from Since to yesterday
 	Days   []DayWater   // seven from today, or as many as are watered
 	Mean   unit.Minutes // that each zone runs a day, over Days
+	Plan   WaterWeek    // of these days in usual weather
 	Left   unit.Percent // this morning
 	Least  unit.Percent // that the crop wants to keep on such a day
 	// Departs is by how much the crop's use in the seven days departs from the usual one,
@@ -111,7 +112,8 @@ type account struct {
 // one day the driest counts; where they or the account disagree, a note says so.
 func (a *Advice) ThisWeek(p *WaterPlan, s *Shopping, today unit.Date) (ThisWeek, bool) {
 	soil := p.Plan.Soil
-	if _, ok := a.WaterWeekOf(p, s, today); !ok || soil == nil || soil.Water.Available <= 0 || soil.Strip.Width <= 0 || soil.Depletion <= 0 {
+	week, ok := a.WaterWeekOf(p, s, today)
+	if !ok || soil == nil || soil.Water.Available <= 0 || soil.Strip.Width <= 0 || soil.Depletion <= 0 {
 		return ThisWeek{}, false
 	}
 	in := a.Facts.WaterInput()
@@ -123,7 +125,7 @@ func (a *Advice) ThisWeek(p *WaterPlan, s *Shopping, today unit.Date) (ThisWeek,
 		k.most = unit.Minutes(math.Floor(60 * float64(sch.HoursGiven) / float64(len(sch.Zones))))
 	}
 	end := min(a.LastWater(s), in.PlantOn.Plus(p.Plan.Demand.Season))
-	w := ThisWeek{Today: today, Full: true, Day: today.Minus(in.PlantOn)}
+	w := ThisWeek{Today: today, Full: true, Plan: week, Day: today.Minus(in.PlantOn)}
 	rows := a.Case.Days.Rows()
 	outside := 0
 	w.Since = max(today, in.PlantOn)
@@ -245,8 +247,6 @@ func (k *account) runs(run unit.Minutes, use unit.Millimetres) int {
 func (k *account) past(w *ThisWeek, on unit.Date, missing unit.Millimetres) (DayWater, unit.Millimetres) {
 	missing = k.read(w, on, missing)
 	d, b := k.day(on)
-	usual := k.season.On(int(on.Minus(k.in.PlantOn)))
-	d.Run = k.minutes(unit.Millimetres(usual.PerMetre / k.width)) // as planned
 	if row := k.rows[on]; row != nil {
 		ran, metered := row.Values[field.DayRun], k.metered(row)
 		if ran.Given {
@@ -262,6 +262,9 @@ func (k *account) past(w *ThisWeek, on unit.Date, missing unit.Millimetres) (Day
 			}
 			d.Run, d.RunTold = metered.Value, true
 		}
+	}
+	if !d.RunTold { // as planned
+		d.Run = k.minutes(unit.Millimetres(k.season.On(int(on.Minus(k.in.PlantOn))).PerMetre / k.width))
 	}
 	b.Water = k.depth(d.Run)
 	step := k.zone.On(missing, b)
@@ -379,12 +382,15 @@ func (a *Advice) CheckSeason(s *Shopping, rows []field.DayRow) (errs field.Error
 
 // Says tells the account in sentences, the number first.
 func (w *ThisWeek) Says(a *Advice) (says []unit.Phrase) {
-	say := func(text string, values ...any) { says = append(says, unit.Say(text, values...)) }
+	say := (*sayings)(&says).say
 	begins := "It begins full on the morning of {}."
 	if !w.Full {
 		begins = "It begins with the reading of {}."
 	}
 	say("About {} of the water for roots is left this morning; {} is the least for {}. "+begins, w.Left, w.Least, a.Facts.Crop.Name, w.Since)
+	if len(w.Days) > 0 && (w.Plan.Every > 1 || w.Days[0].Run != w.Plan.Run) {
+		say("The plan says {} for this week: that is its mean in usual weather. Today’s {} fill the bed for today’s use and what is missing.", RunWords(w.Plan.Every, w.Plan.Together), w.Days[0].Run)
+	}
 	say("It is day {} after planting, in the stage “{}”.", int(w.Day), w.Stage)
 	compare := func(share unit.Optional[unit.Percent], when string) {
 		switch {

@@ -33,13 +33,16 @@ const weekDays = 7
 // LastWater is the day on which the season's dates stop the water, and so the last
 // on which a week is worked out.
 func (a *Advice) LastWater(s *Shopping) unit.Date {
-	last := a.WaitPlan.PlantOn.Plus(a.Facts.CropDays)
-	for _, step := range a.season(s) {
-		if step.ID == "stop" {
-			last = step.On
-		}
+	end, second := a.cropEnds()
+	if second {
+		end = end.Plus(secondCropDays)
 	}
-	return last
+	return end
+}
+
+// cropEnds is the day after the last picking, and whether a second crop follows on the film.
+func (a *Advice) cropEnds() (end unit.Date, second bool) {
+	return a.WaitPlan.PlantOn.Plus(a.Facts.SeasonDays()), a.Case.Practice.CropsOnFilm.Or(1) > 1 && !a.Refused()
 }
 
 // seasonOf is the crop's demand under film in the usual year.

@@ -194,6 +194,7 @@ var (
 		"soil.measured_on":             "refused without a reading",
 		"soil.measured_depth_m":        "no reading was taken there",
 		"soil.measured_hour":           "no reading was taken then",
+		"soil.measured_under":          "no reading was taken then",
 	}
 )
 
@@ -624,7 +625,7 @@ func TestTurningPointsOfTheGroundAgainstBruteForce(t *testing.T) {
 		draws, near = 12, 0
 	}
 	names := []string{"soil.texture", "soil.wetness_at_laying", "soil.tilth", "risk", "field.bed_top_m", "field.bed_centres_m", "practice.film_width_m",
-		"place.lat", "place.elevation_m", "climate.tmin_c", "climate.tmax_c", "soil.temperature_c", "soil.measured_on", "soil.measured_depth_m", "soil.measured_hour"}
+		"place.lat", "place.elevation_m", "climate.tmin_c", "climate.tmax_c", "soil.temperature_c", "soil.measured_on", "soil.measured_depth_m", "soil.measured_hour", "soil.measured_under"}
 	names = names[:long.Of(3, len(names))]
 	var mu sync.Mutex
 	found, asked, dug := 0, 0, 0

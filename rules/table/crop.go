@@ -78,7 +78,9 @@ type Crop struct {
 	Both   bool  // the other way is usual too
 	Sown   bool  // goes in as a dense drill of seed: no room for film
 	Hilled bool  // soil must be drawn up to it while it grows
+	ByDay  bool  // its kinds make bulbs by the length of the day
 	Root   bool  // the harvest is a root that grew from seed where it stands
+	Staked bool  // its plants are held by stakes and strings
 
 	Hardiness     Hardiness
 	HardinessFrom Figure[unit.Percent] // carries only the source of the class
@@ -94,6 +96,7 @@ type Crop struct {
 
 	HeatDay, HeatNight Figure[unit.Celsius] // air, where harm begins
 	MonthBest          Figure[unit.Celsius] // monthly mean air, range for growth and quality
+	MonthLeast         Figure[unit.Celsius] // monthly mean air below which a warm crop grows badly; not given where nobody was read
 
 	InRow      Figure[unit.Metres]
 	RowsPerBed Figure[float64]

@@ -164,6 +164,8 @@ var (
 		Address: rest("http://fruit.cfans.umn.edu/tag/drip-tape-installation/"), Mark: Seen}
 	FloridaDouble2018 = Source{ID: "florida-double-2018", Publisher: "University of Florida IFAS", Title: rest("Panhandle Ag: double cropping options for a fall vegetable crop"), Year: "2018", Where: rest("text"),
 		Address: rest("http://nwdistrict.ifas.ufl.edu/phag/2018/07/27/double-cropping-options-for-a-fall-vegetable-crop/"), Mark: Seen}
+	WeaveKansas = Source{ID: "weave-kansas", Publisher: "Kansas State University", Title: rest("Stake and weave tomatoes"), Year: "read 2026", Where: rest("text: a stake between every other plant, four to six rows of ties"),
+		Address: rest("https://kansashealthyyards.org/all-videos/video/stake-and-weave-tomatoes"), Mark: Seen}
 	PaperSmall = Source{ID: "paper-small-scale", Publisher: "journal abstract", Title: rest("Weed suppression and labor costs of organic, plastic and paper mulches in small-scale vegetables"), Year: "read 2026", Where: rest("abstract"),
 		NoAddress: rest("an abstract, read in an index that gives no address"), Mark: Seen}
 	CompactLayers = Source{ID: "compact-layers-rutgers", Publisher: "Rutgers University", Title: rest("Farm calls: raised bed mulch layers for high tunnels"), Year: "read 2026", Where: rest("23–25 hp for a bed 4 in high, 30–35 hp for 4-ft film"),
@@ -599,6 +601,7 @@ var Sources = [...]*Source{
 	&BarrierFilm2013,
 	&HerbicideFilm2009,
 	&HerbicideRutgers,
+	&WeaveKansas,
 	&RaspberryFilm2020,
 	&BioLaying,
 	&Runoff,

@@ -230,15 +230,31 @@ func group(s string) string {
 var ErrNumber = errors.New("not a usable number")
 
 // Read turns what a person typed, in the units of a system, into SI. It takes
-// a point or a single comma for decimals, commas as thousands marks, and a
-// minus sign; it refuses NaN, infinities and exponents.
+// a point or a single comma for decimals, commas as thousands marks, points where a
+// decimal comma follows them, and a minus sign; it refuses NaN, infinities and exponents.
+// A comma before three last figures marks thousands, unless nothing but a zero is before it.
 func (k Kind) Read(text string, system System) (float64, error) {
 	s := strings.TrimSpace(text)
 	s = strings.ReplaceAll(s, "−", "-")
-	if strings.Count(s, ",") == 1 && !strings.Contains(s, ".") && len(s)-strings.Index(s, ",") != 4 {
-		s = strings.Replace(s, ",", ".", 1)
+	thousands, decimal := ",", strings.LastIndexByte(s, '.')
+	if comma := strings.LastIndexByte(s, ','); comma > decimal && strings.Count(s, ",") == 1 &&
+		(decimal >= 0 || len(s)-comma != 4 || strings.Trim(s[:comma], "-0") == "") {
+		thousands, decimal = ".", comma
 	}
-	s = strings.ReplaceAll(s, ",", "")
+	if decimal >= 0 {
+		s = s[:decimal] + strings.Replace(s[decimal:], ",", ".", 1)
+	}
+	whole := s
+	if decimal >= 0 {
+		whole = s[:decimal]
+	}
+	groups := strings.Split(whole, thousands)
+	for _, group := range groups[1:] {
+		if len(group) != 3 {
+			return 0, ErrNumber
+		}
+	}
+	s = strings.Join(groups, "") + s[len(whole):]
 	if s == "" || strings.ContainsFunc(s, notInNumber) {
 		return 0, ErrNumber
 	}

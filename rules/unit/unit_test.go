@@ -105,12 +105,12 @@ func TestQuantitiesInBothSystems(t *testing.T) {
 
 // Numbers as people type them.
 func TestRead(t *testing.T) {
-	for text, want := range map[string]float64{"200": 200, " 1,250 ": 1250, "1,250.5": 1250.5, "2,5": 2.5, "1,5": 1.5, "−3": -3, "-3": -3, "0.25": 0.25, "1,000,000": 1e6, ".5": 0.5} {
+	for text, want := range map[string]float64{"200": 200, " 1,250 ": 1250, "1,250.5": 1250.5, "2,5": 2.5, "1,5": 1.5, "−3": -3, "-3": -3, "0.25": 0.25, "1,000,000": 1e6, ".5": 0.5, "1.250,5": 1250.5, "1.234.567,8": 1234567.8, "0,125": 0.125, "-0,250": -0.25, "12,5": 12.5, "1,2345": 1.2345} {
 		v, err := unit.KindNumber.Read(text, unit.Metric)
 		require.NoError(t, err, text)
 		assert.Equal(t, want, v, text)
 	}
-	for _, text := range []string{"", " ", "NaN", "Inf", "1e9", "ten", "1.2.3", "--1", "5 ft", "+-2", "0x10", "1_000", strings.Repeat("9", 400)} {
+	for _, text := range []string{"", " ", "NaN", "Inf", "1e9", "ten", "1.2.3", "--1", "5 ft", "+-2", "0x10", "1_000", "1.5,2", "1,25,3", "1,2,3", "12,34.5", "1.2.3,4", "1,234,5", strings.Repeat("9", 400)} {
 		_, err := unit.KindNumber.Read(text, unit.Metric)
 		assert.ErrorIs(t, err, unit.ErrNumber, text)
 	}

@@ -20,10 +20,11 @@ const (
 	leftPackage = "rules/judge"
 	leftBecause = "because" // why a rule has its weight
 	leftFires   = "fires"   // the case that fires it, for the tests
+	leftLimits  = "limits"  // what is not known, of every case
 )
 
 func left(name string) bool {
-	return strings.EqualFold(name, leftBecause) || strings.EqualFold(name, leftFires)
+	return strings.EqualFold(name, leftBecause) || strings.EqualFold(name, leftFires) || name == leftLimits
 }
 
 // overlay writes those copies into a folder, and the file that tells a go command of them.

@@ -22,6 +22,8 @@ import (
 
 	"filmfurrow/app"
 	"filmfurrow/rules/judge"
+	"filmfurrow/rules/model/water"
+	"filmfurrow/rules/plan"
 	sources "filmfurrow/rules/table"
 	"filmfurrow/rules/table/normals"
 	"filmfurrow/rules/table/series"
@@ -221,7 +223,15 @@ func Make(options Options) (*Site, error) {
 		}
 	}
 
-	if links.language, err = languages(add, addText, static); err != nil {
+	rendered, err := prerender(options.Pages, base)
+	if err != nil {
+		return nil, err
+	}
+	early, err := firstTexts(rendered)
+	if err != nil {
+		return nil, err
+	}
+	if links.language, err = languages(early, add, addText, static); err != nil {
 		return nil, err
 	}
 
@@ -252,10 +262,6 @@ func Make(options Options) (*Site, error) {
 		return nil, err
 	}
 
-	rendered, err := prerender(options.Pages, base)
-	if err != nil {
-		return nil, err
-	}
 	for _, p := range options.Pages {
 		page, err := rewrite(rendered[p.Path], p, base, strings.TrimSuffix(options.Site, "/"), links)
 		if err != nil {
@@ -309,15 +315,17 @@ func Make(options Options) (*Site, error) {
 }
 
 // languages writes the catalogues, the script that says the page by one, and the script
-// that chooses; the last one's address is given.
-func languages(add func(stem, ext string, body []byte) string, addText func(stem, ext, kind string, body []byte) (string, error), static func(string) ([]byte, error)) (string, error) {
-	catalogues := map[string]string{}
+// that chooses; the last one's address is given. What the early texts need comes first.
+func languages(early []string, add func(stem, ext string, body []byte) string, addText func(stem, ext, kind string, body []byte) (string, error), static func(string) ([]byte, error)) (string, error) {
+	catalogues := map[string][]string{}
 	for _, name := range tongue.Names() {
-		text, err := tongue.Page(name)
+		parts, err := tongue.Page(name, early)
 		if err != nil {
 			return "", err
 		}
-		catalogues[name] = add(name, ".txt", []byte(text))
+		for _, part := range parts {
+			catalogues[name] = append(catalogues[name], add(name, ".txt", []byte(part)))
+		}
 	}
 	words, err := static("words.js")
 	if err != nil {
@@ -342,7 +350,7 @@ func languages(add func(stem, ext string, body []byte) string, addText func(stem
 //
 //	app.Getenv("file:normals.csv") // "/assets/normals-0123456789ab.csv"
 func data() map[string][]byte {
-	return map[string][]byte{"normals.csv": []byte(normals.Text), "beside.csv": []byte(normals.BesideText), "world.csv": []byte(normals.WorldText), "world-beside.csv": []byte(normals.WorldBesideText), "places.csv": []byte(normals.PlacesText), "series.csv": []byte(series.Text), "sources.tsv": []byte(sources.SourceTexts() + judge.RuleTexts())}
+	return map[string][]byte{"normals.csv": []byte(normals.Text), "beside.csv": []byte(normals.BesideText), "world.csv": []byte(normals.WorldText), "world-beside.csv": []byte(normals.WorldBesideText), "places.csv": []byte(normals.PlacesText), "series.csv": []byte(series.Text), "sources.tsv": []byte(sources.SourceTexts() + judge.RuleTexts() + plan.AfterTexts() + water.StepTexts())}
 }
 
 // assets are the addresses of the files that every page loads.

@@ -22,6 +22,7 @@ import (
 	"golang.org/x/net/html"
 
 	"filmfurrow/internal/long"
+	"filmfurrow/wasm/tongue"
 )
 
 // once builds the plain site one time for the tests that only read it.
@@ -104,9 +105,10 @@ func TestTrimRefusesAnotherFramework(t *testing.T) {
 
 // Budgets of the whole product, in bytes after brotli 11.
 const (
-	programBudget = 1_100_000
-	pageBudget    = 30_000
-	tableBudget   = 450_000 // each table beside the program
+	programBudget  = 1_100_000
+	pageBudget     = 30_000
+	tableBudget    = 450_000 // each table beside the program
+	languageBudget = 40_000  // each part of a language
 )
 
 func TestBudget(t *testing.T) {
@@ -123,6 +125,19 @@ func TestBudget(t *testing.T) {
 		t.Logf("table %s: %d bytes brotli", name, len(packed))
 		assert.LessOrEqual(t, len(packed), tableBudget, name)
 	}
+
+	parts := 0
+	for name, body := range s.Files {
+		stem, _, _ := strings.Cut(strings.TrimPrefix(name, "assets/"), "-")
+		if slices.Contains(tongue.Names(), stem) && path.Ext(name) == ".txt" {
+			packed, err := Brotli(body)
+			require.NoError(t, err)
+			t.Logf("%s: %d bytes brotli", name, len(packed))
+			assert.LessOrEqual(t, len(packed), languageBudget, name)
+			parts++
+		}
+	}
+	assert.GreaterOrEqual(t, parts, 2)
 
 	for _, p := range Pages() {
 		sum := 0

@@ -47,9 +47,44 @@ var leftOut = []string{
 // edits change single lines of the framework, and are refused where the line is not
 // as it was.
 var edits = []struct{ file, from, to string }{
-	// The framework draws 120 times a second, so a key would wait half a frame before
-	// anything is done for it.
-	{"app.go", "engineUpdateRate       = 120", "engineUpdateRate       = 1000"},
+	// The framework draws at the ticks of a clock, 120 times a second, so a key would wait
+	// half a frame before anything is done for it; and the clock, which slows down by and
+	// by, wakes the program some twenty times after each key. Ours draws as soon as
+	// nothing more has been handed in.
+	{"engine.go", `		frameDuration := time.Second / time.Duration(e.FrameRate)
+		currentFrameDuration := frameDuration
+		frames := time.NewTicker(frameDuration)
+
+		e.states.Cleanup()
+		cleanups := time.NewTicker(time.Minute)
+		defer cleanups.Stop()
+`, ""},
+	{"engine.go", `				if currentFrameDuration != frameDuration {
+					currentFrameDuration = frameDuration
+					frames.Reset(currentFrameDuration)
+				}
+				e.handleDispatch(d)
+
+			case <-frames.C:
+				e.handleFrame()
+				if len(e.dispatches) == 0 {
+					if currentFrameDuration < time.Hour {
+						currentFrameDuration *= 2
+					}
+					frames.Reset(currentFrameDuration)
+				}
+
+			case <-cleanups.C:
+				e.actions.closeUnusedHandlers()
+				e.states.Cleanup()
+			}
+`, `				e.handleDispatch(d)
+				if len(e.dispatches) == 0 {
+					e.handleFrame()
+				}
+			}
+`},
+	{"engine.go", "\t\"time\"\n", ""},
 	// The context of an element is handed to its event handlers. Those of thousands of
 	// elements without any were a quarter of what the garbage collector minds.
 	{"html.go", "e.context, e.contextCancel = context.WithCancel(context.Background())",

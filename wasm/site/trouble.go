@@ -78,6 +78,8 @@ func troublePicture(id string) string {
 	switch id {
 	case "loose-edge":
 		return pictureGround + pictureBed + `<path class="d-film" d="M18 72L26 66L40 44Q80 36 120 44Q136 40 150 22"/><path class="d-lead" d="M112 14h28M120 22h24M116 6h20"/>`
+	case "blown-off":
+		return pictureGround + pictureBed + `<path class="d-film" d="M18 72L26 66L40 44Q58 40 66 34Q60 14 84 10Q104 12 92 26Q84 30 82 22"/><path class="d-lead" d="M108 14h30M114 24h30M104 34h24"/>`
 	case "tear":
 		return bed + `<path class="d-crack" d="M58 42l10 4l-6 5l14 1l-4 6l14-3"/>`
 	case "hail":
@@ -104,6 +106,8 @@ func troublePicture(id string) string {
 		return bed + `<circle class="d-tape" cx="116" cy="58" r="5"/><ellipse class="d-wetter" cx="142" cy="72" rx="20" ry="9"/>`
 	case "burnt-stem":
 		return bed + pictureSun + `<path class="d-stem" d="M80 40Q86 30 104 32"/><path class="d-leaf" d="M104 32q10-12 18-2q-8 8-18 2"/><path class="d-crack" d="M76 40h8"/>`
+	case "whipped":
+		return bed + `<path class="d-stem" d="M80 40Q84 28 104 22"/><path class="d-leaf" d="M104 22q14-10 22 0q-10 8-22 0M92 28q4-14 16-14q-2 12-16 14"/><path class="d-lead" d="M16 14h36M10 24h30M20 34h24"/>`
 	case "no-seedlings":
 		return bed + pictureSun + `<circle class="d-end" cx="56" cy="43" r="5"/><circle class="d-end" cx="80" cy="40" r="5"/><circle class="d-end" cx="104" cy="43" r="5"/>`
 	case "purple":

@@ -7,6 +7,7 @@
 package tongue
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"slices"
@@ -25,10 +26,12 @@ type Catalogue struct {
 	// holds those that end with one.
 	ends map[byte][]*sentence
 	said [deepest + 1]map[string]string // by depth; "" where there is no twin
+	used map[string]bool                // the English of the pairs that helped, where that is asked
 }
 
 // sentence is an English sentence with places, and its twin.
 type sentence struct {
+	whole string   // as it stands in the catalogue
 	texts []string // around the places: one more than there are
 	ends  int      // how many sentences end within it
 	marks []string // of each place: "*" takes anything, such as a name; "number" and "year" figures alone; "sentence" also a long one
@@ -76,7 +79,7 @@ func Parse(text string) (*Catalogue, error) {
 		return nil, fmt.Errorf("the last line: %q has no twin: write it behind \"= \"", english)
 	}
 	for _, list := range c.by {
-		slices.SortStableFunc(list, func(a, b *sentence) int { return b.fixed() - a.fixed() })
+		slices.SortFunc(list, func(a, b *sentence) int { return cmp.Or(b.fixed()-a.fixed(), strings.Compare(a.whole, b.whole)) })
 	}
 	for _, s := range c.by[""] {
 		c.ends[s.end()] = nil
@@ -99,9 +102,9 @@ func (s *sentence) end() byte {
 	return 0
 }
 
-// fixed is how much of a sentence is given: the fullest is tried first.
+// fixed is how much of a sentence is given, in characters: the fullest is tried first.
 func (s *sentence) fixed() int {
-	return len(strings.Join(s.texts, "")) + len(strings.Join(s.marks, ""))
+	return utf8.RuneCountInString(strings.Join(s.texts, "") + strings.Join(s.marks, ""))
 }
 
 // add takes one pair in.
@@ -118,7 +121,7 @@ func (c *Catalogue) add(english, twin string) error {
 		c.exact[english] = twin
 		return nil
 	}
-	s := &sentence{texts: texts, ends: strings.Count(strings.Join(texts, ""), ". "), marks: marks, twin: around}
+	s := &sentence{whole: english, texts: texts, ends: strings.Count(strings.Join(texts, ""), ". "), marks: marks, twin: around}
 	taken := make([]bool, len(marks))
 	for i := range marks {
 		place := i
@@ -263,17 +266,32 @@ func (c *Catalogue) whole(text string, depth int) string {
 	return twin
 }
 
+// known gives the twin of a pair without places, or "".
+func (c *Catalogue) known(text string) string {
+	twin := c.exact[text]
+	if twin != "" {
+		c.use(text)
+	}
+	return twin
+}
+
+func (c *Catalogue) use(english string) {
+	if c.used != nil {
+		c.used[english] = true
+	}
+}
+
 // pair looks up a text without places, its first letter of either size.
 func (c *Catalogue) pair(text string) string {
-	if twin, ok := c.exact[text]; ok {
+	if twin := c.known(text); twin != "" {
 		return twin
 	}
 	first, size := utf8.DecodeRuneInString(text)
 	if small := unicode.ToLower(first); small != first {
-		return headed(c.exact[string(small)+text[size:]], unicode.ToUpper)
+		return headed(c.known(string(small)+text[size:]), unicode.ToUpper)
 	}
 	if large := unicode.ToUpper(first); large != first {
-		return headed(c.exact[string(large)+text[size:]], unicode.ToLower)
+		return headed(c.known(string(large)+text[size:]), unicode.ToLower)
 	}
 	return ""
 }
@@ -281,7 +299,7 @@ func (c *Catalogue) pair(text string) string {
 // head tries a text as it is and with the other size of its first letter. A capital may
 // be there for the sentence's sake alone, so what begins small is tried first.
 func (c *Catalogue) head(text string, depth int) string {
-	if twin, ok := c.exact[text]; ok {
+	if twin := c.known(text); twin != "" {
 		return twin
 	}
 	if twin := c.begun(text, depth); twin != "" {
@@ -314,7 +332,7 @@ func headed(text string, turn func(rune) rune) string {
 
 // same looks a text up as it is: as a pair without places, then by its first word.
 func (c *Catalogue) same(text string, depth int) string {
-	if twin, ok := c.exact[text]; ok {
+	if twin := c.known(text); twin != "" {
 		return twin
 	}
 	if twin := c.begun(text, depth); twin != "" {
@@ -343,6 +361,7 @@ func (c *Catalogue) open(text string) []*sentence {
 func (c *Catalogue) oneOf(list []*sentence, text string, depth int) string {
 	for _, s := range list {
 		if twin := c.fits(s, text, depth); twin != "" {
+			c.use(s.whole)
 			return twin
 		}
 	}

@@ -101,8 +101,8 @@ func (r *Runner) effect(f, depth, first, last int) (e [3]float64) {
 // part is 0.39 of the errors' variance, and a daily error keeps 0.43 of
 // itself after a week.
 const (
-	placeShare  = 0.39
-	fadeDays    = 8.3
+	PlaceShare  = 0.39
+	FadeDays    = 8.3
 	doubtBeyond = 8.0 // K: some four times the model's error
 )
 

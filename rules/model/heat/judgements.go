@@ -43,8 +43,8 @@ func Judgements() []unit.Judgement {
 		{ID: "warmth-spread-10-cm", Means: "the same, 10 cm deep", Value: SpreadShare[TenCentimetres], Source: stations},
 		{ID: "warmth-spell", Means: "spreads that the mean lies below a floor when the first three days hold it: in the warm edge of a range of dates", Value: Spell, Source: "counted in days that remember 0.81 of the day before, as at those stations"},
 		{ID: "warmth-band", Means: "errors that the printed band reaches", Value: bandReach, Unit: "times"},
-		{ID: "warmth-probe-place", Means: "of a probe's difference that belongs to the place and lasts", Value: placeShare, Source: stations},
-		{ID: "warmth-probe-fade", Means: "in which the rest fades", Value: fadeDays, Unit: "days", Source: stations},
+		{ID: "warmth-probe-place", Means: "of a probe's difference that belongs to the place and lasts", Value: PlaceShare, Source: stations},
+		{ID: "warmth-probe-fade", Means: "in which the rest fades", Value: FadeDays, Unit: "days", Source: stations},
 		{ID: "warmth-probe-doubt", Means: "of a probe's difference beyond which it is not believed", Value: doubtBeyond, Unit: "K"},
 	}
 }

@@ -370,8 +370,12 @@ func (t *dayTally) add(c *column, g *grid) {
 	for d, node := range [Depths]int{g.five, g.ten} {
 		v := c.temperature[node]
 		t.sum[d] += v
-		t.low[d] = min(t.low[d], v)
-		t.high[d] = max(t.high[d], v)
+		if v < t.low[d] {
+			t.low[d] = v
+		}
+		if v > t.high[d] {
+			t.high[d] = v
+		}
 	}
 }
 

@@ -55,7 +55,7 @@ func (p *ProbeFinding) MoveAfter(days int) unit.CelsiusDegrees {
 	if p.Doubtful {
 		return 0
 	}
-	return p.Shift * unit.CelsiusDegrees(placeShare+(1-placeShare)*math.Exp(-math.Abs(float64(days))/fadeDays))
+	return p.Shift * unit.CelsiusDegrees(PlaceShare+(1-PlaceShare)*math.Exp(-math.Abs(float64(days))/FadeDays))
 }
 
 // round keeps results to 0.01 °C, the declared step, so that native and

@@ -119,10 +119,11 @@ func (w *work) warn(id string, s Severity, source string, says unit.Phrase) {
 	w.plan.Warnings = append(w.plan.Warnings, Warning{id, s, says, source})
 }
 
-func (w *work) step(id, title, formula, source string, result Named, inputs ...Named) {
+func (w *work) step(id, title string, result Named, inputs ...Named) {
 	if w.light {
 		return
 	}
+	formula, source := stepText(id)
 	w.plan.Steps = append(w.plan.Steps, Step{id, title, formula, inputs, result, source})
 }
 

@@ -97,22 +97,16 @@ func (w *work) demand() {
 	coefficient, cover := season.Crop.At(day)
 	_, month, _ := peak.Date.Civil()
 	w.step("crop-use", "What the crop uses on its day of peak use",
-		"reference evapotranspiration × crop coefficient × (1 − what film saves)",
-		fao56+", chapters 6 and 10",
 		named("crop use a day", unit.FineDepth(d.Peak.Use)),
 		named("day", d.Peak.On),
 		named("reference evapotranspiration a day", unit.FineDepth(round(in.Usual.Value[month-1], stepDepth))),
 		named("crop coefficient", round(coefficient, stepFactor)),
 		named("film saves", unit.FineShare(round(season.Cut.At(cover), stepShare))))
 	w.step("net", "Liters for the bed",
-		"crop use × width of ground that the crop draws on × length of bed (100 m or 100 ft)",
-		"1 mm on 1 m² is 1 L, 1 in on 1 ft² is 0.623 gal; the width grows from the bed top to the bed centers as leaves close (our reasoning, no source)",
 		named("net need a day", d.Peak.Net),
 		named("crop use a day", unit.FineDepth(d.Peak.Use)),
 		named("width", unit.Short(round(peak.Ground, stepLength))))
 	w.step("gross", "Water to pump",
-		"net need ÷ the share that stays with the roots, or ÷ (1 − leaching) where that is more",
-		"Colorado State Extension 5.623; leaching: FAO Irrigation and Drainage Paper 29 (from memory)",
 		named("gross need a day", d.Peak.Gross),
 		named("net need a day", d.Peak.Net),
 		named("stays with the roots", in.efficiency),

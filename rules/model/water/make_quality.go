@@ -79,15 +79,11 @@ func (w *work) salt() {
 		w.cares = append(w.cares, unit.Say("Salt in the water costs about {} of the yield.", 100-yield))
 	}
 	w.step("salt", "What salt costs",
-		"100 − slope × (1.5 × conductivity of the water − threshold)",
-		"FAO Irrigation and Drainage Paper 61, annex 1; 1.5: pairs in PLoS ONE 2018, table 3",
 		named("yield expected", yield),
 		named("conductivity of the water", in.Salt.Value),
 		named("threshold", in.SaltThreshold.Value),
 		named("slope for 1 dS/m", in.SaltSlope.Value))
 	w.step("leaching", "Water that must wash salt down",
-		"conductivity of the water ÷ (5 × threshold − conductivity of the water)",
-		"FAO Irrigation and Drainage Paper 29, equation 9 (from memory)",
 		named("leaching", unit.FineShare(round(t.Leaching(in.Salt.Value), stepShare))),
 		named("conductivity of the water", in.Salt.Value),
 		named("threshold", in.SaltThreshold.Value))
@@ -128,8 +124,6 @@ func (w *work) feeding() {
 			unit.Say("Injecting takes {} and rinsing {}: longer than the run of {}. Make the stock stronger or feed less often.", f.ZoneInject, f.Rinse, p.Schedule.EachRun))
 	}
 	w.step("feed", "Feed for one day",
-		"rate × bed centers × length of all beds = nutrient; ÷ grade = product; ÷ strength = stock; the largest zone's share of it × injector ratio ÷ flow of the zone = minutes",
-		"Mid-Atlantic recommendations (2021) count an acre as 7,260 bed feet on 6-ft centers; arithmetic",
 		named("inject, largest zone", f.ZoneInject),
 		named("rate a day", unit.KilogramsPerHectare(in.FeedRate.Value)), named("bed centers", in.BedCentres.Value), named("length of all beds", bed),
 		named("nutrient", unit.FineMass(f.Nutrient)), named("grade", in.FeedGrade.Value), named("product", unit.FineMass(f.Product)),
@@ -153,8 +147,6 @@ func (w *work) chlorine() {
 			unit.Say("At pH {} most of the chlorine does not work. Never add acid at the same point or from the same tank.", in.PH.Value))
 	}
 	w.step("chlorine", "Chlorine to inject",
-		"flow × strength wanted ÷ (10,000 × percent of the bleach)",
-		"microirrigation management reference book, table 3: gal/h = 0.006 × gal/min × ppm ÷ percent",
 		named("inject", unit.SmallFlow(c.Inject)),
 		named("flow of the largest zone", flow),
 		named("strength wanted", c.Wanted),

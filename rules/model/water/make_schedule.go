@@ -23,8 +23,6 @@ func (w *work) schedule() {
 		}
 	}
 	w.step("beds-at-once", "Beds that run together",
-		"tested flow × usable share ÷ flow of one bed, whole beds only",
-		"usable 75–85 % of a tested flow: common practice, no source",
 		named("beds at once", sch.BedsAtOnce),
 		named("tested flow", in.Flow.Value), named("usable share", in.usable), named("flow of one bed", t.BedFlow))
 	if sch.BedsAtOnce == 0 {
@@ -47,8 +45,6 @@ func (w *work) schedule() {
 		sch.HoursADay = unit.Known(round(hours, stepHours))
 		sch.HoursAWeek = unit.Known(round(7*hours, stepHours))
 		w.step("hours", "Hours a day",
-			"gross need ÷ flow of the bed gives the run of one zone; × zones",
-			"arithmetic; Penn State Extension (2013) prints the same hours for 1 in on 30 in",
 			named("hours a day, all zones", sch.HoursADay.Value),
 			named("run of one zone", sch.RunADay.Value),
 			named("runs a day", sch.Runs),

@@ -65,16 +65,12 @@ func (w *work) soil() {
 		}
 	}
 	w.step("store", "Water that the wet strip may give",
-		"available water × root depth in the bed × share that may be used × wetted width",
-		"Saxton and Rawls 2006; FAO-56 table 22; wetted width: common practice, no source",
 		named("store", s.Store),
 		named("available water, share of the soil", unit.FineShare(100*s.Water.Available)),
 		named("root depth in the bed", unit.Short(s.Depth)),
 		named("share that may be used", unit.FineShare(100*s.Depletion)),
 		named("wetted width", unit.Short(s.Strip.Width)))
 	w.step("longest-run", "Longest single run",
-		"store ÷ flow of the bed's tape",
-		"the form of the NCAT/ATTRA and Penn State (2013) table; its own assumptions are not printed, and two editions differ by half",
 		named("longest run", s.Longest),
 		named("store", s.Store),
 		named("flow of the bed", unit.LitresPerHourPer100Metres(round(100*w.bedFlow, stepVolume))))

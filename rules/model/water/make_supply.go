@@ -214,8 +214,6 @@ func (w *work) supplySteps() {
 	if len(s.Trials) > 0 {
 		last := s.Trials[len(s.Trials)-1]
 		w.step("header", "Header size",
-			"smallest nominal bore with speed, flow spread between beds and pressure loss within limits; each bore's pressure solved bed by bed",
-			"5 ft/s: \"Irrigation formulas\" sheet; nominal sizes: common practice, no source",
 			named("bore", unit.Bore(s.Bore.Inside)),
 			named("flow of the largest zone", last.Flow),
 			named("speed", unit.WaterSpeed(last.Velocity)),
@@ -227,15 +225,11 @@ func (w *work) supplySteps() {
 		title = "What the source must push, beside its lift, which was not given"
 	}
 	w.step("head", title,
-		"lift + rise + header and main + filter + injector + pressure at the tape",
-		"Texas A&M AgriLife B-6011; Florida Extension circular on pump head",
 		head("total head", s.Total),
 		head("lift", s.Head.Lift), head("rise", s.Head.Rise), head("friction", s.Head.Friction),
 		head("filter", s.Head.Filter), head("injector", s.Head.Injector), head("at the tape", s.Head.Operating))
 	if s.PumpNeeded && s.HeadKnown {
 		w.step("pump", "Pump power",
-			"flow × head × weight of water ÷ pump efficiency: L/h × m ÷ 367,100, or gal/min × ft ÷ 3,960",
-			"\"Irrigation formulas\" sheet; Utah State University, sprinkle and trickle lecture 11; efficiency 0.75 where unknown",
 			named("shaft power", unit.PumpPower(s.ShaftPower)),
 			named("power in the water", unit.PumpPower(s.WaterPower)),
 			named("flow of the largest zone", w.largest()),

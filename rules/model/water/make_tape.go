@@ -153,8 +153,6 @@ func (w *work) tapeSteps() {
 		return round(unit.LitresPerHourPer100Metres(100*float64(outlet)/float64(in.Spacing)), stepFlow)
 	}
 	w.step("outlet", "What the tape gives at the inlet pressure",
-		"rated flow × (pressure ÷ rated pressure) to the power of the exponent",
-		"emitter law of irrigation texts; ratings at 8 psi: Penn State Extension (2013)",
 		named("flow at the inlet", atPressure(t.Emitter.Flow(t.Pressure))),
 		named("rated flow", in.TapeFlow),
 		named("pressure", t.Pressure),
@@ -163,8 +161,6 @@ func (w *work) tapeSteps() {
 	speed := drip.Velocity(p.Flow, in.tapeBore)
 	const sample unit.Metres = 100
 	w.step("friction", "Friction at the head of a line",
-		"friction factor × length ÷ bore × speed² ÷ 2g; the factor is 0.3164 ÷ the fourth root of the Reynolds number, or 64 ÷ it below 2,000 (a straight line from there to 3,000); each outlet that is passed takes its flow off",
-		"Darcy-Weisbach with Blasius and laminar factors (from memory); viscosity at 60 °F",
 		named("loss, were it plain pipe of this length", round(drip.PressureOf(drip.Pipe{Length: sample, Bore: in.tapeBore}.Loss(p.Flow)), stepPressure)),
 		named("length", sample),
 		named("bore", unit.Bore(in.tapeBore)),
@@ -187,19 +183,13 @@ func (w *work) tapeSteps() {
 			named("with C by bore", drip.HazenWilliamsC(in.tapeBore)))
 	}
 	w.step("line", "Pressure at the end of a line",
-		"outlet by outlet from the far end: add its flow, then the friction of the step and the slope, until the inlet pressure is met",
-		"smooth-pipe friction (laminar, Blasius) at 60 °F; the solver agrees with EPANET (US EPA) within 0.1 % of flow under two other laws",
 		named("end pressure", round(p.End, stepPressure)), inputs...)
 	w.step("spread", "How evenly a line waters",
-		"(most − least) ÷ most, of all outlets; emission uniformity also counts the maker's variation",
-		"ASAE EP405 form: 100·(1 − 1.27·CV/√n)·qmin/qmean; fields usually show less, because outlets plug (ASAE; CIGR handbook: 65–80 %)",
 		named("spread", unit.FineShare(t.Spread)),
 		named("most", atPressure(p.MostOutlet)),
 		named("least", atPressure(p.LeastOutlet)),
 		named("emission uniformity", unit.FineShare(t.Uniformity)))
 	w.step("bed-flow", "Flow of one bed",
-		"sum of all outlets of a line × lines in the bed",
-		"stepwise solution",
 		named("bed flow", t.BedFlow),
 		named("one line", round(p.Flow, stepFlow)),
 		named("lines", in.Laterals))

@@ -56,16 +56,21 @@ type FrostDays struct{ Spring50, Spring90, Autumn50, Autumn90 int }
 // Label names the station as the page shows it.
 func (s *Station) Label() string { return s.Name + ", " + s.State }
 
-// Table is the list of stations. It keeps the text and where each row begins, and
+// Table is the list of stations. It keeps the texts and where each row begins, and
 // reads a row when it is asked for: thousands of read rows would be minded by the
 // garbage collector of a page that needs one.
 type Table struct {
-	text    string
-	begins  []uint32
-	upper   string       // of the text, once it is searched
-	beside  string       // what else is known of its stations
+	parts   []part
 	Soils   series.Table // that a case may name beside its place; empty where they are looked up apart
 	Partial bool         // stations of other countries are yet to be joined: it does not know which is nearest
+}
+
+// part is one text of the table. Texts are never put together: a page has no room for a
+// second copy of them.
+type part struct {
+	text   string
+	begins []uint32
+	beside string // what else is known of its stations
 }
 
 // columns are those of the normals; a row that a device keeps has those of the table
@@ -80,21 +85,38 @@ var ErrTable = errors.New("the table of climate normals is damaged")
 
 // Parse checks every row of the table.
 func Parse(text string) (*Table, error) {
-	t := &Table{text: text}
+	t, err := Open(text)
+	if err != nil {
+		return nil, err
+	}
+	p := &t.parts[0]
+	for _, at := range p.begins {
+		if _, err := parseLine(lineAt(p.text, at)); err != nil {
+			return nil, err
+		}
+	}
+	return t, nil
+}
+
+// Open takes a table whose rows were checked when the site was built: it looks at the number
+// of their cells alone, since reading all would stop a slow page for a second. A row that is
+// damaged all the same is none.
+func Open(text string) (*Table, error) {
+	p := part{text: text}
 	at := 0
 	for line := range strings.Lines(text) {
 		if row := rowOf(line); row != "" && row[0] != '#' {
-			if _, err := parseLine(row); err != nil {
-				return nil, err
+			if strings.Count(row, ",") < columns-1 {
+				return nil, ErrTable
 			}
-			t.begins = append(t.begins, uint32(at))
+			p.begins = append(p.begins, uint32(at))
 		}
 		at += len(line)
 	}
-	if len(t.begins) == 0 {
+	if len(p.begins) == 0 {
 		return nil, ErrTable
 	}
-	return t, nil
+	return &Table{parts: []part{p}}, nil
 }
 
 // Beside lays the table of frost days, rain and newer normals beside the normals, after
@@ -110,35 +132,45 @@ func (t *Table) Beside(text string) error {
 			return err
 		}
 	}
-	t.beside = "\n" + text
+	t.OpenBeside(text)
 	return nil
+}
+
+// OpenBeside lays a table that was checked when the site was built. A row that is damaged
+// all the same tells nothing.
+func (t *Table) OpenBeside(text string) {
+	for i := range t.parts {
+		t.parts[i].beside = text
+	}
 }
 
 // Join is a table with the stations of both.
 func (t *Table) Join(other *Table) *Table {
-	both := &Table{text: t.text + other.text, begins: slices.Clone(t.begins), beside: t.beside + other.beside, Soils: t.Soils}
-	for _, at := range other.begins {
-		both.begins = append(both.begins, at+uint32(len(t.text)))
-	}
-	return both
+	return &Table{parts: slices.Concat(t.parts, other.parts), Soils: t.Soils}
 }
 
 func rowOf(line string) string { return strings.TrimRight(line, "\r\n") }
 
-func (t *Table) row(at uint32) string {
-	line, _, _ := strings.Cut(t.text[at:], "\n")
+func lineAt(text string, at uint32) string {
+	line, _, _ := strings.Cut(text[at:], "\n")
 	return rowOf(line)
 }
 
-// station reads the row at a place of the text, which was checked, and what stands beside it.
-func (t *Table) station(at uint32) *Station {
-	row := t.row(at)
+// station reads the row at a place of the text, and what stands beside it; nil where the
+// row is damaged.
+func (p *part) station(at uint32) *Station {
+	row := lineAt(p.text, at)
 	id, _, _ := strings.Cut(row, ",")
-	if _, after, found := strings.Cut(t.beside, "\n"+id+","); found {
+	if _, after, found := strings.Cut(p.beside, "\n"+id+","); found {
 		cells, _, _ := strings.Cut(after, "\n")
-		row += "," + rowOf(cells)
+		if s, err := parseLine(row + "," + rowOf(cells)); err == nil {
+			return &s
+		}
 	}
-	s, _ := parseLine(row)
+	s, err := parseLine(row)
+	if err != nil {
+		return nil
+	}
 	return &s
 }
 
@@ -291,20 +323,27 @@ func (s *Station) readWorld(cells string) error {
 	return nil
 }
 
-// All reads the stations in the order of the file.
-func (t *Table) All() []Station {
-	list := make([]Station, len(t.begins))
-	for i := range list {
-		list[i] = *t.station(t.begins[i])
+// All reads the stations in the order of the files.
+func (t *Table) All() (list []Station) {
+	for i := range t.parts {
+		p := &t.parts[i]
+		for _, at := range p.begins {
+			if s := p.station(at); s != nil {
+				list = append(list, *s)
+			}
+		}
 	}
 	return list
 }
 
 // ByID finds a station, or nil.
 func (t *Table) ByID(id string) *Station {
-	for _, at := range t.begins {
-		if rest, found := strings.CutPrefix(t.text[at:], id); found && strings.HasPrefix(rest, ",") {
-			return t.station(at)
+	for i := range t.parts {
+		p := &t.parts[i]
+		for _, at := range p.begins {
+			if rest, found := strings.CutPrefix(p.text[at:], id); found && strings.HasPrefix(rest, ",") {
+				return p.station(at)
+			}
 		}
 	}
 	return nil
@@ -318,30 +357,41 @@ const doubtfulAway, heightAway = 10000, 200
 // distance; one at another height than the field's, where that is known, or of doubtful
 // figures counts as if it lay farther.
 func (t *Table) Nearest(latitude, longitude unit.Degrees, height unit.Optional[unit.Metres]) (*Station, unit.Metres) {
-	best, least, score := -1, 0.0, math.Inf(1)
+	var best *part
+	var from uint32
+	least, score := 0.0, math.Inf(1)
 	var cell [9]string
-	for i := range t.begins {
-		cut(t.text[t.begins[i]:], cell[:])
-		lat, _ := strconv.ParseFloat(cell[5], 64)
-		lon, _ := strconv.ParseFloat(cell[6], 64)
-		d := haversine(latitude, longitude, unit.Degrees(lat), unit.Degrees(lon))
-		counts := d
-		if cell[8] == "P" || cell[8] == "Q" {
-			counts += doubtfulAway
-		}
-		if height.Given {
-			stands, _ := strconv.ParseFloat(cell[7], 64)
-			counts += heightAway * math.Abs(stands-float64(height.Value))
-		}
-		if counts < score {
-			best, least, score = i, d, counts
+	for i := range t.parts {
+		p := &t.parts[i]
+		for _, at := range p.begins {
+			cut(p.text[at:], cell[:])
+			lat, err := strconv.ParseFloat(cell[5], 64)
+			if math.Abs(lat-float64(latitude))*aDegree > score { // most lie too far north or south, whatever else holds
+				continue
+			}
+			lon, err2 := strconv.ParseFloat(cell[6], 64)
+			d := haversine(latitude, longitude, unit.Degrees(lat), unit.Degrees(lon))
+			counts := d
+			if cell[8] == "P" || cell[8] == "Q" {
+				counts += doubtfulAway
+			}
+			if height.Given {
+				stands, _ := strconv.ParseFloat(cell[7], 64)
+				counts += heightAway * math.Abs(stands-float64(height.Value))
+			}
+			if counts < score && err == nil && err2 == nil {
+				best, from, least, score = p, at, d, counts
+			}
 		}
 	}
-	if best < 0 {
+	if best == nil {
 		return nil, 0
 	}
-	return t.station(t.begins[best]), unit.Metres(least)
+	return best.station(from), unit.Metres(least)
 }
+
+// aDegree is less than a degree of latitude, m.
+const aDegree = 111000
 
 // haversine is the great-circle distance on a sphere of 6,371 km.
 func haversine(lat1, lon1, lat2, lon2 unit.Degrees) float64 {
@@ -361,53 +411,47 @@ func (t *Table) Find(typed string, limit int) []*Station {
 	if len(words) == 0 {
 		return nil
 	}
-	if t.upper == "" {
-		t.upper = capitals(t.text)
+	type found struct {
+		p  *part
+		at uint32
 	}
-	var first, second []uint32
-	scan(t.upper, words[0], func(start, end int) bool {
-		var cell [5]string
-		if cut(t.text[start:end], cell[:]); t.text[start] == '#' {
-			return true
+	var first, second []found
+	for i := range t.parts {
+		p := &t.parts[i]
+		scan(p.text, words[0], func(start, end int) bool {
+			var cell [5]string
+			if cut(p.text[start:end], cell[:]); p.text[start] == '#' {
+				return true
+			}
+			switch name, state, zip, postOffice := cell[1], cell[2], cell[3], cell[4]; {
+			case zip != "" && zip == words[0]:
+				first = append(first, found{p, uint32(start)})
+			case matches(words, name, state, zip, postOffice):
+				second = append(second, found{p, uint32(start)})
+			}
+			return len(first) < limit && (len(second) < limit || words[0][0] <= '9')
+		})
+	}
+	var list []*Station
+	for _, f := range append(first, second...) {
+		if s := f.p.station(f.at); s != nil && len(list) < limit {
+			list = append(list, s)
 		}
-		switch name, state, zip, postOffice := cell[1], cell[2], cell[3], cell[4]; {
-		case zip != "" && zip == words[0]:
-			first = append(first, uint32(start))
-		case matches(words, name, state, zip, postOffice):
-			second = append(second, uint32(start))
-		}
-		return len(first) < limit && (len(second) < limit || words[0][0] <= '9')
-	})
-	first = append(first, second...)
-	list := make([]*Station, min(len(first), limit))
-	for k := range list {
-		list[k] = t.station(first[k])
 	}
 	return list
 }
 
-// capitals are a text's plain letters as capitals: as long as the text, so that places in
-// the one are places in the other.
-func capitals(text string) string {
-	upper := []byte(text)
-	for i, c := range upper {
-		if 'a' <= c && c <= 'z' {
-			upper[i] = c - 'a' + 'A'
+// scan goes through the rows that a word of capitals stands in, for as long as it is told
+// to. Plain letters may be small in the text: a second text of capitals would cost a page
+// as much memory again.
+func scan(text, word string, row func(start, end int) bool) {
+	for at := 0; at+len(word) <= len(text); at++ {
+		if c := text[at]; c != word[0] && (c < 'a' || c > 'z' || c-'a'+'A' != word[0]) || !startsUpper(text[at:], word) {
+			continue
 		}
-	}
-	return string(upper)
-}
-
-// scan goes through the rows that a word stands in, for as long as it is told to.
-func scan(upper, word string, row func(start, end int) bool) {
-	for at := 0; ; {
-		next := strings.Index(upper[at:], word)
-		if next < 0 {
-			return
-		}
-		start := strings.LastIndexByte(upper[:at+next], '\n') + 1
-		end := len(upper)
-		if length := strings.IndexByte(upper[start:], '\n'); length >= 0 {
+		start := strings.LastIndexByte(text[:at], '\n') + 1
+		end := len(text)
+		if length := strings.IndexByte(text[start:], '\n'); length >= 0 {
 			end = start + length
 		}
 		if !row(start, end) {
@@ -419,7 +463,7 @@ func scan(upper, word string, row func(start, end int) bool) {
 
 func matches(words []string, name, state, zip, postOffice string) bool {
 	for _, w := range words {
-		if !begins(name, w) && !begins(postOffice, w) && state != w && (len(state) == 2 || !begins(state, w)) && !strings.HasPrefix(zip, w) {
+		if !begins(name, w) && !begins(postOffice, w) && !(len(state) == len(w) && startsUpper(state, w)) && (len(state) == 2 || !begins(state, w)) && !strings.HasPrefix(zip, w) {
 			return false
 		}
 	}

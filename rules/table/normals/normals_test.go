@@ -241,3 +241,28 @@ func FuzzParse(f *testing.F) {
 		}
 	})
 }
+
+// A table that was only opened finds what one that was checked finds, and a row that is
+// damaged all the same is none.
+func TestAnOpenedTableIsTheCheckedOne(t *testing.T) {
+	checked, err := read(Text, BesideText)
+	require.NoError(t, err)
+	opened, err := Open(Text)
+	require.NoError(t, err)
+	opened.OpenBeside(BesideText)
+	assert.Equal(t, checked.All(), opened.All())
+
+	row := strings.SplitAfter(Text, "\n")[4]
+	id, _, _ := strings.Cut(row, ",")
+	for _, damaged := range []string{strings.Replace(row, ",", ",x", 9), strings.Replace(row, ",3", ",z", 20)} {
+		table, err := Open(damaged + row)
+		require.NoError(t, err)
+		assert.Len(t, table.All(), 1)
+		table, err = Open(damaged)
+		require.NoError(t, err)
+		assert.Nil(t, table.ByID(id))
+		assert.Empty(t, table.All())
+	}
+	_, err = Open(row[:len(row)/2])
+	assert.ErrorIs(t, err, ErrTable, "cut off")
+}

@@ -16,11 +16,11 @@ type Spot struct {
 // Places are towns of the world and the middles of US zip areas: a table that is asked
 // for when somebody searches. Contains data from GeoNames, CC BY 4.0; US Census Bureau,
 // 2022 ZCTA Gazetteer, from weather-util-data 2.4.4 (ISC licence).
-type Places struct{ text, upper string }
+type Places struct{ text string }
 
 // NewPlaces takes the table's text. Rows are read when they are found.
 func NewPlaces(text string) Places {
-	return Places{text, capitals(text)}
+	return Places{text}
 }
 
 // plain are letters that people type, each before the one that stands for it in the
@@ -49,12 +49,11 @@ func (p *Places) Find(typed string, limit int) (list []Spot) {
 	if len(words) == 0 || len(words[0]) < 2 || words[0][0] <= '9' && len(words[0]) != 5 {
 		return nil
 	}
-	scan(p.upper, words[0], func(start, end int) bool {
-		var upper, cell [6]string
-		if _, ok := cut(p.upper[start:end], upper[:]); !ok || upper[0][0] == '#' || !matches(words[:1], upper[0], "", "", "") || !matches(words, upper[0], upper[3], "", upper[2]) {
+	scan(p.text, words[0], func(start, end int) bool {
+		var cell [6]string
+		if _, ok := cut(p.text[start:end], cell[:]); !ok || p.text[start] == '#' || !matches(words[:1], cell[0], "", "", "") || !matches(words, cell[0], cell[3], "", cell[2]) {
 			return true
 		}
-		cut(p.text[start:end], cell[:])
 		name := cell[0]
 		if cell[1] != "" {
 			name = cell[1]

@@ -1,0 +1,5 @@
+//go:build page
+
+package plan
+
+func (a *Advice) sayCover(*CoverChoice, bool) {}
