@@ -526,14 +526,20 @@
       if (before.has(key) && before.get(key) !== left) e.animate([{ transform: `translateX(${before.get(key) - left}px)` }, { transform: "none" }], { duration: 700, easing: "ease-in-out" });
     }
     ground.disconnect();
-    for (const name of main.querySelectorAll(".ballot-name")) ground.observe(name);
+    for (const name of main.querySelectorAll(".ballot-name, .room-now, .room-now > *")) ground.observe(name);
     paintTurn();
     post();
     if (focus) document.getElementById(focus)?.focus({ preventScroll: true });
   };
 
   // The ground is as high as the longest name on it, in whatever language it is said.
+  // What is said beside the slider is left out rather than cut off.
   const ground = new ResizeObserver(() => {
+    const now = room?.querySelector(".room-now");
+    if (now) {
+      now.lastChild.hidden = false;
+      now.lastChild.hidden = now.scrollHeight > now.clientHeight + 1;
+    }
     for (const list of document.querySelectorAll(".ballots")) list.style.setProperty("--ground", `${100 * (Math.max(...[...list.querySelectorAll(".ballot-name")].map((n) => n.offsetHeight)) + 4) / innerWidth}vw`);
   });
   const turnBy = (by) => {
