@@ -203,7 +203,7 @@
     const order = sums(n, list), before = sums(n - 1, list), points = order.filter((o) => !o.gone).map((o) => o.sum);
     const low = Math.min(0, ...points), high = Math.max(...points), lead = order[0];
     return {
-      chart: el("div", { class: "ballots race" }, ...order.map((o) => el("div", { class: "ballot" + (o === lead ? " told" : "") + (o.gone ? " gone" : "") },
+      chart: el("div", { class: "ballots race" }, ...order.map((o) => el("div", { class: "ballot" + (o === lead ? " told" : "") + (o.gone ? " gone" : ""), "data-key": o.key },
         el("span", { class: "ballot-draw", html: ballot(o, o.i, o.gone ? 0 : (o.sum - low) / (high - low || 1)) }), el("span", { class: "ballot-name" }, o.short)))),
       says: order[1] && !order[1].gone && lead.sum - order[1].sum < 0.005 ? "None leads yet." : n > 1 && before[0].key !== lead.key ? `${lead.short} leads now. Before it was ${before[0].short}.` : `${lead.short} leads.`,
     };
@@ -511,6 +511,9 @@
     const kind = kinds()[step];
     const main = el("main", { id: "main", tabindex: -1, class: `room-main ${panel ? `in-${mode}` : `step-${typeof kind === "number" ? "reason" : kind}`}`, "aria-live": panel ? "off" : "polite" }, ...inside);
     room.classList.toggle("making", mode === "pack");
+    // Who changes places with whom is seen, unless the reader wants no motion.
+    const places = () => [...room.querySelectorAll(".race [data-key]")].map((e) => [e, e.dataset.key, e.getBoundingClientRect().left]);
+    const before = new Map(places().map(([, key, left]) => [key, left]));
     room.querySelector("main").replaceWith(main);
     room.querySelector("header")?.remove();
     room.querySelector("footer")?.remove();
@@ -519,15 +522,24 @@
       pick("room-question", "Question", questions.map(([, words]) => words), question, (q) => { question = q; again(1); }))));
     main.after(el("footer", { class: "room-foot" }, press("room-back", "Back", () => move(-1)), el("span", { id: "room-step" }, `${step + 1} of ${kinds().length}`),
       el("a", { class: "room-leave", id: "room-leave", href: `${base}/` }, "Leave"), press("room-next", "Next", () => move(1))));
+    if (!matchMedia("(prefers-reduced-motion: reduce)").matches) for (const [e, key, left] of places()) {
+      if (before.has(key) && before.get(key) !== left) e.animate([{ transform: `translateX(${before.get(key) - left}px)` }, { transform: "none" }], { duration: 700, easing: "ease-in-out" });
+    }
     ground.disconnect();
-    for (const name of main.querySelectorAll(".ballot-name")) ground.observe(name);
+    for (const name of main.querySelectorAll(".ballot-name, .room-now, .room-now > *")) ground.observe(name);
     paintTurn();
     post();
     if (focus) document.getElementById(focus)?.focus({ preventScroll: true });
   };
 
   // The ground is as high as the longest name on it, in whatever language it is said.
+  // What is said beside the slider is left out rather than cut off.
   const ground = new ResizeObserver(() => {
+    const now = room?.querySelector(".room-now");
+    if (now) {
+      now.lastChild.hidden = false;
+      now.lastChild.hidden = now.scrollHeight > now.clientHeight + 1;
+    }
     for (const list of document.querySelectorAll(".ballots")) list.style.setProperty("--ground", `${100 * (Math.max(...[...list.querySelectorAll(".ballot-name")].map((n) => n.offsetHeight)) + 4) / innerWidth}vw`);
   });
   const turnBy = (by) => {
@@ -566,6 +578,7 @@
     if (!is) { room = null; return; }
     door = page.door;
     room = document.querySelector(".room");
+    place = "";
     pack = ours = await (await fetch({{.Pack}})).json();
     const sealed = location.hash.startsWith("#p=") ? location.hash.slice(3) : "";
     meet(0);
