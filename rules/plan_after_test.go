@@ -170,8 +170,12 @@ func TestTheSameCropAgain(t *testing.T) {
 		n++
 		lay, plant, pick := unit.Date(line.Says.Quantities[1].SI), unit.Date(line.Says.Quantities[2].SI), unit.Date(line.Says.Quantities[3].SI)
 		assert.Equal(t, a.WaitPlan.Days, plant.Minus(lay))
-		assert.Equal(t, a.Facts.CropDays, pick.Minus(plant))
-		assert.LessOrEqual(t, pick.Minus(plant), a.Facts.FreeOf(a.Facts.Crop, plant))
+		warmest := a.Facts.Plant.Plus(unit.Days(10)) // the farm plants in summer
+		assert.Contains(t, []unit.Days{a.Facts.CropDays, a.Facts.CropDays + 14}, pick.Minus(plant))
+		if plant.Minus(warmest) > 60 {
+			assert.Equal(t, a.Facts.CropDays+14, pick.Minus(plant), "two weeks more as days grow short")
+		}
+		assert.LessOrEqual(t, pick.Minus(plant)+14, a.Facts.FreeOf(a.Facts.Crop, plant), "two weeks of picking")
 		if n > 1 {
 			assert.Zero(t, int(plant.Minus(before))%14)
 		}

@@ -40,7 +40,7 @@ const (
 	largeByHand           = unit.SquareMetres(0.5 * unit.SquareMetresPerAcre)
 	outOfSeason           = 75   // days from the wanted day to the next that will do
 	crownDays             = 28   // that strawberries want before hard frost
-	pickingPays           = 14   // days between the first harvest of a tender crop and frost
+	PickingPays           = 14   // days between the first harvest of a tender crop and frost
 	mildWinter            = 10   // days of frost a year below which the day of the first says little
 	fallSlows             = 14   // days that short, cool days add to a harvest
 	springRises           = 1.5  // K from the coldest day's mean to that of the planting day
@@ -209,15 +209,15 @@ var gates = [...]*Rule{
 			// Where winter is mild the day of the first frost says little: growers plant through it with covers at hand.
 			spared := warm >= first && f.FrostDays < mildWinter
 			switch {
-			case warm > 0 && warm < min(first+pickingPays, left) && careful(o): // where no frost comes, the bed grows too cold
+			case warm > 0 && warm < min(first+PickingPays, left) && careful(o): // where no frost comes, the bed grows too cold
 				return rulesOut("The bed stays above {} for about {} more, and the first harvest of {} takes about {}. Plant sooner, or as days grow longer.", f.CoverFloor(), warm, f.Crop.Name, first)
 			case left == facts.Never:
 				return silent()
 			case tender && left < first && !spared && forbidding(o):
 				return rulesOut("Only {} are left before the usual first frost, and the first harvest of {} takes about {}.", left, f.Crop.Name, first)
-			case tender && left < first+pickingPays && careful(o):
+			case tender && left < first+PickingPays && careful(o):
 				return rulesOut("Only {} are left before the usual first frost, and the first harvest of {} takes about {}. Have covers ready.", left, f.Crop.Name, first)
-			case tender && left < first+pickingPays+slower && careful(o):
+			case tender && left < first+PickingPays+slower && careful(o):
 				return rulesOut("{} are left before the usual first frost. The first harvest of {} takes about {}, and two weeks more as days grow short. Have covers ready.", left, f.Crop.Name, first)
 			case !tender && left < first && (f.Cooling() && forbidding(o) || careful(o)):
 				return rulesOut("Only {} are left before frost that kills {}, and the first harvest takes about {}.", left, f.Crop.Name, first)

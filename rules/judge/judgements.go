@@ -356,7 +356,7 @@ func Judgements() []unit.Judgement {
 		{ID: "gate-large-by-hand", Means: "of bed by hand above which care is asked for: half an acre", Value: float64(largeByHand), Unit: "m²"},
 		{ID: "gate-out-of-season", Means: "from the wanted day to the next that will do above which it is out of season", Value: outOfSeason, Unit: "days"},
 		{ID: "gate-crown-days", Means: "that strawberries want before the usual hard frost: eight published last days fall 29 to 55 days before it", Value: crownDays, Unit: "days", Source: table.StrawberryDates.Named()},
-		{ID: "gate-picking-pays", Means: "between a tender crop's first harvest and frost, below which it asks for care", Value: pickingPays, Unit: "days", Source: table.VirginiaFall.Named()},
+		{ID: "gate-picking-pays", Means: "between a tender crop's first harvest and frost, below which it asks for care", Value: PickingPays, Unit: "days", Source: table.VirginiaFall.Named()},
 		{ID: "gate-mild-winter", Means: "of frost a year below which the day of the first says too little to refuse", Value: mildWinter, Unit: "days"},
 		{ID: "gate-fall-slows", Means: "that short, cool days add to a harvest in the fall", Value: fallSlows, Unit: "days", Source: table.VirginiaFall.Named()},
 		{ID: "gate-spring-rises", Means: "by which the planting day is warmer than the coldest of the year, from which on it is spring", Value: springRises, Unit: "K"},

@@ -320,6 +320,19 @@ var everyDays = [...]struct {
 // mostSets is how many settings are told.
 const mostSets = 6
 
+// comesIn is how many days a setting of the field's crop takes to its first harvest: two weeks
+// more where the air a month on is cooler.
+func (a *Advice) comesIn(on unit.Date) unit.Days {
+	low, high := a.Facts.UsualAir(on)
+	lower, higher := a.Facts.UsualAir(on.Plus(monthOn))
+	if lower+higher < low+high {
+		return a.Facts.CropDays + fallDays
+	}
+	return a.Facts.CropDays
+}
+
+const monthOn = 30
+
 // again is the same crop every so many days, laid by one machine.
 func (a *Advice) again(l *after) {
 	f := a.Facts
@@ -331,7 +344,7 @@ func (a *Advice) again(l *after) {
 		var sets []unit.Date
 		step := (every.low + every.high) / 2
 		for on := a.WaitPlan.PlantOn; on < a.WaitPlan.PlantOn.Plus(unit.Days(facts.WarmthAfter)) && len(sets) < mostSets; on = on.Plus(step) {
-			if _, high := f.UsualAir(on); f.Season.Open(f.ChosenCover(), on) && f.FreeOf(f.Crop, on) >= f.CropDays && high <= f.Crop.HeatDay.Value {
+			if _, high := f.UsualAir(on); f.Season.Open(f.ChosenCover(), on) && f.FreeOf(f.Crop, on) >= a.comesIn(on)+judge.PickingPays && high <= f.Crop.HeatDay.Value {
 				sets = append(sets, on)
 			}
 		}
@@ -345,7 +358,7 @@ func (a *Advice) again(l *after) {
 			l.say("again-every", f.Crop.Name, int(every.low), int(every.high), step, len(sets))
 		}
 		for k, on := range sets {
-			l.say("again-set", k+1, on.Plus(-a.WaitPlan.Days), on, on.Plus(f.CropDays))
+			l.say("again-set", k+1, on.Plus(-a.WaitPlan.Days), on, on.Plus(a.comesIn(on)))
 		}
 		if beds := a.Case.Field.Beds; beds.Given {
 			l.say("again-beds", int(math.Ceil(beds.Value/float64(len(sets)))))

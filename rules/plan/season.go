@@ -141,7 +141,11 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 		if e := a.EndOfFilm(s); e.Least > 0 {
 			weight = unit.Say("Never burn it, never bury it. With soil on it, it weighs {} to {}.", e.Least, e.Most)
 		}
-		list.add("lift", end.Plus(dryDays), 2, judge.StepLifting, unit.Say("Mow, pull the tape, undercut the edges, and lift the film dry."), unit.Say("About {} of work for one person.", a.WorkOf().Lifting))
+		hours := unit.Say("Wet film is heavy, and wet soil clings to it.")
+		if lifting := a.WorkOf().Lifting; lifting > 0 {
+			hours = unit.Say("About {} of work for one person.", lifting)
+		}
+		list.add("lift", end.Plus(dryDays), 2, judge.StepLifting, unit.Say("Mow, pull the tape, undercut the edges, and lift the film dry."), hours)
 		list.add("haul", end.Plus(dryDays+2), 1, judge.StepLifting, unit.Say("Haul the film to the collector."), weight)
 	default:
 		list.add("till-in", end.Plus(dryDays), 2, judge.StepLifting, unit.Say("Mow and till the film in; pull the tape out first."), unit.Say("Only for film that is made to be tilled in."))

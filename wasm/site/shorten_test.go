@@ -58,7 +58,7 @@ func TestShortenedAddressesAreTheSame(t *testing.T) {
 	for i := range memory {
 		memory[i] = byte(i * 31)
 	}
-	shorter := 0
+	shorter, tried := 0, 0 // rapid draws fewer with -short
 	rapid.Check(t, func(rt *rapid.T) {
 		body := []byte{0}
 		if rapid.Bool().Draw(rt, "a function with a stack") {
@@ -84,13 +84,14 @@ func TestShortenedAddressesAreTheSame(t *testing.T) {
 		}
 		body = append(body, 0x0b)
 		locals := []uint64{uint64(rapid.Uint32().Draw(rt, "other")), rapid.Uint64Range(1000, 4000).Draw(rt, "stack pointer")}
+		tried++
 		is := shortened(body)
 		if len(is) < len(body) {
 			shorter++
 		}
 		assert.Equal(rt, machine(rt, body, locals, memory), machine(rt, is, locals, memory))
 	})
-	assert.Greater(t, shorter, 50)
+	assert.Greater(t, shorter, tried/4)
 	here := append(append([]byte{0}, takesStack...), opLocalGet, stackPointer, opWiden, opI64Const, 8, opI64Add, opWrap, 0x29, 3, 16, 0x0b)
 	assert.Equal(t, append(append([]byte{0}, takesStack...), opLocalGet, stackPointer, 0x29, 3, 24, 0x0b), shortened(here))
 	other := append([]byte{0}, opLocalGet, stackPointer, opWiden, opI64Const, 8, opI64Add, opWrap, 0x29, 3, 16, 0x0b)
