@@ -150,8 +150,20 @@ func gatesHTML(a *plan.Advice, system unit.System, why string) string {
 		return t.b.String()
 	}
 	t.raw(`<p class="dates">`, datesHTML(a, system), why, `</p>`)
-	for i := range a.Gates[:min(3, len(a.Gates))] {
-		t.raw(`<p class="gates">`, escape(a.Gates[i].Reason.In(system)), `</p>`)
+	// The first is told whole, the others by their titles: "Why?" tells them all.
+	for i := range a.Gates {
+		switch i {
+		case 0:
+			t.raw(`<p class="gates">`, escape(a.Gates[0].Reason.In(system)), `</p>`)
+		case 1:
+			t.raw(`<p class="gates"><span>Also:</span>`)
+			fallthrough
+		default:
+			t.raw(` <b>`, escape(a.Gates[i].Rule.Title), `.</b>`)
+		}
+	}
+	if len(a.Gates) > 1 {
+		t.raw(`</p>`)
 	}
 	return t.b.String()
 }
