@@ -94,6 +94,8 @@ func TestTheDayAndTheTicksDecideReadyAndSurvive(t *testing.T) {
 	assert.Equal(t, "en", browsertest.Eval[string](p, `document.documentElement.lang`), "the sheet alone")
 	p.Go("/lay") // the link's own address would open the link's field again
 	p.WaitWhole()
+	p.Wait("still ready, in the language that was chosen for the crew", `document.querySelector("#laying-day .state").textContent === "Sí, tienda hoy."`)
+	p.Click("#sheet-en")
 	p.Wait("still ready", `document.querySelector("#laying-day .state").textContent === "Yes, lay today."`)
 	assert.Equal(t, 5, browsertest.Eval[int](p, `document.querySelectorAll("#laying-day input[type=checkbox]:checked, #laying-day .tap[id^=tap-go-][aria-pressed=true]").length`))
 	p.Type("#f-day-wind-m-s", "35")
@@ -150,6 +152,7 @@ func TestTheSheetsPrint(t *testing.T) {
 		p.Click("#units-" + farm.units)
 		p.Do(`document.querySelector("#menu").open = false`)
 		p.Click("#sheet-" + farm.language)
+		p.Wait("all of its language", `"`+farm.language+`" === "en" || window.filmfurrow.words?.whole("`+farm.language+`")`)
 		if farm.ready {
 			tickAll(p)
 		}

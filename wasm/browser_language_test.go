@@ -32,6 +32,9 @@ const texts = `(() => {
 	return [...out];
 })()`
 
+// initial is a month's first letter, which is another in another language.
+var initial = regexp.MustCompile(`^[A-Z]$`)
+
 // stays are the names of works, offices and licenses, and the initials of months.
 var stays = regexp.MustCompile(`^(Film & Furrow|USDA Natural Resources Conservation Service|CC BY 4\.0|Go|go-app v[\d.]+|google/uuid v[\d.]+|rsc\.io/qr v[\d.]+|weather-util-data [\d.]+|[A-Z])$`)
 
@@ -99,7 +102,8 @@ func TestThePageGoesFromOneLanguageToTheOther(t *testing.T) {
 	p.WaitOffline()
 	p.Do(unfold)
 	p.WaitDrawn()
-	english := browsertest.Eval[[]string](p, texts)
+	p.Wait("what takes its time", `!/Trying|Working/.test(document.querySelector("main").textContent)`)
+	english := slices.DeleteFunc(browsertest.Eval[[]string](p, texts), initial.MatchString)
 	for _, name := range tongue.Names() {
 		c, err := tongue.Load(name)
 		require.NoError(t, err)
@@ -115,10 +119,13 @@ func TestThePageGoesFromOneLanguageToTheOther(t *testing.T) {
 		for i, text := range english {
 			want[i], _ = c.Say(text)
 		}
-		assert.ElementsMatch(t, slices.Compact(slices.Sorted(slices.Values(want))), slices.Compact(slices.Sorted(slices.Values(browsertest.Eval[[]string](p, texts)))))
+		said := func() []string {
+			list := slices.DeleteFunc(browsertest.Eval[[]string](p, texts), initial.MatchString)
+			return slices.Compact(slices.Sorted(slices.Values(list)))
+		}
+		assert.ElementsMatch(t, slices.Compact(slices.Sorted(slices.Values(want))), said())
 
 		// Figures are those of the reader's country, as the command line writes them.
-		sorted := func(list []string) []string { return slices.Compact(slices.Sorted(slices.Values(list))) }
 		for _, country := range []string{"AR", "ES", "MX"} {
 			_, figures, err := tongue.Split(name + "-" + country)
 			require.NoError(t, err)
@@ -128,8 +135,7 @@ func TestThePageGoesFromOneLanguageToTheOther(t *testing.T) {
 				there[i] = figures(text)
 			}
 			assert.Equal(t, country == "MX", slices.Equal(want, there))
-			shown := browsertest.Eval[[]string](p, texts)
-			assert.ElementsMatch(t, sorted(there), sorted(shown), country)
+			assert.ElementsMatch(t, slices.Compact(slices.Sorted(slices.Values(there))), said(), country)
 		}
 
 		// What comes later is said too.

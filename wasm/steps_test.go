@@ -38,7 +38,7 @@ var steps = map[string][]edit{
 		{"rules/judge/judgements.go", "const (", "\n)\n", "\n\tstepsHalf = 6"},
 		{"rules/judge/judgements.go", "func Judgements", "\n\t}\n", "\n\t\t{ID: \"film-steps-half\", Means: \"degrees that count half\", Value: stepsHalf, Unit: \"K\"},"},
 		{"rules/facts/facts.go", "type Facts struct", "\tUnder ", "\tSteps       unit.CelsiusDegrees\n"},
-		{"rules/facts/facts.go", "f.WorkFloor = ", "\tf.rough()\n", "\tf.Steps = f.SafeSoilTemperature.Minus(f.WorkFloor)\n"},
+		{"rules/facts/facts.go", "f.Season = f.season(g)\n\tf.Ceiling", "\tf.rough()\n", "\tf.Steps = f.SafeSoilTemperature.Minus(f.WorkFloor)\n"},
 	},
 	"A source": {
 		{"rules/table/sources.go", "var (", "\n)\n", "\n\tStepsTried = Source{ID: \"steps-tried\", Publisher: \"A test\", Title: \"Steps\", Year: \"2026\", Where: \"within a test\", NoAddress: \"it stands within a test\", Mark: Seen}"},

@@ -146,8 +146,8 @@ var Inputs = rowsOf([]*Input{
 
 	choice("water.source", "Water source", "", func(c *Case) *string { return &c.Water.Source },
 		Choosable{"well", "well"}, Choosable{"pond", "pond"}, Choosable{"stream", "stream"}, Choosable{"municipal", "town water"}, Choosable{"tank", "tank"}, Choosable{"none", "none"}),
-	sameFarm(mended(number("water.flow_l_h", "Flow at the field", "Bucket test: liters ÷ seconds × 3,600, after half an hour of running.", unit.KindFlow, 1, 2000000, 10, func(c *Case) *unit.Optional[unit.LitresPerHour] { return &c.Water.Flow }),
-		"Without water there is no plan: choose “none” as the source, or do the bucket test.")),
+	nearly(40, sameFarm(mended(number("water.flow_l_h", "Flow at the field", "Bucket test: liters ÷ seconds × 3,600, after half an hour of running.", unit.KindFlow, 1, 2000000, 10, func(c *Case) *unit.Optional[unit.LitresPerHour] { return &c.Water.Flow }),
+		"Without water there is no plan: choose “none” as the source, or do the bucket test."))),
 	apart(400, closely(closePressure, mended(number("water.pressure_kpa", "Pressure at the field", "By a gauge, with water running.", unit.KindPressure, 0, 1400, 1, func(c *Case) *unit.Optional[unit.Kilopascals] { return &c.Water.Pressure }),
 		"Check the unit: 1 psi is 6.9 kPa, 1 bar is 100 kPa."))),
 	inert(number("water.lift_m", "Lift", "From the water's surface, drawn down by pumping, up to the pump's outlet.", unit.KindHead, 0, 300, 0.1, func(c *Case) *unit.Optional[unit.Metres] { return &c.Water.Lift })),

@@ -199,6 +199,16 @@ func closely(span func(*Case) (low, high float64), in *Input) *Input {
 	return in
 }
 
+// nearly gives so many steps to each side of what was given to ask one by one: a tape or a
+// part of a bed is fed from a flow of its own on, and an answer may change and change back.
+func nearly(steps float64, in *Input) *Input {
+	in.Close = func(c *Case) (low, high float64, ok bool) {
+		now, ok := in.Get(c)
+		return now.Number - steps*in.Step, now.Number + steps*in.Step, ok
+	}
+	return in
+}
+
 func measured(c *Case) bool { return c.Soil.Temperature.Given }
 func filmDown(c *Case) bool { return c.Practice.FilmDown() }
 

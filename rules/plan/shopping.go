@@ -204,7 +204,7 @@ func (s *Shopping) stakes(a *Advice, set setLine, bed unit.Metres, beds int) {
 	rows := beds * f.Rows
 	set(field.ItemStakes, float64(rows*((PlantsOn(bed, f.InRow, 1)+plantsAStake-1)/plantsAStake+1)), unit.KindCount,
 		unit.Say("Rows: {}. One between every other plant, and one at each end.", rows), &table.WeaveKansas)
-	set(field.ItemString, math.Ceil(float64(rows)*float64(bed)*2*ties), unit.KindLong,
+	set(field.ItemString, math.Ceil(float64(rows)*float64(bed)*2*ties-1e-9), unit.KindLong,
 		unit.Say("Rows: {}. Both sides of {}, {} times as the plants grow; guides say four to six.", rows, bed, ties), &table.WeaveKansas)
 }
 
