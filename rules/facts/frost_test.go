@@ -120,7 +120,7 @@ func TestThePublishedFrostIsTheField(t *testing.T) {
 				assert.True(t, days[0] == y.Coldest || days[0] == y.Warmest || after(y.Coldest, p.Spring.Fifty) > after(y.Coldest, y.Warmest), "%s %s: %d for %d", s.Label(), what, days[0], days[1])
 			}
 		}
-		if i%long.Of(40, 8) != 0 {
+		if i%long.Of(40, 14) != 0 {
 			continue
 		}
 		for _, height := range []unit.Metres{-300, 0, 700} {

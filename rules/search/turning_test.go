@@ -365,7 +365,7 @@ func TestTurningPointsAgainstBruteForce(t *testing.T) {
 			t.Run(fmt.Sprint(shard), func(t *testing.T) {
 				t.Parallel()
 				r := rand.New(rand.NewPCG(7, uint64(shard)))
-				for n := 0; n < long.Of(100, 400)/shards; {
+				for n := 0; n < long.Of(100, 300)/shards; {
 					c, i := anyCase(r, bases)
 					turner, ok := search.NewTurningSearch(list[i], c, false)
 					if !ok {
@@ -389,7 +389,7 @@ func TestTurningPointsAgainstBruteForce(t *testing.T) {
 		}
 		return n
 	}
-	t.Logf("%d cases, %d turning points, all the same; the plain search asked %d times", long.Of(100, 400), sum(found), sum(asked))
+	t.Logf("%d cases, %d turning points, all the same; the plain search asked %d times", long.Of(100, 300), sum(found), sum(asked))
 	assert.Greater(t, sum(found), long.Of(10, 40))
 }
 
