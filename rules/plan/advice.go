@@ -222,7 +222,7 @@ func waterAnswer(f *facts.Facts, ok bool) WaterAnswer {
 		w.Says = unit.Say("{} at planting, {} a day at full leaf, for each zone.", RunWords(w.StartEvery, w.StartRun), w.PeakMinutes)
 	}
 	if most := RunWords(w.MostEvery, w.MostRun); w.Fits && most != RunWords(w.StartEvery, w.StartRun) {
-		w.Says.Text += " Young plants may want up to {}: put your hand into the bed, the probe decides."
+		w.Says.Text += " Young plants may want up to {}: put your hand into the bed, what you feel decides."
 		w.Says.Quantities = append(w.Says.Quantities, most)
 	}
 	return w

@@ -189,7 +189,7 @@ func (a *Advice) firstWater() unit.Phrase {
 	if low == most {
 		return unit.Say(first+" Then run the tape {}, zone by zone.", low)
 	}
-	return unit.Say(first+" Young plants: from {} to {}, zone by zone. Guides and trials differ on how little film leaves them to drink. Put your hand into the bed: the probe decides.", low, most)
+	return unit.Say(first+" Young plants: from {} to {}, zone by zone. Guides and trials differ on how little film leaves them to drink. Put your hand into the bed: what you feel decides.", low, most)
 }
 
 // plantingDays is how long planting stands open: film that waits longer weathers for
