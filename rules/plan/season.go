@@ -124,7 +124,7 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 	}
 	care := unit.Say("Plant in the evening if it is hot; keep stems off the film.")
 	if f.Seeded {
-		care = unit.Say("As it comes up, see that no seedling is caught under the film.")
+		care = unit.Say("Free seedlings that come up under the film.")
 	} else if plants := float64(a.plants()); plants > 0 {
 		care = unit.Say("Plant in the evening if it is hot; keep stems off the film. Setting by hand is {} of work for one person.", unit.Between(settingHours(plants/setMost), settingHours(plants/setLeast)))
 	}
@@ -154,7 +154,7 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 	}
 	dry, dryWhy := end, "Dry film lifts clean and light."
 	if f.Crop.Cured && !second {
-		dry, dryWhy = end.Plus(-curedDry), "Leave out the plan's last two weeks of water: bulbs keep when they ripen dry. Onions are ready when the tops fall, garlic when the lower leaves are brown."
+		dry, dryWhy = end.Plus(-curedDry), "Bulbs that ripen dry keep: leave out the plan's last two weeks."
 	}
 	list.add("stop", dry, 1, judge.StepSeason, unit.Say("Stop the water and let the bed dry."), unit.Say(dryWhy))
 	switch judge.FilmRow(f).Removal {
@@ -256,11 +256,9 @@ func (a *Advice) trayStep(list *dates, s *Shopping) {
 	}
 	plant, line := a.WaitPlan.PlantOn, &s.Lines[field.ItemPlants]
 	if !trays.Given() {
-		var what any = f.Crop.Name
 		if line.Taken() > 0 {
-			what = int(line.Taken())
+			list.add("plants", plant.Plus(weeks(orderWeeks)), 7, judge.StepOrder, unit.Say("Order what you set out: {}.", int(line.Taken())), unit.Say("Good plants are soon sold out."))
 		}
-		list.add("plants", plant.Plus(weeks(orderWeeks)), 7, judge.StepOrder, unit.Say("Order what you set out: {}.", what), unit.Say("Good plants, sets and cloves are sold out early."))
 		return
 	}
 	what := unit.Say("Sow {} in trays, or order the plants.", f.Crop.Name)
@@ -312,15 +310,10 @@ func (a *Advice) coverSteps(list *dates, s *Shopping) {
 	g := a.Facts.Crop.Group
 	fruits := g == table.Vine || g == table.Fruiting || g == table.Berry
 	switch {
-	case !fruits && c.Asked:
-		what = unit.Say("Take the covers off within two weeks.")
 	case !fruits:
-		what = unit.Say("If you planted under covers on {}: take them off within two weeks.", c.First)
+		what, why = unit.Say("If you planted under covers on {}: take them off within two weeks.", c.First), "Under covers it gets hot."
 	case !c.Asked:
 		what = unit.Say("If you planted under covers on {}: take them off within two weeks, or as soon as flowers open.", c.First)
-	}
-	if !fruits {
-		why = "Leaves that press against covers suffer from heat."
 	}
 	list.add("covers-off", c.OffOn, coverMost-coverLeast+1, judge.StepSeason, what, unit.Say(why))
 }
