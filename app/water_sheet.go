@@ -389,7 +389,7 @@ func (v waterView) assumed() app.UI {
 		list[i] = item(fieldWords(a.Field) + ": " + a.Value.In(v.system) + " (" + a.Source + ")")
 	}
 	if v.plan.Climbs > 0 {
-		list = append(list, item("Slope along the beds: "+v.show(unit.FineShare(v.plan.Climbs))+", climbing away from the header, which is the worse way (your slope, at most 2 % since steeper beds follow the contour)"))
+		list = append(list, item("Slope along the beds: "+v.show(unit.FineShare(v.plan.Climbs))+", climbing away from the header, which is the worse way (along the contour it is less)"))
 	}
 	return app.Details().ID("water-assumed").Class("water-assumed").Body(summary("What the plan takes for granted"), app.Ul().Body(list...))
 }

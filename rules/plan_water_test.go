@@ -390,7 +390,7 @@ func TestYoungPlantsAreToldARange(t *testing.T) {
 			assert.Greater(t, float64(first.UseMost), measured, row.crop)
 		}
 		if a.Water.Fits {
-			assert.Contains(t, a.Water.Says.In(unit.US), "the probe decides")
+			assert.Contains(t, a.Water.Says.In(unit.US), "what you feel decides")
 		}
 	}
 }

@@ -214,7 +214,7 @@ func writeText(w io.Writer, a *plan.Advice, points []search.TurningPoint, left [
 	if !a.Refused() {
 		line("\n%s", a.DatesWords().In(system))
 	}
-	if w := &a.WaitPlan; w.Moved > 0 && w.Soonest.Given && w.Latest.Given {
+	if w := &a.WaitPlan; w.Moved > 0 && w.Soonest.Given && w.Latest.Given && w.Soonest.Value != w.Latest.Value {
 		line("In a warm spring you could plant on %s, in a cool one on %s.", w.Soonest.Value.In(system), w.Latest.Value.In(system))
 	}
 	for _, way := range a.CanBeDone() {

@@ -228,7 +228,7 @@ func (t waterText) quality() {
 		t.line("  Water test:")
 	}
 	for _, f := range q.Clogging {
-		t.line("    clogging by %s: %s risk at %v (%s)", f.Clogger.Name, f.Hazard, f.Value, f.Clogger.Source)
+		t.line("    clogging by %s: %s risk at %s (%s)", f.Clogger.Name, f.Hazard, strings.TrimSpace(fmt.Sprint(f.Value, " ", f.Clogger.Unit)), f.Clogger.Source)
 	}
 	if q.HardnessWord != "" {
 		t.line("    hardness: %s", q.HardnessWord)

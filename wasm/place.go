@@ -44,7 +44,7 @@ func place(args []string, _ io.Reader, out, errs io.Writer) int {
 	}
 	for _, spot := range spots {
 		nearest, away := stations.Nearest(spot.Latitude, spot.Longitude, unit.Optional[unit.Metres]{})
-		fmt.Fprintf(out, "%s: \"lat\": %v, \"lon\": %v; nearest station %s away: %s\n", spot.Name, spot.Latitude, spot.Longitude, unit.Of(away).In(unitsOf(*us)), tell(nearest))
+		fmt.Fprintf(out, "%s: \"lat\": %v, \"lon\": %v; nearest station %s away: %s\n", spot.Name, spot.Latitude, spot.Longitude, unit.Of(unit.Distance(away)).In(unitsOf(*us)), tell(nearest))
 	}
 	found := stations.Find(typed, mostListed)
 	for _, s := range found {

@@ -44,7 +44,14 @@ func season(args []string, in io.Reader, out, errs io.Writer) int {
 func writeSeason(w io.Writer, a *plan.Advice, system unit.System) {
 	water := a.WaterPlan()
 	list := a.Shopping(&water)
-	for _, s := range a.Season(&list) {
+	steps := a.Season(&list)
+	if len(steps) == 0 { // nothing is grown here then
+		fmt.Fprintf(w, "%s.\n", unit.Capital(a.VerdictWords()))
+		for _, instead := range a.Insteads() {
+			fmt.Fprintf(w, "  %s %s\n", instead.What.In(system), instead.Why.In(system))
+		}
+	}
+	for _, s := range steps {
 		fmt.Fprintln(w, unit.Of(s.On).In(system))
 		fmt.Fprintf(w, "  %s\n  %s\n", s.What.In(system), s.Why.In(system))
 	}

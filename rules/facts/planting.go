@@ -336,10 +336,14 @@ const (
 // SeasonDays is how long the crop stands, from planting to the last picking: what the
 // water plan, the season's dates and the end of the film all go by. Crops that are
 // picked for weeks stand for the sum of their stages (FAO-56 table 11); others until
-// three weeks after the latest published harvest day (common practice, no source).
+// three weeks after the latest published harvest day (common practice, no source), but for
+// bulbs, which are lifted all at once.
 // The first autumn frost ends a tender crop's season.
 func (f *Facts) SeasonDays() unit.Days {
 	last := unit.Days(f.Crop.DaysToHarvest.High) + pickingDays
+	if f.Crop.Cured {
+		last -= pickingDays
+	}
 	if f.Crop.Group == table.Fruiting || f.Crop.Group == table.Vine {
 		stages := 0
 		for _, days := range f.Crop.StageDays {

@@ -83,7 +83,7 @@ var Inputs = rowsOf([]*Input{
 	choice("soil.drainage", "Drainage", "How fast a filled spade hole empties: within an hour, a day, or longer.", func(c *Case) *string { return &c.Soil.Drainage },
 		Choosable{"quick", "quick"}, Choosable{"fair", "fair"}, Choosable{"slow", "slow"}),
 	number("soil.organic_percent", "Organic matter", "From a soil test.", unit.KindFineShare, 0, 20, 0.5, func(c *Case) *unit.Optional[float64] { return &c.Soil.Organic }),
-	mended(number("soil.slope_percent", "Slope of the field", "Rise ÷ run × 100. Above 2 % we take it that beds follow the contour.", unit.KindFineShare, 0, 45, 0.5, func(c *Case) *unit.Optional[float64] { return &c.Soil.Slope }),
+	mended(number("soil.slope_percent", "Slope of the field", "Rise ÷ run × 100. The water plan lets beds climb it; along the contour they water more evenly.", unit.KindFineShare, 0, 45, 0.5, func(c *Case) *unit.Optional[float64] { return &c.Soil.Slope }),
 		"Slope is rise ÷ run × 100: 45 % is as steep as a stair. A tenth of the figure may be meant."),
 	choice("soil.wetness_at_laying", "Soil at laying", "Squeeze a ball: dusty is dry, holds and breaks is moist, ribbons and shines is wet.", func(c *Case) *string { return &c.Soil.Wetness },
 		Choosable{"dry", "dry"}, Choosable{"moist", "moist"}, Choosable{"wet", "wet"}),

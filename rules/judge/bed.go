@@ -257,7 +257,7 @@ var bedRules = [...]*Rule{
 		Because: "Every inch of height takes wider film and a stronger tractor.",
 		Sources: []*table.Source{&table.Practice}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if o < 2 || f.Case.Practice.Laying == "hand" {
+			if o < 2 || f.Case.Practice.Laying == "hand" || f.Case.Practice.FilmDown() {
 				return silent()
 			}
 			b := across(f, o)

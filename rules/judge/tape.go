@@ -91,7 +91,7 @@ var tapeRules = [...]*Rule{
 			if day > have {
 				return against(saturate(float64(day-have), lackHalf), "At full leaf {} need {} of running a day; you have {}.", zonesOf(s.Zones), day, have)
 			}
-			return speaksFor(saturate(float64(have-day), spareHalf)*spareFit, "At full leaf {} need {} of running a day, within your {}.", zonesOf(s.Zones), day, have)
+			return speaksFor(saturate(float64(have-day), spareHalf)*spareFit, "At full leaf {} need {} of running a day, within the {} that the source may run.", zonesOf(s.Zones), day, have)
 		}},
 	{ID: "tape-run-length", Speaks: question.Tape, Weight: Strong, Title: "Reaches the end of the bed",
 		Because: "A dry far end is the commonest fault of long beds.",

@@ -140,7 +140,7 @@ var waitRules = [...]*Rule{
 			case !p.LabelInterval.Given:
 				return waited(days, "The ground was treated on {}. The label names the days until planting: type them. Until then we pencil in {}, since published pages name two to three weeks.", p.FumigatedOn.Value, unit.Days(labelDays))
 			}
-			return waited(days, "{}: the label's {} days from {}. Longer where the soil is cold or wet.", days, int(p.LabelInterval.Value), p.FumigatedOn.Value)
+			return waited(days, "Planting waits until {}: the label's {} days from {}. Longer where the soil is cold or wet.", p.FumigatedOn.Value.Plus(unit.Days(p.LabelInterval.Value)), int(p.LabelInterval.Value), p.FumigatedOn.Value)
 		}, &table.FumigantManual, &table.FumigantShort, &table.BarrierFilm2013),
 	waitRule(question.WaitMoisture, "wait-moisture", "Moisture in the bed", "Film keeps the bed as it was when it was covered.", "cabbage-wet-clay",
 		func(f *facts.Facts, days unit.Days) (Finding, bool) {

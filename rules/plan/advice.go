@@ -176,10 +176,14 @@ func waitPlan(f *facts.Facts, c *judge.Choice) WaitPlan {
 		w.Days = f.Plant.Minus(w.LayOn)
 	}
 	cooling := judge.Waits(f)[question.WaitCooling] > 0 // no spring decides
-	if day, ok := f.Season.NextOpen(f.ChosenCover(), f.Wanted, facts.WarmSpring); ok && w.Moved > 0 && !cooling {
+	from := f.Wanted
+	if end, ok := judge.LabelEnds(&f.Case.Practice); ok {
+		from = max(from, end)
+	}
+	if day, ok := f.Season.NextOpen(f.ChosenCover(), from, facts.WarmSpring); ok && w.Moved > 0 && !cooling {
 		w.Soonest = unit.Known(day)
 	}
-	if day, ok := f.Season.NextOpen(f.ChosenCover(), f.Wanted, facts.CoolSpring); ok && w.Moved > 0 && !cooling {
+	if day, ok := f.Season.NextOpen(f.ChosenCover(), from, facts.CoolSpring); ok && w.Moved > 0 && !cooling {
 		w.Latest = unit.Known(day)
 	}
 	film := f.ChosenCover()
@@ -218,7 +222,7 @@ func waterAnswer(f *facts.Facts, ok bool) WaterAnswer {
 		w.Says = unit.Say("{} at planting, {} a day at full leaf, for each zone.", RunWords(w.StartEvery, w.StartRun), w.PeakMinutes)
 	}
 	if most := RunWords(w.MostEvery, w.MostRun); w.Fits && most != RunWords(w.StartEvery, w.StartRun) {
-		w.Says.Text += " Young plants may want up to {}: put your hand into the bed, the probe decides."
+		w.Says.Text += " Young plants may want up to {}: put your hand into the bed, what you feel decides."
 		w.Says.Quantities = append(w.Says.Quantities, most)
 	}
 	return w

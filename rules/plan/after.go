@@ -45,6 +45,10 @@ func (a *Advice) After(s *Shopping) []AfterLine {
 		l.say("feed-law")
 	}
 	a.alleys(&l)
+	if overwinters(a) && a.Facts.Crop.Group == table.Berry {
+		l.say("bloom")
+		l.say("bloom-frost", a.WaitPlan.PlantOn.Plus(a.Facts.CropDays-bloomBefore), openFlower, tightBud)
+	}
 	if c := soonest(s.Covers); c != nil {
 		l.say("covers")
 		l.say("covers-on", c.First)
@@ -56,12 +60,22 @@ func (a *Advice) After(s *Shopping) []AfterLine {
 	return l
 }
 
+// Strawberries open their flowers about five weeks before the first picking (from memory). Open
+// flowers and tight buds die at these temperatures (University of Maine, 2023).
+const (
+	bloomBefore = 35
+	openFlower  = unit.Celsius((30 - 32) / 1.8)
+	tightBud    = unit.Celsius((25 - 32) / 1.8)
+)
+
 // How planting goes: a setter behind a tractor, with a driver and one who sets, by a market
 // growers' list; a cup of water a plant, and starter to 50 gallons ([table.MidwestFeeding]);
 // holes, common practice.
 const (
 	setterLeast, setterMost = 600.0, 800.0 // plants an hour
 	holeLeast, holeMost     = unit.Metres(2 * unit.MetresPerInch), unit.Metres(3 * unit.MetresPerInch)
+	closeRow                = unit.Metres(8 * unit.MetresPerInch) // nearer plants would leave no film between such holes
+	smallLeast, smallMost   = unit.Metres(unit.MetresPerInch), unit.Metres(1.5 * unit.MetresPerInch)
 	cup                     = unit.Litres(unit.LitresPerGallon / 16)
 	starterMass             = unit.FineMass(3 * unit.KilogramsPerPound)
 	starterWater            = 50 * unit.LitresPerGallon
@@ -73,10 +87,12 @@ const (
 func (a *Advice) holes(l *after) {
 	f := a.Facts
 	l.say("holes")
-	plants := 0
-	if c := &a.Case.Field; c.BedLength.Given && c.Beds.Given {
-		plants = PlantsOn(c.BedLength.Value, f.InRow, f.Rows) * int(c.Beds.Value)
+	plants := a.plants()
+	if plants > 0 {
 		l.say("holes-count", plants, f.Rows, unit.Short(f.InRow))
+	}
+	if a.FilmDown() {
+		l.say("holes-there")
 	}
 	if f.Rows > 1 {
 		l.say("holes-crosswise")
@@ -84,7 +100,11 @@ func (a *Advice) holes(l *after) {
 	if a.TapePlan.Tape != nil {
 		l.say("holes-tape", unit.Short(a.TapePlan.Depth))
 	}
-	l.say("holes-size", unit.Between(unit.Short(holeLeast), unit.Short(holeMost)))
+	if f.InRow < closeRow {
+		l.say("holes-small", unit.Between(unit.Short(smallLeast), unit.Short(smallMost)))
+	} else {
+		l.say("holes-size", unit.Between(unit.Short(holeLeast), unit.Short(holeMost)))
+	}
 	switch {
 	case f.Seeded:
 		if few, many := seedsAHole(f.Crop); plants > 0 {
@@ -96,9 +116,12 @@ func (a *Advice) holes(l *after) {
 			l.say("clear-open", unit.Between(unit.Short(slitLeast), unit.Short(slitMost)))
 		}
 		return
+	case f.Crop.Pieces:
+		l.say("pieces")
+		return
 	case plants > 0:
 		n := float64(plants)
-		l.say("set-setter", unit.Between(halfHours(n/setterMost), halfHours(n/setterLeast)), unit.Between(halfHours(n/setMost), halfHours(n/setLeast)))
+		l.say("set-setter", unit.Between(settingHours(n/setterMost), settingHours(n/setterLeast)), unit.Between(settingHours(n/setMost), settingHours(n/setLeast)))
 		l.say("cup", unit.Litres(n)*cup)
 		l.say("starter", starterMass, unit.Litres(starterWater), starterPlants, (plants+starterPlants-1)/starterPlants)
 	}
@@ -226,18 +249,19 @@ func (a *Advice) secondCrop(l *after) {
 		return
 	}
 	l.say("second-family", f.Crop.Family)
+	if f.Crop.Group == table.Berry {
+		l.say("second-wilt")
+	}
 	l.say("second-feed")
 	l.say("second-tape")
 	if area := float64(f.BedMetres) * float64(f.Centres); hot && area > 0 && table.Films[f.Film].SunReflected.Value <= paleFrom {
-		l.say("second-paint", unit.Between(unit.Litres(area*paintLeast), unit.Litres(area*paintMost)))
+		l.say("second-paint", unit.Litres(math.Ceil(area*paintMost/unit.LitresPerGallon)*unit.LitresPerGallon))
 	}
 }
 
-// Paint and water on dark film, 24 to 96 gallons an acre, in L/m² ([table.FilmAge]'s trial).
-const (
-	paintLeast = 24 * unit.LitresPerGallon / unit.SquareMetresPerAcre
-	paintMost  = 96 * unit.LitresPerGallon / unit.SquareMetresPerAcre
-)
+// paintMost is paint and water on dark film, at most 96 gallons an acre, in L/m²
+// ([table.FilmAge]'s trial, 24 to 96).
+const paintMost = 96 * unit.LitresPerGallon / unit.SquareMetresPerAcre
 
 // seconds are the crops that may follow: the guide's own first, then those of the table.
 func (a *Advice) seconds(turn unit.Date) (list []second) {
@@ -266,7 +290,7 @@ func (a *Advice) seconds(turn unit.Date) (list []second) {
 // than it bears, and it is picked before frost ends it.
 func (a *Advice) secondOf(crop *table.Crop, turn unit.Date) (c second, ok bool) {
 	f := a.Facts
-	if crop.Family == f.Crop.Family || crop.Sown || crop.Hilled || crop.Root || crop.Group == table.CutFlower || crop.DaysToHarvest.High >= winterCrop ||
+	if crop.Family == f.Crop.Family || f.Crop.Group == table.Berry && crop.Family == "Solanaceae" || crop.Sown || crop.Hilled || crop.Root || crop.Group == table.CutFlower || crop.DaysToHarvest.High >= winterCrop ||
 		float64(crop.InRow.High) < float64(f.InRow)/thinMost || float64(crop.InRow.Low) > float64(f.InRow)*thinMost {
 		return c, false
 	}
@@ -336,6 +360,9 @@ const monthOn = 30
 // again is the same crop every so many days, laid by one machine.
 func (a *Advice) again(l *after) {
 	f := a.Facts
+	if a.FilmDown() {
+		return
+	}
 	for i := range everyDays {
 		every := &everyDays[i]
 		if every.crop != f.Crop.ID {
@@ -346,6 +373,8 @@ func (a *Advice) again(l *after) {
 		for on := a.WaitPlan.PlantOn; on < a.WaitPlan.PlantOn.Plus(unit.Days(facts.WarmthAfter)) && len(sets) < mostSets; on = on.Plus(step) {
 			if _, high := f.UsualAir(on); f.Season.Open(f.ChosenCover(), on) && f.FreeOf(f.Crop, on) >= a.comesIn(on)+judge.PickingPays && high <= f.Crop.HeatDay.Value {
 				sets = append(sets, on)
+			} else if len(sets) == 0 {
+				return // the field's own day is the last that pays
 			}
 		}
 		if len(sets) < 2 {
@@ -360,8 +389,8 @@ func (a *Advice) again(l *after) {
 		for k, on := range sets {
 			l.say("again-set", k+1, on.Plus(-a.WaitPlan.Days), on, on.Plus(a.comesIn(on)))
 		}
-		if beds := a.Case.Field.Beds; beds.Given {
-			l.say("again-beds", int(math.Ceil(beds.Value/float64(len(sets)))))
+		if f.BedMetres > 0 {
+			l.say("again-beds", f.BedMetres/unit.Metres(len(sets)))
 		}
 		l.say("again-laid", sets[len(sets)-1].Minus(sets[0]))
 		return

@@ -242,15 +242,29 @@ const springFeeding = 15
 // springBefore is how long before the first picking that feeding begins: two months.
 const springBefore = 60
 
-// overwinters tells of strawberries set in autumn: they rest in winter.
-func overwinters(a *Advice) bool { return a.Facts.Crop.Group == table.Berry && a.Facts.Autumn }
+// Garlic is fed as it grows again in spring, until its bulbs begin to swell: Oregon State
+// University Extension, by way of a newspaper, 2008, feeds once early and once in mid-May. The
+// days before lifting are from memory.
+const (
+	garlicBefore  = 100
+	garlicFeeding = 8
+)
+
+// overwinters tells of strawberries and garlic set in autumn: they rest in winter.
+func overwinters(a *Advice) bool {
+	return a.Facts.Crop.DaysToHarvest.High >= winterCrop && a.Facts.Autumn
+}
 
 // feeding spreads what is left over the weeks of feeding.
 func (b *BaseFertiliser) feeding(a *Advice) {
 	b.From = a.WaitPlan.PlantOn.Plus(feedingRests)
 	b.Weeks = max(7, int(a.Facts.SeasonDays())-2*feedingRests) / 7
 	if overwinters(a) {
-		b.From, b.Weeks = a.WaitPlan.PlantOn.Plus(a.Facts.CropDays-springBefore), springFeeding
+		before, weeks := unit.Days(springBefore), springFeeding
+		if a.Facts.Crop.Cured {
+			before, weeks = garlicBefore, garlicFeeding
+		}
+		b.From, b.Weeks = a.WaitPlan.PlantOn.Plus(a.Facts.CropDays-before), weeks
 	}
 	b.AWeek = rate(b.Nutrients[Nitrogen].Tape / unit.KilogramsPerHectare(b.Weeks))
 	if b.AWeek > mostAWeek {

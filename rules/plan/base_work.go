@@ -75,6 +75,9 @@ func (b *BaseFertiliser) work(a *Advice, need *table.Need) {
 
 // weeksFrom says where the weeks of feeding come from.
 func (b *BaseFertiliser) weeksFrom(a *Advice) string {
+	if overwinters(a) && a.Facts.Crop.Cured {
+		return "from spring growth until the bulbs swell: Oregon State University Extension, by way of a newspaper, 2008; the days from memory"
+	}
 	if overwinters(a) {
 		return "two months before the first picking, at 3 to 5 lb an acre a week: University of Delaware, Weekly Crop Update ?p=3899"
 	}

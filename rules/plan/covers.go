@@ -44,6 +44,10 @@ const (
 // ([table.RowCoversH251]): a mild autumn of the year before is not an early spring.
 const coverWins unit.Days = 21
 
+// leastWon is the least that a cover must win to be told: a day or two is what one spring
+// differs from the next (our judgment).
+const leastWon unit.Days = 3
+
 // winterGates are the reasons against film that a cover may mend.
 var winterGates = [...]string{"out-of-season", "always-frost", "never-warm"}
 
@@ -74,7 +78,7 @@ func (a *Advice) Covers() (list []CoverChoice) {
 		c := CoverChoice{Cover: cover, Asked: asked, First: first}
 		if f.Opening == facts.OpenWarm {
 			c.Bare, c.Won = unit.Known(f.Plant), f.Plant.Minus(first)
-			if c.Won <= 0 {
+			if c.Won < leastWon {
 				continue
 			}
 		} else if f.Opening == facts.NeverOpen && f.Season.Open(f.ChosenCover(), from) {

@@ -62,8 +62,7 @@ func Judgements() []unit.Judgement {
 		{ID: "second-picked-for", Means: "that a first crop is picked at least, where it makes room", Value: pickedFor, Unit: "days"},
 		{ID: "second-long-down", Means: "for which film of 1 to 1.25 mil was found to keep its strength", Value: longDown, Unit: "days", Source: "Journal of Vegetable Crop Production, Louisiana, 2002: nine months"},
 		{ID: "second-thin", Means: "by which the holes' distance may differ from the one that a crop wants", Value: thinMost, Unit: "times"},
-		{ID: "second-paint-least", Means: "of paint and water on dark film, at least", Value: paintLeast, Unit: "L/m²", Source: "Journal of Vegetable Crop Production, Louisiana, 2002"},
-		{ID: "second-paint-most", Means: "the same, at most", Value: paintMost, Unit: "L/m²", Source: "Journal of Vegetable Crop Production, Louisiana, 2002"},
+		{ID: "second-paint-most", Means: "of paint and water on dark film, at most", Value: paintMost, Unit: "L/m²", Source: "Journal of Vegetable Crop Production, Louisiana, 2002"},
 		{ID: "second-grows-cool", Means: "of a day in which cool crops still ripen, at least", Value: float64(growsCool), Unit: "°C", Source: unit.FromMemory},
 		{ID: "second-grows-warm", Means: "the same of warm crops", Value: float64(growsWarm), Unit: "°C", Source: unit.FromMemory},
 		{ID: "second-winter-crop", Means: "to harvest from which a crop is set in the fall for the next year", Value: winterCrop, Unit: "days"},
@@ -75,6 +74,8 @@ func Judgements() []unit.Judgement {
 		{ID: "feeding-no-tape-high", Means: "the same, at most", Value: noTapeHigh, Source: table.MidwestFeeding.Named()},
 		{ID: "feeding-spring-weeks", Means: "of feeding for a crop that overwinters", Value: springFeeding, Unit: "weeks", Source: "University of Delaware: 60 lb at 3 to 5 lb an acre a week"},
 		{ID: "feeding-spring-before", Means: "from the start of that feeding to the first picking", Value: springBefore, Unit: "days"},
+		{ID: "feeding-garlic-weeks", Means: "of feeding for garlic in spring", Value: garlicFeeding, Unit: "weeks", Source: unit.FromMemory},
+		{ID: "feeding-garlic-before", Means: "from the start of that feeding to lifting", Value: garlicBefore, Unit: "days", Source: unit.FromMemory},
 		{ID: "feeding-rich-soil", Means: "of organic matter above which later nitrogen may be left out", Value: richSoil, Unit: "%", Source: table.MidwestFeeding.Named()},
 		{ID: "feeding-low-ph", Means: "pH below which most vegetables want lime", Value: lowAcidity, Source: table.MidwestCucurbits.Named()},
 		{ID: "feeding-high-ph", Means: "pH above which most vegetables do worse", Value: highAcidity, Source: table.MidwestCucurbits.Named()},
@@ -85,6 +86,7 @@ func Judgements() []unit.Judgement {
 		{ID: "covers-least", Means: "after planting that a cover comes off, at the soonest", Value: coverLeast, Unit: "days", Source: table.RowCoversNewEngland.Named()},
 		{ID: "covers-most", Means: "the same, at the latest", Value: coverMost, Unit: "days", Source: table.RowCoversNewEngland.Named()},
 		{ID: "covers-wins", Means: "that a cover is counted to win, at most", Value: float64(coverWins), Unit: "days", Source: table.RowCoversH251.Named()},
+		{ID: "covers-wins-least", Means: "that a cover must win to be told", Value: float64(leastWon), Unit: "days"},
 		{ID: "reading-depth", Means: "deep, beside the tape, where a handful is taken to be felt", Value: float64(ReadingDepth), Unit: "m", Source: unit.CommonPractice},
 		{ID: "week-first-opening", Means: "of the morning when the first valve is opened, where a clock is told", Value: float64(firstOpening), Unit: "min", Source: unit.CommonPractice},
 		{ID: "week-rain-share", Means: "of rain that counts for the roots, through holes and under the edge: an assumption; a plot in Japan took in 39 % of what bare ground did", Value: rainShare},
@@ -122,6 +124,9 @@ func Judgements() []unit.Judgement {
 		{"window", "that the planting window stays open, at least", "days", windowDays},
 		{"second-crop", "that a second crop keeps the film, at least", "days", secondCropDays},
 		{"dry", "from the last water to lifting the film", "days", dryDays},
+		{"cured-dry", "from the last water to lifting bulbs that are dried", "days", curedDry},
+		{"warm-long", "that the ground has held its floor, where no probe need say so", "days", warmLong},
+		{"bloom", "from the first open flowers of strawberries to the first picking", "days", bloomBefore},
 	} {
 		list = append(list, unit.Judgement{ID: "due-" + due.id, Means: due.means, Value: due.value, Unit: due.unit, Source: unit.CommonPractice})
 	}

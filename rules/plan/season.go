@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"math"
+
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/judge"
 	"filmfurrow/rules/question"
@@ -61,6 +63,8 @@ const (
 	windowDays       = 14 // that the planting window stays open, at least
 	secondCropDays   = 90 // that a second crop keeps the film, at least
 	dryDays          = 7  // from the last water to lifting
+	curedDry         = 14 // from the last water to the lifting of bulbs that are dried
+	warmLong         = 28 // that the ground has held its floor, where no probe need say so
 )
 
 // Film that reflects more of the sun than paleFrom is never painted; other film may be
@@ -81,7 +85,11 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 	list.add("water-sample", lay.Plus(weeks(waterSampleWeeks)), 7, judge.StepField, unit.Say("Test the water for salt, iron and pH."), unit.Say("It decides the filter, and which crops the water suits."))
 	list.add("collector", lay.Plus(weeks(collectorWeeks)), 7, judge.StepField, unit.Say("Ask the collector or landfill whether it takes used film."), unit.Say("Some take none, some take only clean film."))
 	if !a.FilmDown() {
-		list.add("order", lay.Plus(weeks(orderWeeks)), 7, judge.StepOrder, unit.Say("Order film, tape and fittings; book the layer and {} people.", a.WorkOf().People), unit.Say("Films other than black often have to be ordered."))
+		order := "Order film, tape and fittings; book the layer and {} people."
+		if a.Case.Practice.Laying == "hand" {
+			order = "Order film, tape and fittings; find {} people."
+		}
+		list.add("order", lay.Plus(weeks(orderWeeks)), 7, judge.StepOrder, unit.Say(order, a.WorkOf().People), unit.Say("Films other than black often have to be ordered."))
 	}
 	list.add("bucket-test", lay.Plus(weeks(bucketWeeks)), 1, judge.StepField, unit.Say("Do the bucket test at the field, after half an hour of running."), unit.Say("The flow sets the zones."))
 	if !a.FilmDown() {
@@ -97,22 +105,32 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 	a.trayStep(&list, s)
 	a.feedingSteps(&list, &s.Base)
 	a.coverSteps(&list, s)
-	list.add("water-test", min(lay.Plus(1), plant), 1, judge.StepWater, unit.Say("Flush main, header and tapes, then close the ends. Read the pressure at the far end."), unit.Say("Always before planting."))
-	if why, _ := a.Wait.Best(); w.Days > 1 && !a.FilmDown() {
-		list.add("wait", lay.Plus(1), w.Days-1, judge.StepSeason, unit.Say("Wait: do not punch holes yet."), unit.Say("The reason: {}.", question.Wait.Says(why).Text))
+	flush := min(lay.Plus(1), plant)
+	waitSays := "Wait: do not punch holes yet."
+	if a.Case.Practice.FumigatedOn.Given { // nobody enters treated ground to read a gauge
+		flush = plant
+		waitSays = "Wait: do not punch holes yet. Keep out until the label lets people in."
 	}
-	list.add("probe", max(lay, plant.Plus(-probeDays)), max(1, min(probeDays, w.Days)), judge.StepSeason, a.probeSays(), unit.Say("The computed curve is for a usual year; your probe knows this one."))
+	list.add("water-test", flush, 1, judge.StepWater, unit.Say("Flush main, header and tapes, then close the ends. Read the pressure at the far end."), unit.Say("Always before planting."))
+	if why, _ := a.Wait.Best(); w.Days > 1 && !a.FilmDown() {
+		list.add("wait", lay.Plus(1), w.Days-1, judge.StepSeason, unit.Say(waitSays), unit.Say("The reason: {}.", question.Wait.Says(why).Text))
+	}
+	if !f.Autumn && f.ReachWork[f.ChosenCover()] > -warmLong {
+		list.add("probe", max(lay, plant.Plus(-probeDays)), max(1, min(probeDays, w.Days)), judge.StepSeason, a.probeSays(), unit.Say("The computed curve is for a usual year; your probe knows this one."))
+	}
 	verb := "Set out"
 	if f.Seeded {
 		verb = "Sow"
 	}
 	care := unit.Say("Plant in the evening if it is hot; keep stems off the film.")
-	if plants := s.Lines[field.ItemPlants].Taken(); plants > 0 && !f.Seeded {
-		care = unit.Say("Plant in the evening if it is hot; keep stems off the film. Setting by hand is {} of work for one person.", unit.Between(halfHours(plants/setMost), halfHours(plants/setLeast)))
+	if f.Seeded {
+		care = unit.Say("Free seedlings that come up under the film.")
+	} else if plants := float64(a.plants()); plants > 0 {
+		care = unit.Say("Plant in the evening if it is hot; keep stems off the film. Setting by hand is {} of work for one person.", unit.Between(settingHours(plants/setMost), settingHours(plants/setLeast)))
 	}
 	list.add("plant", plant, plantingDays, judge.StepPlant, unit.Say(verb+" {}, on this day or within two weeks.", f.Crop.Name), care)
 	firstWhy := "Rain does not go through film, and a dry root ball does not take water from the bed."
-	if f.Seeded {
+	if f.Seeded || f.Crop.Pieces {
 		firstWhy = "Rain does not go through film."
 	}
 	list.add("first-water", plant, 1, judge.StepWater, a.firstWater(), unit.Say(firstWhy))
@@ -134,7 +152,11 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 		list.add("second-crop", end, 7, judge.StepSeason, unit.Say("Second crop on the same film: check how much of the film is whole, test the tape, feed again, and plant something other than the {} family.", f.Crop.Family), why)
 		end = end.Plus(secondCropDays)
 	}
-	list.add("stop", end, 1, judge.StepSeason, unit.Say("Stop the water and let the bed dry."), unit.Say("Dry film lifts clean and light."))
+	dry, dryWhy := end, "Dry film lifts clean and light."
+	if f.Crop.Cured && !second {
+		dry, dryWhy = end.Plus(-curedDry), "Bulbs that ripen dry keep: leave out the plan's last two weeks."
+	}
+	list.add("stop", dry, 1, judge.StepSeason, unit.Say("Stop the water and let the bed dry."), unit.Say(dryWhy))
 	switch judge.FilmRow(f).Removal {
 	case table.LiftAndHaul:
 		weight := unit.Say("Never burn it, never bury it.")
@@ -167,7 +189,7 @@ func (a *Advice) firstWater() unit.Phrase {
 	if low == most {
 		return unit.Say(first+" Then run the tape {}, zone by zone.", low)
 	}
-	return unit.Say(first+" Young plants: from {} to {}, zone by zone. Guides and trials differ on how little film leaves them to drink. Put your hand into the bed: the probe decides.", low, most)
+	return unit.Say(first+" Young plants: from {} to {}, zone by zone. Guides and trials differ on how little film leaves them to drink. Put your hand into the bed: what you feel decides.", low, most)
 }
 
 // plantingDays is how long planting stands open: film that waits longer weathers for
@@ -189,6 +211,26 @@ const (
 	setMost  = 150
 )
 
+// plants are the places on all beds; 0 where those are not known.
+func (a *Advice) plants() int {
+	if c := &a.Case.Field; c.BedLength.Given && c.Beds.Given {
+		return PlantsOn(c.BedLength.Value, a.Facts.InRow, a.Facts.Rows) * int(c.Beds.Value)
+	}
+	return 0
+}
+
+// settingHours rounds up as coarsely as a count of plants an hour allows.
+func settingHours(h float64) unit.Hours {
+	step := 0.5
+	switch {
+	case h > 100:
+		step = 10
+	case h > 20:
+		step = 1
+	}
+	return unit.Hours(math.Ceil(h/step-1e-9) * step)
+}
+
 // hardenDays is how long before planting plants begin to go outdoors: one to two weeks, by
 // state garden pages, which keep plants in below 45 °F, and vine crops below 50.
 const (
@@ -209,12 +251,18 @@ func (a *Advice) hardenAbove() unit.Celsius {
 func (a *Advice) trayStep(list *dates, s *Shopping) {
 	f := a.Facts
 	trays := &f.Crop.TrayWeeks
-	if f.Seeded || !trays.Given() {
+	if f.Seeded {
 		return
 	}
-	plant := a.WaitPlan.PlantOn
+	plant, line := a.WaitPlan.PlantOn, &s.Lines[field.ItemPlants]
+	if !trays.Given() {
+		if line.Taken() > 0 {
+			list.add("plants", plant.Plus(weeks(orderWeeks)), 7, judge.StepOrder, unit.Say("Order what you set out: {}.", int(line.Taken())), unit.Say("Good plants are soon sold out."))
+		}
+		return
+	}
 	what := unit.Say("Sow {} in trays, or order the plants.", f.Crop.Name)
-	if line := &s.Lines[field.ItemPlants]; line.Taken() > 0 {
+	if line.Taken() > 0 {
 		what = unit.Say("Sow {} in trays, or order the plants: {}.", f.Crop.Name, int(line.Taken()))
 	}
 	first, last := plant.Plus(weeks(int(trays.High))), plant.Plus(weeks(int(trays.Low)))
@@ -258,11 +306,16 @@ func (a *Advice) coverSteps(list *dates, s *Shopping) {
 	if c == nil {
 		return
 	}
-	what, why := unit.Say("Take the covers off within two weeks, or as soon as flowers open."), unit.Say("Bees must reach the flowers, and heat under covers drops them.")
-	if !c.Asked {
+	what, why := unit.Say("Take the covers off within two weeks, or as soon as flowers open."), "Bees must reach the flowers, and heat under covers drops them."
+	g := a.Facts.Crop.Group
+	fruits := g == table.Vine || g == table.Fruiting || g == table.Berry
+	switch {
+	case !fruits:
+		what, why = unit.Say("If you planted under covers on {}: take them off within two weeks.", c.First), "Under covers it gets hot."
+	case !c.Asked:
 		what = unit.Say("If you planted under covers on {}: take them off within two weeks, or as soon as flowers open.", c.First)
 	}
-	list.add("covers-off", c.OffOn, coverMost-coverLeast+1, judge.StepSeason, what, why)
+	list.add("covers-off", c.OffOn, coverMost-coverLeast+1, judge.StepSeason, what, unit.Say(why))
 }
 
 // weekly makes a step one that comes week by week.

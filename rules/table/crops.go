@@ -616,7 +616,7 @@ var Crops = [...]Crop{
 	},
 	// Bulb vegetables
 	{
-		ID: "onion", Name: "onions", Family: "Amaryllidaceae", Group: Bulb, Start: Transplant, ByDay: true,
+		ID: "onion", Name: "onions", Family: "Amaryllidaceae", Group: Bulb, Start: Transplant, ByDay: true, Cured: true,
 		Hardiness: Hardy, HardinessFrom: class(&Colorado720, Seen),
 		WeeksToFrost:       number(-4, -2, &Colorado720, Seen),
 		MinSoilTemperature: celsiusNoted(f40, f45, &NebraskaGroups, StandIn, "cool-season vegetables as a group"), SafeSoilTemperature: celsius(f50, f50, &CarolinaCool, Seen),
@@ -636,7 +636,7 @@ var Crops = [...]Crop{
 		SaltThreshold: salt(1.2, 1.2, &SaltUSDA1990, Seen), SaltSlope: percent(16, 16, &SaltUSDA1990, Seen),
 	},
 	{
-		ID: "garlic", Name: "garlic", Family: "Amaryllidaceae", Group: Bulb, Start: Transplant,
+		ID: "garlic", Name: "garlic", Family: "Amaryllidaceae", Group: Bulb, Start: Transplant, Pieces: true, Cured: true,
 		Hardiness: Hardy, HardinessFrom: class(&IllinoisSpring, Seen),
 		WeeksToFrost:       number(-4, -2, &Memory, FromMemory),
 		SetBelow:           celsiusNoted(f60, f70, &GarlicPlanting, Trade, "soil 2 in deep, about the air's daily mean in the fall; below 70 °F in garden pages of Texas"),
@@ -758,7 +758,7 @@ var Crops = [...]Crop{
 		SaltThreshold: salt(1, 1, &F56T23, Seen), SaltSlope: percent(14, 14, &F56T23, Seen),
 	},
 	{
-		ID: "potato", Name: "potatoes", Family: "Solanaceae", Group: RootCrop, Start: Transplant, Hilled: true,
+		ID: "potato", Name: "potatoes", Family: "Solanaceae", Group: RootCrop, Start: Transplant, Hilled: true, Pieces: true,
 		Hardiness: HalfHardy, HardinessFrom: class(&Colorado720, Seen),
 		WeeksToFrost:       number(-2, 0, &Colorado720, Seen),
 		MinSoilTemperature: celsiusNoted(f40, f45, &NebraskaGroups, StandIn, "cool-season vegetables as a group"), SafeSoilTemperature: celsius(f50, f50, &PotatoSoil, Quoted),
@@ -779,7 +779,7 @@ var Crops = [...]Crop{
 		Virus: Aphids,
 	},
 	{
-		ID: "ginger", Name: "ginger", Family: "Zingiberaceae", Group: RootCrop, Warm: true, Start: Transplant,
+		ID: "ginger", Name: "ginger", Family: "Zingiberaceae", Group: RootCrop, Warm: true, Start: Transplant, Pieces: true,
 		Hardiness: VeryTender, HardinessFrom: class(&Memory, FromMemory),
 		WeeksToFrost:       number(3, 5, &Memory, FromMemory),
 		MinSoilTemperature: celsius(f60, f60, &GingerTrade, Trade), SafeSoilTemperature: celsius(20, 20, &GardenCalendar, Trade),

@@ -81,6 +81,7 @@ var Needs = [...]Need{
 	{Crop: "cauliflower", Nitrogen: rate(100*lb, 150*lb, &DelawareColeFeed, Seen), Centres: usualCentres, Phosphate: colePhosphate, Potash: colePotash},
 	{Crop: "lettuce", Nitrogen: rate(100*lb, 100*lb, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: standCole, Potash: standCole},
 	{Crop: "carrot", Nitrogen: rate(100*lb, 100*lb, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: standCole, Potash: standCole},
+	{Crop: "sweet-potato", Nitrogen: rate(50*lb, 75*lb, &SellerPages, Trade), Centres: usualCentres, Phosphate: standCole, Potash: standCole},
 	{Crop: "garlic", Nitrogen: rate(120*lb, 120*lb, &PurdueNitrogen, Seen), Centres: usualCentres, Phosphate: standCole, Potash: standCole},
 	{Crop: "sweet-corn", Nitrogen: rate(120*lb, 120*lb, &PurdueNitrogen, Seen), Centres: usualCentres,
 		Phosphate: byTest(160*lb, 120*lb, 80*lb, 20*lb, &Memory, FromMemory, ""), Potash: byTest(160*lb, 120*lb, 80*lb, 20*lb, &Memory, FromMemory, "")},

@@ -153,7 +153,7 @@ func (q Quantity) In(system System) string {
 }
 
 // said prints the number as a sentence says it: inches as a rule shows them, whole from
-// ten on and quarters below, and rates and masses to three figures.
+// ten on and quarters below, and rates and fine masses to two figures, whole from ten on.
 func (k Kind) said(si float64, system System) string {
 	if system == Metric {
 		si = k.sold(si)
@@ -166,11 +166,11 @@ func (k Kind) said(si float64, system System) string {
 		shown, decimals = math.Round(4*shown)/4, 2
 	case k == KindRate || k == KindFineMass:
 		switch size := math.Abs(shown); {
-		case size >= 100:
-			decimals = 0
 		case size >= 10:
-			decimals = 1
+			decimals = 0
 		case size >= 1:
+			decimals = 1
+		case size >= 0.1:
 			decimals = 2
 		}
 	}

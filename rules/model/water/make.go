@@ -141,7 +141,7 @@ func (w *work) verdict() {
 		p.Verdict, p.Because = FitsTightly, w.cares
 	default:
 		p.Verdict = Fits
-		p.Because = []unit.Phrase{unit.Say("On the day of peak use all zones together run {} of the {} that you allow.", p.Schedule.HoursADay.Value, p.Schedule.HoursGiven)}
+		p.Because = []unit.Phrase{unit.Say("On the day of peak use all zones together run {} of the {} that the source may run.", p.Schedule.HoursADay.Value, p.Schedule.HoursGiven)}
 	}
 }
 
