@@ -157,7 +157,7 @@
       onpointerdown: () => { tens = false; let_go(); held = setTimeout(() => { tens = true; vote(i, 10); }, holdForTen); },
       onpointerup: let_go, onpointercancel: let_go, oncontextmenu: (event) => event.preventDefault(),
       onclick: () => { let_go(); if (!tens) vote(i, 1); tens = false; },
-    }, drawn, el("span", { class: "ballot-name" }, el("span", { class: "ballot-key", translate: "no" }, String(i + 1)), " ", el("span", {}, o.short)));
+    }, drawn, el("span", { class: "ballot-name" }, el("span", { class: "ballot-key", translate: "no" }, String(i + 1)), " ", el("span", {}, o.short.replace(/^([\d.]+) /, "$1\u00a0")))); // a figure keeps its unit
   }));
   // The figure of a ballot, as phones show it, is a hand too; held down it is ten.
   let down = false; // long enough for ten
