@@ -89,7 +89,11 @@ func Ballot(q question.Question, base string) string {
 	t.raw(`<main class="votes">`, filmPatterns, `<h1 id="again">`, escape(BallotTitle(q)), `</h1><p>Tap your answer, then hold the screen up.</p><ul>`)
 	for i := range q.Options() {
 		n := strconv.Itoa(i + 1)
-		t.raw(`<li><a href="#vote-`, n, `">`, strings.Replace(ballotSVG(q, question.Option(i), 0, 0), "0 0 120 300", "0 205 120 97", 1), `<b>`, n, `</b> <span>`, escape(roomShort(q, question.Option(i), unit.US)), `</span></a></li>`)
+		t.raw(`<li><a href="#vote-`, n, `">`, strings.Replace(ballotSVG(q, question.Option(i), 0, 0), "0 0 120 300", "0 205 120 97", 1), `<b>`, n, `</b> <span>`, escape(roomShort(q, question.Option(i), unit.US)), `</span>`)
+		if metric := roomShort(q, question.Option(i), unit.Metric); metric != roomShort(q, question.Option(i), unit.US) {
+			t.raw(` <small>`, escape(metric), `</small>`)
+		}
+		t.raw(`</a></li>`)
 	}
 	t.raw(`</ul>`)
 	for i := range q.Options() {

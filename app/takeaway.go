@@ -383,10 +383,15 @@ func BedPoster(f *pack.Farm, tongue func(string) string) string {
 	p.begin(f, "the bed", inventedFarm)
 	p.head(s)
 	if a.Refused() {
-		y := p.paragraph(14, 84, 14, 392, whyNot(a, s.system))
+		texts := []string{whyNot(a, s.system)}
 		if list := a.Insteads(); len(list) > 0 {
+			texts = append(texts, list[0].What.In(s.system))
+		}
+		size := p.fitting(14, 392, posterFoot-84-52*float64(len(texts)-1), texts...)
+		y := p.paragraph(14, 84, size, 392, texts[0])
+		if len(texts) > 1 {
 			p.line(14, y+29, 18, "700", posterInk, "start", "Instead")
-			p.paragraph(14, y+52, 14, 392, list[0].What.In(s.system))
+			p.paragraph(14, y+52, size, 392, texts[1])
 		}
 		return p.end()
 	}
@@ -394,35 +399,98 @@ func BedPoster(f *pack.Farm, tongue func(string) string) string {
 	if tongue != nil {
 		size = "16" // 9 mm: words of other languages are longer
 	}
-	labels := strings.ReplaceAll(bedSVG(a, s.system, false), `class="d-label"`, `class="d-label" font-size="`+size+`"`)
-	p.inset(10, 62, 318, 214, p.labels(labels))
-	y := 92.0
-	for _, row := range sixAnswers(a, s.system)[4:] {
-		p.line(336, y, 12, "400", posterInk, "start", row[0])
-		y = p.paragraph(336, y+18, 16, 74, row[1]) + 20
+	labels := p.labels(strings.ReplaceAll(bedSVG(a, s.system, false), `class="d-label"`, `class="d-label" font-size="`+size+`"`))
+	if tongue != nil {
+		labels = p.filmLabel(labels, filmWords(a, s.system), size)
 	}
-	p.line(336, y, 12, "400", posterInk, "start", "Crop")
-	p.paragraph(336, y+18, 16, 74, said(field.InputByName("crop"), field.Value{Word: s.c.Crop}, s.system))
+	p.inset(10, 62, 318, 214, labels)
+	rows := append(sixAnswers(a, s.system)[4:], [2]string{"Crop", said(field.InputByName("crop"), field.Value{Word: s.c.Crop}, s.system)})
+	var words []string
+	for _, row := range rows {
+		words = append(words, row[1])
+	}
+	y, large := 92.0, p.fitting(16, 74, posterFoot-92-18-38*float64(len(rows)-1), words...)
+	for _, row := range rows {
+		p.line(336, y, 12, "400", posterInk, "start", row[0])
+		y = p.paragraph(336, y+18, large, 74, row[1]) + 20
+	}
 	return p.end()
+}
+
+// posterFoot is the lowest line above whose poster it is.
+const posterFoot = posterHigh - 24
+
+// ownLabel is the film's label at the bed's left shoulder: the first run of lines there.
+var ownLabel = regexp.MustCompile(`(?:<text x="8\.0" y="([\d.]+)"[^>]*>[^<]*</text>)+`)
+
+// filmLabel breaks the film's label anew where another language says it: its lines were
+// broken for English, and word by word they are in no order.
+func (p *poster) filmLabel(drawing, words, size string) string {
+	at := ownLabel.FindStringSubmatchIndex(drawing)
+	var lines []string
+	for part := range strings.SplitSeq(words, ", ") {
+		line := ""
+		for word := range strings.FieldsSeq(p.say(part)) {
+			if line != "" && len([]rune(line+" "+word)) > labelRoom {
+				lines, line = append(lines, line), ""
+			}
+			line = strings.TrimSpace(line + " " + word)
+		}
+		lines = append(lines, line)
+	}
+	low, _ := strconv.ParseFloat(drawing[at[2]:at[3]], 64) // of the last line
+	t := &svg{}
+	for i, line := range lines {
+		t.text(8, low+19*float64(i+1-len(lines)), `d-label" font-size="`+size, "start", line)
+	}
+	return drawing[:at[0]] + t.b.String() + drawing[at[1]:]
 }
 
 // paragraph writes text in lines that fit a width, and gives where the last one stands.
 func (p *poster) paragraph(x, y, size, wide float64, words string) float64 {
-	line, words := "", p.say(words)
+	size, lines := p.broken(size, wide, words)
+	for i, line := range lines {
+		p.said(x, y+float64(i)*size*1.2, size, "600", posterInk, "start", line)
+	}
+	return y + float64(len(lines)-1)*size*1.2
+}
+
+// broken is a text in lines of a width, and how large they are.
+func (p *poster) broken(size, wide float64, words string) (float64, []string) {
+	words = p.say(words)
 	for word := range strings.FieldsSeq(words) { // the longest sets the size
 		size = min(size, wide/(letter*float64(len([]rune(word)))))
 	}
+	lines := []string{""}
 	for word := range strings.FieldsSeq(words) {
-		if longer := strings.TrimSpace(line + " " + word); float64(len([]rune(longer)))*size*letter <= wide || line == "" {
-			line = longer
+		last := &lines[len(lines)-1]
+		if longer := strings.TrimSpace(*last + " " + word); float64(len([]rune(longer)))*size*letter <= wide || *last == "" {
+			*last = longer
 			continue
 		}
-		p.said(x, y, size, "600", posterInk, "start", line)
-		line, y = word, y+size*1.2
+		lines = append(lines, word)
 	}
-	p.said(x, y, size, "600", posterInk, "start", line)
-	return y
+	return size, lines
 }
+
+// fitting is how large texts are, size at the most, if what stands below their first lines
+// is no higher in all than that.
+func (p *poster) fitting(size, wide, high float64, texts ...string) float64 {
+	for ; size > posterSmallest; size -= 0.5 {
+		sum := 0.0
+		for _, text := range texts {
+			s, lines := p.broken(size, wide, text)
+			sum += float64(len(lines)-1) * s * 1.2
+		}
+		if sum <= high {
+			break
+		}
+	}
+	return size
+}
+
+// posterSmallest is how small the text beside a bed may become.
+const posterSmallest = 10
 
 // YearPoster is what to lay for planting when, as a band of films and in words.
 func YearPoster(f *pack.Farm, tongue func(string) string) string {

@@ -89,6 +89,10 @@ func (w *workshop) serve(args []app.Value) string {
 		for _, h := range found {
 			t.add(h.words)
 		}
+	case "metric":
+		s.system = unit.Metric
+	case "before": // of the field that was asked last
+		return w.before(question.Question(args[2].Int()), args[3].Int())
 	case "year": // of the field that was asked last
 		work := search.NewYear(s.ground, s.c)
 		s.slices(w, func() bool { return slice(func() bool { return work.Step(1) }) }, func() {
@@ -255,6 +259,24 @@ func (w *workshop) tell(t *spoken, q question.Question, turned string) {
 	}
 }
 
+// before draws the bed with the film or the height that the room would have; below 0, the
+// flat bare ground that was there first.
+func (w *workshop) before(q question.Question, o int) string {
+	a := w.s.advice
+	shape, film, tape := a.Shape, a.Film.Ranked, a.TapePlan.Tape
+	switch {
+	case o < 0:
+		a.Shape.Height, a.Shape.Crown, a.Film.Ranked, a.TapePlan.Tape = 0, 0, nil, nil
+	case q == question.Film:
+		a.Film.Ranked = []judge.Ranked{{Option: question.Option(o)}}
+	default:
+		a.Shape = judge.Across(a.Facts, question.Option(o))
+	}
+	drawn := bedSVG(a, w.s.system, false)
+	a.Shape, a.Film.Ranked, a.TapePlan.Tape = shape, film, tape
+	return drawn
+}
+
 func (w *workshop) reasons(t *spoken, factors []judge.Factor) {
 	for i := range factors {
 		f, out := &factors[i], ""
@@ -284,7 +306,11 @@ func roomShort(q question.Question, o question.Option, system unit.System) strin
 		return filmsInShort[o]
 	case q == question.Tape && int(o) < len(table.Tapes):
 		t := &table.Tapes[o]
-		return unit.Of(unit.Short(t.Spacing)).In(system) + ", " + t.Class
+		short := unit.Of(unit.Short(t.Spacing)).In(system) + ", " + t.Class
+		if t.Bore == table.WideBore {
+			short += ", wide"
+		}
+		return short
 	}
 	return roomSays(q, o, system)
 }

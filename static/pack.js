@@ -3,8 +3,10 @@
 (() => {
   "use strict";
   const page = window.filmfurrow, mostLink = 2000;
-  const { questions, el, press, pick, para, work, call, table, input, ask, whole, numberOf, fieldOf, open, draw, ours, pack, problems, seal } = page.tools;
+  const { questions, el, press, pick, para, work, call, table, input, ask, whole, numberOf, fieldOf, open, draw, ours, pack, problems, door } = page.tools;
   let making = null;
+  // What a reader writes is never said in another language; our own notes are, until then.
+  const inWords = (text) => page.words?.say(text) ?? text;
   const texts = (object) => JSON.stringify(object, null, 1);
   const begin = async () => {
     const rows = [...pack().stops.map((s) => ({ ...s, on: true })), ...ours.stops.filter((o) => !pack().stops.some((s) => s.farm === o.farm)).map(({ farm }) => ({ farm }))];
@@ -42,7 +44,7 @@
     draw();
   };
   const link = async () => {
-    const address = `${location.origin}${location.pathname}#p=${seal(JSON.stringify(await built()))}`;
+    const address = `${location.origin}${location.pathname}#p=${door("seal", JSON.stringify(await built()))}`;
     if (address.length > mostLink) return say("The pack is too long for a link. Shorten the notes, or save it as a file.");
     making.link = address;
     try {
@@ -65,7 +67,7 @@
       return el("li", { class: row.on ? "on" : "" },
         el("label", { class: "tick" }, el("input", { type: "checkbox", id, checked: row.on === true, onchange: (event) => { row.on = event.target.checked; draw(); } }), el("b", {}, name)),
         pick(`${id}-ask`, "Question", questions.map(([, words]) => words), numberOf(own), (q) => { row.ask = questions[q][0]; }),
-        el("div", { class: "field" }, el("label", { for: `${id}-notes` }, "Notes for the speaker"), el("textarea", { id: `${id}-notes`, rows: 2, maxlength: 600, oninput: (event) => { row.notes = event.target.value.replace(/\s+/g, " "); } }, own.notes ?? "")),
+        el("div", { class: "field" }, el("label", { for: `${id}-notes` }, "Notes for the speaker"), el("textarea", { id: `${id}-notes`, rows: 2, maxlength: 600, oninput: (event) => { row.notes = event.target.value.replace(/\s+/g, " "); } }, row.notes ?? inWords(own.notes ?? ""))),
         row.field ? el("div", { class: "field" }, el("label", { for: `${id}-lesson` }, "The lesson"), el("textarea", { id: `${id}-lesson`, rows: 2, maxlength: 600, oninput: (event) => { row.lesson = event.target.value.replace(/\s+/g, " "); } }, row.lesson ?? "")) : "",
         row.field ? pick(`${id}-turn`, "What is turned", ["Nothing", ...turns.map((n) => input(n).label)], 1 + turns.indexOf(row.turn), (n) => { row.turn = turns[n - 1]; row.to = row.turn && input(row.turn).options[0]?.[0]; draw(); }) : "",
         choice?.length ? pick(`${id}-to`, "To what", choice.map(([, words]) => words), choice.findIndex(([word]) => word === row.to), (n) => { row.to = choice[n][0]; }) : "",

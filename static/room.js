@@ -6,12 +6,13 @@
   const page = window.filmfurrow, questions = {{.Questions}}, base = {{.Base}};
   let ours = null; // the pack of the site, fetched
   const smallest = 8; // hands that fill a ballot's height at the least
-  const holdForTen = 600, mostReasons = 6, days = 365;
+  const holdForTen = 600, mostReasons = 6;
+  const oneRow = 9; // more ballots than these stand in two rows
+  const inFront = 6; // of so many, those that are shown when they race
 
   let door = null, room = null;
   let pack = null, at = 0, step = 0, question = 0, mode = "talk", place = "";
-  let votes = {}, last = 0, wide = false, told = null, now = null, found = null;
-  let turn = null; // what is turned: { name, values, words, at }
+  let votes = {}, last = 0, wide = false, told = null, metric = false;
   let problems = [], far = "";
   let checks = [];
   const known = new Map();
@@ -119,9 +120,9 @@
   // A ballot is a bed from which its film is drawn up as hands go up. The bed is a sketch;
   // the height above it is the count, or the points.
   // Emitters stand on it as far apart as they are (an inch is 1.7 pixels),
-  // and a thick film is a thick line; both read the figure that the answer begins with.
-  const marks = (kind, short, bed) => {
-    const figure = parseFloat(short);
+  // and a thick film is a thick line; both read the figure that the answer's word begins with.
+  const marks = (kind, key, bed) => {
+    const figure = parseFloat(key);
     if (kind === "tape" && figure > 0) {
       const each = Math.floor(24 / figure), y = 302 - bed / 2;
       return `<path class="ballot-mark" stroke-width="3" d="M18 ${y}h84"/>` + Array.from({ length: 2 * each + 1 }, (_, n) => `<circle class="ballot-dot" cx="${60 + 1.7 * figure * (n - each)}" cy="${y}" r="3"/>`).join("");
@@ -129,15 +130,12 @@
     return kind === "thickness" && figure > 0 ? `<path class="ballot-mark" stroke-width="${10 * figure}" d="M30 ${300 - bed}Q60 ${292 - bed} 90 ${300 - bed}"/>` : "";
   };
   const ballot = (o, i, share, count) => {
-    const { key, short } = o;
+    const { key } = o;
     const kind = questions[question][0];
     const look = kind === "film" ? key : kind === "verdict" ? ["black", "later", "none"][i] : "ballot";
     const bed = kind === "bed" ? 12 + 16 * i : 40, top = 300 - bed - 10 - 190 * share;
-    return `<svg class="ballot-svg" viewBox="0 0 120 300" preserveAspectRatio="xMidYMax meet" aria-hidden="true"><path class="m-film m-${look}" d="M20 ${top}Q60 ${top - 9} 100 ${top}L112 300H8Z"/><path class="d-soil" d="M20 300L30 ${300 - bed}Q60 ${292 - bed} 90 ${300 - bed}L100 300Z"/>${marks(kind, short, bed)}${count ? `<text x="60" y="${top - 16}" text-anchor="middle">${count}</text>` : ""}</svg>`;
+    return `<svg class="ballot-svg" viewBox="0 0 120 300" preserveAspectRatio="xMidYMax meet" aria-hidden="true"><path class="m-film m-${look}" d="M20 ${top}Q60 ${top - 9} 100 ${top}L112 300H8Z"/><path class="d-soil" d="M20 300L30 ${300 - bed}Q60 ${292 - bed} 90 ${300 - bed}L100 300Z"/>${marks(kind, key, bed)}${count ? `<text x="60" y="${top - 16}" text-anchor="middle">${count}</text>` : ""}</svg>`;
   };
-  // On a wall the bed's labels stand farther out: other languages need the room.
-  const wider = (drawing) => drawing.replace(/viewBox="0 0 560.0/, 'viewBox="-110 0 780').replaceAll('<rect x="0"', '<rect x="-110"').replaceAll('width="560.0"', 'width="780"')
-    .replace(/<text x="8.0"/g, '<text x="-100"').replace(/<text x="552.0"/g, '<text x="660"');
   const hands = () => Object.values(votes).reduce((a, b) => a + b, 0);
   const most = () => Math.max(smallest, ...Object.values(votes));
   const vote = (i, n) => {
@@ -147,8 +145,11 @@
   };
   // A tap is a hand, a ballot that is held is ten; the click that ends a hold counts none.
   let held = 0, tens = false;
-  const ballots = (open) => el("div", { class: "ballots" }, ...told.options.map((o, i) => {
-    const n = votes[i] ?? 0, drawn = el("span", { class: "ballot-draw", html: ballot(o, i, n / most(), open ? 0 : n) });
+  const many = () => told.options.length > oneRow;
+  const ballots = (open) => el("div", { class: "ballots" + (many() && !open ? " many" : "") }, ...told.options.map((o, i) => {
+    const n = votes[i] ?? 0;
+    if (open && many() && !n && o.key !== told.key) return "";
+    const drawn = el("span", { class: "ballot-draw", html: ballot(o, i, n / most(), open ? 0 : n) });
     if (open) return el("div", { class: "ballot" + (o.key === told.key ? " told" : "") }, drawn, el("span", { class: "ballot-name" }, n ? `${o.short}: ${n}` : o.short));
     const let_go = () => clearTimeout(held);
     return el("button", {
@@ -156,8 +157,16 @@
       onpointerdown: () => { tens = false; let_go(); held = setTimeout(() => { tens = true; vote(i, 10); }, holdForTen); },
       onpointerup: let_go, onpointercancel: let_go, oncontextmenu: (event) => event.preventDefault(),
       onclick: () => { let_go(); if (!tens) vote(i, 1); tens = false; },
-    }, drawn, el("span", { class: "ballot-name" }, o.short));
+    }, drawn, el("span", { class: "ballot-name" }, el("span", { class: "ballot-key", translate: "no" }, String(i + 1)), " ", el("span", {}, o.short.replace(/^([\d.]+) /, "$1\u00a0")))); // a figure keeps its unit
   }));
+  // The figure of a ballot, as phones show it, is a hand too; held down it is ten.
+  let down = false; // long enough for ten
+  const count = (key, again) => {
+    const i = (+key || 10) - 1;
+    if (!told?.options[i] || again && down) return;
+    down = again;
+    vote(i, again ? 9 : 1);
+  };
   const code = () => {
     const address = `${location.origin}${base}/ballot/${questions[question][0]}`;
     return el("button", { type: "button", class: "room-qr" + (wide ? " wide" : ""), id: "room-qr", "aria-label": "Vote with your own phone", onclick: () => { wide = !wide; draw(); } },
@@ -202,171 +211,13 @@
   const race = (n, list) => {
     const order = sums(n, list), before = sums(n - 1, list), points = order.filter((o) => !o.gone).map((o) => o.sum);
     const low = Math.min(0, ...points), high = Math.max(...points), lead = order[0];
+    const leads = order[1] && !order[1].gone && lead.sum - order[1].sum < 0.005 ? "None leads yet." : n > 1 && before[0].key !== lead.key ? `${lead.short} leads now. Before it was ${before[0].short}.` : `${lead.short} leads.`;
+    if (many()) order.length = inFront;
     return {
       chart: el("div", { class: "ballots race" }, ...order.map((o) => el("div", { class: "ballot" + (o === lead ? " told" : "") + (o.gone ? " gone" : ""), "data-key": o.key },
         el("span", { class: "ballot-draw", html: ballot(o, o.i, o.gone ? 0 : (o.sum - low) / (high - low || 1)) }), el("span", { class: "ballot-name" }, o.short)))),
-      says: order[1] && !order[1].gone && lead.sum - order[1].sum < 0.005 ? "None leads yet." : n > 1 && before[0].key !== lead.key ? `${lead.short} leads now. Before it was ${before[0].short}.` : `${lead.short} leads.`,
+      says: leads + (many() ? " The first six are shown." : ""),
     };
-  };
-
-  // --- The turn: one slider -----------------------------------------------------------
-  const dateAt = (year, n) => new Date(Date.UTC(year, 0, 1 + n)).toISOString().slice(0, 10);
-  const dayIn = (iso) => Math.round((Date.parse(iso) - Date.UTC(+iso.slice(0, 4), 0, 1)) / 86400000);
-  const sayDay = (iso) => `${["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"][+iso.slice(5, 7) - 1]} ${+iso.slice(8)}`;
-  const warmSteps = 5, degree = 10 / 9; // 2 °F in °C
-  const sliders = () => [...new Set([stop().turn ?? "plant_on", "plant_on", "warmth", "soil.texture", "weeds.pressure"])];
-  const fact = (label) => [...el("ul", { html: told.facts }).children].find((li) => li.lastChild.data.trim() === label)?.firstChild.textContent ?? "";
-  const makeTurn = (name) => {
-    const s = stop(), t = { name, label: "Warmth", at: 0, year: null, cells: null };
-    if (name === "plant_on") {
-      const year = told.day.slice(0, 4);
-      t.label = input(name).label;
-      t.values = Array.from({ length: days }, (_, i) => dateAt(year, i));
-      t.words = sayDay;
-      t.start = dayIn(told.day);
-    } else if (name === "warmth") {
-      t.values = Array.from({ length: 2 * warmSteps + 1 }, (_, i) => i - warmSteps);
-      t.words = (v) => v === 0 ? "as warm as it is" : v > 0 ? `${2 * v} °F warmer` : `${-2 * v} °F colder`;
-      t.start = warmSteps;
-    } else {
-      const { label, options } = input(name);
-      t.label = label;
-      if (options.length) {
-        t.values = options.map(([id]) => id);
-        t.words = (v) => options.find(([id]) => id === v)?.[1] ?? "";
-        t.start = Math.max(0, options.findIndex(([, words]) => words.toLowerCase() === fact(label).toLowerCase()));
-      } else { // a figure: up to twice what it becomes
-        t.values = [s.to / 12, ...Array.from({ length: 12 }, (_, i) => s.to * (i + 1) / 6)];
-        t.words = () => now?.turned ?? fact(label);
-        t.start = 0;
-      }
-    }
-    t.at = t.start;
-    return t;
-  };
-  const turned = (t, i) => t.name === "warmth" ? ["", "", t.values[i] * degree] : [t.name, t.values[i], 0];
-  let asked = 0;
-  // take answers for a place of the slider; of many in a row the last one wins.
-  const take = async (i) => {
-    const t = turn, mine = ++asked;
-    t.at = i;
-    paintTurn();
-    const spec = turned(t, i), answer = await work(async () => mine === asked ? askRaw(fieldOf(stop()), question, ...spec) : null);
-    if (!answer || mine !== asked || t !== turn) return;
-    now = answer;
-    if (now.key !== told.key && !found) {
-      found = { key: now.key };
-      mark(t);
-    }
-    paintTurn();
-    if (t.name !== "plant_on") rest(t, spec);
-  };
-  // rest works the year out once the slider rests; along the days it stays the same.
-  let resting = 0;
-  const rest = (t, spec) => {
-    const mine = ++resting;
-    setTimeout(() => {
-      if (mine !== resting || t !== turn) return;
-      work(async () => { // the year is that of the field that was asked last
-        await askRaw(fieldOf(stop()), question, ...spec);
-        return yearOf(await call("year", ""));
-      }).then((year) => { if (t === turn) { t.year = year; paintTurn(); } });
-    }, 400);
-  };
-  // mark finds where the answer turns: to the day, or the first of a list's places.
-  const mark = async (t) => {
-    const is = async (i) => (await ask(fieldOf(stop()), question, ...turned(t, i))).key;
-    if (t.name === "plant_on") {
-      let [same, other] = [t.start, t.at], key = found.key;
-      while (Math.abs(other - same) > 1) {
-        const middle = Math.round((same + other) / 2);
-        if (await is(middle) === told.key) same = middle;
-        else other = middle;
-      }
-      found = { key, at: other > same ? other : other + 1, words: `${(await ask(fieldOf(stop()), question, t.name, t.values[other])).name}: ${other > same ? "from" : "until"} ${sayDay(t.values[other])}` };
-    } else {
-      t.cells = [];
-      for (let i = 0; i < t.values.length && t === turn; i++) {
-        const a = await ask(fieldOf(stop()), question, ...turned(t, i));
-        t.cells.push({ key: a.key, name: a.name, turned: a.turned });
-      }
-    }
-    if (t === turn) paintTurn();
-  };
-  const look = (key) => ({ film: key, verdict: { lay: "black", lay_with_care: "later", do_not_lay: "none" }[key] })[questions[question][0]] ?? (key === told.key ? "ballot" : "other");
-  const months = () => ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"].map((m) => el("span", {}, m));
-  const band = (cells, total) => `<svg class="room-band" aria-hidden="true">${cells.map((c) => `<rect class="m-film m-${c.key}" x="${100 * c.at / total}%" width="${100 * c.wide / total}%" height="100%"/>`).join("")}${found?.at && total === days ? `<rect class="room-mark" x="${100 * found.at / days - 0.2}%" width=".4%" height="100%"/>` : ""}</svg>`;
-  // The year was asked by the week: where the day itself was found, the week gives way to it.
-  const spread = (year) => {
-    const from = year.map((s) => found?.at && Math.abs(s.at - found.at) < 7 && s.at > 0 ? found.at : s.at);
-    return year.map((s, i) => ({ key: s.key, at: from[i], wide: (from[i + 1] ?? days) - from[i] }));
-  };
-  const paintTurn = () => {
-    if (!room || kinds()[step] !== "turn" || mode !== "talk") return;
-    const t = turn, a = now ?? told, changed = a.key !== told.key;
-    const put = (id, text) => { const e = document.getElementById(id); if (e && e.textContent !== text) e.textContent = text; };
-    put("room-answer", `${changed ? "Now: " : "Still: "}${a.name}.`);
-    put("room-dates", a.dates || a.verdict);
-    put("room-why", a.text);
-    put("room-at", t.words(t.values[t.at]));
-    document.getElementById("room-first").hidden = !changed;
-    const beds = room.querySelector(".room-bare");
-    if (beds.drawn !== a.bed) { // the bed of before beside that of now
-      beds.drawn = a.bed;
-      const close = (drawing) => drawing.replace(/viewBox="[^"]*"/, 'viewBox="30 40 500 270"');
-      beds.replaceChildren(...(a.bed === told.bed ? [] : [el("figure", { "aria-hidden": "true" }, el("span", { html: close(told.bed).replace(/ (id|aria-labelledby|role)="[^"]*"/g, "") }), el("figcaption", {}, "At first"))]),
-        el("figure", { class: "now" }, el("span", { html: close(a.bed) }), el("figcaption", {}, a.bed === told.bed ? "The bed" : "Now")));
-    }
-    const strip = room.querySelector(".room-strip"), year = room.querySelector(".room-year");
-    if (t.name === "plant_on") strip.innerHTML = t.year ? band(spread(t.year), days) : "";
-    else strip.innerHTML = band(t.values.map((_, i) => ({ key: t.cells?.[i] ? look(t.cells[i].key) : "other", at: i, wide: 1 })), t.values.length);
-    const point = room.querySelector(".room-point");
-    point.textContent = found?.words ?? "";
-    point.hidden = !found?.words;
-    if (found?.at) point.style.left = `${Math.min(78, Math.max(0, 100 * found.at / days - 10))}%`;
-    if (year) year.innerHTML = t.year ? band(spread(t.year), days) : "";
-    const legend = room.querySelector(".room-legend");
-    const seen = new Map((t.year ?? []).map((s) => [s.key, s.words]));
-    if (legend.dataset.of !== String([...seen.keys()])) {
-      legend.dataset.of = [...seen.keys()];
-      legend.replaceChildren(...[...seen].slice(0, 5).map(([key, words]) => el("li", {}, el("span", { html: `<svg class="swatch" width="40" height="24" aria-hidden="true"><rect class="m-film m-${key}" width="100%" height="100%"/></svg>` }), " ", shortOf(key) ?? words.split(":")[0])));
-      if (!t.year) legend.append(el("li", {}, "Trying each week of the year …"));
-    }
-    const slider = document.getElementById("room-slider");
-    if (slider && +slider.value !== t.at) slider.value = t.at;
-    slider?.setAttribute("aria-valuetext", document.getElementById("room-at")?.textContent ?? "");
-  };
-  const shortOf = (key) => questions[question][0] === "film" ? told.options.find((o) => o.key === key)?.short : null;
-  const yearOf = (text) => table(text).map(([day, key, words]) => ({ at: dayIn(day), key, words }));
-  const startTurn = (name) => {
-    turn = makeTurn(name);
-    now = null;
-    found = null;
-    asked++;
-    rest(turn, ["", "", 0]); // the year of the farm as it is
-  };
-  const turnSlide = () => {
-    const s = stop();
-    if (!turn || !sliders().includes(turn.name)) startTurn(sliders()[0]);
-    const t = turn, then = told.options.find((o) => o.key === s.then);
-    const head = t.name === "plant_on" && s.turn === "plant_on" && questions[question][0] === "film" && then ? `On which day does ${then.short} win?` : "Turn one thing";
-    const slider = el("input", { type: "range", id: "room-slider", min: 0, max: t.values.length - 1, step: 1, value: t.at, "aria-label": t.label, oninput: (event) => take(+event.target.value) });
-    // The handle stands over the middle of its place.
-    slider.style.width = `calc(${100 - 100 / t.values.length}% + 3vw)`;
-    slider.style.marginLeft = `calc(${50 / t.values.length}% - 1.5vw)`;
-    const few = t.values.length <= 5 ? el("div", { class: "room-cells" }, ...t.values.map((v) => el("span", {}, t.words(v)))) : "";
-    const set = s.turn === t.name && s.to != null ? press("room-turn", "Turn it", setIt) : "";
-    return [el("div", { class: "room-head" }, el("h2", {}, head), el("b", { id: "room-at" })), el("div", { class: "room-turn" },
-      el("div", { class: "room-bare" }),
-      el("div", { class: "room-now" }, el("p", { class: "room-answer", id: "room-answer" }), el("p", { class: "room-sum", id: "room-first" }, `At first: ${told.name}.`), el("p", { id: "room-dates" }), el("p", { id: "room-why", class: "room-text" })),
-    ), el("div", { class: "room-sliders" }, ...sliders().map((name) => press(`turn-${name.replace(".", "-")}`, name === "warmth" ? "Warmth" : input(name).label, () => { startTurn(name); draw(); }, { "aria-pressed": String(name === t.name) })), set),
-    el("div", { class: "room-slide" }, el("p", { class: "room-point", hidden: true }), el("div", { class: "room-strip" }), slider, few),
-    t.name === "plant_on" ? "" : el("div", { class: "room-year" }),
-    el("div", { class: "room-months" }, ...months()), el("ul", { class: "room-legend" })];
-  };
-  const setIt = () => {
-    const s = stop(), i = turn.name === "plant_on" ? dayIn(s.to) : turn.values.findIndex((v) => v === s.to || Math.abs(v - s.to) < 1e-6);
-    if (turn.name === s.turn && i >= 0) take(i);
   };
 
   // --- Steps ----------------------------------------------------------------------------
@@ -379,7 +230,8 @@
   const again = (to) => {
     step = to;
     votes = {};
-    told = now = turn = found = null;
+    told = null;
+    page.slides?.end();
     wide = false;
     const [mine, q] = [at, question];
     ask(fieldOf(pack.stops[at]), question).then((answer) => {
@@ -395,15 +247,24 @@
     if (mode !== "talk") { mode = "talk"; return draw(); }
     const end = kinds().length, next = step + by;
     if (by > 0 && step > 0 && !told) return;
-    if (kinds()[step] === "turn") turn = now = found = null;
-    let to = at;
+    if (kinds()[step] === "turn") page.slides?.end();
     if (next < 0 || next >= end) {
-      do to += by; while (to >= 0 && to < pack.stops.length && out(to));
-      if (to >= 0 && to < pack.stops.length) meet(to);
-      return;
+      return farm(by);
     }
     step = next;
     draw();
+  };
+  // Keys that lead elsewhere: to the next farm and the one before, the lesson, another question.
+  const farm = (by) => {
+    let to = at;
+    do to += by; while (to >= 0 && to < pack.stops.length && out(to));
+    if (to >= 0 && to < pack.stops.length) meet(to);
+  };
+  const ways = {
+    n: () => farm(1),
+    p: () => farm(-1),
+    l: () => { if (told) { page.slides?.end(); step = kinds().length - 1; draw(); } },
+    a: (back) => { question = (question + (back ? questions.length - 1 : 1)) % questions.length; again(1); },
   };
   const whose = () => stop().farm ? "An invented farm with invented weather." : "A field of whoever made this pack.";
 
@@ -426,13 +287,12 @@
       return [el("h2", {}, questions[question][1]), el("p", { class: "room-answer", id: "room-answer" }, `${told.name}.`), para("room-dates", told.dates), para("room-text", told.text),
         all ? para("room-sum", `${mine} of ${all} of you said so.`) : "", all ? el("div", { class: "room-open" }, ballots(true)) : ""];
     }
-    if (kind === "bed") return [el("h2", {}, "The bed we would make"), el("div", { class: "room-bed", html: wider(told.bed) })];
     if (typeof kind === "number") {
       const r = list[kind], raced = r.of && r.head !== "What decides it" ? race(kind + 1, list) : null;
       const text = r.who ? [el("span", {}, r.who), el("span", {}, ": "), el("span", {}, r.text)] : [r.text]; // said one by one
       return [el("h2", {}, r.head ?? r.rule), para("room-sum", raced ? `${kind + 1} of ${list.length}: what counts most comes first.` : ""), el("p", { class: "room-answer room-why", id: "room-answer" }, ...text), raced ? para("room-text", raced.says) : "", raced?.chart ?? "", para("help", raced ? "" : r.source)];
     }
-    if (kind === "turn") return turnSlide();
+    if (kind !== "lesson") return page.slides?.[kind]() ?? [el("h2", {}, s.title), para("room-text", "Being fetched …")];
     return [el("h2", {}, "The lesson"), el("p", { class: "room-answer room-lesson", id: "room-answer" }, s.lesson ?? `${told.name}.`), para("help", whose())];
   };
   const waiting = "Working out the soil’s warmth of this farm …";
@@ -478,13 +338,19 @@
     check();
     meet(0);
   };
-  // The form in which a pack is made is a script of its own (pack.js), for whoever wants it.
+  // What comes late is fetched when it is wanted: the form in which a pack is made (pack.js),
+  // the bed and the slider (slides.js).
+  const wanted = new Set();
+  const part = (src) => {
+    if (wanted.has(src)) return;
+    wanted.add(src);
+    page.tools ??= { questions, el, press, pick, para, work, call, table, input, ask, askRaw, whole, stop, numberOf, fieldOf, open, draw, ours, pack: () => pack, problems: () => problems, door: (...args) => door(...args),
+      state: () => ({ told, question, votes, metric, place, room, kind: mode === "talk" ? kinds()[step] : mode }) };
+    document.head.append(el("script", { src, onload: () => { if (mode === "pack" || ["bed", "turn"].includes(kinds()[step])) draw(); }, onerror: () => wanted.delete(src) }));
+  };
   const desk = () => {
     if (page.desk) return page.desk();
-    if (!page.tools) {
-      page.tools = { questions, el, press, pick, para, work, call, table, input, ask, whole, numberOf, fieldOf, open, draw, ours, pack: () => pack, problems: () => problems, seal: (text) => door("seal", text) };
-      document.head.append(el("script", { src: {{.Desk}}, onload: draw }));
-    }
+    part({{.Desk}});
     return [el("h2", {}, "Make a pack")];
   };
 
@@ -527,7 +393,8 @@
     }
     ground.disconnect();
     for (const name of main.querySelectorAll(".ballot-name, .room-now, .room-now > *")) ground.observe(name);
-    paintTurn();
+    if (step > 0) part({{.Slides}});
+    page.slides?.paint();
     post();
     if (focus) document.getElementById(focus)?.focus({ preventScroll: true });
   };
@@ -542,13 +409,10 @@
     }
     for (const list of document.querySelectorAll(".ballots")) list.style.setProperty("--ground", `${100 * (Math.max(...[...list.querySelectorAll(".ballot-name")].map((n) => n.offsetHeight)) + 4) / innerWidth}vw`);
   });
-  const turnBy = (by) => {
-    if (!turn) return;
-    take(Math.min(Math.max(turn.at + by * (turn.name === "plant_on" ? 7 : 1), 0), turn.values.length - 1));
-  };
   addEventListener("keydown", (event) => {
     if (!room || !pack || event.ctrlKey || event.metaKey || event.altKey) return;
     const { key } = event, on = event.target.closest?.("input, select, textarea") ? "field" : event.target.closest?.("button, a") ? "button" : "";
+    const typed = on === "field" && event.target.type !== "range"; // a slider takes arrows, no letters
     const look = { b: "black-on-white", w: "white-on-black" }[key.toLowerCase()];
     let by = 0;
     if (key === "PageDown" || on !== "field" && (key === "ArrowRight" || key === "ArrowDown")) by = 1;
@@ -558,18 +422,29 @@
       if (wide || mode !== "talk") { wide = false; mode = "talk"; draw(); }
       else document.getElementById("room-leave").click();
       return;
-    } else if (on !== "field" && look) {
+    } else if (!typed && look) {
       const root = document.documentElement, is = !root.classList.contains(look);
       root.classList.remove("black-on-white", "white-on-black");
       return root.classList.toggle(look, is);
-    } else if (on !== "field" && kinds()[step] === "turn" && { "+": 1, "-": 1, t: 1 }[key]) return key === "t" ? setIt() : turnBy(key === "+" ? 1 : -1);
-    else if (on !== "field" && key === "s") return speaker();
-    else if (on !== "field" && key === "q" && kinds()[step] === "guess") { wide = !wide; return draw(); }
+    } else if (!typed && kinds()[step] === "turn" && { "+": 1, "-": 1, t: 1 }[key]) return page.slides?.key(key);
+    else if (!typed && mode === "talk" && ways[key.toLowerCase()]) return ways[key.toLowerCase()](event.shiftKey);
+    else if (!typed && mode === "talk" && kinds()[step] === "guess" && /^(\d|Backspace)$/.test(key)) return key === "Backspace" ? vote(last, -1) : count(key, event.repeat);
+    else if (!typed && key === "s") return speaker();
+    else if (!typed && key === "q" && kinds()[step] === "guess") { wide = !wide; return draw(); }
     else return;
     if (mode === "pack") return; // a form, which its own keys go through
     event.preventDefault();
     move(by);
   });
+
+  // Units are those that were chosen on this device, else those of the reader's country.
+  const metricUnits = () => {
+    try {
+      const kept = JSON.parse(localStorage.getItem("film-furrow/field"));
+      if (kept) return kept.system === 0;
+    } catch { /* nothing kept, or nothing that can be read */ }
+    return page.metric;
+  };
 
   const start = async () => {
     const is = page.status.room === true;
@@ -579,6 +454,8 @@
     door = page.door;
     room = document.querySelector(".room");
     place = "";
+    metric = metricUnits();
+    if (metric) door("metric", "");
     pack = ours = await (await fetch({{.Pack}})).json();
     const sealed = location.hash.startsWith("#p=") ? location.hash.slice(3) : "";
     meet(0);

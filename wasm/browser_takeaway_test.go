@@ -205,3 +205,23 @@ func TestACardOfAnyFieldIsWholeInItsFrame(t *testing.T) {
 	assert.Greater(t, highest.High, 500)
 	t.Logf("the highest is %s at %d px: %d of %d px", highest.Card, highest.Width, highest.High, highest.Of)
 }
+
+// No words of a poster lie on others or below its edge, in any language.
+func TestNoWordsOfAPosterLieOnOthers(t *testing.T) {
+	t.Parallel()
+	b := browsertest.OpenSite(t, taken(t))
+	p := b.Tab(browsertest.Tab{Path: "/takeaway", NoWait: true, Width: 1200, Height: 900})
+	wrong := browsertest.Eval[[]string](p, `Promise.all([...new Set([...document.querySelectorAll('a[href*="/poster/"]')].map((a) => a.href))].map(async (address) => {
+		const drawing = document.body.appendChild(new DOMParser().parseFromString(await (await fetch(address)).text(), "image/svg+xml").documentElement), out = [], seen = [], whole = drawing.getBoundingClientRect();
+		for (const label of drawing.querySelectorAll("text")) {
+			const r = label.getBoundingClientRect(), rise = r.height / 5; // of a letter's box, what letters leave free
+			if (r.left < whole.left || r.right > whole.right || r.bottom > whole.bottom) out.push(address + ": " + label.textContent + " leaves the sheet");
+			for (const [other, o] of seen) if (Math.min(r.right, o.right) - Math.max(r.left, o.left) > 1 && Math.min(r.bottom, o.bottom) - Math.max(r.top, o.top) > rise) out.push(address + ": " + label.textContent + " over " + other.textContent);
+			seen.push([label, r]);
+		}
+		drawing.remove();
+		return seen.length > 3 ? out : [address + " has no words", ...out];
+	})).then((all) => (window.posters = all.length, all.flat()))`)
+	assert.Empty(t, strings.Join(wrong, "\n"))
+	assert.Equal(t, 2*len(pack.Farms)*(1+len(tongue.Names())), browsertest.Eval[int](p, `window.posters`))
+}

@@ -36,7 +36,7 @@ func Answer(f *facts.Facts, keep func(Choice)) (a question.Answers, l Leads) {
 		f.Film = table.FilmID(o)
 	}
 	bed := first(settle(question.Bed))
-	f.HeightOption, f.Height, f.Bed = bed, question.Heights[bed], across(f, bed)
+	f.HeightOption, f.Height, f.Bed = bed, question.Heights[bed], Across(f, bed)
 	f.Surfacing = first(settle(question.Surface))
 	f.Thickness = first(settle(question.Thickness))
 	f.Tape = table.TapeID(first(settle(question.Tape)))

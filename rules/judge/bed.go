@@ -48,8 +48,8 @@ func drains(o question.Option) float64 {
 	return min(float64(question.Heights[o]/question.Heights[highBed]), 1)
 }
 
-// across is the bed of an option, cut across.
-func across(f *facts.Facts, o question.Option) profile.Bed {
+// Across is the bed of an option, one of [question.Heights], cut across.
+func Across(f *facts.Facts, o question.Option) profile.Bed {
 	return profile.Across(question.Heights[o], f.Top, f.Centres, f.SideSlope, f.Case.Practice.FilmWidth)
 }
 
@@ -88,7 +88,7 @@ var bedRules = [...]*Rule{
 		Because: "Film that is not buried blows off in the first wind.",
 		Sources: []*table.Source{&table.FloridaCir805, &table.UtahGuide, &table.BuriedEdge}, Fires: "pepper-narrow-roll",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			b := across(f, o)
+			b := Across(f, o)
 			if b.Covers() || f.Case.Practice.FilmDown() {
 				return silent()
 			}
@@ -260,7 +260,7 @@ var bedRules = [...]*Rule{
 			if o < 2 || f.Case.Practice.Laying == "hand" || f.Case.Practice.FilmDown() {
 				return silent()
 			}
-			b := across(f, o)
+			b := Across(f, o)
 			return against(raised(o)*costFit, "A bed {} high takes film {} wide and about {} to form.", unit.Short(question.Heights[o]), unit.Short(b.Needed), LeastPower[o])
 		}},
 }

@@ -131,7 +131,7 @@ func takeAwayHTML(base, site string, files map[string][]byte) string {
 	b.WriteString(`<main class="take"><h1>For teachers and editors</h1>
 <p>All farms here are invented, and so is their weather. The answers are worked out by the same rules as yours.</p>
 <h2>For a room</h2><p>Print the handout on one page of Letter or A4, the posters on A3.</p>
-<p>In the workshop the space bar, the arrow keys and a clicker go on and back. The key B writes black on white, W white on black; once more takes it back. T turns what the lesson turns, + and − move the slider, Q shows the code for phones, S opens the speaker’s window. Escape leaves.</p><ul class="farms">`)
+<p>In the workshop the space bar, the arrow keys and a clicker go on and back. The key B writes black on white, W white on black; once more takes it back. The figures of the answers count hands, held down ten; Backspace takes one back. N goes to the next farm, P to the one before, A to another question, L to the lesson. T turns what the lesson turns, + and − move the slider, Q shows the code for phones, S opens the speaker’s window. Escape leaves.</p><ul class="farms">`)
 	for i := range pack.Farms {
 		f := &pack.Farms[i]
 		fmt.Fprintf(&b, `<li><b>%s</b> <a href="%[2]s/handout/%[3]s">Handout</a> <a href="%[2]s/poster/bed-%[3]s.svg">Poster of the bed</a> <a href="%[2]s/poster/year-%[3]s.svg">Poster of the year</a>`, html.EscapeString(f.Title), base, f.ID)

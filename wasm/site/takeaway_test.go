@@ -72,12 +72,12 @@ func TestWhatIsTakenAlongHasTwins(t *testing.T) {
 // What the room's scripts say has its twin too: every text in them that begins like a
 // sentence, with a figure where something is put in.
 func TestWhatTheRoomSaysHasTwins(t *testing.T) {
-	keys := regexp.MustCompile(`^(Arrow|Page|Enter|Escape|M[123])`)
+	keys := regexp.MustCompile(`^(Arrow|Page|Enter|Escape|Backspace|M[123])`)
 	for _, name := range tongue.Names() {
 		c, err := tongue.Load(name)
 		require.NoError(t, err)
 		said := 0
-		for _, file := range []string{"room.js", "pack.js", "speaker.js"} {
+		for _, file := range []string{"room.js", "slides.js", "pack.js", "speaker.js"} {
 			text, err := os.ReadFile("../../static/" + file)
 			require.NoError(t, err)
 			for _, found := range regexp.MustCompile("\"([A-Z][^\"\n]*)\"|`((?:[A-Z]|\\$\\{[^}]*\\}[:.]? [a-z(°])[^`\n]*)`").FindAllStringSubmatch(string(text), -1) {
