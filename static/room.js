@@ -272,7 +272,7 @@
     const s = stop(), kind = kinds()[step], list = reasons(), state = stateOf(at);
     if (kind === "meet") {
       return [el("h2", {}, s.title), state?.holds === false ? para("room-sum", place ? "In your own place this lesson does not hold, so it is left out." : "With this version this lesson no longer holds, so it is left out.") : "",
-        told ? el("ul", { class: "room-facts", html: told.facts }) : para("room-text", problems[0] ?? waiting), para("help", place && s.farm ? `An invented farm, set in another place. ${place}` : whose()),
+        told ? el("ul", { class: "room-facts", html: told.facts }) : para("room-text", problems[0] ?? waiting), para("help", place && s.farm ? `An invented farm, set in another place. ${place}` : whose()), place ? "" : para("help", "N goes to the next farm, P to the one before, A to another question, L to the lesson."),
         el("div", { class: "room-doing" }, s.farm ? el("a", { href: `${base}/handout/${s.farm}`, target: "_blank" }, "Handout") : "",
           press("room-place", "In our own place", () => { mode = "place"; draw(); }), press("room-pack", "Make a pack", () => { mode = "pack"; draw(); }), press("room-speaker", "Speaker’s window", speaker))];
     }
