@@ -101,7 +101,15 @@ func compileClient(root string, untrimmed bool, say func(string)) ([]byte, error
 	if err != nil {
 		return nil, withStderr(err)
 	}
-	return shrink(program, strings.TrimSpace(string(version)), say)
+	out, err := goCommand(root, nil, "env", "GOROOT").Output()
+	if err != nil {
+		return nil, withStderr(err)
+	}
+	texts, err := runtimeTexts(strings.TrimSpace(string(out)))
+	if err != nil {
+		return nil, err
+	}
+	return shrink(unsaid(program, texts), strings.TrimSpace(string(version)), say)
 }
 
 // link has the page's program compiled and linked, and leaves it as Go wrote it.
