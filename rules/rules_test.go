@@ -182,7 +182,7 @@ func TestAdviceForEveryCropMonthTextureAndWeedLevel(t *testing.T) {
 		ground, err := facts.NewSoilYear(base)
 		require.NoError(t, err)
 		for i := range table.Crops {
-			for month := 1; month <= 12; month += long.Of(3, 2) {
+			for month := 1; month <= 12; month += long.Of(3, 1) {
 				for _, weeds := range []string{"light", "moderate", "heavy"} {
 					c := base
 					c.Crop, c.PlantOn = table.Crops[i].ID, unit.Known(unit.On(2027, month, 15))

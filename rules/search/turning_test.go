@@ -679,7 +679,7 @@ func TestTurningPointsOfTheGroundAgainstBruteForce(t *testing.T) {
 		}
 	})
 	t.Logf("%d turning points, all the same; the plain search asked %d times, on %d grounds", found, asked, dug)
-	assert.Greater(t, found, long.Of(1, 10))
+	assert.GreaterOrEqual(t, found, long.Of(2, 10))
 }
 
 func rowByName(name string) *field.Input {
