@@ -2,7 +2,6 @@ package rules_test
 
 import (
 	"cmp"
-	"encoding/csv"
 	"fmt"
 	"math"
 	"os"
@@ -53,13 +52,7 @@ type advised struct {
 // published reads a table of testdata/published, each row by the names of its columns.
 func published(t *testing.T, name string) (rows []map[string]string) {
 	t.Helper()
-	file, err := os.Open("../testdata/published/" + name)
-	require.NoError(t, err)
-	defer file.Close()
-	reader := csv.NewReader(file)
-	reader.Comment = '#'
-	all, err := reader.ReadAll()
-	require.NoError(t, err)
+	all := publishedTable(t, name)
 	for _, cells := range all[1:] {
 		row := map[string]string{}
 		for i, name := range all[0] {

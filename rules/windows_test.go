@@ -1,7 +1,6 @@
 package rules_test
 
 import (
-	"encoding/csv"
 	"fmt"
 	"math"
 	"os"
@@ -31,25 +30,17 @@ type window struct {
 // windows reads those whose dates were seen in their source, each named there.
 func windows(t *testing.T, period string) (list []window) {
 	t.Helper()
-	file, err := os.Open("../testdata/published/planting-dates.csv")
-	require.NoError(t, err)
-	defer file.Close()
-	reader := csv.NewReader(file)
-	reader.Comment = '#'
-	rows, err := reader.ReadAll()
-	require.NoError(t, err)
 	places, err := normals.Embedded()
 	require.NoError(t, err)
-	for _, row := range rows[1:] {
-		of := func(name string) string { return row[slices.Index(rows[0], name)] }
-		if of("mark") != "seen" {
+	for _, row := range published(t, "planting-dates.csv") {
+		if row["mark"] != "seen" {
 			continue
 		}
 		c, err := casefile.Decode([]byte(fmt.Sprintf(`{"version":1,"crop":%q,"method":%q,"plant_on":"2027-%s","place":{"station":%q,"period":%q},"soil":{"texture":"loam"},"weeds":{"pressure":"moderate"}}`,
-			of("crop"), of("method"), of("earliest"), of("station"), period)), places)
+			row["crop"], row["method"], row["earliest"], row["station"], period)), places)
 		require.NoError(t, err)
-		w := window{crop: of("crop"), place: of("place"), season: of("season"), first: c.PlantOn.Value, asks: c}
-		if last := of("latest"); last != "" {
+		w := window{crop: row["crop"], place: row["place"], season: row["season"], first: c.PlantOn.Value, asks: c}
+		if last := row["latest"]; last != "" {
 			day, err := unit.ParseDate("2027-" + last)
 			require.NoError(t, err)
 			w.last = unit.Known(day)

@@ -55,19 +55,26 @@ func normalsOf(s *normals.Station) weather.Normals {
 	return weather.Normals{Minimum: s.Newer.Value.Min, Maximum: s.Newer.Value.Max, Latitude: s.Latitude, Height: s.Elevation, Nights: weather.ColdNights(s.ID)}
 }
 
-// Days of frost a year, ours against those counted outside the United States (World
-// Meteorological Organization, Climatological Standard Normals 1991–2020; the table tells
-// where). The spread was fitted on stations of the United States, and how much wider or
-// narrower it is elsewhere on every other of these: on the rest it must beat no difference.
-func TestFrostDaysAbroad(t *testing.T) {
-	places := everyStation(t)
-	file, err := os.Open("../testdata/published/world-frost-days.csv")
+// publishedTable reads a table of testdata/published; lines that begin with "#" tell of it.
+func publishedTable(t *testing.T, name string) [][]string {
+	t.Helper()
+	file, err := os.Open("../testdata/published/" + name)
 	require.NoError(t, err)
 	defer file.Close()
 	reader := csv.NewReader(file)
 	reader.Comment = '#'
 	rows, err := reader.ReadAll()
 	require.NoError(t, err)
+	return rows
+}
+
+// Days of frost a year, ours against those counted outside the United States (World
+// Meteorological Organization, Climatological Standard Normals 1991–2020; the table tells
+// where). The spread was fitted on stations of the United States, and how much wider or
+// narrower it is elsewhere on every other of these: on the rest it must beat no difference.
+func TestFrostDaysAbroad(t *testing.T) {
+	places := everyStation(t)
+	rows := publishedTable(t, "world-frost-days.csv")
 	var all, some, without, with misses
 	for i, row := range rows {
 		s := places.ByID(row[0])
@@ -244,13 +251,7 @@ func TestTenPlaces(t *testing.T) {
 // For the tenth, at 4,447 m, Peru's ministry says that vegetables want a small greenhouse
 // from 3,820 m on; there the tool wants covers all season.
 func TestTenCountriesPlantWhenTheyAreTold(t *testing.T) {
-	file, err := os.Open("../testdata/published/world-planting.csv")
-	require.NoError(t, err)
-	defer file.Close()
-	reader := csv.NewReader(file)
-	reader.Comment = '#'
-	rows, err := reader.ReadAll()
-	require.NoError(t, err)
+	rows := publishedTable(t, "world-planting.csv")
 	require.Len(t, rows, 9)
 	var waits misses
 	for _, row := range rows {

@@ -252,14 +252,17 @@
     if (now !== said) element.setAttribute(name, said);
   };
 
+  const sayNode = (node) => {
+    if (node.nodeType === Node.TEXT_NODE) sayText(node);
+    else for (const name of ATTRIBUTES) if (node.hasAttribute(name)) sayAttribute(node, name);
+  };
+  const walkFrom = (node) => document.createTreeWalker(node, NodeFilter.SHOW_TEXT | NodeFilter.SHOW_ELEMENT);
+
   const sayAll = (root) => {
     if (root.nodeType === Node.TEXT_NODE) return sayText(root);
     if (root.nodeType !== Node.ELEMENT_NODE) return;
-    const walk = document.createTreeWalker(root, NodeFilter.SHOW_TEXT | NodeFilter.SHOW_ELEMENT);
-    for (let node = root; node; node = walk.nextNode()) {
-      if (node.nodeType === Node.TEXT_NODE) sayText(node);
-      else for (const name of ATTRIBUTES) if (node.hasAttribute(name)) sayAttribute(node, name);
-    }
+    const walk = walkFrom(root);
+    for (let node = root; node; node = walk.nextNode()) sayNode(node);
   };
 
   const watch = new MutationObserver((changes) => {
@@ -280,13 +283,12 @@
   // again says all that stands there once more, some at a time, when more of a language is
   // known. What another call has said meanwhile stays as it is.
   const again = () => new Promise((done) => {
-    const walk = document.createTreeWalker(root, NodeFilter.SHOW_TEXT | NodeFilter.SHOW_ELEMENT);
+    const walk = walkFrom(root);
     const some = () => {
       if (!walk.currentNode.isConnected) walk.currentNode = root; // it was drawn anew meanwhile
       const until = performance.now() + SLICE;
       for (let node = walk.currentNode; node; node = walk.nextNode()) {
-        if (node.nodeType === Node.TEXT_NODE) sayText(node);
-        else for (const name of ATTRIBUTES) if (node.hasAttribute(name)) sayAttribute(node, name);
+        sayNode(node);
         if (performance.now() > until) {
           setTimeout(some);
           return;

@@ -8,7 +8,6 @@ import (
 	"fmt"
 	"io"
 
-	"filmfurrow/rules"
 	"filmfurrow/rules/plan"
 	"filmfurrow/rules/unit"
 )
@@ -61,11 +60,7 @@ func seasonLog(args []string, in io.Reader, out, errs io.Writer) int {
 
 // logOf reads a case and its log, which is nil where nothing was written down.
 func logOf(name, sheet string, system unit.System, in io.Reader) (*plan.Advice, *plan.SeasonLog, error) {
-	c, ground, err := caseWith(name, sheet, system, in)
-	if err != nil {
-		return nil, nil, err
-	}
-	a, err := rules.AdviseOn(ground, c)
+	a, err := adviceWith(name, sheet, system, in)
 	if err != nil {
 		return nil, nil, err
 	}

@@ -8,7 +8,6 @@ import (
 	"fmt"
 	"io"
 
-	"filmfurrow/rules"
 	"filmfurrow/rules/plan"
 	"filmfurrow/rules/unit"
 )
@@ -25,12 +24,7 @@ func season(args []string, in io.Reader, out, errs io.Writer) int {
 		fmt.Fprintln(errs, "Name one case file, or - for standard input.")
 		return 2
 	}
-	c, ground, err := caseWith(flags.Arg(0), "", unitsOf(*us), in)
-	if err != nil {
-		fmt.Fprintln(errs, err)
-		return 2
-	}
-	a, err := rules.AdviseOn(ground, c)
+	a, err := adviceWith(flags.Arg(0), "", unitsOf(*us), in)
 	if err != nil {
 		fmt.Fprintln(errs, err)
 		return 2

@@ -108,6 +108,15 @@ func caseWith(name, sheet string, system unit.System, in io.Reader) (c field.Cas
 	return c.WithDays(c.Days.With(rows), a.WaitPlan.LayOn, a.Facts.Film.Key()), ground, nil
 }
 
+// adviceWith is the advice of such a case.
+func adviceWith(name, sheet string, system unit.System, in io.Reader) (a plan.Advice, err error) {
+	c, ground, err := caseWith(name, sheet, system, in)
+	if err != nil {
+		return a, err
+	}
+	return rules.AdviseOn(ground, c)
+}
+
 // writeWeek prints the account and the seven days.
 func writeWeek(w io.Writer, a *plan.Advice, today unit.Date, system unit.System) bool {
 	water := a.WaterPlan()

@@ -41,7 +41,7 @@ type Facts struct {
 	HotYoung                float64      // the same in the first 14, while stems are soft
 	HotSeason               float64      // days at the crop's heat limit or more until harvest begins
 	MeanSeason              unit.Celsius // mean air from planting to first harvest
-	MonthWarmest            unit.Celsius // mean air of the warmest month from planting to two weeks of harvest
+	MonthWarmest            unit.Celsius // mean air of the warmest month from planting to two weeks of harvest; of crops with a MonthLeast
 	Autumn                  bool         // planted after the warmest time of the year
 	AirNext                 unit.Celsius // mean a month after planting
 
@@ -297,7 +297,9 @@ func (f *Facts) air() {
 		sum += float64(low + high)
 	}
 	f.MeanSeason = unit.Hundredth(sum / float64(2*days))
-	f.MonthWarmest = f.monthWarmest()
+	if f.Crop.MonthLeast.Given() { // nobody asks it of the others
+		f.MonthWarmest = f.monthWarmest()
+	}
 	low, high := f.year.On(f.Plant.Plus(firstMonth))
 	f.AirNext = unit.Hundredth(float64(low+high) / 2)
 	f.AirSetting = min(f.AirMean, unit.Hundredth(float64(low+high+f.AirMin+f.AirMax)/4))

@@ -33,8 +33,8 @@ type licence struct {
 var licences = []licence{
 	{"", siteName, "Apache-2.0", "the site itself", func(root string) (string, error) { return filepath.Join(root, "LICENSE"), nil }},
 	{"", "Go", "BSD-3-Clause", "the language's library within the program, and the script that starts it", func(root string) (string, error) {
-		out, err := goCommand(root, nil, "env", "GOROOT").Output()
-		return filepath.Join(strings.TrimSpace(string(out)), "LICENSE"), err
+		goroot, err := toolchain(root)
+		return filepath.Join(goroot, "LICENSE"), err
 	}},
 	{frameworkModule, "go-app " + frameworkVersion, "MIT", "the parts of the page, in a trimmed copy", moduleLicence(frameworkModule)},
 	{uuidModule, "google/uuid v1.3.0", "BSD-3-Clause", "the interface of it that go-app asks for", moduleLicence(uuidModule)},

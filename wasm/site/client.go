@@ -101,11 +101,11 @@ func compileClient(root string, untrimmed bool, say func(string)) ([]byte, error
 	if err != nil {
 		return nil, withStderr(err)
 	}
-	out, err := goCommand(root, nil, "env", "GOROOT").Output()
+	goroot, err := toolchain(root)
 	if err != nil {
-		return nil, withStderr(err)
+		return nil, err
 	}
-	texts, err := runtimeTexts(strings.TrimSpace(string(out)))
+	texts, err := runtimeTexts(goroot)
 	if err != nil {
 		return nil, err
 	}
@@ -168,9 +168,18 @@ func clientList(root string, untrimmed bool, flags ...string) ([]string, error) 
 // loaderGlue is the toolchain's own script between the browser and a Go
 // program; it must come from the toolchain that compiled the program.
 func loaderGlue(root string) ([]byte, error) {
+	goroot, err := toolchain(root)
+	if err != nil {
+		return nil, err
+	}
+	return os.ReadFile(filepath.Join(goroot, "lib", "wasm", "wasm_exec.js"))
+}
+
+// toolchain is the folder of the Go that builds a checkout.
+func toolchain(root string) (string, error) {
 	out, err := goCommand(root, nil, "env", "GOROOT").Output()
 	if err != nil {
-		return nil, withStderr(err)
+		return "", withStderr(err)
 	}
-	return os.ReadFile(filepath.Join(strings.TrimSpace(string(out)), "lib", "wasm", "wasm_exec.js"))
+	return strings.TrimSpace(string(out)), nil
 }
