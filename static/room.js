@@ -300,9 +300,14 @@
   // --- The room's own place -------------------------------------------------------------
   const placePanel = () => {
     const list = el("ul", { class: "room-found" }), says = el("p", { class: "room-text", role: "status" });
+    let shown = "";
     const find = () => {
       const [[told], ...hits] = table(door("find", box.value));
       says.textContent = told;
+      if (/loading/.test(told)) setTimeout(() => { if (mode === "place" && box.isConnected) find(); }, 500);
+      const found = JSON.stringify(hits);
+      if (found === shown) return; // what stays is not drawn again under a finger
+      shown = found;
       list.replaceChildren(...hits.slice(0, 4).map(([words], i) => el("li", {}, press(`found-${i}`, words, async () => {
         place = "";
         [place, far = ""] = table(await work(() => call("take", "", i)))[0];
@@ -312,7 +317,6 @@
         mode = "place";
         draw();
       }))));
-      if (/loading/.test(told)) setTimeout(() => { if (mode === "place" && box.isConnected) find(); }, 500);
     };
     const box = el("input", { type: "search", id: "room-town", autocomplete: "off", oninput: find, onkeydown: (event) => { if (event.key === "Enter") list.querySelector("button")?.click(); } });
     const left = stops().map((s, i) => [s, stateOf(i)]);

@@ -17,6 +17,7 @@ import (
 
 	"github.com/chromedp/cdproto/cdp"
 	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/cdproto/input"
 	"github.com/chromedp/cdproto/log"
 	"github.com/chromedp/cdproto/network"
 	"github.com/chromedp/cdproto/page"
@@ -465,6 +466,12 @@ func (p *Page) Visible(selector string) bool {
 	})()`, quote(selector)))
 }
 
+// waitVisible waits until the first element that a CSS selector matches can be seen.
+func (p *Page) waitVisible(selector string) {
+	p.t.Helper()
+	p.Wait(selector+" to be seen", fmt.Sprintf(`document.querySelector(%s)?.checkVisibility({ visibilityProperty: true })`, quote(selector)))
+}
+
 // Click clicks the middle of the first match, with a real mouse event. On a busy
 // machine the page may still move after it stood still: a click that fell beside the
 // target is said so, and done once more.
@@ -486,7 +493,7 @@ func (p *Page) click(selector string) bool {
 	// A page that still scrolls, or draws what a key changed, moves between the
 	// press and the release, and a line of text that moves loses the click. So the
 	// target must stand still for a tenth of a second.
-	p.do(chromedp.WaitVisible(chromedp.CSS(selector)))
+	p.waitVisible(selector)
 	p.Wait(selector+" to stand still", fmt.Sprintf(`new Promise((rest) => {
 		let last = "", still = 0;
 		const look = () => {
@@ -503,7 +510,18 @@ func (p *Page) click(selector string) bool {
 		window.clicked = false;
 		addEventListener("click", (e) => { window.clicked = e.target.closest(%s) !== null; }, { capture: true, once: true });
 	})()`, quote(selector)))
-	p.do(chromedp.Click(chromedp.CSS(selector), chromedp.NodeVisible))
+	// Where it stands is asked anew: a part of the page that is drawn again is another node.
+	type point struct{ X, Y float64 }
+	at := Eval[*point](p, fmt.Sprintf(`(() => {
+		const line = document.querySelector(%s)?.getClientRects()[0];
+		return line ? { X: line.x + line.width / 2, Y: line.y + line.height / 2 } : null;
+	})()`, quote(selector)))
+	if at == nil {
+		return false
+	}
+	p.mouse(input.DispatchMouseEventTypeMouseMoved, at.X, at.Y, 0)
+	p.mouse(input.DispatchMouseEventTypeMousePressed, at.X, at.Y, 1)
+	p.mouse(input.DispatchMouseEventTypeMouseReleased, at.X, at.Y, 0)
 	got, err := chromedp.Run(p.ctx, chromedp.Evaluate[bool](`window.clicked !== false`))
 	return got || err != nil
 }
@@ -511,8 +529,8 @@ func (p *Page) click(selector string) bool {
 // Type replaces what stands in a field, key by key.
 func (p *Page) Type(selector, text string) {
 	p.t.Helper()
-	p.do(chromedp.Focus(chromedp.CSS(selector), chromedp.NodeVisible))
-	p.Do(fmt.Sprintf(`document.querySelector(%s).select?.()`, quote(selector)))
+	p.waitVisible(selector)
+	p.Do(fmt.Sprintf(`(() => { const el = document.querySelector(%s); el.focus(); el.select?.(); })()`, quote(selector)))
 	p.do(chromedp.KeyEvent(text))
 }
 

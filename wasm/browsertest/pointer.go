@@ -20,9 +20,7 @@ func (p *Page) Drag(selector string, shares ...float64) {
 		return { X: r.x, Y: r.y + r.height / 2, Width: r.width };
 	})()`, quote(selector)))
 	event := func(kind input.DispatchMouseEventType, share float64, buttons int64) {
-		call(p, input.DispatchMouseEvent, input.DispatchMouseEventParams{
-			Type: kind, X: b.X + share*b.Width, Y: b.Y, Button: input.MouseButtonLeft, Buttons: buttons, ClickCount: 1,
-		})
+		p.mouse(kind, b.X+share*b.Width, b.Y, buttons)
 	}
 	event(input.DispatchMouseEventTypeMouseMoved, shares[0], 0)
 	event(input.DispatchMouseEventTypeMousePressed, shares[0], 1)
@@ -30,4 +28,12 @@ func (p *Page) Drag(selector string, shares ...float64) {
 		event(input.DispatchMouseEventTypeMouseMoved, share, 1)
 	}
 	event(input.DispatchMouseEventTypeMouseReleased, shares[len(shares)-1], 0)
+}
+
+// mouse sends one event of the left button at a place in the window, in CSS pixels.
+func (p *Page) mouse(kind input.DispatchMouseEventType, x, y float64, buttons int64) {
+	p.t.Helper()
+	call(p, input.DispatchMouseEvent, input.DispatchMouseEventParams{
+		Type: kind, X: x, Y: y, Button: input.MouseButtonLeft, Buttons: buttons, ClickCount: 1,
+	})
 }
