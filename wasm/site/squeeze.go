@@ -43,6 +43,20 @@ const (
 // squeeze makes the program smaller to download. Where its tables are not known (see
 // goversion.go) they stay, and only segments are joined.
 func squeeze(program []byte, known bool) ([]byte, error) {
+	if !known {
+		return squeezeWith(program, nil)
+	}
+	return squeezeWith(program, func(segments []segment, code []byte, imports int) (less, start []byte, err error) {
+		if less, start, err = squeezeCode(segments, code, imports); err != nil {
+			return nil, nil, err
+		}
+		return less, start, blankTypes(segments)
+	})
+}
+
+// squeezeWith joins a program's segments; tables, where there is one, changes them and gives
+// the section of code anew, and the body of what is to run before the program, if anything.
+func squeezeWith(program []byte, tables func(segments []segment, code []byte, imports int) (less, start []byte, err error)) ([]byte, error) {
 	const header = 8 // magic and version
 	if len(program) < header || string(program[:4]) != "\x00asm" {
 		return nil, errors.New("squeeze: not a WebAssembly program")
@@ -56,7 +70,7 @@ func squeeze(program []byte, known bool) ([]byte, error) {
 		if in.err != nil {
 			break
 		}
-		if s.id == sectionStart && known {
+		if s.id == sectionStart && tables != nil {
 			return nil, errors.New("squeeze: the program has a function for its start; it may be squeezed already")
 		}
 		if s.id == sectionData {
@@ -65,11 +79,11 @@ func squeeze(program []byte, known bool) ([]byte, error) {
 				return nil, err
 			}
 			segments = mergeSegments(segments)
-			if known {
+			if tables != nil {
 				if code < 0 {
 					return nil, errors.New("squeeze: data without code")
 				}
-				if sections[code].body, start, err = squeezeTables(segments, sections[code].body, imports); err != nil {
+				if sections[code].body, start, err = tables(segments, sections[code].body, imports); err != nil {
 					return nil, fmt.Errorf("squeeze: %w", err)
 				}
 			}
@@ -95,9 +109,9 @@ func squeeze(program []byte, known bool) ([]byte, error) {
 	return out.Bytes(), nil
 }
 
-// squeezeTables takes out of a program's memory and code what no page needs; start is
-// what is to run before it, if anything.
-func squeezeTables(segments []segment, code []byte, imports int) (less, start []byte, err error) {
+// squeezeCode takes out of a program's code, and of the tables about it in its memory, what
+// no page needs; start is what is to run before it, if anything.
+func squeezeCode(segments []segment, code []byte, imports int) (less, start []byte, err error) {
 	names, err := functionNames(segments)
 	if err != nil {
 		return nil, nil, err
@@ -109,9 +123,6 @@ func squeezeTables(segments []segment, code []byte, imports int) (less, start []
 	never := neverRuns(bodies, names, imports)
 	less = emptied(bodies, never)
 	if err := blankLines(segments, func(entry int) bool { return never[entry-goFunctions] }); err != nil {
-		return nil, nil, err
-	}
-	if err := blankTypes(segments); err != nil {
 		return nil, nil, err
 	}
 	t, err := readFunctable(segments)

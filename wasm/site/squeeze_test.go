@@ -257,7 +257,7 @@ func assertOnlyEmptied(t *testing.T, raw, squeezed []byte) {
 	var own []int
 	for i := range int(count) {
 		was, is := before.bytes(int(before.unsigned())), after.bytes(int(after.unsigned()))
-		if bytes.Equal(shortened(was), is) {
+		if bytes.Equal(tightened(was), is) {
 			calls(is, int((&reader{b: sections(t, raw)[2][0]}).unsigned()), left)
 			continue
 		}
