@@ -2,15 +2,57 @@
 
 package site
 
-import "slices"
+import (
+	"bytes"
+	"encoding/binary"
+	"slices"
+)
 
 // A third of the table of functions follows from the rest: where each function begins,
 // which is one after the other; where its record lies, which follows from the sizes of
 // those before; and where a table of instructions lies that no function before has named,
-// which follows from the length of the last such one. It is left out, 18 kB, and a function
-// that runs when the program is in memory, and before anything of Go's does, writes it.
+// which follows from the length of the last such one. It is left out, 18 kB, and so is the
+// table in which Go looks for an instruction's function first (runtime.findfunctab), 12 kB:
+// since each function has as many addresses as the next, it counts them. A function
+// that runs when the program is in memory, and before anything of Go's does, writes both.
 
 const recordAlign = 8
+
+// finder is the table in which Go looks for an instruction's function: of so many rows, each
+// of which begins with the first function that has an address among the row's.
+type finder struct {
+	at    int64
+	bytes []byte
+	rows  int
+}
+
+const (
+	finderRow    = 20      // bytes: a word, and sixteen bytes that tell functions of one row apart
+	finderBlocks = 1 << 12 // addresses to a row
+	finderShift  = 4       // a function has 1<<16 of them, so 1<<4 rows
+)
+
+// findFinder finds the table; one that does not count, or none, has no rows.
+func (t *functable) findFinder(segments []segment) (finder, error) {
+	const wordOfFinder, wordOfFirst, wordOfEnd = 19, 20, 21 // runtime.moduledata: findfunctab, minpc, maxpc
+	word, err := module(segments, t.at, int64(t.names))
+	if err != nil {
+		return finder{}, err
+	}
+	f := finder{at: word(wordOfFinder), rows: int((word(wordOfEnd) - word(wordOfFirst) + finderBlocks - 1) / finderBlocks)}
+	f.bytes = dataAt(segments, f.at)
+	if f.rows < 0 || f.rows > len(f.bytes)/finderRow {
+		return finder{}, nil
+	}
+	f.bytes = f.bytes[:f.rows*finderRow]
+	for i := range f.rows {
+		row := f.bytes[i*finderRow:][:finderRow]
+		if binary.LittleEndian.Uint32(row) != uint32(i>>finderShift) || bytes.ContainsFunc(row[4:], func(r rune) bool { return r != 0 }) {
+			return finder{}, nil
+		}
+	}
+	return f, nil
+}
 
 // entry is where a function begins, counted from the first address that a function has.
 func (t *functable) entry(i int) int { return int(t.word(t.rows + 8*i)) }
@@ -33,11 +75,12 @@ const theNext = 1
 
 // uncount takes out of a packed table what can be counted, and gives the body of the
 // function that counts it. A table that cannot be counted stays whole.
-func (t *functable) uncount() ([]byte, error) {
+func (t *functable) uncount(f finder) ([]byte, error) {
 	if !t.counted() {
 		return nil, nil
 	}
-	body := t.recount()
+	body := t.recount(f)
+	clear(f.bytes)
 	next := firstPacked
 	for i := range t.count {
 		record := t.record(i)
@@ -60,7 +103,7 @@ func (t *functable) uncount() ([]byte, error) {
 
 // recount is the body of a WebAssembly function that writes what uncount takes out
 // (core specification 2.0, §5.4).
-func (t *functable) recount() []byte {
+func (t *functable) recount(f finder) []byte {
 	rows, record, tables := t.at+int64(t.rows), int64(t.record(0)-t.rows), t.at+int64(t.pctab)
 	// Locals: address of the row, offset of the record, where the function begins, offset
 	// of the next new table of instructions, and of the word that may ask for it.
@@ -73,6 +116,7 @@ func (t *functable) recount() []byte {
 		block, loop, branchIf        = 0x02, 0x03, 0x0d
 		nothingGiven, end, aligned   = 0x40, 0x0b, 2
 		more                         = 0x80 // a number goes on in the next byte
+		shiftRight                   = 0x76
 	)
 	body := []byte{1, locals, 0x7f} // of 32 bits
 	put := func(parts ...[]byte) { body = slices.Concat(append([][]byte{body}, parts...)...) }
@@ -110,7 +154,15 @@ func (t *functable) recount() []byte {
 	put(do(add), number(2), do(shl, add), number(recordSize+recordAlign-1), do(add), number(-recordAlign), do(and, set, offset))
 	put(do(get, entry), number(1), do(add, set, entry))
 	put(do(get, row), number(8), do(add, tee, row), number(rows+8*int64(t.count)), do(notEqual, branchIf, 0))
-	put(do(end, end))
+	put(do(end))
+
+	if f.rows > 0 {
+		put(number(0), do(set, row))
+		put(do(loop, nothingGiven))
+		put(do(get, row), number(finderRow), do(mul), do(get, row), number(finderShift), do(shiftRight), at(store, aligned, f.at))
+		put(do(get, row), number(1), do(add, tee, row), number(int64(f.rows)), do(notEqual, branchIf, 0, end))
+	}
+	put(do(end))
 	return body
 }
 

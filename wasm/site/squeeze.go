@@ -87,7 +87,7 @@ func squeezeWith(program []byte, tables func(segments []segment, code []byte, im
 					return nil, fmt.Errorf("squeeze: %w", err)
 				}
 			}
-			s.body = writeSegments(segments)
+			s.body = writeSegments(splitSegments(segments))
 		}
 		switch s.id {
 		case sectionImports: // functions alone, as Go writes them
@@ -129,7 +129,11 @@ func squeezeCode(segments []segment, code []byte, imports int) (less, start []by
 	if err != nil {
 		return nil, nil, err
 	}
-	start, err = t.uncount()
+	finder, err := t.findFinder(segments)
+	if err != nil {
+		return nil, nil, err
+	}
+	start, err = t.uncount(finder)
 	return less, start, err
 }
 
@@ -182,6 +186,28 @@ func mergeSegments(list []segment) []segment {
 	return merged
 }
 
+// splitSegments leaves out the long runs of zeros that taking things out leaves behind.
+func splitSegments(list []segment) (split []segment) {
+	none := make([]byte, mergeGap+1)
+	for _, s := range list {
+		for {
+			zeros := bytes.Index(s.data, none)
+			if zeros < 0 {
+				break
+			}
+			if zeros > 0 {
+				split = append(split, segment{s.at, s.data[:zeros]})
+			}
+			rest := bytes.TrimLeft(s.data[zeros:], "\x00")
+			s = segment{s.at + int64(len(s.data)-len(rest)), rest}
+		}
+		if len(s.data) > 0 {
+			split = append(split, s)
+		}
+	}
+	return split
+}
+
 func writeSegments(list []segment) []byte {
 	var out bytes.Buffer
 	out.Write(unsigned(uint64(len(list))))
@@ -206,9 +232,14 @@ func blankLines(segments []segment, never func(entry int) bool) error {
 	}
 	blankNames(t.bytes[t.names:t.files])
 	clear(t.bytes[t.files:t.pctab]) // the names of source files, and which unit has which
-	about, err := functionData(segments, t.at, int64(t.names))
+	const wordOfGofunc = 40
+	module, err := module(segments, t.at, int64(t.names))
 	if err != nil {
 		return err
+	}
+	about := dataAt(segments, module(wordOfGofunc)) // the functions' own tables
+	if about == nil {
+		return errors.New("the functions' own tables are not as expected")
 	}
 	kept := map[uint32]bool{}
 	var trees []tree
@@ -267,11 +298,10 @@ func blankNames(names []byte) {
 	}
 }
 
-// functionData is where the functions' own tables lie (runtime.moduledata.gofunc).
-// The module's description begins with the address of the function table and that
-// of the names in it.
-func functionData(segments []segment, table, names int64) ([]byte, error) {
-	const wordOfGofunc = 40
+// module is the program's description of itself (runtime.moduledata), as words from its
+// beginning on. It begins with the address of the function table and that of the names in it.
+func module(segments []segment, table, names int64) (word func(i int) int64, err error) {
+	const words = 60 // more than are asked for
 	head := binary.LittleEndian.AppendUint64(binary.LittleEndian.AppendUint64(nil, uint64(table)), uint64(table+names))
 	// The linker leaves zeros out at the start of a segment, and an address may begin with one.
 	seen := bytes.TrimLeft(head, "\x00")
@@ -281,17 +311,21 @@ func functionData(segments []segment, table, names int64) ([]byte, error) {
 			continue
 		}
 		at -= len(head) - len(seen)
-		if at+8*(wordOfGofunc+1) > len(s.data) {
-			continue
-		}
-		base := int64(binary.LittleEndian.Uint64(s.data[at+8*wordOfGofunc:]))
-		for _, in := range segments {
-			if base >= in.at && base < in.at+int64(len(in.data)) {
-				return in.data[base-in.at:], nil
-			}
+		if at >= 0 && at+8*words <= len(s.data) {
+			return func(i int) int64 { return int64(binary.LittleEndian.Uint64(s.data[at+8*i:])) }, nil
 		}
 	}
 	return nil, errors.New("the module's description is not as expected")
+}
+
+// dataAt is what lies at an address, up to the end of its segment; nil where nothing does.
+func dataAt(segments []segment, address int64) []byte {
+	for _, s := range segments {
+		if address >= s.at && address < s.at+int64(len(s.data)) {
+			return s.data[address-s.at:]
+		}
+	}
+	return nil
 }
 
 // tree is the table of one function's inlined calls.

@@ -188,10 +188,10 @@ func run(t *testing.T, body, memory []byte) {
 			binary.LittleEndian.PutUint32(memory[at+int(pop()):], v)
 		case 0x41:
 			push(uint32(in.signed()))
-		case 0x46, 0x47, 0x49, 0x6a, 0x6c, 0x71, 0x74:
+		case 0x46, 0x47, 0x49, 0x6a, 0x6c, 0x71, 0x74, 0x76:
 			b, a := pop(), pop()
 			truth := map[bool]uint32{true: 1}
-			push([]uint32{0x46: truth[a == b], 0x47: truth[a != b], 0x49: truth[a < b], 0x6a: a + b, 0x6c: a * b, 0x71: a & b, 0x74: a << (b & 31)}[op])
+			push([]uint32{0x46: truth[a == b], 0x47: truth[a != b], 0x49: truth[a < b], 0x6a: a + b, 0x6c: a * b, 0x71: a & b, 0x74: a << (b & 31), 0x76: a >> (b & 31)}[op])
 		case 0x02:
 			require.Equal(t, byte(0x40), in.byte())
 			labels = append(labels, blockEnd(body, in.at))
