@@ -22,11 +22,14 @@ type functable struct {
 	files int    // and end
 	pctab int    // where the tables of instructions begin
 	rows  int    // where the rows begin
+
+	anew map[int][]byte // tables of instructions that are to be written anew, by the place that points at them
 }
 
 // Fields of a record (runtime._func), in bytes from its start.
 const (
-	recordName, recordPCSP, recordPCFile, recordPCLine      = 4, 16, 20, 24
+	recordName, recordDeferReturn                           = 4, 12
+	recordPCSP, recordPCFile, recordPCLine                  = 16, 20, 24
 	recordPCData, recordUnit, recordStartLine, recordFuncID = 28, 32, 36, 40
 	recordFuncData, recordSize                              = 43, 44
 )
@@ -51,6 +54,7 @@ func readFunctable(segments []segment) (t functable, err error) {
 		return t, errNoTable
 	}
 	word := func(i int) int { return int(binary.LittleEndian.Uint64(t.bytes[8+8*i:])) }
+	t.anew = map[int][]byte{}
 	t.count, t.names, t.files, t.pctab, t.rows = word(0), word(3), word(4), word(6), word(7)
 	order := []int{0, t.names, t.files, t.pctab, t.rows, len(t.bytes)}
 	if t.count <= 0 || t.count > len(t.bytes) || !slices.IsSorted(order) || t.rows+8*t.count > len(t.bytes) {
@@ -106,21 +110,27 @@ func (t *functable) pointers(record int) []int {
 const firstPacked = 2
 
 // pack puts the tables of instructions that are in use one behind the other, in the
-// order in which the records first name them.
+// order in which the records first name them, and those that say the same only once.
 func (t *functable) pack() error {
 	packed := make([]byte, firstPacked, t.rows-t.pctab)
-	moved := map[uint32]uint32{0: 0}
+	moved := map[string]uint32{}
 	for i := range t.count {
 		for _, at := range t.pointers(t.record(i)) {
-			offset := t.word(at)
-			to, ok := moved[offset]
-			if !ok {
-				from, end, err := t.instructions(offset)
+			table, anew := t.anew[at]
+			if !anew {
+				from, end, err := t.instructions(t.word(at))
 				if err != nil {
 					return fmt.Errorf("a table runs over its end: %w", err)
 				}
+				table = t.bytes[from:end]
+			}
+			if len(table) == 0 {
+				continue // there is none
+			}
+			to, ok := moved[string(table)]
+			if !ok {
 				to = uint32(len(packed))
-				moved[offset], packed = to, append(packed, t.bytes[from:end]...)
+				moved[string(table)], packed = to, append(packed, table...)
 			}
 			t.setWord(at, to)
 		}

@@ -8,7 +8,7 @@ import (
 )
 
 // squeezedGo is the release of Go whose tables this package knows. go.mod names the
-// exact toolchain. With any other release the site builds all the same, some 320 kB
+// exact toolchain. With any other release the site builds all the same, some 460 kB
 // larger after brotli, and the build says so.
 //
 // What is assumed of the release, and what to check before another one is named here,
@@ -35,7 +35,12 @@ import (
 //     tell calls what prints times and makes functions of methods. runtime/mgcpacer.go: that
 //     setGCPercent bears its linker's name (wasm/main_js.go). cmd/link/internal/wasm/asm.go: funcValueOffset, and
 //     that functions stand in the order of their numbers (goFunctions).
-//   - cmd/internal/obj/wasm: that a function's first local is the stack's pointer (shorten.go).
+//   - cmd/internal/obj/wasm (preprocess, assemble): that a function's first local is the
+//     stack's pointer (shorten.go); how jumps, calls and returns are written (straight.go): what
+//     is written otherwise stays as it is.
+//   - runtime/stkframe.go, traceback.go, stack.go, panic.go: what is looked up by an address,
+//     and at which number (numbers.go). runtime/symtab.go (findfunc): the first table that an
+//     address is looked up in (findFinder).
 //   - cmd/link/internal/wasm/asm.go: data segments that are active and begin at a
 //     constant (readSegments). Where another release writes others, nothing is squeezed.
 //
@@ -59,6 +64,6 @@ func shrink(program []byte, goVersion string, say func(string)) ([]byte, error) 
 	if err != nil {
 		squeezed = program
 	}
-	say(fmt.Sprintf("The program is about 320 kB larger to download than it need be, since this is %s and only the tables of %s are known (see wasm/site/goversion.go).", goVersion, squeezedGo))
+	say(fmt.Sprintf("The program is about 460 kB larger to download than it need be, since this is %s and only the tables of %s are known (see wasm/site/goversion.go).", goVersion, squeezedGo))
 	return squeezed, nil
 }

@@ -94,16 +94,10 @@ var nothing = []byte{0, 0x00, 0x0b}
 // tightened is a function's body that does the same in fewer instructions.
 func tightened(body []byte) []byte { return settled(straightened(shortened(body))) }
 
-// emptied is a program's section of code without the bodies of what never runs, and with
-// shorter addresses in the others.
-func emptied(bodies [][]byte, never map[int]bool) []byte {
+// joined is a program's section of code.
+func joined(bodies [][]byte) []byte {
 	out := bytes.NewBuffer(unsigned(uint64(len(bodies))))
-	for i, body := range bodies {
-		if never[i] {
-			body = nothing
-		} else {
-			body = tightened(body)
-		}
+	for _, body := range bodies {
 		out.Write(unsigned(uint64(len(body))))
 		out.Write(body)
 	}

@@ -105,7 +105,7 @@ func TestTrimRefusesAnotherFramework(t *testing.T) {
 
 // Budgets of the whole product, in bytes after brotli 11.
 const (
-	programBudget  = 1_100_000
+	programBudget  = 1_000_000
 	pageBudget     = 30_000
 	tableBudget    = 450_000 // each table beside the program
 	languageBudget = 40_000  // each part of a language

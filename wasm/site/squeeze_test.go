@@ -90,7 +90,7 @@ func TestSqueezeChangesOnlyWhatItSays(t *testing.T) {
 	offsets := map[int]bool{}
 	for i := rows; i < end; i += 8 {
 		f := rows + int(binary.LittleEndian.Uint32(before[i+4:]))
-		for _, at := range append([]int{f + 16}, f+44, f+48, f+52, f+56, f+60) {
+		for _, at := range append([]int{f + 12, f + 16}, f+44, f+48, f+52, f+56, f+60) {
 			for b := range 4 {
 				offsets[at+b] = at < f+44+4*int(binary.LittleEndian.Uint32(before[f+28:]))
 			}
@@ -257,11 +257,11 @@ func assertOnlyEmptied(t *testing.T, raw, squeezed []byte) {
 	var own []int
 	for i := range int(count) {
 		was, is := before.bytes(int(before.unsigned())), after.bytes(int(after.unsigned()))
-		if bytes.Equal(tightened(was), is) {
+		if !bytes.Equal(nothing, is) || bytes.Equal(nothing, tightened(was)) {
+			assertOnlyRenumbered(t, tightened(was), is, i, names[i])
 			calls(is, int((&reader{b: sections(t, raw)[2][0]}).unsigned()), left)
 			continue
 		}
-		require.Equal(t, nothing, is, names[i])
 		emptied += len(was)
 		if neverNames.MatchString(names[i]) {
 			continue
@@ -296,13 +296,12 @@ func namesInOrder(names map[int]string) []string {
 	return list
 }
 
-// The collector of garbage needs each function's frame sizes, maps of pointers
-// and deferred calls; they are as the linker left them.
+// The collector of garbage needs each function's own tables; they are as the linker left
+// them. What is looked up by an address in the code is held by TestEachStackIsReadAsBefore.
 func assertStacksCanBeRead(t *testing.T, before, after []byte) {
 	t.Helper()
 	word := func(b []byte, at int) uint32 { return binary.LittleEndian.Uint32(b[at:]) }
 	functab := int(binary.LittleEndian.Uint64(before[64:]))
-	pctab := int(binary.LittleEndian.Uint64(before[56:]))
 	for i := range int(binary.LittleEndian.Uint64(before[8:])) {
 		f := functab + int(word(before, functab+8*i+4))
 		data, own := int(word(before, f+28)), int(before[f+43])
@@ -316,7 +315,7 @@ func assertStacksCanBeRead(t *testing.T, before, after []byte) {
 		} else {
 			require.Zero(t, word(after, f+4), "%s has no name", name)
 		}
-		require.Equal(t, before[f+8:f+16], after[f+8:f+16], "arguments, deferred return")
+		require.Equal(t, before[f+8:f+12], after[f+8:f+12], "arguments")
 		if name := called(before); neverNames.MatchString(name) || equalNames.MatchString(name) && word(after, f+16) == 0 {
 			continue // it is never on the stack
 		}
@@ -326,26 +325,125 @@ func assertStacksCanBeRead(t *testing.T, before, after []byte) {
 				require.Equal(t, word(before, at), word(after, at))
 			}
 		}
-		// Frame sizes, and the map of pointers by instruction: they lie elsewhere, and say the same.
-		for _, at := range []int{f + 16, f + 48} {
-			if at == f+48 && data < 2 {
-				continue
-			}
-			require.Equal(t, table(before[pctab:functab], word(before, at)), table(after[pctab:functab], word(after, at)))
+	}
+}
+
+// assertOnlyRenumbered holds that one body is the other with other numbers for the same blocks.
+func assertOnlyRenumbered(t *testing.T, was, is []byte, place int, name string) {
+	t.Helper()
+	if bytes.Equal(was, is) {
+		return
+	}
+	f, ok := readFlow(was)
+	require.True(t, ok, name)
+	g, ok := readFlow(is)
+	require.True(t, ok, name)
+	require.Equal(t, f.dispatch, g.dispatch, name)
+	require.Len(t, g.list, len(f.list), name)
+	block := func(f *flow, number int) int { return f.table[min(number, len(f.table)-1)] }
+	for i := range f.list {
+		switch {
+		case i == f.dispatch:
+		case f.returnsTo(i, goFunctions+place):
+			require.True(t, g.returnsTo(i, goFunctions+place), name)
+			require.Equal(t, block(&f, f.number(i)&numberMask), block(&g, g.number(i)&numberMask), "%s goes on at another block", name)
+		case i > f.dispatch && f.op(i) == opI32Const && f.is(i+1, opLocalSet, nextBlock):
+			require.Equal(t, block(&f, f.number(i)), block(&g, g.number(i)), "%s jumps to another block", name)
+		default:
+			require.Equal(t, f.bytes(i), g.bytes(i), name)
 		}
 	}
 }
 
-// table is one table of instructions: pairs of numbers up to a zero (runtime.step).
-func table(pctab []byte, offset uint32) []byte {
-	if offset == 0 {
-		return nil
+// What Go looks up by an address on the stack is what it was by the address before: how large
+// the frame is, which of its words are pointers, where to go on after a recovered panic.
+func TestEachStackIsReadAsBefore(t *testing.T) {
+	raw := rawProgram(t)
+	squeezed, err := squeeze(raw, true)
+	require.NoError(t, err)
+	read := func(program []byte) (tables functable, bodies [][]byte) {
+		segments, err := readSegments(sections(t, program)[11][0])
+		require.NoError(t, err)
+		memory := memoryOf(t, program)
+		if start := sections(t, program)[8]; start != nil {
+			code := reader{b: sections(t, program)[10][0]}
+			var last []byte
+			for range code.unsigned() {
+				last = code.bytes(int(code.unsigned()))
+			}
+			run(t, last, memory)
+		}
+		tables, err = readFunctable([]segment{{0, memory}})
+		require.NoError(t, err, "%d segments", len(segments))
+		bodies, err = bodiesOf(sections(t, program)[10][0])
+		require.NoError(t, err)
+		return tables, bodies
 	}
-	in := reader{b: pctab, at: int(offset)}
-	for first := true; in.unsigned() != 0 || first; first = false {
-		in.unsigned()
+	was, before := read(raw)
+	is, after := read(squeezed)
+	require.Equal(t, was.count, is.count)
+	calls, switched, changed := 0, 0, 0
+	for i := range was.count {
+		place, record := was.entry(i)-goFunctions, was.record(i)
+		if bytes.Equal(after[place], nothing) {
+			continue
+		}
+		require.Equal(t, record-was.rows, is.record(i)-is.rows)
+		at := is.record(i)
+		f, ok := readFlow(straightened(before[place])) // in which a call that can be switched is seen
+		if !ok {
+			continue
+		}
+		g, ok := readFlow(after[place])
+		require.True(t, ok)
+		value := func(t *functable, at, number int) int {
+			if t.word(at) == 0 {
+				return -1
+			}
+			list, err := t.values(t.word(at))
+			if err != nil || number >= len(list) {
+				return -1000 - number // Go would stop the program
+			}
+			return list[number]
+		}
+		largest := func(t *functable, at int) int {
+			list, _ := t.values(t.word(at))
+			return slices.Max(append(list, 0))
+		}
+		require.Equal(t, largest(&was, record+recordPCSP), largest(&is, at+recordPCSP))
+		addresses := func(f *flow) (list []int) {
+			for i := range f.list {
+				if f.returnsTo(i, goFunctions+place) {
+					list = append(list, i)
+				}
+			}
+			return list
+		}
+		old, anew := addresses(&f), addresses(&g)
+		require.Len(t, anew, len(old))
+		for j := range old {
+			from, to := f.number(old[j])&numberMask, g.number(anew[j])&numberMask
+			require.Equal(t, value(&was, record+recordPCSP, from), value(&is, at+recordPCSP, to), "the frame at number %d", from)
+			require.Equal(t, f.resumes(old[j]), g.resumes(anew[j]))
+			calls++
+			if from > 0 && f.resumes(old[j]) && was.pcdata(record) > 1 {
+				require.Equal(t, value(&was, record+recordSize+4, from-1), value(&is, at+recordSize+4, to-1), "the pointers at number %d", from)
+				switched++
+			}
+			if from != to {
+				changed++
+			}
+		}
+		back, goesOn := int(was.word(record+recordDeferReturn)), int(is.word(at+recordDeferReturn))
+		require.Equal(t, back == 0, goesOn == 0)
+		if back > 0 {
+			require.Equal(t, renumbering(f.table).of(back), renumbering(g.table).of(goesOn))
+			require.Equal(t, value(&was, record+recordSize+4, back), value(&is, at+recordSize+4, goesOn))
+			require.Equal(t, value(&was, record+recordPCSP, back), value(&is, at+recordPCSP, goesOn))
+		}
 	}
-	return pctab[offset:in.at]
+	assert.Greater(t, switched, calls*3/4)
+	assert.Greater(t, changed, calls/2)
 }
 
 func TestSqueezeRefusesWhatItDoesNotKnow(t *testing.T) {
