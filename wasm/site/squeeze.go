@@ -21,7 +21,7 @@ import (
 //   - jumps ahead that go back to the function's beginning first, and what stands after each
 //     call, 91 kB (straight.go);
 //   - what works only when Go is asked to trace or to profile, or never in a page, 45 kB (never.go);
-//   - the function's number in each address that a call returns to, 43 kB (returns.go);
+//   - what each call does with the address that it returns to, 53 kB (returns.go);
 //   - numbers within a function that only those tables needed, 27 kB (numbers.go);
 //   - what can be counted when the program starts, 30 kB (recount.go);
 //   - addresses on the stack worked out in 64 bits, or before they are needed, 15 kB (shorten.go);
@@ -51,8 +51,8 @@ func squeeze(program []byte, known bool) ([]byte, error) {
 	if !known {
 		return squeezeWith(program, nil)
 	}
-	return squeezeWith(program, func(segments []segment, code []byte, imports int) (less, start []byte, err error) {
-		if less, start, err = squeezeCode(segments, code, imports); err != nil {
+	return squeezeWith(program, func(segments []segment, before []section) (less, start []byte, err error) {
+		if less, start, err = squeezeCode(segments, before); err != nil {
 			return nil, nil, err
 		}
 		return less, start, blankTypes(segments)
@@ -61,13 +61,12 @@ func squeeze(program []byte, known bool) ([]byte, error) {
 
 // squeezeWith joins a program's segments; tables, where there is one, changes them and gives
 // the section of code anew, and the body of what is to run before the program, if anything.
-func squeezeWith(program []byte, tables func(segments []segment, code []byte, imports int) (less, start []byte, err error)) ([]byte, error) {
+func squeezeWith(program []byte, tables func(segments []segment, before []section) (less, start []byte, err error)) ([]byte, error) {
 	const header = 8 // magic and version
 	if len(program) < header || string(program[:4]) != "\x00asm" {
 		return nil, errors.New("squeeze: not a WebAssembly program")
 	}
 	var sections []section
-	code, imports := -1, 0 // where the section of code is, and how many functions come before its own
 	var start []byte
 	in := reader{b: program, at: header}
 	for in.at < len(in.b) && in.err == nil {
@@ -85,20 +84,15 @@ func squeezeWith(program []byte, tables func(segments []segment, code []byte, im
 			}
 			segments = mergeSegments(segments)
 			if tables != nil {
+				code := slices.IndexFunc(sections, func(s section) bool { return s.id == sectionCode })
 				if code < 0 {
 					return nil, errors.New("squeeze: data without code")
 				}
-				if sections[code].body, start, err = tables(segments, sections[code].body, imports); err != nil {
+				if sections[code].body, start, err = tables(segments, sections); err != nil {
 					return nil, fmt.Errorf("squeeze: %w", err)
 				}
 			}
 			s.body = writeSegments(splitSegments(segments))
-		}
-		switch s.id {
-		case sectionImports: // functions alone, as Go writes them
-			imports = int((&reader{b: s.body}).unsigned())
-		case sectionCode:
-			code = len(sections)
 		}
 		sections = append(sections, s)
 	}
@@ -116,16 +110,23 @@ func squeezeWith(program []byte, tables func(segments []segment, code []byte, im
 
 // squeezeCode takes out of a program's code, and of the tables about it in its memory, what
 // no page needs; start is what is to run before it, if anything.
-func squeezeCode(segments []segment, code []byte, imports int) (less, start []byte, err error) {
+func squeezeCode(segments []segment, sections []section) (less, start []byte, err error) {
 	names, err := functionNames(segments)
 	if err != nil {
 		return nil, nil, err
 	}
-	bodies, err := bodiesOf(code)
+	k, err := kindsOf(sections)
 	if err != nil {
 		return nil, nil, err
 	}
-	never := neverRuns(bodies, names, imports)
+	bodies, err := bodiesOf(bodyOf(sections, sectionCode))
+	if err != nil {
+		return nil, nil, err
+	}
+	if len(bodies) != len(k.of) {
+		return nil, nil, errors.New("functions without code")
+	}
+	never := neverRuns(bodies, names, k.imports)
 	for i, body := range bodies {
 		if bodies[i] = nothing; !never[i] {
 			bodies[i] = tightened(body)
@@ -150,7 +151,7 @@ func squeezeCode(segments []segment, code []byte, imports int) (less, start []by
 	}
 	start, err = t.uncount(finder)
 	for i, body := range bodies {
-		bodies[i] = rooted(body, goFunctions+i)
+		bodies[i] = k.entered(body, i)
 	}
 	return joined(bodies), start, err
 }

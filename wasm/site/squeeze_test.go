@@ -258,7 +258,7 @@ func assertOnlyEmptied(t *testing.T, raw, squeezed []byte) {
 	for i := range int(count) {
 		was, is := before.bytes(int(before.unsigned())), after.bytes(int(after.unsigned()))
 		if !bytes.Equal(nothing, is) || bytes.Equal(nothing, tightened(was)) {
-			assertOnlyRenumbered(t, tightened(was), unrooted(is, goFunctions+i), i, names[i])
+			assertOnlyRenumbered(t, tightened(was), unentered(t, is, goFunctions+i), i, names[i])
 			calls(is, int((&reader{b: sections(t, raw)[2][0]}).unsigned()), left)
 			continue
 		}
@@ -355,27 +355,55 @@ func assertOnlyRenumbered(t *testing.T, was, is []byte, place int, name string) 
 	}
 }
 
-// unrooted takes back what rooted did.
-func unrooted(body []byte, function int) []byte {
+// unentered takes back what entered did.
+func unentered(t *testing.T, body []byte, function int) []byte {
+	t.Helper()
 	f, ok := readBody(body)
-	begins := append(append([]byte{opI64Const}, signed(int64(function)<<numberBits)...), opLocalSet, ownNumber)
-	if !ok || len(f.list) < 4 || !bytes.HasPrefix(body[f.list[2].at:], begins) {
+	if !ok {
 		return body
 	}
-	in := reader{b: body}
-	groups := in.unsigned()
-	out := append(unsigned(groups-1), in.bytes(2)...)
-	in.bytes(2)
-	out = append(out, body[in.at:f.list[2].at]...)
-	for i := 4; i < len(f.list); i++ {
-		switch op := f.op(i); {
-		case f.is(i, opLocalGet, ownNumber):
-			out = append(append(out, opI64Const), signed(int64(function)<<numberBits+int64(f.number(i+1)))...)
-			i += 2 // the constant, and the addition
-		case (op == opLocalGet || op == opLocalSet || op == opLocalTee) && f.number(i) > ownNumber:
+	head := slices.Clone(body[:f.list[0].at])
+	list := f.list
+	if bytes.HasPrefix(body[list[0].at:], enters) {
+		end := list[0].at + len(enters)
+		list = list[slices.IndexFunc(list, func(i instruction) bool { return i.at == end }):]
+	}
+	f.list = list
+	own := append(append([]byte{opI32Const}, signed(int64(function)<<numberBits)...), opLocalSet, ownNumber)
+	rooted := len(list) > 4 && bytes.HasPrefix(body[list[2].at:], own)
+	if rooted {
+		in := reader{b: body}
+		groups := in.unsigned()
+		require.Equal(t, []byte{2, typeI32}, in.bytes(2))
+		head = slices.Concat(unsigned(groups), []byte{1, typeI32}, body[in.at:f.list[0].at][:len(head)-in.at])
+	}
+	out, starts := head, []int(nil) // where each instruction that is left begins
+	for i := 0; i < len(list); i++ {
+		if rooted && i == 2 {
+			i++
+			continue
+		}
+		starts = append(starts, len(out))
+		op, address := f.op(i), -1
+		switch {
+		case rooted && f.is(i, opLocalGet, ownNumber):
+			require.True(t, f.op(i+1) == opI32Const && f.is(i+2, opI32Or))
+			address = function<<numberBits + f.number(i+1)
+			i += 2
+		case op == opI32Const && f.number(i)>>numberBits == function && (f.op(i+1) == opCall || f.op(i+2) == opCallIndirect):
+			address = f.number(i)
+		case rooted && (op == opLocalGet || op == opLocalSet || op == opLocalTee) && f.number(i) > ownNumber:
 			out = append(append(out, op), unsigned(uint64(f.number(i)-1))...)
 		default:
 			out = append(out, f.bytes(i)...)
+		}
+		if address >= 0 {
+			at := len(out)
+			if f.op(i+1) != opCall {
+				at = starts[len(starts)-5] // before what finds the function
+			}
+			pushes := slices.Concat(lowers, []byte{opI64Const}, signed(int64(address)), []byte{opI64Store, 3, 0})
+			out = append(slices.Insert(out, at, pushes...), opI32Const, 0)
 		}
 	}
 	return out
@@ -404,7 +432,7 @@ func TestEachStackIsReadAsBefore(t *testing.T) {
 		bodies, err = bodiesOf(sections(t, program)[10][0])
 		require.NoError(t, err)
 		for i, body := range bodies {
-			bodies[i] = unrooted(body, goFunctions+i)
+			bodies[i] = unentered(t, body, goFunctions+i)
 		}
 		return tables, bodies
 	}
