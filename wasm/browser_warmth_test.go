@@ -188,43 +188,6 @@ const watchFrames = `(() => {
 	requestAnimationFrame(tick);
 })()`
 
-// BenchmarkGroundInTheBrowser works a whole year's ground out in Chromium's
-// WebAssembly, in slices beside the page, and prints the time from the choice of
-// a soil to the new curves, and the longest gap between two frames meanwhile:
-//
-//	go test ./wasm -run '^$' -bench GroundInTheBrowser -benchtime 10x
-func BenchmarkGroundInTheBrowser(b *testing.B) {
-	reader := browsertest.Open(b)
-	p := strip(reader, 820)
-	p.Do(watchFrames)
-	soils := []string{"clay", "sand", "loam", "silt"}
-	var wall, worst float64
-	for i := range b.N {
-		took := browsertest.Eval[[2]float64](p, fmt.Sprintf(`new Promise((done) => {
-			const strip = document.querySelector("#season-strip"), el = document.querySelector("#f-soil-texture");
-			window.gaps.length = 0;
-			const began = performance.now();
-			let dug = false;
-			const watch = new MutationObserver(() => {
-				if (strip.getAttribute("aria-busy") === "true") dug = true;
-				else if (dug) {
-					watch.disconnect();
-					const took = performance.now() - began;
-					requestAnimationFrame(() => requestAnimationFrame(() => done([took, Math.max(...window.gaps)])));
-				}
-			});
-			watch.observe(strip, { attributes: true });
-			el.value = %q;
-			el.dispatchEvent(new Event("change", { bubbles: true }));
-		})`, soils[i%len(soils)]))
-		b.Logf("%s: %.0f ms, longest gap %.0f ms", soils[i%len(soils)], took[0], took[1])
-		wall += took[0]
-		worst = max(worst, took[1])
-	}
-	b.ReportMetric(wall/float64(b.N), "ms/ground")
-	b.ReportMetric(worst, "ms/longest-gap")
-}
-
 // BenchmarkHandle moves the planting day by keys: the ground stays, only the
 // advice is worked out anew. It prints the time until the answers have followed
 // and the longest gap between frames.
