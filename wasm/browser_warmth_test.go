@@ -3,7 +3,6 @@
 package main
 
 import (
-	"fmt"
 	"strconv"
 	"testing"
 
@@ -179,49 +178,4 @@ func TestTheOldCurvesStayDimmed(t *testing.T) {
 	p.Wait("the dimmed strip, then the new one", `window.seen.some(([c]) => c.includes("season-old")) && `+still)
 	assert.True(t, browsertest.Eval[bool](p, `window.seen.every(([, drawn]) => drawn)`), "there is a curve at every moment")
 	assert.Equal(t, "season season-few", browsertest.Eval[string](p, `document.querySelector("#season-strip").className`))
-}
-
-const watchFrames = `(() => {
-	window.gaps = [];
-	let last = performance.now();
-	const tick = () => { const now = performance.now(); window.gaps.push(now - last); last = now; requestAnimationFrame(tick); };
-	requestAnimationFrame(tick);
-})()`
-
-// BenchmarkHandle moves the planting day by keys: the ground stays, only the
-// advice is worked out anew. It prints the time until the answers have followed
-// and the longest gap between frames.
-func BenchmarkHandle(b *testing.B) {
-	reader := browsertest.Open(b)
-	p := strip(reader, 820)
-	p.Do(watchFrames)
-	var wall, worst, drag float64
-	for i := range b.N {
-		took := browsertest.Eval[[3]float64](p, fmt.Sprintf(`new Promise((done) => {
-			const slider = document.querySelector("#strip-day"), says = document.querySelector("#season-strip figcaption");
-			const first = %s, to = first + %d;
-			window.gaps.length = 0;
-			let k = 0, began = 0, dragged = 0;
-			const step = () => {
-				if (k++ < 20) {
-					slider.value = to - 20 + k;
-					slider.dispatchEvent(new Event("input", { bubbles: true }));
-					return requestAnimationFrame(step);
-				}
-				dragged = Math.max(...window.gaps);
-				window.gaps.length = 0;
-				began = performance.now();
-				const watch = new MutationObserver(() => { watch.disconnect(); const t = performance.now() - began; requestAnimationFrame(() => requestAnimationFrame(() => done([t, Math.max(...window.gaps), dragged]))); });
-				watch.observe(says, { childList: true, subtree: true });
-				slider.dispatchEvent(new Event("change", { bubbles: true }));
-			};
-			requestAnimationFrame(step);
-		})`, days("2027-05-20"), 1+i%3))
-		wall += took[0]
-		worst = max(worst, took[1])
-		drag = max(drag, took[2])
-	}
-	b.ReportMetric(wall/float64(b.N), "ms/followed")
-	b.ReportMetric(worst, "ms/longest-gap-after")
-	b.ReportMetric(drag, "ms/longest-gap-dragging")
 }
