@@ -87,7 +87,7 @@ func (p *yearRoom) Render() app.UI {
 	end := a.EndOfFilm(&list)
 	weight := ""
 	if end.Least > 0 {
-		weight = "Clean it weighs " + unit.Of(end.Clean).In(system) + "; with soil on it from " + unit.Of(end.Least).In(system) + " to " + unit.Of(end.Most).In(system) + " (half soil in a US paper, up to nine tenths in the European standard)."
+		weight = "Clean it weighs " + unit.Of(end.Clean).In(system) + ", lifted about " + end.Hauled().In(system) + ": soil and water cling to it (half of it in a US paper, up to nine tenths in the European standard)."
 	}
 	biodegradable := end.TilledIn.Text
 	if biodegradable != "" {

@@ -231,7 +231,7 @@ func TestTheSheetSaysTheAnswersNumbers(t *testing.T) {
 		if a.TapePlan.Offset > 0 {
 			assert.Contains(t, text, "off the plant line", id)
 		}
-		assert.Equal(t, "Check every 100 ft: on each bed 3 ×", sh.CheckHow.In(unit.US), id)
+		assert.Equal(t, "Check each bed 3 times: first 50 ft from its start, then every 100 ft", sh.CheckHow.In(unit.US), id)
 	}
 }
 

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"filmfurrow/rules/facts"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -124,7 +125,7 @@ func Judgements() []unit.Judgement {
 		{"window", "that the planting window stays open, at least", "days", windowDays},
 		{"second-crop", "that a second crop keeps the film, at least", "days", secondCropDays},
 		{"dry", "from the last water to lifting the film", "days", dryDays},
-		{"cured-dry", "from the last water to lifting bulbs that are dried", "days", curedDry},
+		{"cured-dry", "from the last water to lifting bulbs that are dried", "days", float64(facts.CuredDry)},
 		{"warm-long", "that the ground has held its floor, where no probe need say so", "days", warmLong},
 		{"bloom", "from the first open flowers of strawberries to the first picking", "days", bloomBefore},
 	} {

@@ -312,13 +312,18 @@ func (a *Advice) verdictNo() (list []Condition) {
 	return list
 }
 
-// checkHow says how often to look, and how often that is on one bed where its length is
-// known.
+// checkHow says how often to look at a bed, and where: in the middle of each stretch of
+// checkEvery, or of a bed that is shorter.
 func (a *Advice) checkHow() SheetLine {
-	if length := a.Case.Field.BedLength; length.Given {
-		return line("head-checks-bed", unit.Rough(checkEvery), int(math.Ceil(float64(length.Value/checkEvery))))
+	length := a.Case.Field.BedLength
+	switch times := int(math.Round(float64(length.Value / checkEvery))); {
+	case !length.Given:
+		return line("head-checks", unit.Rough(checkEvery))
+	case times < 2:
+		return line("head-checks-once")
+	default:
+		return line("head-checks-bed", times, unit.Rough(checkEvery/2), unit.Rough(checkEvery))
 	}
-	return line("head-checks", unit.Rough(checkEvery))
 }
 
 // sheetOfFilmDown is the sheet where film lies already: no soil is worked, no layer is
@@ -471,6 +476,12 @@ type EndOfFilm struct {
 	Duty               unit.Phrase
 	Organic            unit.Phrase
 	TilledIn           unit.Phrase // the same rule on biodegradable film, beside another
+}
+
+// Hauled is what leaves the field, as coarsely as it is known: what clings to film was published
+// from as much as the film to nine times as much.
+func (e *EndOfFilm) Hauled() unit.Quantity {
+	return unit.Between(unit.RoughMass(e.Least), unit.RoughMass(e.Most))
 }
 
 // EndOfFilm says what must leave the field.
