@@ -132,6 +132,7 @@ const (
 	WalkBehind = unit.Metres(10 * unit.MetresPerFoot)
 	tapeTail   = unit.Metres(3 * unit.MetresPerFoot) // 3–5 ft left at each end: from memory
 	checkEvery = unit.Metres(30)                     // our judgement
+	checkFirst = unit.Metres(10)                     // before much is laid wrong: our judgement
 	// ribboning is the share of clay from which soil at field capacity still ribbons
 	// (University of Minnesota Extension, feel and appearance: clay loam), so that
 	// the ball alone tells when it can be worked: our judgement.
@@ -312,8 +313,8 @@ func (a *Advice) verdictNo() (list []Condition) {
 	return list
 }
 
-// checkHow says how often to look at a bed, and where: in the middle of each stretch of
-// checkEvery, or of a bed that is shorter.
+// checkHow says how often to look at a bed, and where: soon after its start, then every checkEvery;
+// at the middle of a short bed.
 func (a *Advice) checkHow() SheetLine {
 	length := a.Case.Field.BedLength
 	switch times := int(math.Round(float64(length.Value / checkEvery))); {
@@ -322,7 +323,7 @@ func (a *Advice) checkHow() SheetLine {
 	case times < 2:
 		return line("head-checks-once")
 	default:
-		return line("head-checks-bed", times, unit.Rough(checkEvery/2), unit.Rough(checkEvery))
+		return line("head-checks-bed", times, unit.Rough(checkFirst), unit.Rough(checkEvery))
 	}
 }
 

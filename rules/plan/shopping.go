@@ -200,18 +200,18 @@ const (
 func (s *Shopping) mayStake(a *Advice, set setLine, bed unit.Metres, rows int) {
 	crop := a.Facts.Crop
 	long := unit.Metres(rows) * bed
-	stakes, string := &s.Lines[field.ItemStakes], &s.Lines[field.ItemString]
+	stakes, twine := &s.Lines[field.ItemStakes], &s.Lines[field.ItemString]
 	if crop.Climbs {
 		set(field.ItemStakes, 0, unit.KindCount, unit.Say("None are needed. On a trellis, with posts {} apart, cucumbers bore two to three times as much in North Carolina.", postSpacing))
 		set(field.ItemString, 0, unit.KindLong, unit.Say("None is needed."))
 		stakes.Spec = unit.Say("only for a trellis, posts: {}", rows*(int(math.Ceil(float64(bed/postSpacing)))+1))
-		string.Spec = unit.Say("only for a trellis, netting: {}", long)
+		twine.Spec = unit.Say("only for a trellis, netting: {}", long)
 		return
 	}
 	set(field.ItemStakes, 0, unit.KindCount, unit.Say("None are needed. If you stake: one for {} plants, and one at the end of each row.", crop.MayStake))
 	set(field.ItemString, 0, unit.KindLong, unit.Say("None is needed. If you stake: both sides of each row, {} times as the plants grow.", mayTie))
 	stakes.Spec = unit.Say("only if you stake: {}", rows*((PlantsOn(bed, a.Facts.InRow, 1)+crop.MayStake-1)/crop.MayStake+1))
-	string.Spec = unit.Say("only if you stake: {}", long*2*mayTie)
+	twine.Spec = unit.Say("only if you stake: {}", long*2*mayTie)
 }
 
 // Stakes stand between every other plant, with one at each end; string runs along both sides of
