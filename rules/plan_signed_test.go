@@ -270,3 +270,19 @@ func supplied(a *plan.Advice) float64 {
 	p := a.WaterPlan()
 	return float64(p.Plan.Supply.SourceGives.Value)
 }
+
+// What is dug lies under the film: it is lifted first, and nothing follows on it.
+func TestNothingFollowsOnFilmThatIsDugUp(t *testing.T) {
+	dug := 0
+	for _, f := range everyFarm(t) {
+		if !f.a.Facts.Crop.Dug() || f.a.Refused() {
+			continue
+		}
+		dug++
+		assert.Contains(t, byID(f.a.Season(&f.s))["lift"].What.Text, "Then dig", f.id)
+		for _, line := range f.a.After(&f.s) {
+			assert.NotContains(t, line.ID, "second", f.id)
+		}
+	}
+	assert.Positive(t, dug)
+}

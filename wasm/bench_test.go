@@ -452,7 +452,7 @@ func BenchmarkLanguage(b *testing.B) {
 // BenchmarkYear opens a file with a year of daily entries, 365 rows of low, high, rain and minutes,
 // beside the same field without them, turn by turn, main thread four times slower. It measures from
 // the choice of the file to the paint of what it said, then from the press that opens the field to
-// the page's rest, and from there into the view of the week; and a plain loop as a yardstick.
+// the page's rest, and from there into the view of water, with the account of all its days; and a plain loop as a yardstick.
 // Wanted: a year costs at most 100 ms more than none. A link holds no year: it is too long.
 func BenchmarkYear(b *testing.B) {
 	places, err := normals.Embedded()
@@ -509,7 +509,7 @@ func BenchmarkYear(b *testing.B) {
 	goTo := func(path string) string {
 		return fmt.Sprintf(`const a = document.createElement("a"); a.href = %q; document.body.append(a); a.dispatchEvent(new MouseEvent("click", { bubbles: true, cancelable: true })); a.remove();`, path)
 	}
-	steps := []string{"read", "open", "week"}
+	steps := []string{"read", "open", "water"}
 	var times = map[string][]float64{}
 	var loops []float64
 	b.ResetTimer()
@@ -518,7 +518,7 @@ func BenchmarkYear(b *testing.B) {
 			for k, do := range []string{
 				fmt.Sprintf(`const d = new DataTransfer(); d.items.add(new File([%q], "a.json")); const i = document.querySelector("#fields-file"); i.files = d.files; i.dispatchEvent(new Event("change", {bubbles: true}));`, files[name]),
 				fmt.Sprintf("document.querySelector(`#fields [aria-label=\"Open it: %s\"]`).click();", name),
-				goTo("/week"),
+				goTo("/water"),
 			} {
 				t := once(do)
 				times[name+steps[k]] = append(times[name+steps[k]], t.Time)

@@ -274,7 +274,7 @@ type second struct {
 // secondCrop is what stands on the film's second crop: film, holes, feed, paint, crops and days.
 func (a *Advice) secondCrop(l *after) {
 	f := a.Facts
-	if judge.FilmRow(f).Removal != table.LiftAndHaul {
+	if judge.FilmRow(f).Removal != table.LiftAndHaul || f.Crop.Dug() {
 		return
 	}
 	end, _ := a.cropEnds()

@@ -166,7 +166,11 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 		if lifting := a.WorkOf().Lifting; lifting > 0 {
 			hours = unit.Say("About {} of work for one person.", lifting)
 		}
-		list.add("lift", end.Plus(dryDays), 2, judge.StepLifting, unit.Say("Mow, pull the tape, undercut the edges, and lift the film dry."), hours)
+		lift := "Mow, pull the tape, undercut the edges, and lift the film dry."
+		if f.Crop.Dug() {
+			lift = "Mow the tops, pull the tape, undercut the edges, and lift the film dry. Then dig: the crop lies under it."
+		}
+		list.add("lift", end.Plus(dryDays), 2, judge.StepLifting, unit.Say(lift), hours)
 		list.add("haul", end.Plus(dryDays+2), 1, judge.StepLifting, unit.Say("Haul the film to the collector."), weight)
 	default:
 		list.add("till-in", end.Plus(dryDays), 2, judge.StepLifting, unit.Say("Mow and till the film in; pull the tape out first."), unit.Say("Only for film that is made to be tilled in."))

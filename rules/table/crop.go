@@ -172,3 +172,6 @@ func salt(low, high unit.DecisiemensPerMetre, s *Source, m Mark) Figure[unit.Dec
 }
 
 func class(s *Source, m Mark) Figure[unit.Percent] { return Figure[unit.Percent]{Source: s, Mark: m} }
+
+// Dug tells that the harvest lies in the ground, so that film comes up before it can be dug.
+func (c *Crop) Dug() bool { return c.Group == RootCrop || c.Group == TubersSlip }
