@@ -104,7 +104,7 @@ func (p *yearRoom) Render() app.UI {
 		app.Raw(p.steps(steps)),
 		app.Raw(`<p class="crumb"><a href="`+rooted("/trouble")+`">Something looks wrong</a></p>`),
 		only2(!a.Refused(), func() app.UI {
-			return &laterPart{S: s, ID: "after-laying", Title: afterTitle, Part: func() app.UI { return &afterPart{S: s} }}
+			return &laterPart{S: s, ID: "after-laying", Title: afterTitle, Part: func() app.UI { return &foldPart{S: s, ID: "after-laying", Title: afterTitle, Part: s.afterPart} }}
 		}),
 		p.learned(),
 		&laterPart{S: s, ID: "season-log", Title: "Season log", Part: func() app.UI { return &logPart{S: s} }},

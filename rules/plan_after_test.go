@@ -167,12 +167,12 @@ func TestTheAlleysInFigures(t *testing.T) {
 	for _, month := range []int{6, 7, 8, 9} {
 		most = max(most, float64(a.Facts.WaterInput().Usual.Value[month-1]))
 	}
-	assert.Contains(t, by["alley-water"], unit.Of(unit.Between(unit.Millimetres(0.90*7*most), unit.Millimetres(0.95*7*most))).In(unit.Metric)+" a week")
+	assert.Contains(t, by["alley-water"], unit.Of(unit.Between(unit.Millimetres(0.90*7*most), unit.Millimetres(0.95*7*most))).In(unit.Metric)+" of water each week")
 	assert.NotContains(t, by, "alley-rain", "no station, no rain")
 	c = pack(t)["pepper-cool-spring"]
 	c.Place.Rain = unit.Known([12]float64{0, 0, 0, 0, 0, 0, 91.2, 91.2})
 	_, _, by = afterOf(t, c, unit.Metric)
-	assert.Contains(t, by["alley-rain"], "21 mm a week", "91.2 mm in 30.4 days")
+	assert.Contains(t, by["alley-rain"], "21 mm each week", "91.2 mm in 30.4 days")
 }
 
 // A second crop is of another family, goes in when the bed is clear, is picked before the usual

@@ -108,7 +108,7 @@ func sheetText(t testing.TB, c field.Case, system unit.System) string {
 	m := a.MachineOf()
 	say("# tractor")
 	for i := range m.Says {
-		say(in(m.Says[i]))
+		say(in(m.Says[i].Says))
 	}
 	sh := a.Sheet(&s)
 	say("# laying day")

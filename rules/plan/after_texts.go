@@ -4,8 +4,8 @@ package plan
 
 import "strings"
 
-// afterTexts are what [Advice.After] says, and who says so, outside the page's program. A head
-// has nobody.
+// afterTexts are what [Advice.After] and [Machine] say, and who says so, outside the page's
+// program. A head has nobody, nor has a machine.
 var afterTexts = [...]struct{ id, text, from string }{
 	{"holes", "Holes and planting", ""},
 	{"holes-count", "Punch {} holes: rows on a bed {}, and {} apart in the row.", "common practice, no source"},
@@ -40,8 +40,8 @@ var afterTexts = [...]struct{ id, text, from string }{
 	{"alley-rye-rate", "Rye, {}: it holds the soil and crowds weeds, but drinks, and takes nitrogen. Peppers beside rye that was sown as the film was laid bore half of those beside bare ground, mown or not.", "HortScience, rye as a living mulch in bell pepper, read 2026; seed catalogues, trade text"},
 	{"alley-sward", "A mown sward, ryegrass at {}, so {} here: firm under foot, with only 18% fewer weeds. In Michigan each of nine green alleys lowered the water and the nitrogen in the beds beside it; how much nitrogen it takes, we found no figure for. Mow low, and feed the crop through the tape.", "Frontiers in Sustainable Food Systems, Michigan, 2024; HortScience, cover crops between mulched beds, Michigan, read 2026; seed catalogues, trade text"},
 	{"alley-sward-rate", "A mown sward, ryegrass at {}: firm under foot, with only 18% fewer weeds. In Michigan each of nine green alleys lowered the water and the nitrogen in the beds beside it. Mow low, and feed the crop through the tape.", "Frontiers in Sustainable Food Systems, Michigan, 2024; HortScience, cover crops between mulched beds, Michigan, read 2026; seed catalogues, trade text"},
-	{"alley-water", "Green and well watered, such a sward drinks {} a week in {}: about {} on these alleys. What rain does not bring, it takes from the ground, and from the edge of your beds.", "FAO Irrigation and Drainage Paper 56, table 12, from memory; the field’s own months"},
-	{"alley-rain", "In a usual {} it rains {} a week here.", "the field’s own months"},
+	{"alley-water", "Green and well watered, such a sward drinks {} of water each week in {}: about {} on these alleys. What rain does not bring, it takes from the ground, and from the edge of your beds.", "FAO Irrigation and Drainage Paper 56, table 12, from memory; the field’s own months"},
+	{"alley-rain", "In a usual {} it rains {} each week here.", "the field’s own months"},
 	{"alley-for-fruiting", "For {}: bare and worked is the safe one. Peppers lost 41 to 54% in one year of two in every other alley, straw too.", "Frontiers in Sustainable Food Systems, Michigan, 2024"},
 	{"alley-for-vines", "For {}: any will do. Squash lost nothing in a trial, straw took the least time, and fewer cucumber beetles came over a living alley.", "Frontiers in Sustainable Food Systems, Michigan, 2024, and Wisconsin, 2022"},
 	{"alley-for-berries", "For strawberries: perennial ryegrass, killed or mown in time, sheltered the flowers from wind and yielded best in the windy year.", "Journal of the American Society for Horticultural Science 114(6)"},
@@ -73,6 +73,17 @@ var afterTexts = [...]struct{ id, text, from string }{
 	{"again-set", "Setting {}: lay by {}, plant on {}, pick from {}.", "reckoned from the season of this field"},
 	{"again-beds", "That is about {} of bed each time.", "reckoned"},
 	{"again-laid", "One laying machine lays all at once, or comes back each time. All at once, the film of the last setting lies {} in the sun before it is planted: punch its holes only then.", "common practice, no source"},
+	{"machine-covered", "The bed is formed and covered: no layer is needed.", ""},
+	{"machine-none", "Laid by hand, no tractor is needed.", ""},
+	{"machine-job-by-hand", "The job takes about {} of work: {} by the clock with {} people. One farm counted 4 hours of work for {}, with tape and trench.", ""},
+	{"machine-walks", "Yours has {}, a walk-behind tractor. It lays narrow film on flat ground.", ""},
+	{"machine-enough", "This bed needs at least {} and weight on the front; yours has {}. Four-wheel drive slips less.", ""},
+	{"machine-weak", "This bed needs at least {} and weight on the front; yours has only {}.", ""},
+	{"machine-needs", "This bed needs at least {} and weight on the front. Four-wheel drive slips less.", ""},
+	{"machine-job", "At about {} and {} to turn, cut and bury each bed, the job takes {} by the clock: {} of work in all, with {} people.", ""},
+	{"machine-hand-hours", "By hand it would take about {} of work: for small plots only.", ""},
+	{"machine-two-passes", "A walk-behind tractor can pull a narrow layer over flat ground, or over a low bed that is formed already. It cannot form a bed and bury both edges in one pass: the time counts two passes.", ""},
+	{"machine-walk-behind", "A walk-behind tractor (up to about {}) forms a low bed in one pass and lays in another. It cannot do both at once, and it cannot form a high bed.", ""},
 }
 
 func afterText(id string) (text, from string) {

@@ -125,7 +125,11 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 	if f.Seeded {
 		care = unit.Say("Free seedlings that come up under the film.")
 	} else if plants := float64(a.plants()); plants > 0 {
-		care = unit.Say("Plant in the evening if it is hot; keep stems off the film. Setting by hand is {} of work for one person.", unit.Between(settingHours(plants/setMost), settingHours(plants/setLeast)))
+		text := "Setting by hand is {} of work for one person."
+		if !f.Crop.Pieces {
+			text = care.Text + " " + text
+		}
+		care = unit.Say(text, unit.Between(settingHours(plants/setMost), settingHours(plants/setLeast)))
 	}
 	list.add("plant", plant, plantingDays, judge.StepPlant, unit.Say(verb+" {}, on this day or within two weeks.", f.Crop.Name), care)
 	firstWhy := "Rain does not go through film, and a dry root ball does not take water from the bed."
