@@ -34,6 +34,10 @@ func TestAfterIsWholeForEveryFarm(t *testing.T) {
 	said := map[string]bool{}
 	for _, f := range everyFarm(t) {
 		lines := f.a.After(&f.s)
+		for _, line := range f.a.MachineOf().Says {
+			said[line.ID] = true
+			assert.True(t, line.Says.Complete(), "%s: %s %q", f.id, line.ID, line.Says.Text)
+		}
 		if f.a.Refused() {
 			assert.Empty(t, lines, f.id)
 			continue
@@ -51,7 +55,7 @@ func TestAfterIsWholeForEveryFarm(t *testing.T) {
 	for text := range strings.Lines(plan.AfterTexts()) {
 		id, _, _ := strings.Cut(strings.TrimPrefix(text, "say:"), "\t")
 		rare := []string{"second-film-old", "seeds-each", "clear-open", "again-each", "again-beds", "second-paint", "second-early", "second-crop-now", "alley-for-berries", "age-vines",
-			"feed-weekly", "alley-rye-rate", "alley-sward-rate", "alley-rain"} // no beds; no station
+			"feed-weekly", "alley-rye-rate", "alley-sward-rate", "alley-rain", "machine-walks", "machine-two-passes"} // no beds; no station; a walk-behind tractor: a farm of the sheets
 		if !said[id] {
 			assert.Contains(t, rare, id, "no farm is told this")
 		}

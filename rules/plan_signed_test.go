@@ -113,7 +113,7 @@ func TestOneFieldOneStory(t *testing.T) {
 			assert.NotContains(t, seen["plant"].Why.Text, "stems", f.id)
 		}
 		for _, line := range f.a.After(&f.s) {
-			if line.ID == "set-setter" {
+			if line.ID == "set-hand" {
 				compared++
 				assert.Equal(t, hours.FindString(line.Says.In(unit.US)), hours.FindString(seen["plant"].Why.In(unit.US)), f.id)
 			}
