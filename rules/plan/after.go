@@ -136,6 +136,12 @@ func (a *Advice) holes(l *after) {
 	if f.Crop.Group == table.Vine {
 		l.say("age-vines")
 	}
+	if f.Crop.MayStake > 0 {
+		l.say("may-stake")
+	}
+	if f.Crop.Climbs {
+		l.say("may-trellis")
+	}
 }
 
 // seedsAHole is how many seeds go into a hole: vine crops two or three, by a maker's page;

@@ -198,20 +198,16 @@ const (
 
 // mayStake tells what stakes or a trellis would take where they are a choice. Nothing is needed.
 func (s *Shopping) mayStake(a *Advice, set setLine, bed unit.Metres, rows int) {
-	crop := a.Facts.Crop
-	long := unit.Metres(rows) * bed
-	stakes, twine := &s.Lines[field.ItemStakes], &s.Lines[field.ItemString]
+	crop, long := a.Facts.Crop, unit.Metres(rows)*bed
 	if crop.Climbs {
-		set(field.ItemStakes, 0, unit.KindCount, unit.Say("None are needed. On a trellis, with posts {} apart, cucumbers bore two to three times as much in North Carolina.", postSpacing))
-		set(field.ItemString, 0, unit.KindLong, unit.Say("None is needed."))
-		stakes.Spec = unit.Say("only for a trellis, posts: {}", rows*(int(math.Ceil(float64(bed/postSpacing)))+1))
-		twine.Spec = unit.Say("only for a trellis, netting: {}", long)
+		posts := rows * (int(math.Ceil(float64(bed/postSpacing))) + 1)
+		set(field.ItemStakes, 0, unit.KindCount, unit.Say("None are needed. On a trellis cucumbers bore two to three times as much in North Carolina. For one: {} posts, {} apart.", posts, postSpacing))
+		set(field.ItemString, 0, unit.KindLong, unit.Say("None is needed. For a trellis: {} of netting.", long))
 		return
 	}
-	set(field.ItemStakes, 0, unit.KindCount, unit.Say("None are needed. If you stake: one for {} plants, and one at the end of each row.", crop.MayStake))
-	set(field.ItemString, 0, unit.KindLong, unit.Say("None is needed. If you stake: both sides of each row, {} times as the plants grow.", mayTie))
-	stakes.Spec = unit.Say("only if you stake: {}", rows*((PlantsOn(bed, a.Facts.InRow, 1)+crop.MayStake-1)/crop.MayStake+1))
-	twine.Spec = unit.Say("only if you stake: {}", long*2*mayTie)
+	stakes := rows * ((PlantsOn(bed, a.Facts.InRow, 1)+crop.MayStake-1)/crop.MayStake + 1)
+	set(field.ItemStakes, 0, unit.KindCount, unit.Say("None are needed. If you stake: {}, one for {} plants and one at the end of each row.", stakes, crop.MayStake))
+	set(field.ItemString, 0, unit.KindLong, unit.Say("None is needed. If you stake: {}, both sides of each row {} times.", long*2*mayTie, mayTie))
 }
 
 // Stakes stand between every other plant, with one at each end; string runs along both sides of
