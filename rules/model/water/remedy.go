@@ -51,10 +51,7 @@ func (w *work) try(c change) Remedy {
 	out := Remedy{ID: c.id, Change: c.says, Effort: round(c.effort, stepFactor), Fits: true}
 	var stop unit.Phrase
 	for _, input := range c.inputs {
-		again := &work{light: true, peakNet: w.peakNet, peakGross: w.peakGross, longest: w.longest}
-		again.in = fill(input)
-		again.plan.Demand = w.plan.Demand
-		again.hydraulics()
+		again := w.again(input)
 		again.schedule()
 		if len(again.stops) > 0 && out.Fits {
 			out.Fits, stop = false, again.stops[0]
@@ -73,6 +70,15 @@ func (w *work) try(c change) Remedy {
 		out.Result = unit.Phrase{Text: "That alone is not enough. " + stop.Text, Quantities: stop.Quantities}
 	}
 	return out
+}
+
+// again works out tape and header of another input, for the same need.
+func (w *work) again(input Input) *work {
+	again := &work{light: true, peakNet: w.peakNet, peakGross: w.peakGross, longest: w.longest}
+	again.in = fill(input)
+	again.plan.Demand = w.plan.Demand
+	again.hydraulics()
+	return again
 }
 
 // balance is the daily sum of flow and hours, quick enough to search with.
@@ -411,11 +417,7 @@ func (w *work) lack() unit.Kilopascals {
 func (w *work) extra() unit.Kilopascals {
 	want, extra := w.in.TapePressure.Or(usualTapePressure), w.lack()
 	for range mostTries {
-		again := &work{light: true, peakNet: w.peakNet, peakGross: w.peakGross, longest: w.longest}
-		again.in = fill(w.pushed(extra))
-		again.plan.Demand = w.plan.Demand
-		again.hydraulics()
-		s := again.plan.Supply
+		s := w.again(w.pushed(extra)).plan.Supply
 		if s == nil || !s.SourceGives.Given || s.SourceGives.Value >= want {
 			break
 		}
