@@ -87,7 +87,7 @@ func (p *yearRoom) Render() app.UI {
 	end := a.EndOfFilm(&list)
 	weight := ""
 	if end.Least > 0 {
-		weight = "Clean it weighs " + unit.Of(end.Clean).In(system) + "; with soil on it from " + unit.Of(end.Least).In(system) + " to " + unit.Of(end.Most).In(system) + " (half soil in a US paper, up to nine tenths in the European standard)."
+		weight = "Clean it weighs " + unit.Of(end.Clean).In(system) + ", lifted about " + end.Hauled().In(system) + ": soil and water cling to it (half of it in a US paper, up to nine tenths in the European standard)."
 	}
 	biodegradable := end.TilledIn.Text
 	if biodegradable != "" {
@@ -104,7 +104,7 @@ func (p *yearRoom) Render() app.UI {
 		app.Raw(p.steps(steps)),
 		app.Raw(`<p class="crumb"><a href="`+rooted("/trouble")+`">Something looks wrong</a></p>`),
 		only2(!a.Refused(), func() app.UI {
-			return &laterPart{S: s, ID: "after-laying", Title: afterTitle, Part: func() app.UI { return &afterPart{S: s} }}
+			return &laterPart{S: s, ID: "after-laying", Title: afterTitle, Part: func() app.UI { return &foldPart{S: s, ID: "after-laying", Title: afterTitle, Part: s.afterPart} }}
 		}),
 		p.learned(),
 		&laterPart{S: s, ID: "season-log", Title: "Season log", Part: func() app.UI { return &logPart{S: s} }},

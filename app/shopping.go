@@ -66,7 +66,7 @@ func (p *shoppingPart) Render() app.UI {
 		app.Details().Class("fold").ID("shopping-how").Body(summary("How each quantity was worked out"),
 			app.Raw(how.b.String()), paragraph(list.Layout.In(system)+" The film on the field weighs "+unit.Of(list.FilmMass).In(system)+".")),
 		app.Details().Class("fold").ID("shopping-prices").Body(summary("Prices: your own or a supplier’s"), p.costs(&cost)),
-		app.Details().Class("fold").ID("shopping-machine").Body(summary("Tractor, layer, and what to take care of"), p.machine(), careOf(a, judge.StepOrder, "backflow")),
+		&foldPart{S: s, ID: "shopping-machine", Title: "Tractor, layer, and what to take care of", Part: s.machinePart},
 		box("buttons",
 			button("shopping-copy", "Copy as text").OnClick(p.copy),
 			button("shopping-csv", "Save as a table (CSV)").OnClick(func(app.Context, app.Event) {
@@ -114,28 +114,6 @@ func careOf(a *plan.Advice, step judge.Step, also string) app.UI {
 		}
 	}
 	return app.Div().Class("water-care").Hidden(len(list) == 0).Body(list...)
-}
-
-// machine is what the bed in hand asks of tractor and people.
-func (p *shoppingPart) machine() app.UI {
-	m := p.S.advice.MachineOf()
-	body := []app.UI{heading("Tractor and layer")}
-	for i := range m.Says {
-		body = append(body, paragraph(m.Says[i].In(p.S.system)))
-	}
-	if !m.ByHand {
-		rows := make([]app.UI, len(m.Beds))
-		for i, b := range m.Beds {
-			bed := "Flat"
-			if b.Height > 0 {
-				bed = unit.Of(unit.Short(b.Height)).In(p.S.system)
-			}
-			rows[i] = rowOf(bed, [...]string{"?", "Yes", "No"}[b.Can], unit.Of(b.Least).In(p.S.system))
-		}
-		body = append(body, listed("scroll", "Power", rows, "Bed", "Least power", "Yours can"),
-			helpText("Common practice for formed beds of 6 to 8 in; the rest from memory of the trade. Heavy soil wants more."))
-	}
-	return app.Div().ID("tractor").Body(body...)
 }
 
 func (p *shoppingPart) row(l *plan.Line, n int) app.UI {

@@ -69,7 +69,11 @@ func (p *weekPart) account(k *plan.ThisWeek) string {
 	} else {
 		t.raw(`Nothing to run today`)
 	}
-	t.raw(`</p><p class="help">`, minutesWords(k.Mean), ` a day over the `, escape(unit.Count(len(k.Days), "day", "days").In(system)), ` that follow.</p><ul id="week-says">`)
+	t.raw(`</p>`)
+	if n := len(k.Days); n > 1 {
+		t.raw(`<p class="help">`, minutesWords(k.Mean), ` a day over the `, escape(unit.Of(n).In(system)), ` days that follow.</p>`)
+	}
+	t.raw(`<ul id="week-says">`)
 	for _, says := range k.Says(p.S.advice) {
 		t.raw(`<li>`, escape(says.In(system)), `</li>`)
 	}

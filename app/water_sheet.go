@@ -309,7 +309,8 @@ func (v waterView) quality() app.UI {
 		line("Yield expected with this water: " + v.show(q.Yield.Value) + "; this crop stands " + v.show(q.MostSalt.Value) + " without loss. Water that must pass the roots: " + v.show(unit.FineShare(v.plan.Demand.Leaching)) + ".")
 	}
 	if q.NitrogenCredit.Given {
-		line("Nitrogen that comes with the water over the season: " + v.show(unit.KilogramsPerHectare(q.NitrogenCredit.Value)) + ".")
+		b := &v.s.workOut().list.Base
+		line("Nitrogen that comes with the water over the season: " + v.show(b.Nutrients[plan.Nitrogen].Water) + " with beds " + v.show(b.Centres) + " apart. The feed is reckoned without it.")
 	}
 	if len(body) == 0 {
 		return block("water-quality", "Water test", paragraph("No water test was given. Salt, pH, iron and hardness decide whether tape clogs and whether the crop stands the water: have them tested before you buy."))

@@ -108,7 +108,7 @@ func sheetText(t testing.TB, c field.Case, system unit.System) string {
 	m := a.MachineOf()
 	say("# tractor")
 	for i := range m.Says {
-		say(in(m.Says[i]))
+		say(in(m.Says[i].Says))
 	}
 	sh := a.Sheet(&s)
 	say("# laying day")
@@ -143,7 +143,7 @@ func sheetText(t testing.TB, c field.Case, system unit.System) string {
 	e := a.EndOfFilm(&s)
 	say("# end of the film", in(e.Duty), in(e.Organic), in(e.TilledIn))
 	if e.Least > 0 {
-		say(unit.Of(e.Clean).In(system), unit.Of(e.Least).In(system)+" to "+unit.Of(e.Most).In(system))
+		say(unit.Of(e.Clean).In(system), e.Hauled().In(system))
 	}
 	return b.String()
 }

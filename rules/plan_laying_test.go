@@ -231,8 +231,30 @@ func TestTheSheetSaysTheAnswersNumbers(t *testing.T) {
 		if a.TapePlan.Offset > 0 {
 			assert.Contains(t, text, "off the plant line", id)
 		}
-		assert.Equal(t, "Check every 100 ft: on each bed 3 ×", sh.CheckHow.In(unit.US), id)
+		assert.Equal(t, "Check each bed 2 times: first 30 ft from its start, then every 100 ft", sh.CheckHow.In(unit.US), "%s: beds of 200 ft", id)
 	}
+}
+
+// Every check that the sheet names lies on the bed, none of its stretches is longer than one and a
+// half distances, and a bed of less than 100 ft is looked at too.
+func TestTheChecksLieOnTheBed(t *testing.T) {
+	c := planCase(t)
+	const foot = unit.MetresPerFoot
+	for _, feet := range []float64{12, 50, 99, 147, 149, 200, 300, 430, 1000} {
+		c.Field.BedLength = unit.Known(unit.FromFeet(feet))
+		how := sheetOf(t, c).CheckHow
+		if feet < 148 {
+			assert.Equal(t, "Check each bed once, at its middle", how.In(unit.US), "%g ft", feet)
+			continue
+		}
+		times, first, every := how.Quantities[0].SI, how.Quantities[1].SI/foot, how.Quantities[2].SI/foot
+		last := first + (times-1)*every
+		assert.Less(t, last, feet, "%g ft: %s", feet, how.In(unit.US))
+		assert.Less(t, feet-last, 1.5*every, "%g ft: %s", feet, how.In(unit.US))
+	}
+	c.Field.BedLength = unit.Optional[unit.Metres]{}
+	how := sheetOf(t, c).CheckHow
+	assert.Equal(t, "Check every 100 ft, a shorter bed once at its middle", how.In(unit.US))
 }
 
 // Where to stand, faults and cautions that the sheet must have.

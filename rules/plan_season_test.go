@@ -82,7 +82,7 @@ func TestTheSeasonIsWhole(t *testing.T) {
 	assert.Contains(t, seen["second-crop"].What.In(unit.US), "test the tape")
 	assert.Contains(t, seen["second-crop"].What.In(unit.US), "something other than the")
 	assert.Contains(t, seen["second-crop"].Why.In(unit.US), "93%", "cover left in a trial: HortScience, weathering and double cropping")
-	assert.Contains(t, seen["haul"].Why.In(unit.US), "With soil on it, it weighs")
+	assert.Contains(t, seen["haul"].Why.In(unit.US), "is soil and water that cling to it")
 	assert.Contains(t, seen["weekly-check"].What.In(unit.US), "the planting holes for weeds, the edges")
 	assert.Greater(t, seen["weekly-check"].Weeks, 5)
 	hot := pack(t)["tomato-high-summer"]

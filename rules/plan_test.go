@@ -376,7 +376,7 @@ func TestHandLayingAgainstTheFarmThatCounted(t *testing.T) {
 	assert.Equal(t, 2, w.People)
 	m := a.MachineOf()
 	assert.True(t, m.ByHand)
-	assert.Equal(t, "Laid by hand, no tractor is needed.", m.Says[0].Text)
+	assert.Equal(t, "Laid by hand, no tractor is needed.", m.Says[0].Says.Text)
 	c.Practice.People = unit.Known(4.0)
 	assert.EqualValues(t, 2, advicePointer(advise(t, c)).WorkOf().LayingClock)
 }
@@ -399,8 +399,8 @@ func TestTheTractorForTheBedInHand(t *testing.T) {
 		m := advicePointer(advise(t, c)).MachineOf()
 		text := ""
 		for _, p := range m.Says {
-			assert.True(t, p.Complete(), p.Text)
-			text += p.In(unit.US) + " "
+			assert.True(t, p.Says.Complete(), p.Says.Text)
+			text += p.Says.In(unit.US) + " "
 		}
 		assert.Contains(t, text, want, "%g kW", kw)
 		assert.Contains(t, text, "both", "what a walk-behind cannot do")

@@ -109,7 +109,7 @@ func TestWhatTheSeasonAsksNow(t *testing.T) {
 			seen[step]++
 			words := says.In(unit.US)
 			switch {
-			case f.a.Refused(), day < w.LayOn.Plus(-60), day > last.Plus(8):
+			case f.a.Refused(), day < w.LayOn.Plus(-60), day > last.Plus(f.a.Facts.DryDays()+8):
 				assert.Empty(t, step, "%s on %s", f.id, day)
 			case day < w.LayOn && !f.a.FilmDown():
 				assert.Equal(t, "Lay in "+unit.Of(w.LayOn.Minus(day)).In(unit.US), words, f.id)

@@ -15,6 +15,7 @@ import (
 // waterText prints one water plan in one system of units.
 type waterText struct {
 	w      io.Writer
+	advice *plan.Advice
 	plan   *plan.WaterPlan
 	system unit.System
 }
@@ -23,7 +24,7 @@ type waterText struct {
 // each part, and last how it was worked out.
 func writeWater(w io.Writer, a *plan.Advice, system unit.System) {
 	plan := a.WaterPlan()
-	t := waterText{w, &plan, system}
+	t := waterText{w, a, &plan, system}
 	t.line("\nWater: %s", a.Water.Says.In(system))
 	t.words()
 	t.months()
@@ -240,7 +241,8 @@ func (t waterText) quality() {
 		t.line("    yield expected: %s; this crop stands %s without loss; %s must pass the roots", t.show(q.Yield.Value), t.show(q.MostSalt.Value), t.show(unit.FineShare(t.plan.Demand.Leaching)))
 	}
 	if q.NitrogenCredit.Given {
-		t.line("    nitrogen that comes with the water: %s over the season", t.show(unit.KilogramsPerHectare(q.NitrogenCredit.Value)))
+		b := t.advice.BaseFertiliser(t.plan)
+		t.line("    nitrogen that comes with the water over the season: %s with beds %s apart; the feed is reckoned without it", t.show(b.Nutrients[plan.Nitrogen].Water), t.show(b.Centres))
 	}
 }
 

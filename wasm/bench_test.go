@@ -15,6 +15,11 @@ import (
 	"time"
 
 	"filmfurrow/app"
+	"filmfurrow/rules"
+	"filmfurrow/rules/casefile"
+	"filmfurrow/rules/field"
+	"filmfurrow/rules/table/normals"
+	"filmfurrow/rules/unit"
 	"filmfurrow/wasm/browsertest"
 	"filmfurrow/wasm/site"
 )
@@ -442,4 +447,91 @@ func BenchmarkLanguage(b *testing.B) {
 	b.ReportMetric(slices.Max(back), "ms-back")
 	b.ReportMetric(0, "ns/op")
 	b.Logf("first %.0f, again %.0f, back %.0f", first, again, back)
+}
+
+// BenchmarkYear opens a file with a year of daily entries, 365 rows of low, high, rain and minutes,
+// beside the same field without them, turn by turn, main thread four times slower. It measures from
+// the choice of the file to the paint of what it said, then from the press that opens the field to
+// the page's rest, and from there into the view of water, with the account of all its days; and a plain loop as a yardstick.
+// Wanted: a year costs at most 100 ms more than none. A link holds no year: it is too long.
+func BenchmarkYear(b *testing.B) {
+	places, err := normals.Embedded()
+	if err != nil {
+		b.Fatal(err)
+	}
+	data, err := os.ReadFile("../testdata/cases/strawberry-autumn.json")
+	if err != nil {
+		b.Fatal(err)
+	}
+	c, err := casefile.Decode(data, places)
+	if err != nil {
+		b.Fatal(err)
+	}
+	a, err := rules.Advise(c)
+	if err != nil {
+		b.Fatal(err)
+	}
+	rows := make([]field.DayRow, 365)
+	for i := range rows {
+		row := &rows[i]
+		row.On = a.WaitPlan.PlantOn.Plus(unit.Days(i - 20))
+		row.Values[field.DayLow], row.Values[field.DayHigh] = unit.Known(float64(5+i%7)), unit.Known(float64(15+i%11))
+		row.Values[field.DayRain], row.Values[field.DayRun] = unit.Known(float64(i%5)), unit.Known(float64(20+i%30))
+	}
+	full := c.WithDays(c.Days.With(rows), a.WaitPlan.LayOn, a.Facts.Film.Key())
+	files := map[string]string{
+		"Year": string(casefile.EncodeFields([]casefile.Field{{Name: "Year", Case: full}})),
+		"None": string(casefile.EncodeFields([]casefile.Field{{Name: "None", Case: c}})),
+	}
+	today := a.WaitPlan.PlantOn.Plus(200).String()
+	p := browsertest.Open(b).Tab(browsertest.Tab{Path: "/fields", Whole: true, Before: `localStorage.setItem("test/day", "` + today + `");` + settableClock})
+	p.WaitDrawn()
+	p.Slow(4)
+	// took is from what is done until nothing has changed for a second, and the long tasks in it.
+	type took struct{ Time, Tasks, Longest float64 }
+	once := func(do string) took {
+		p.Do(fmt.Sprintf(`window.took = new Promise((done) => {
+			const from = performance.now(), tasks = [0];
+			let last = from;
+			const timing = new PerformanceObserver((list) => { for (const t of list.getEntries()) tasks.push(t.duration); });
+			timing.observe({ type: "longtask" });
+			const seen = new MutationObserver(() => requestAnimationFrame(() => setTimeout(() => { last = performance.now(); })));
+			seen.observe(document.body, { subtree: true, childList: true, characterData: true, attributes: true });
+			const rest = setInterval(() => {
+				if (performance.now() - last < 1000) return;
+				clearInterval(rest); seen.disconnect(); timing.disconnect();
+				done({ Time: last - from, Tasks: tasks.reduce((a, b) => a + b), Longest: Math.max(...tasks) });
+			}, 100);
+			%s
+		})`, do))
+		return browsertest.Eval[took](p, `window.took`)
+	}
+	goTo := func(path string) string {
+		return fmt.Sprintf(`const a = document.createElement("a"); a.href = %q; document.body.append(a); a.dispatchEvent(new MouseEvent("click", { bubbles: true, cancelable: true })); a.remove();`, path)
+	}
+	steps := []string{"read", "open", "water"}
+	var times = map[string][]float64{}
+	var loops []float64
+	b.ResetTimer()
+	for i := range b.N {
+		for _, name := range []string{"None", "Year"} {
+			for k, do := range []string{
+				fmt.Sprintf(`const d = new DataTransfer(); d.items.add(new File([%q], "a.json")); const i = document.querySelector("#fields-file"); i.files = d.files; i.dispatchEvent(new Event("change", {bubbles: true}));`, files[name]),
+				fmt.Sprintf("document.querySelector(`#fields [aria-label=\"Open it: %s\"]`).click();", name),
+				goTo("/water"),
+			} {
+				t := once(do)
+				times[name+steps[k]] = append(times[name+steps[k]], t.Time)
+				b.Logf("round %d: %s: %s %.0f ms, long tasks %.0f ms, the longest %.0f ms", i+1, name, steps[k], t.Time, t.Tasks, t.Longest)
+			}
+			once(goTo("/fields"))
+		}
+		loops = append(loops, browsertest.Eval[float64](p, loopTime))
+	}
+	for _, step := range steps {
+		b.ReportMetric(median(times["Year"+step]), "ms-year-"+step)
+		b.ReportMetric(median(times["None"+step]), "ms-none-"+step)
+	}
+	b.ReportMetric(median(loops), "ms-loop")
+	b.ReportMetric(0, "ns/op")
 }

@@ -134,7 +134,9 @@ func writeWeek(w io.Writer, a *plan.Advice, today unit.Date, system unit.System)
 	default:
 		line("Nothing to run today, %s.", first.On.In(system))
 	}
-	line("  %s a day over the %s that follow.", show(k.Mean), unit.Count(len(k.Days), "day", "days").In(system))
+	if len(k.Days) > 1 {
+		line("  %s a day over the %s that follow.", show(k.Mean), unit.Count(len(k.Days), "day", "days").In(system))
+	}
 	for _, says := range k.Says(a) {
 		line("  %s", says.In(system))
 	}

@@ -122,8 +122,8 @@ func Of(a *plan.Advice, system unit.System) map[string]string {
 			note("dispute "+a.Disputes[i].ID+" "+string(rune('a'+k)), a.Disputes[i].Sides[k].Says)
 		}
 	}
-	for i, s := range a.MachineOf().Says {
-		note("machine "+string(rune('a'+i)), s)
+	for _, line := range a.MachineOf().Says {
+		note(line.ID, line.Says)
 	}
 	end := a.EndOfFilm(&list)
 	note("end", end.Duty)

@@ -154,7 +154,7 @@ type qualityLine struct {
 	Yield       *float64       `json:"yield_percent,omitempty"`
 	Leaching    float64        `json:"leaching_percent,omitempty"`
 	Hardness    string         `json:"hardness,omitempty"`
-	Nitrogen    *float64       `json:"nitrogen_kg_ha,omitempty"`
+	Nitrogen    *float64       `json:"nitrogen_kg_ha,omitempty"` // of the field with its own beds; the base fertilizer counts it with the beds of its rates
 }
 
 type cloggingLine struct {

@@ -357,6 +357,19 @@ func (f *Facts) SeasonDays() unit.Days {
 	return max(last, shortestSeason)
 }
 
+// DryDays are those before the last picking on which the crop is no longer watered: bulbs that
+// are cured ripen dry. A second crop on the film is watered to its end.
+func (f *Facts) DryDays() unit.Days {
+	if f.Crop.Cured && (f.Bare || f.Case.Practice.CropsOnFilm.Or(1) <= 1) {
+		return CuredDry
+	}
+	return 0
+}
+
+// CuredDry are the days from the last water to the lifting of bulbs that are cured: garden pages
+// of Texas A&M University say one to two weeks for onions.
+const CuredDry unit.Days = 14
+
 // pickingDays follow the latest published harvest day. shortestSeason is what the
 // stages of a crop are never pressed into less than.
 const (

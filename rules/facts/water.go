@@ -157,6 +157,7 @@ func (f *Facts) WaterInput() water.Input {
 		stages[i] = unit.Days(days)
 	}
 	in.Stages, in.Season = unit.Known(stages), unit.Known(f.SeasonDays())
+	in.DryDays = f.DryDays()
 	if crop.RootDepth.Given() {
 		in.RootDepth = unit.Known(crop.RootDepth.Low)
 	}

@@ -37,7 +37,11 @@ func (a *Advice) After(s *Shopping) []AfterLine {
 	a.holes(&l)
 	if b := &s.Base; b.Nutrients[Nitrogen].Tape > 0 {
 		l.say("feeding")
-		l.say("feed-weekly", b.AWeek, b.From, b.Weeks)
+		if b.Bed > 0 {
+			l.say("feed-weekly-beds", weighed(b.forBeds(b.AWeek)), b.AWeek, b.Centres, b.From, b.Weeks)
+		} else {
+			l.say("feed-weekly", b.AWeek, b.Centres, b.From, b.Weeks)
+		}
 		if a.Facts.Crop.Group == table.Fruiting {
 			l.say("feed-potash")
 		}
@@ -73,6 +77,7 @@ const (
 // holes, common practice.
 const (
 	setterLeast, setterMost = 600.0, 800.0 // plants an hour
+	setterFrom              = 2000         // plants, for which hitching and filling it pays: our judgement
 	holeLeast, holeMost     = unit.Metres(2 * unit.MetresPerInch), unit.Metres(3 * unit.MetresPerInch)
 	closeRow                = unit.Metres(8 * unit.MetresPerInch) // nearer plants would leave no film between such holes
 	smallLeast, smallMost   = unit.Metres(unit.MetresPerInch), unit.Metres(1.5 * unit.MetresPerInch)
@@ -121,12 +126,21 @@ func (a *Advice) holes(l *after) {
 		return
 	case plants > 0:
 		n := float64(plants)
-		l.say("set-setter", unit.Between(settingHours(n/setterMost), settingHours(n/setterLeast)), unit.Between(settingHours(n/setMost), settingHours(n/setLeast)))
+		l.say("set-hand", unit.Between(settingHours(n/setMost), settingHours(n/setLeast)), setLeast, setMost)
+		if p := &a.Case.Practice; p.Laying != "hand" && p.Tractor.Or(judge.LeastWalk+1) > judge.LeastWalk && plants >= setterFrom {
+			l.say("set-setter", unit.Between(settingHours(n/setterMost), settingHours(n/setterLeast)))
+		}
 		l.say("cup", unit.Litres(n)*cup)
 		l.say("starter", starterMass, unit.Litres(starterWater), starterPlants, (plants+starterPlants-1)/starterPlants)
 	}
 	if f.Crop.Group == table.Vine {
 		l.say("age-vines")
+	}
+	if f.Crop.MayStake > 0 {
+		l.say("may-stake")
+	}
+	if f.Crop.Climbs {
+		l.say("may-trellis")
 	}
 }
 
@@ -149,6 +163,50 @@ const (
 	alleyLeast            unit.Metres = 0.1 // narrower is none
 )
 
+// Straw for an alley: a bale of 50 lb on 150 square feet, by a calculator's page, to one of 40 lb on
+// 80, from memory. Its carbon, four tenths of it (from memory), stands at 80 to one of nitrogen,
+// and what rots it wants 24 to one (USDA Natural Resources Conservation Service, carbon to
+// nitrogen ratios in cropping systems): so much more nitrogen it takes, were all of it to rot.
+const (
+	squareFeet      = unit.MetresPerFoot * unit.MetresPerFoot
+	alleyStrawLeast = 50 * unit.KilogramsPerPound / (150 * squareFeet) // kg/m²
+	alleyStrawMost  = 40 * unit.KilogramsPerPound / (80 * squareFeet)
+	bale            = 20.0 // kg, 45 lb: the middle of the two
+	strawCarbon     = 0.4
+	strawTakes      = strawCarbon/24 - strawCarbon/80
+)
+
+// swardLeast and swardMost are the crop coefficients of a cool-season sward that is mown (FAO-56,
+// table 12, from memory).
+const swardLeast, swardMost = 0.90, 0.95
+
+// alleyWater is what a green alley drinks in the season's thirstiest month, beside the rain that
+// it has for it: the tape wets the bed alone.
+func (a *Advice) alleyWater(l *after, area float64) {
+	in := a.Facts.WaterInput()
+	if !in.Usual.Given {
+		return
+	}
+	month, most := 0, unit.Millimetres(0)
+	for day := unit.Days(0); day < a.Facts.SeasonDays(); day += weekDays {
+		_, m, _ := in.PlantOn.Plus(day).Civil()
+		if use := in.Usual.Value[m-1]; use > most {
+			month, most = m, use
+		}
+	}
+	litres := func(coefficient float64) unit.RoughVolume {
+		return unit.RoughVolume(float64(most) * weekDays * coefficient * area)
+	}
+	name := unit.MonthName(month)
+	l.say("alley-water", unit.Between(most*weekDays*swardLeast, most*weekDays*swardMost), name, unit.Between(litres(swardLeast), litres(swardMost)))
+	if rain := a.Case.Place.RainNormals(); rain.Given {
+		l.say("alley-rain", name, unit.Millimetres(rain.Value[month-1]/monthDays*weekDays))
+	}
+}
+
+// monthDays is a month.
+const monthDays = 30.4
+
 // alleys sets bare ground, straw, rye and a mown sward beside each other.
 func (a *Advice) alleys(l *after) {
 	f := a.Facts
@@ -159,12 +217,22 @@ func (a *Advice) alleys(l *after) {
 	l.say("alleys")
 	if f.BedMetres > 0 {
 		area := float64(f.BedMetres) * float64(wide)
-		l.say("alleys-seed", f.BedMetres, unit.Short(wide), weighed(unit.Kilograms(area*ryeSeed)), weighed(unit.Kilograms(area*grassLeast)), weighed(unit.Kilograms(area*grassMost)))
+		l.say("alleys-are", f.BedMetres, unit.Short(wide))
+		l.say("alley-bare")
+		l.say("alley-straw")
+		low, high := area*alleyStrawLeast, area*alleyStrawMost
+		l.say("alley-straw-need", unit.Between(unit.RoughMass(low), unit.RoughMass(high)), int(math.Ceil(low/bale)), int(math.Ceil(high/bale)), unit.RoughMass(bale))
+		l.say("alley-straw-nitrogen", unit.RoughMass(high*strawTakes))
+		l.say("alley-straw-heat", unit.Between(unit.CelsiusDegrees(1), unit.CelsiusDegrees(2)))
+		l.say("alley-rye", unit.KilogramsPerHectare(ryeSeed*hectare), weighed(unit.Kilograms(area*ryeSeed)))
+		l.say("alley-sward", unit.Between(unit.KilogramsPerHectare(grassLeast*hectare), unit.KilogramsPerHectare(grassMost*hectare)), unit.Between(unit.FineMass(area*grassLeast), unit.FineMass(area*grassMost)))
+		a.alleyWater(l, area)
+	} else {
+		l.say("alley-bare")
+		l.say("alley-straw")
+		l.say("alley-rye-rate", unit.KilogramsPerHectare(ryeSeed*hectare))
+		l.say("alley-sward-rate", unit.Between(unit.KilogramsPerHectare(grassLeast*hectare), unit.KilogramsPerHectare(grassMost*hectare)))
 	}
-	l.say("alley-bare")
-	l.say("alley-straw")
-	l.say("alley-rye", unit.KilogramsPerHectare(ryeSeed*hectare))
-	l.say("alley-sward", unit.Between(unit.KilogramsPerHectare(grassLeast*hectare), unit.KilogramsPerHectare(grassMost*hectare)))
 	switch f.Crop.Group {
 	case table.Fruiting:
 		l.say("alley-for-fruiting", f.Crop.Name)
@@ -212,7 +280,7 @@ type second struct {
 // secondCrop is what stands on the film's second crop: film, holes, feed, paint, crops and days.
 func (a *Advice) secondCrop(l *after) {
 	f := a.Facts
-	if judge.FilmRow(f).Removal != table.LiftAndHaul {
+	if judge.FilmRow(f).Removal != table.LiftAndHaul || f.Crop.Dug() {
 		return
 	}
 	end, _ := a.cropEnds()

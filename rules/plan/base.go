@@ -196,12 +196,16 @@ func (b *BaseFertiliser) credit(a *Advice, w *WaterPlan) {
 	n.Tape = max(0, rate(n.Tape-n.Water))
 }
 
+// forBeds is what all the beds take of a rate; 0 where they are not known.
+func (b *BaseFertiliser) forBeds(v unit.KilogramsPerHectare) unit.Kilograms {
+	return grams(feed.ForBed(float64(v), b.Centres, b.Bed))
+}
+
 // masses turns rates into what all the beds take.
 func (b *BaseFertiliser) masses(a *Advice) {
 	for i := range b.Nutrients {
 		n := &b.Nutrients[i]
-		n.UnderMass = grams(feed.ForBed(float64(n.Under), b.Centres, b.Bed))
-		n.TapeMass = grams(feed.ForBed(float64(n.Tape), b.Centres, b.Bed))
+		n.UnderMass, n.TapeMass = b.forBeds(n.Under), b.forBeds(n.Tape)
 		n.Rest = n.UnderMass
 	}
 	if lime := a.Case.Soil.Lime; lime.Given {
@@ -242,9 +246,10 @@ const springFeeding = 15
 // springBefore is how long before the first picking that feeding begins: two months.
 const springBefore = 60
 
-// Garlic is fed as it grows again in spring, until its bulbs begin to swell: Oregon State
-// University Extension, by way of a newspaper, 2008, feeds once early and once in mid-May. The
-// days before lifting are from memory.
+// Garlic is fed as it grows again in spring, and onions are fed, until the bulbs begin to swell:
+// Oregon State University Extension, by way of a newspaper, 2008, feeds garlic once early and
+// once in mid-May; a garden page of Texas A&M University tells to stop feeding onions as they
+// bulb. The days before lifting are from memory.
 const (
 	garlicBefore  = 100
 	garlicFeeding = 8
@@ -258,7 +263,11 @@ func overwinters(a *Advice) bool {
 // feeding spreads what is left over the weeks of feeding.
 func (b *BaseFertiliser) feeding(a *Advice) {
 	b.From = a.WaitPlan.PlantOn.Plus(feedingRests)
-	b.Weeks = max(7, int(a.Facts.SeasonDays())-2*feedingRests) / 7
+	rests := feedingRests
+	if a.Facts.Crop.Cured {
+		rests = garlicBefore - 7*garlicFeeding
+	}
+	b.Weeks = max(7, int(a.Facts.SeasonDays())-feedingRests-rests) / 7
 	if overwinters(a) {
 		before, weeks := unit.Days(springBefore), springFeeding
 		if a.Facts.Crop.Cured {

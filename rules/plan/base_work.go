@@ -81,5 +81,8 @@ func (b *BaseFertiliser) weeksFrom(a *Advice) string {
 	if overwinters(a) {
 		return "two months before the first picking, at 3 to 5 lb an acre a week: University of Delaware, Weekly Crop Update ?p=3899"
 	}
+	if a.Facts.Crop.Cured {
+		return "from two weeks after planting until the bulbs swell: Texas A&M University, garden page; the days from memory"
+	}
 	return "from two weeks after planting to two weeks before the crop ends: common practice, no source; a guide names 5 to 10 lb an acre a week"
 }

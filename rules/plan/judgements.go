@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"filmfurrow/rules/facts"
 	"filmfurrow/rules/table"
 	"filmfurrow/rules/unit"
 )
@@ -24,6 +25,7 @@ func Judgements() []unit.Judgement {
 		{ID: "laying-walk-behind", Means: "that a person walks behind the layer", Value: float64(WalkBehind), Unit: "m", Source: unit.FromMemory},
 		{ID: "laying-tape-tail", Means: "of tape left at each end of a bed", Value: float64(tapeTail), Unit: "m", Source: unit.FromMemory},
 		{ID: "laying-check-every", Means: "of bed after which the work is looked at", Value: float64(checkEvery), Unit: "m"},
+		{ID: "laying-check-first", Means: "of bed after which it is looked at first", Value: float64(checkFirst), Unit: "m"},
 		{ID: "laying-ribboning", Means: "of clay from which soil still ribbons at field capacity", Value: ribboning},
 		{ID: "laying-walk-film", Means: "width of film that the layer of a walk-behind tractor takes, at most", Value: float64(walkFilm), Unit: "m", Source: table.BuriedEdge.Publisher},
 		{ID: "tape-depth", Means: "of tape under the bed's top", Value: float64(tapeDepth), Unit: "m", Source: unit.CommonPractice},
@@ -43,6 +45,7 @@ func Judgements() []unit.Judgement {
 		{ID: "season-harden-vines", Means: "the same of vine crops", Value: float64(hardenVines), Unit: "°C", Source: "state garden pages: 50 °F"},
 		{ID: "season-setter-least", Means: "plants that a water-wheel setter with two people sets in an hour, at least", Value: setterLeast, Source: "a market growers' list of 2002, trade text"},
 		{ID: "season-setter-most", Means: "the same, at most", Value: setterMost, Source: "a market growers' list of 2002, trade text"},
+		{ID: "season-setter-from", Means: "plants for which such a setter is named", Value: setterFrom},
 		{ID: "season-hole-least", Means: "across a planting hole, at least", Value: float64(holeLeast), Unit: "m", Source: unit.CommonPractice},
 		{ID: "season-hole-most", Means: "the same, at most", Value: float64(holeMost), Unit: "m", Source: unit.CommonPractice},
 		{ID: "season-cup", Means: "of water for a hole", Value: float64(cup), Unit: "L", Source: table.MidwestFeeding.Named()},
@@ -54,6 +57,12 @@ func Judgements() []unit.Judgement {
 		{ID: "alley-rye", Means: "of rye sown on an alley", Value: ryeSeed, Unit: "kg/m²", Source: "seed catalogues, trade text"},
 		{ID: "alley-grass-least", Means: "of annual ryegrass sown on an alley, at least", Value: grassLeast, Unit: "kg/m²", Source: "seed catalogues, trade text"},
 		{ID: "alley-grass-most", Means: "the same, at most", Value: grassMost, Unit: "kg/m²", Source: "seed catalogues, trade text"},
+		{ID: "alley-straw-least", Means: "of straw on an alley, at least: a bale of 50 lb on 150 square feet", Value: alleyStrawLeast, Unit: "kg/m²", Source: "a calculator's page, trade text"},
+		{ID: "alley-straw-most", Means: "the same, at most: a bale of 40 lb on 80 square feet", Value: alleyStrawMost, Unit: "kg/m²", Source: unit.FromMemory},
+		{ID: "alley-bale", Means: "mass of a small bale of straw", Value: bale, Unit: "kg", Source: unit.FromMemory},
+		{ID: "alley-straw-takes", Means: "nitrogen that straw wants as it rots, beside its own: a carbon to nitrogen ratio of 80 where microbes want 24, and four tenths of carbon", Value: strawTakes, Unit: "kg/kg", Source: "USDA Natural Resources Conservation Service, carbon to nitrogen ratios in cropping systems"},
+		{ID: "alley-sward-least", Means: "crop coefficient of a mown sward, at least", Value: swardLeast, Source: "FAO-56, table 12, from memory"},
+		{ID: "alley-sward-most", Means: "the same, at most", Value: swardMost, Source: "FAO-56, table 12, from memory"},
 		{ID: "alley-least", Means: "between beds that counts as an alley", Value: float64(alleyLeast), Unit: "m"},
 		{ID: "second-clear", Means: "to clear the first crop from its bed", Value: clearDays, Unit: "days", Source: unit.CommonPractice},
 		{ID: "second-fall", Means: "that a crop takes longer in the fall", Value: fallDays, Unit: "days", Source: "a horticulturist of Virginia Tech, quoted on a garden page of 2011"},
@@ -69,6 +78,8 @@ func Judgements() []unit.Judgement {
 		{ID: "again-most", Means: "settings of one crop told, at most", Value: mostSets},
 		{ID: "buying-plants-a-stake", Means: "plants between two stakes", Value: plantsAStake, Source: table.WeaveKansas.Named()},
 		{ID: "buying-ties", Means: "rows of string that tie plants up: four to six", Value: ties, Source: table.WeaveKansas.Named()},
+		{ID: "buying-may-tie", Means: "rounds of string for peppers and eggplants that are staked", Value: mayTie, Source: unit.FromMemory},
+		{ID: "buying-posts", Means: "between two posts of a cucumber trellis: 6 to 8 ft", Value: float64(postSpacing), Unit: "m", Source: "garden pages, trade text"},
 		{ID: "feeding-rests", Means: "after planting and before the crop's end without feeding", Value: feedingRests, Unit: "days", Source: unit.CommonPractice},
 		{ID: "feeding-no-tape-low", Means: "of the nitrogen taken off where all of it goes under the film, at least", Value: noTapeLow, Source: table.MidwestFeeding.Named()},
 		{ID: "feeding-no-tape-high", Means: "the same, at most", Value: noTapeHigh, Source: table.MidwestFeeding.Named()},
@@ -124,7 +135,7 @@ func Judgements() []unit.Judgement {
 		{"window", "that the planting window stays open, at least", "days", windowDays},
 		{"second-crop", "that a second crop keeps the film, at least", "days", secondCropDays},
 		{"dry", "from the last water to lifting the film", "days", dryDays},
-		{"cured-dry", "from the last water to lifting bulbs that are dried", "days", curedDry},
+		{"cured-dry", "from the last water to lifting bulbs that are dried", "days", float64(facts.CuredDry)},
 		{"warm-long", "that the ground has held its floor, where no probe need say so", "days", warmLong},
 		{"bloom", "from the first open flowers of strawberries to the first picking", "days", bloomBefore},
 	} {

@@ -132,6 +132,7 @@ const (
 	WalkBehind = unit.Metres(10 * unit.MetresPerFoot)
 	tapeTail   = unit.Metres(3 * unit.MetresPerFoot) // 3–5 ft left at each end: from memory
 	checkEvery = unit.Metres(30)                     // our judgement
+	checkFirst = unit.Metres(10)                     // before much is laid wrong: our judgement
 	// ribboning is the share of clay from which soil at field capacity still ribbons
 	// (University of Minnesota Extension, feel and appearance: clay loam), so that
 	// the ball alone tells when it can be worked: our judgement.
@@ -312,13 +313,18 @@ func (a *Advice) verdictNo() (list []Condition) {
 	return list
 }
 
-// checkHow says how often to look, and how often that is on one bed where its length is
-// known.
+// checkHow says how often to look at a bed, and where: soon after its start, then every checkEvery;
+// at the middle of a short bed.
 func (a *Advice) checkHow() SheetLine {
-	if length := a.Case.Field.BedLength; length.Given {
-		return line("head-checks-bed", unit.Rough(checkEvery), int(math.Ceil(float64(length.Value/checkEvery))))
+	length := a.Case.Field.BedLength
+	switch times := int(math.Round(float64(length.Value / checkEvery))); {
+	case !length.Given:
+		return line("head-checks", unit.Rough(checkEvery))
+	case times < 2:
+		return line("head-checks-once")
+	default:
+		return line("head-checks-bed", times, unit.Rough(checkFirst), unit.Rough(checkEvery))
 	}
-	return line("head-checks", unit.Rough(checkEvery))
 }
 
 // sheetOfFilmDown is the sheet where film lies already: no soil is worked, no layer is
@@ -380,8 +386,8 @@ type Machine struct {
 	Passes     int
 	Speed      unit.MetresPerSecond
 	Work       Work
-	HandHours  unit.Hours // of one person, if it were laid by hand
-	Says       []unit.Phrase
+	HandHours  unit.Hours  // of one person, if it were laid by hand
+	Says       []AfterLine // their texts as those of [Advice.After]
 }
 
 // BedPower is the least power for one height of bed.
@@ -407,7 +413,7 @@ func (a *Advice) MachineOf() Machine {
 	m := Machine{ByHand: p.Laying == "hand", Need: a.NeedPower(), Have: p.Tractor, Speed: layingSpeed, Work: a.WorkOf(), Passes: 1,
 		HandHours: halfHours(float64(a.Facts.BedMetres) * handHoursPerMetre)}
 	if a.FilmDown() {
-		m.say("The bed is formed and covered: no layer is needed.")
+		(*after)(&m.Says).say("machine-covered")
 		return m
 	}
 	can := func(least unit.Kilowatts) Reply {
@@ -433,37 +439,34 @@ func (a *Advice) MachineOf() Machine {
 // says puts the machine into sentences. Power and speeds are common practice or
 // from memory; the work by hand is one farm's own count.
 func (m *Machine) says() {
-	w := &m.Work
+	l, w := (*after)(&m.Says), &m.Work
 	if m.ByHand {
-		m.say("Laid by hand, no tractor is needed.")
+		l.say("machine-none")
 		if w.Laying > 0 {
-			m.say("The job takes about {} of work: {} by the clock with {} people. One farm counted 4 hours of work for {}, with tape and trench.", w.Laying, w.LayingClock, w.People, handMetres)
+			l.say("machine-job-by-hand", w.Laying, w.LayingClock, w.People, handMetres)
 		}
 		return
 	}
 	switch {
 	case m.WalkBehind && m.Enough == Yes:
-		m.say("Yours has {}, a walk-behind tractor. It lays narrow film on flat ground.", m.Have.Value)
+		l.say("machine-walks", m.Have.Value)
 	case m.Enough == Yes:
-		m.say("This bed needs at least {} and weight on the front; yours has {}. Four-wheel drive slips less.", m.Need, m.Have.Value)
+		l.say("machine-enough", m.Need, m.Have.Value)
 	case m.Enough == No:
-		m.say("This bed needs at least {} and weight on the front; yours has only {}.", m.Need, m.Have.Value)
+		l.say("machine-weak", m.Need, m.Have.Value)
 	default:
-		m.say("This bed needs at least {} and weight on the front. Four-wheel drive slips less.", m.Need)
+		l.say("machine-needs", m.Need)
 	}
 	if w.Laying > 0 {
-		m.say("At about {} and {} to turn, cut and bury each bed, the job takes {} by the clock: {} of work in all, with {} people.", m.Speed, unit.Minutes(turnMinutes), w.LayingClock, w.Laying, w.People)
-		m.say("By hand it would take about {} of work: for small plots only.", m.HandHours)
+		l.say("machine-job", m.Speed, unit.Minutes(turnMinutes), w.LayingClock, w.Laying, w.People)
+		l.say("machine-hand-hours", m.HandHours)
 	}
 	if m.WalkBehind {
-		m.say("A walk-behind tractor can pull a narrow layer over flat ground, or over a low bed that is formed already. It cannot form a bed and bury both edges in one pass: the time counts two passes.")
+		l.say("machine-two-passes")
 	} else {
-		m.say("A walk-behind tractor (up to about {}) forms a low bed in one pass and lays in another. It cannot do both at once, and it cannot form a high bed.", judge.LeastWalk)
+		l.say("machine-walk-behind", judge.LeastWalk)
 	}
 }
-
-//go:noinline
-func (m *Machine) say(text string, values ...any) { m.Says = append(m.Says, unit.Say(text, values...)) }
 
 // EndOfFilm is the film's last day in figures and duties.
 type EndOfFilm struct {
@@ -471,6 +474,12 @@ type EndOfFilm struct {
 	Duty               unit.Phrase
 	Organic            unit.Phrase
 	TilledIn           unit.Phrase // the same rule on biodegradable film, beside another
+}
+
+// Hauled is what leaves the field, as coarsely as it is known: what clings to film was published
+// from as much as the film to nine times as much.
+func (e *EndOfFilm) Hauled() unit.Quantity {
+	return unit.Between(unit.RoughMass(e.Least), unit.RoughMass(e.Most))
 }
 
 // EndOfFilm says what must leave the field.

@@ -37,7 +37,7 @@ const nowFrom = 60
 func (a *Advice) Now(p *WaterPlan, s *Shopping, today unit.Date) (says unit.Phrase, step string) {
 	w := &a.WaitPlan
 	last := a.LastWater(s)
-	lift := last.Plus(dryDays)
+	lift := a.filmEnds().Plus(dryDays)
 	if a.Refused() || today < w.LayOn.Plus(-nowFrom) || today > lift.Plus(1) {
 		return says, ""
 	}

@@ -63,7 +63,6 @@ const (
 	windowDays       = 14 // that the planting window stays open, at least
 	secondCropDays   = 90 // that a second crop keeps the film, at least
 	dryDays          = 7  // from the last water to lifting
-	curedDry         = 14 // from the last water to the lifting of bulbs that are dried
 	warmLong         = 28 // that the ground has held its floor, where no probe need say so
 )
 
@@ -126,7 +125,11 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 	if f.Seeded {
 		care = unit.Say("Free seedlings that come up under the film.")
 	} else if plants := float64(a.plants()); plants > 0 {
-		care = unit.Say("Plant in the evening if it is hot; keep stems off the film. Setting by hand is {} of work for one person.", unit.Between(settingHours(plants/setMost), settingHours(plants/setLeast)))
+		text := "Setting by hand is {} of work for one person."
+		if !f.Crop.Pieces {
+			text = care.Text + " " + text
+		}
+		care = unit.Say(text, unit.Between(settingHours(plants/setMost), settingHours(plants/setLeast)))
 	}
 	list.add("plant", plant, plantingDays, judge.StepPlant, unit.Say(verb+" {}, on this day or within two weeks.", f.Crop.Name), care)
 	firstWhy := "Rain does not go through film, and a dry root ball does not take water from the bed."
@@ -152,22 +155,26 @@ func (a *Advice) season(s *Shopping) []SeasonStep {
 		list.add("second-crop", end, 7, judge.StepSeason, unit.Say("Second crop on the same film: check how much of the film is whole, test the tape, feed again, and plant something other than the {} family.", f.Crop.Family), why)
 		end = end.Plus(secondCropDays)
 	}
-	dry, dryWhy := end, "Dry film lifts clean and light."
-	if f.Crop.Cured && !second {
-		dry, dryWhy = end.Plus(-curedDry), "Bulbs that ripen dry keep: leave out the plan's last two weeks."
+	dryWhy := "Dry film lifts clean and light."
+	if a.LastWater(s) < end {
+		dryWhy = "Bulbs that ripen dry keep longer."
 	}
-	list.add("stop", dry, 1, judge.StepSeason, unit.Say("Stop the water and let the bed dry."), unit.Say(dryWhy))
+	list.add("stop", a.LastWater(s), 1, judge.StepSeason, unit.Say("Stop the water and let the bed dry."), unit.Say(dryWhy))
 	switch judge.FilmRow(f).Removal {
 	case table.LiftAndHaul:
 		weight := unit.Say("Never burn it, never bury it.")
 		if e := a.EndOfFilm(s); e.Least > 0 {
-			weight = unit.Say("Never burn it, never bury it. With soil on it, it weighs {} to {}.", e.Least, e.Most)
+			weight = unit.Say("Never burn it, never bury it. It weighs about {}: from half to nine tenths of that is soil and water that cling to it.", e.Hauled())
 		}
 		hours := unit.Say("Wet film is heavy, and wet soil clings to it.")
 		if lifting := a.WorkOf().Lifting; lifting > 0 {
 			hours = unit.Say("About {} of work for one person.", lifting)
 		}
-		list.add("lift", end.Plus(dryDays), 2, judge.StepLifting, unit.Say("Mow, pull the tape, undercut the edges, and lift the film dry."), hours)
+		lift := "Mow, pull the tape, undercut the edges, and lift the film dry."
+		if f.Crop.Dug() {
+			lift = "Mow the tops, pull the tape, undercut the edges, and lift the film dry. Then dig: the crop lies under it."
+		}
+		list.add("lift", end.Plus(dryDays), 2, judge.StepLifting, unit.Say(lift), hours)
 		list.add("haul", end.Plus(dryDays+2), 1, judge.StepLifting, unit.Say("Haul the film to the collector."), weight)
 	default:
 		list.add("till-in", end.Plus(dryDays), 2, judge.StepLifting, unit.Say("Mow and till the film in; pull the tape out first."), unit.Say("Only for film that is made to be tilled in."))
@@ -280,9 +287,14 @@ func (a *Advice) feedingSteps(list *dates, b *BaseFertiliser) {
 	}
 	n, p, k := &b.Nutrients[Nitrogen], &b.Nutrients[Phosphate], &b.Nutrients[Potash]
 	if n.Under+p.Under+k.Under > 0 && !b.Down {
-		what := unit.Say("Spread the base fertilizer and mix it in: nitrogen {}, phosphate {}, potash {}.", some(n.Under), some(p.Under), some(k.Under))
-		if b.Product > 0 {
+		var what unit.Phrase
+		switch {
+		case b.Product > 0:
 			what = unit.Say("Spread {} of {} and mix it in, {}.", weighed(b.Product), b.GradeWords(), b.Strip)
+		case b.Bed > 0:
+			what = unit.Say("Spread the base fertilizer and mix it in, for all beds: nitrogen {}, phosphate {}, potash {}.", weighed(n.UnderMass), weighed(p.UnderMass), weighed(k.UnderMass))
+		default:
+			what = unit.Say("Spread the base fertilizer and mix it in, for beds {} apart: nitrogen {}, phosphate {}, potash {}.", b.Centres, some(n.Under), some(p.Under), some(k.Under))
 		}
 		why := unit.Say("It cannot be corrected once the bed is covered. A soil test overrules these rates.")
 		if b.Bare {
@@ -295,7 +307,11 @@ func (a *Advice) feedingSteps(list *dates, b *BaseFertiliser) {
 		if b.Down {
 			why = unit.Say("Nothing can go under film that is down.")
 		}
-		list.add("feed", b.From, 1, judge.StepWater, unit.Say("Feed {} of nitrogen a week through the tape.", b.AWeek), why)
+		what := unit.Say("Feed nitrogen through the tape once a week: {} with beds {} apart.", b.AWeek, b.Centres)
+		if b.Bed > 0 {
+			what = unit.Say("Feed nitrogen through the tape once a week: {} for all beds.", weighed(b.forBeds(b.AWeek)))
+		}
+		list.add("feed", b.From, 1, judge.StepWater, what, why)
 		list.weekly("feed", b.Weeks)
 	}
 }

@@ -186,6 +186,30 @@ func (s *Shopping) covers(a *Advice, set setLine) {
 	set(field.ItemHoops, float64(c.Hoops), unit.KindCount, unit.Say("{} apart along each bed.", unit.Metres(hoopSpacing)), c.Sources...)
 }
 
+// Peppers are staked on mulched beds where wind or a heavy crop lays them: a stake for every two or
+// three plants, half as long as a tomato's, and twine from stake to stake (University of Florida
+// library, a study of farm plastics); twice round is from memory. Eggplants: common practice, no
+// source. Cucumbers on netting bear two to three times as much (North Carolina State University,
+// leaflet 8014-B); posts 6 to 8 ft apart, by garden pages.
+const (
+	mayTie      = 2
+	postSpacing = unit.Metres(7 * unit.MetresPerFoot)
+)
+
+// mayStake tells what stakes or a trellis would take where they are a choice. Nothing is needed.
+func (s *Shopping) mayStake(a *Advice, set setLine, bed unit.Metres, rows int) {
+	crop, long := a.Facts.Crop, unit.Metres(rows)*bed
+	if crop.Climbs {
+		posts := rows * (int(math.Ceil(float64(bed/postSpacing))) + 1)
+		set(field.ItemStakes, 0, unit.KindCount, unit.Say("None are needed. On a trellis cucumbers bore two to three times as much in North Carolina. For one: {} posts, {} apart.", posts, postSpacing))
+		set(field.ItemString, 0, unit.KindLong, unit.Say("None is needed. For a trellis: {} of netting.", long))
+		return
+	}
+	stakes := rows * ((PlantsOn(bed, a.Facts.InRow, 1)+crop.MayStake-1)/crop.MayStake + 1)
+	set(field.ItemStakes, 0, unit.KindCount, unit.Say("None are needed. If you stake: {}, one for {} plants and one at the end of each row.", stakes, crop.MayStake))
+	set(field.ItemString, 0, unit.KindLong, unit.Say("None is needed. If you stake: {}, both sides of each row {} times.", long*2*mayTie, mayTie))
+}
+
 // Stakes stand between every other plant, with one at each end; string runs along both sides of
 // the row, tied again as the plants grow, four to six times ([table.WeaveKansas]).
 const (
@@ -195,13 +219,17 @@ const (
 
 func (s *Shopping) stakes(a *Advice, set setLine, bed unit.Metres, beds int) {
 	f := a.Facts
+	rows := beds * f.Rows
+	if f.Crop.MayStake > 0 || f.Crop.Climbs {
+		s.mayStake(a, set, bed, rows)
+		return
+	}
 	if !f.Crop.Staked {
 		none := unit.Say("None: we have no count of stakes for {}.", f.Crop.Name)
 		set(field.ItemStakes, 0, unit.KindCount, none)
 		set(field.ItemString, 0, unit.KindLong, none)
 		return
 	}
-	rows := beds * f.Rows
 	set(field.ItemStakes, float64(rows*((PlantsOn(bed, f.InRow, 1)+plantsAStake-1)/plantsAStake+1)), unit.KindCount,
 		unit.Say("Rows: {}. One between every other plant, and one at each end.", rows), &table.WeaveKansas)
 	set(field.ItemString, math.Ceil(float64(rows)*float64(bed)*2*ties-1e-9), unit.KindLong,

@@ -33,6 +33,11 @@ const weekDays = 7
 // LastWater is the day on which the season's dates stop the water, and so the last
 // on which a week is worked out.
 func (a *Advice) LastWater(s *Shopping) unit.Date {
+	return a.filmEnds().Plus(-a.Facts.DryDays())
+}
+
+// filmEnds is the day after the last picking of the last crop on the film.
+func (a *Advice) filmEnds() unit.Date {
 	end, second := a.cropEnds()
 	if second {
 		end = end.Plus(secondCropDays)
@@ -52,6 +57,7 @@ func seasonOf(in *water.Input) demand.Season {
 		Cut:       demand.FilmCut{Low: in.FilmCut.Value.Low, High: in.FilmCut.Value.High},
 		Ground:    demand.Ground{BedTop: in.BedTop.Value, Full: max(in.BedCentres.Value, in.BedTop.Value)},
 		PlantOn:   in.PlantOn,
+		Dry:       in.DryDays,
 		Reference: in.Usual.Value,
 	}
 	if in.Season.Given {

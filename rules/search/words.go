@@ -1,6 +1,8 @@
 package search
 
 import (
+	"math"
+
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/table"
@@ -13,8 +15,11 @@ func (p *TurningPoint) Says(q question.Question) unit.Phrase {
 	if p.New[q] != question.NoOption {
 		what = q.Says(p.New[q])
 	}
-	if q == question.Verdict {
+	switch {
+	case q == question.Verdict:
 		what.Text = unit.Lower(what.Text)
+	case q == question.Wait && p.New[q] != question.NoOption:
+		what.Text = "the wait is set by " + what.Text
 	}
 	head, values := p.condition()
 	return unit.Phrase{Text: head + ": " + what.Text + ".", Quantities: append(values, what.Quantities...)}
@@ -68,8 +73,27 @@ func (p *TurningPoint) condition() (string, []unit.Quantity) {
 		return in.Label + " on " + text + " or later", nil
 	case in.Form == field.FormDay:
 		return in.Label + " on " + text + " or sooner", nil
+	case in.Name == "water.rise_m":
+		return rise(p.At.Number, p.Above)
 	case p.Above:
-		return in.Label + " from " + text, values
+		return in.Label + " " + text + " or more", values
 	}
-	return in.Label + " down to " + text, values
+	return in.Label + " " + text + " or less", values
+}
+
+// rise says where the beds lie: nobody thinks of a fall as a rise below nothing.
+func rise(at float64, above bool) (string, []unit.Quantity) {
+	text := "Beds {} or less "
+	if above == (at > 0) {
+		text = "Beds {} or more "
+	}
+	switch q := []unit.Quantity{{Kind: unit.KindHead, SI: math.Abs(at)}}; {
+	case at < 0:
+		return text + "below the source", q
+	case at > 0:
+		return text + "above the source", q
+	case above:
+		return "Beds level with the source or above it", nil
+	}
+	return "Beds level with the source or below it", nil
 }

@@ -18,8 +18,9 @@ head-settings = Set the machine
 head-order = The work, from soil to film
 head-order-down = The work, from old film to new plants
 head-people = Who stands where
-head-checks = Check every {}
-head-checks-bed = Check every {}: on each bed {} ×
+head-checks = Check every {}, a shorter bed once at its middle
+head-checks-bed = Check each bed {} times: first {} from its start, then every {}
+head-checks-once = Check each bed once, at its middle
 head-faults = Problems and fixes
 head-caution = Take care
 

@@ -81,8 +81,12 @@ type Crop struct {
 	ByDay  bool  // its kinds make bulbs by the length of the day
 	Root   bool  // the harvest is a root that grew from seed where it stands
 	Staked bool  // its plants are held by stakes and strings
-	Pieces bool  // goes in as cloves or pieces, without a tray or a root ball
-	Cured  bool  // lifted all at once when it ripens, and dried
+	// MayStake is for how many plants one stake stands where growers choose to stake; 0 where
+	// they do not, or where the crop climbs or is Staked.
+	MayStake int
+	Climbs   bool // on netting between posts, where growers choose to
+	Pieces   bool // goes in as cloves or pieces, without a tray or a root ball
+	Cured    bool // lifted all at once when it ripens, and dried
 
 	Hardiness     Hardiness
 	HardinessFrom Figure[unit.Percent] // carries only the source of the class
@@ -168,3 +172,6 @@ func salt(low, high unit.DecisiemensPerMetre, s *Source, m Mark) Figure[unit.Dec
 }
 
 func class(s *Source, m Mark) Figure[unit.Percent] { return Figure[unit.Percent]{Source: s, Mark: m} }
+
+// Dug tells that the harvest lies in the ground, so that film comes up before it can be dug.
+func (c *Crop) Dug() bool { return c.Group == RootCrop || c.Group == TubersSlip }

@@ -29,7 +29,7 @@ var Crops = [...]Crop{
 		Trials:    [3]Trial{{Film: Red, Gain: percent(0, 20, &ColourCompare, Seen)}},
 	},
 	{
-		ID: "bell-pepper", Name: "bell peppers", Family: "Solanaceae", Group: Fruiting, Warm: true, Start: Transplant,
+		ID: "bell-pepper", Name: "bell peppers", Family: "Solanaceae", Group: Fruiting, Warm: true, Start: Transplant, MayStake: 3,
 		Hardiness: VeryTender, HardinessFrom: class(&IllinoisWarm2020, Seen),
 		WeeksToFrost:       numberNoted(2, 4, &SellerPages, StandIn, "hot pepper"),
 		TrayWeeks:          number(6, 8, &KentuckyTrays, Seen),
@@ -54,7 +54,7 @@ var Crops = [...]Crop{
 		Trials:    [3]Trial{{Film: SilverOnBlack, Gain: percent(20, 20, &ColourCompare, Quoted)}, {Film: WhiteOnBlack, Gain: percent(9, 9, &PepperHeat2011, Recomputed)}},
 	},
 	{
-		ID: "hot-pepper", Name: "hot peppers", Family: "Solanaceae", Group: Fruiting, Warm: true, Start: Transplant,
+		ID: "hot-pepper", Name: "hot peppers", Family: "Solanaceae", Group: Fruiting, Warm: true, Start: Transplant, MayStake: 3,
 		Hardiness: VeryTender, HardinessFrom: class(&IllinoisPepper, Seen),
 		WeeksToFrost:       number(2, 4, &SellerPages, Trade),
 		TrayWeeks:          numberNoted(6, 8, &KentuckyTrays, StandIn, "bell pepper"),
@@ -78,7 +78,7 @@ var Crops = [...]Crop{
 		BedHeight: metres(4*inch, 6*inch, &Midwest2022, Seen),
 	},
 	{
-		ID: "eggplant", Name: "eggplants", Family: "Solanaceae", Group: Fruiting, Warm: true, Start: Transplant,
+		ID: "eggplant", Name: "eggplants", Family: "Solanaceae", Group: Fruiting, Warm: true, Start: Transplant, MayStake: 2,
 		Hardiness: VeryTender, HardinessFrom: class(&Colorado720, Seen),
 		WeeksToFrost:       numberNoted(2.6, 5.7, &IllinoisDates2017, Recomputed, "10 May to 1 June where the last frost is about 22 April"),
 		TrayWeeks:          number(6, 8, &KentuckyTrays, Seen),
@@ -216,7 +216,7 @@ var Crops = [...]Crop{
 		Virus: Aphids | Whiteflies,
 	},
 	{
-		ID: "cucumber", Name: "cucumbers", Family: "Cucurbitaceae", Group: Vine, Warm: true, Start: Transplant, Both: true,
+		ID: "cucumber", Name: "cucumbers", Family: "Cucurbitaceae", Group: Vine, Warm: true, Start: Transplant, Both: true, Climbs: true,
 		Hardiness: Tender, HardinessFrom: class(&Colorado720, Seen),
 		WeeksToFrost:       number(0, 0, &Colorado720, Seen),
 		TrayWeeks:          number(2, 3, &KentuckyTrays, Seen),

@@ -76,6 +76,8 @@ var measures = [...][2]measure{
 	KindSpread:        {{"g/m²", 1000, 0, 0}, {"lb per 100 ft²", 100 * MetresPerFoot * MetresPerFoot / KilogramsPerPound, 0, 2}},
 	KindPer100Mass:    {{"kg per 100 m", 1, 0, 2}, {"lb per 100 ft", MetresPerFoot / KilogramsPerPound, 0, 2}},
 	KindRough:         {{"m", 1, 0, -1}, {"ft", 1 / MetresPerFoot, 0, -1}},
+	KindRoughMass:     {{"kg", 1, 0, 0}, {"lb", 1 / KilogramsPerPound, 0, 0}},
+	KindRoughVolume:   {{"L", 1, 0, 0}, {"gal", 1 / LitresPerGallon, 0, 0}},
 	KindDistance:      {{"km", 0.001, 0, 0}, {"mi", 1 / MetresPerMile, 0, 0}},
 	KindPriceMass:     {{"per t", 1, 0, 2}, {"per US ton", 2 * KilogramsPerPound, 0, 2}},
 }
@@ -153,7 +155,8 @@ func (q Quantity) In(system System) string {
 }
 
 // said prints the number as a sentence says it: inches as a rule shows them, whole from
-// ten on and quarters below, and rates and fine masses to two figures, whole from ten on.
+// ten on and quarters below, rates and fine masses to two figures, whole from ten on, and rough
+// ones to one figure or two: 1,200, 1,300 and so on, then 2,000, 2,500, 3,000.
 func (k Kind) said(si float64, system System) string {
 	if system == Metric {
 		si = k.sold(si)
@@ -164,6 +167,14 @@ func (k Kind) said(si float64, system System) string {
 		decimals = 0
 	case k == KindShort && system == US:
 		shown, decimals = math.Round(4*shown)/4, 2
+	case (k == KindRoughMass || k == KindRoughVolume) && shown >= 10:
+		step := math.Pow10(int(math.Floor(math.Log10(shown))))
+		if shown/step < 2 {
+			step /= 10
+		} else {
+			step /= 2
+		}
+		shown = step * math.Round(shown/step)
 	case k == KindRate || k == KindFineMass:
 		switch size := math.Abs(shown); {
 		case size >= 10:

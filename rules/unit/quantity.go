@@ -55,6 +55,8 @@ const (
 	KindPer100Mass                // kg for 100 m of bed, or lb for 100 ft
 	KindDistance                  // m, shown in km or mi
 	KindRough                     // m, shown in tens of m or ft: a length that nobody measures
+	KindRoughMass                 // kg or lb, to the one or two figures that are known of it
+	KindRoughVolume               // L or gal, likewise
 )
 
 // Quantity is one figure inside a [Phrase]: a value in SI and its kind, or a
@@ -140,6 +142,12 @@ type Distance Metres
 // Rough marks a length that is told in tens: nobody measures it.
 type Rough Metres
 
+// RoughMass marks a mass of which one figure is known, or two where the first is 1.
+type RoughMass Kilograms
+
+// RoughVolume marks a volume that is known likewise.
+type RoughVolume Litres
+
 // LitresPer100Metres is a volume of water for 100 m of bed.
 type LitresPer100Metres float64
 
@@ -188,6 +196,10 @@ func Of(v any) Quantity {
 		return Quantity{Kind: KindDistance, SI: float64(v)}
 	case Rough:
 		return Quantity{Kind: KindRough, SI: float64(v)}
+	case RoughMass:
+		return Quantity{Kind: KindRoughMass, SI: float64(v)}
+	case RoughVolume:
+		return Quantity{Kind: KindRoughVolume, SI: float64(v)}
 	case Roll:
 		return Quantity{Kind: KindRoll, SI: float64(v)}
 	case Bore:

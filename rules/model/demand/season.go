@@ -8,6 +8,7 @@ type Season struct {
 	Cut       FilmCut // zero without film
 	Ground    Ground
 	PlantOn   unit.Date
+	Dry       unit.Days            // the last days, on which the crop is not watered
 	Reference [12]unit.Millimetres // reference evapotranspiration, mm a day, January first
 }
 
@@ -73,9 +74,10 @@ type Month struct {
 	PerMetreField   float64
 }
 
-// Months gives the months of a season in order, and the season's hungriest day.
+// Months gives the months of a season in order, as far as the crop is watered, and the season's
+// hungriest day.
 func (s Season) Months() (months []Month, peak Day) {
-	for day := range int(s.Crop.Season()) {
+	for day := range int(max(1, s.Crop.Season()-s.Dry)) {
 		d := s.On(day)
 		year, month, _ := d.Date.Civil()
 		if n := len(months); n == 0 || months[n-1].Month != month {

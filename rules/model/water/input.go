@@ -23,6 +23,7 @@ type Input struct {
 	// Season and crop.
 	PlantOn       unit.Date                   // required
 	Season        unit.Optional[unit.Days]    // planting to the end of harvest; unknown takes the sum of the stages
+	DryDays       unit.Days                   // the last of them, which are not watered, 0–60: bulbs ripen dry
 	Coefficients  unit.Optional[Coefficients] // FAO-56 table 12
 	Stages        unit.Optional[[4]unit.Days] // FAO-56 table 11, scaled to the season
 	FilmCut       unit.Optional[Range]        // percent by which film lowers the coefficient; unknown takes 10–30

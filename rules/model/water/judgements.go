@@ -75,8 +75,7 @@ func Judgements() []unit.Judgement {
 		{ID: "remedy-few-outlets", Means: "outlets of a line, at least", Value: fewOutlets},
 		{ID: "remedy-most-beds", Means: "beds after cutting, at most", Value: mostBeds},
 		{ID: "remedy-gentle-fall", Means: "fall along which beds still count as level", Value: gentleFall, Unit: "%", Source: unit.CommonPractice},
-		{ID: "remedy-header-more", Means: "pressure to add beside what is missing: the header loses more at full pressure", Value: headerMore, Unit: "times"},
-		{ID: "remedy-header-spare", Means: "pressure to add beyond that", Value: float64(headerSpare), Unit: "kPa"},
+		{ID: "remedy-header-more", Means: "height of a tank to add, beside what is missing: the header loses more at full pressure", Value: headerMore, Unit: "times"},
 		{ID: "remedy-one-bed-more", Means: "of a bed's flow in hand, so that one bed runs and not two", Value: oneBedMore, Unit: "times"},
 	}
 }

@@ -18,6 +18,7 @@ func (w *work) season(year Year) demand.Season {
 		Cut:       demand.FilmCut{Low: in.filmCut.Low, High: in.filmCut.High},
 		Ground:    in.ground,
 		PlantOn:   in.PlantOn,
+		Dry:       in.DryDays,
 		Reference: year,
 	}
 }

@@ -23,6 +23,7 @@ type bound struct {
 // The rows of the check, in the order of the form.
 var (
 	boundSeason     = bound{"season_days", 14, 400, "days", "Count the days from planting to the last harvest."}
+	boundDryDays    = bound{"dry_days", 0, 60, "days", "Bulbs are left dry for two weeks before they are lifted."}
 	boundInitial    = bound{"kc_initial", 0.1, 1.5, "", "Crop coefficients run from 0.1 to 1.5; FAO-56 table 12 lists them."}
 	boundMid        = bound{"kc_mid", 0.1, 1.5, "", "Crop coefficients run from 0.1 to 1.5; FAO-56 table 12 lists them."}
 	boundEnd        = bound{"kc_end", 0.1, 1.5, "", "Crop coefficients run from 0.1 to 1.5; FAO-56 table 12 lists them."}
@@ -130,6 +131,7 @@ func check(in Input) []Problem {
 		c.add("plant_on", in.PlantOn.String(), unit.DateLow.String()+" to "+unit.DateHigh.String(), "Give the planting date as year-month-day.")
 	}
 	optional(c, boundSeason, in.Season)
+	c.within(boundDryDays, float64(in.DryDays))
 	if k := in.Coefficients.Value; in.Coefficients.Given {
 		c.within(boundInitial, k.Initial)
 		c.within(boundMid, k.Mid)

@@ -51,10 +51,7 @@ func (w *work) try(c change) Remedy {
 	out := Remedy{ID: c.id, Change: c.says, Effort: round(c.effort, stepFactor), Fits: true}
 	var stop unit.Phrase
 	for _, input := range c.inputs {
-		again := &work{light: true, peakNet: w.peakNet, peakGross: w.peakGross, longest: w.longest}
-		again.in = fill(input)
-		again.plan.Demand = w.plan.Demand
-		again.hydraulics()
+		again := w.again(input)
 		again.schedule()
 		if len(again.stops) > 0 && out.Fits {
 			out.Fits, stop = false, again.stops[0]
@@ -73,6 +70,15 @@ func (w *work) try(c change) Remedy {
 		out.Result = unit.Phrase{Text: "That alone is not enough. " + stop.Text, Quantities: stop.Quantities}
 	}
 	return out
+}
+
+// again works out tape and header of another input, for the same need.
+func (w *work) again(input Input) *work {
+	again := &work{light: true, peakNet: w.peakNet, peakGross: w.peakGross, longest: w.longest}
+	again.in = fill(input)
+	again.plan.Demand = w.plan.Demand
+	again.hydraulics()
+	return again
 }
 
 // balance is the daily sum of flow and hours, quick enough to search with.
@@ -220,16 +226,15 @@ const (
 
 // How remedies are sized.
 const (
-	aLittleMore                  = 1.001   // than the beds take, so that rounding cannot miss it
-	sameTape                     = 0.02    // a tape whose flow and spacing differ by no more is the same
-	keptBack                     = 0.97    // of the flow, where beds are cut to what it can push
-	mostPieces                   = 8       // that a bed is cut into
-	fewOutlets                   = 4       // that a line of tape must have
-	mostBeds                     = 1000    // after cutting
-	gentleFall                   = 2       // percent, along which beds still count as level: common practice
-	headerMore                   = 4.0 / 3 // of missing pressure: at full pressure the header loses more
-	headerSpare unit.Kilopascals = 5
-	oneBedMore                   = 1.5 // of a bed's flow, so that one bed runs and not two
+	aLittleMore = 1.001   // than the beds take, so that rounding cannot miss it
+	sameTape    = 0.02    // a tape whose flow and spacing differ by no more is the same
+	keptBack    = 0.97    // of the flow, where beds are cut to what it can push
+	mostPieces  = 8       // that a bed is cut into
+	fewOutlets  = 4       // that a line of tape must have
+	mostBeds    = 1000    // after cutting
+	gentleFall  = 2       // percent, along which beds still count as level: common practice
+	headerMore  = 4.0 / 3 // of missing pressure: at full pressure the header loses more
+	oneBedMore  = 1.5     // of a bed's flow, so that one bed runs and not two
 )
 
 // joins tells whether outlets so far apart wet a strip, where the soil is known.
@@ -406,8 +411,23 @@ func (w *work) lack() unit.Kilopascals {
 	return max(0, w.in.TapePressure.Or(usualTapePressure)-s.SourceGives.Value)
 }
 
-// extra is the pressure to add; a regulator takes what is too much.
-func (w *work) extra() unit.Kilopascals { return round(w.lack()*headerMore+headerSpare, stepPressure) }
+// extra is the least pressure to add with which the tape gets all that it is rated at, or all that
+// was tried. It is more than what is missing now: at full pressure the tape takes more water, and
+// filter and header lose more.
+func (w *work) extra() unit.Kilopascals {
+	want, extra := w.in.TapePressure.Or(usualTapePressure), w.lack()
+	for range mostTries {
+		s := w.again(w.pushed(extra)).plan.Supply
+		if s == nil || !s.SourceGives.Given || s.SourceGives.Value >= want {
+			break
+		}
+		extra += want - s.SourceGives.Value
+	}
+	return unit.Kilopascals(math.Ceil(float64(extra)))
+}
+
+// mostTries is how often a pressure is tried.
+const mostTries = 8
 
 // booster names the pump that makes up missing pressure.
 func (w *work) booster() []change {
@@ -416,7 +436,7 @@ func (w *work) booster() []change {
 	}
 	extra := w.extra()
 	power := round(drip.ShaftPower(w.usable(), drip.HeadOf(extra), drip.UsualPumpEfficiency), stepPower)
-	return []change{{"booster", boosterEffort, unit.Say("Add a booster pump: {} more pressure, {} at its shaft.", extra, power), []Input{w.pushed(extra)}}}
+	return []change{{"booster", boosterEffort, unit.Say("Add a booster pump: {} more pressure, {} at its shaft. Then the tape gets its full {}.", extra, power, w.in.TapePressure.Or(usualTapePressure)), []Input{w.pushed(extra)}}}
 }
 
 func (w *work) morePressure() []change {
@@ -425,7 +445,7 @@ func (w *work) morePressure() []change {
 	}
 	extra := w.extra()
 	had := w.in.Pressure.Value
-	return []change{{"more-pressure", float64(extra / max(had, 1)), unit.Say("Use a source that holds {} while water runs, instead of {}.", had+extra, had), []Input{w.pushed(extra)}}}
+	return []change{{"more-pressure", float64(extra / max(had, 1)), unit.Say("Use a source that holds {} while water runs, instead of {}. Then the tape gets its full {}.", had+extra, had, w.in.TapePressure.Or(usualTapePressure)), []Input{w.pushed(extra)}}}
 }
 
 func (w *work) pushed(extra unit.Kilopascals) Input {
