@@ -1,4 +1,4 @@
-// A program that uses all of what Go's compiler and runtime make of jumps, calls, stacks and
+// Command flow uses all of what Go's compiler and runtime make of jumps, calls, stacks and
 // pointers on them. What it prints is the same however it is squeezed.
 package main
 
