@@ -28,6 +28,10 @@ func workFloor(warm bool, risky, thrives unit.Celsius) unit.Celsius {
 	return unit.Hundredth(float64(floor))
 }
 
+// MildAfter is how long after the day past which frost comes in only one spring of ten the
+// nights count as mild.
+const MildAfter = 21
+
 // soilRun is how many days in a row the bed must hold its floor.
 const soilRun = 3
 
@@ -211,6 +215,7 @@ func (f *Facts) SeasonOf(crop *table.Crop) Season {
 	other := *f
 	other.Crop, other.Seeded = crop, crop.Start == table.Seed
 	other.floors()
+	other.mild(f.Season.soil)
 	return other.season(f.Season.soil)
 }
 
@@ -223,6 +228,26 @@ func (s *Season) MeanOn(cover int, on unit.Date) unit.Celsius {
 func (s Season) WithFloor(floor unit.Celsius) Season {
 	s.floor = floor
 	return s
+}
+
+// mild finds out whether the ground alone keeps a warm crop waiting: whether frost has been
+// rare for weeks before the bed holds the working floor. There growers set it out at the
+// least that lists name, as peppers and tomatoes in California, at its coast and in its
+// Central Valley alike ([table.CaliforniaPeppers]). Where spring comes fast the bed is warm
+// by then, and nothing changes; nor where it never is: there covers are needed.
+func (f *Facts) mild(soil *SoilYear) {
+	f.Mild = false
+	least, floor := unit.Hundredth(float64(max(coverFloor, f.MinSoilTemperature))), f.WorkFloor
+	if !f.Crop.Warm || f.Crop.Hardiness < table.Tender || least >= floor {
+		return
+	}
+	coldest, usual := weather.DateOf(2000, f.year.Coldest), f.season(soil)
+	f.Mild, f.WorkFloor = true, least
+	sooner := f.season(soil)
+	late, opens := usual.NextOpen(int(table.Black), coldest, UsualSpring)
+	if day, ok := sooner.NextOpen(int(table.Black), coldest, UsualSpring); !ok || !opens || day >= late {
+		f.Mild, f.WorkFloor = false, floor
+	}
 }
 
 // CoverFloor is the floor from which a warm crop may go out with covers over it.
@@ -267,6 +292,9 @@ func (f *Facts) frostWindow() frostWindow {
 		w.to = shift(last, heldBack(weeks, late)-emergence)
 	default:
 		w.to = shift(last, heldBack(weeks, late))
+	}
+	if f.Mild {
+		w.to = shift(last, late+MildAfter)
 	}
 	if f.Crop.Group == table.Bulb && f.Overwinters() { // its cloves lie in the ground
 		w.closed = false

@@ -360,7 +360,7 @@ var Crops = [...]Crop{
 		ID: "strawberry", Name: "strawberries", Family: "Rosaceae", Group: Berry, Start: Transplant,
 		Hardiness: Hardy, HardinessFrom: class(&Memory, FromMemory),
 		WeeksToFrost:       number(-4, -2, &Memory, FromMemory),
-		SetBelow:           celsiusNoted(f70, f82, &StrawberryAir, Recomputed, "days in the 70s °F, nights in the 50s; at most 86 and 78, before runners form"),
+		SetBelow:           celsiusNoted(f71, f82, &StrawberryDates, Recomputed, "usual air on the first day of the eight windows, 1991–2020: 67 to 74 °F, in the mean 71; Delaware: days in the 70s, at most 86 and 78, before runners form"),
 		MinSoilTemperature: celsius(f50, f50, &GardenCalendar, Trade), SafeSoilTemperature: celsius(f50, f50, &GardenCalendar, Trade),
 		SeedMinSoilTemperature: celsius(f50, f50, &GardenCalendar, Trade), SeedSafeSoilTemperature: celsius(f50, f50, &GardenCalendar, Trade),
 		RootBest: celsius(f60, f75, &GreenhouseMagazine, Trade), RootCeiling: celsius(27, 29, &Memory, FromMemory),

@@ -108,6 +108,10 @@ var (
 		Address: rest("https://sites.udel.edu/weeklycropupdate/?p=22464"), Mark: Seen}
 	StrawberryDates = Source{ID: "strawberry-dates-nc", Publisher: "North Carolina State Extension", Title: rest("Strawberries: late planting and the use of floating row covers"), Year: "2022", Where: rest("table 1"),
 		Address: rest("https://content.ces.ncsu.edu/strawberries-late-planting-and-the-use-of-floating-row-covers"), Mark: Seen}
+	CaliforniaPeppers = Source{ID: "california-peppers", Publisher: "University of California Cooperative Extension", Title: rest("Bell pepper production in California"), Year: "read 2026", Where: rest("production areas and seasons"),
+		Address: rest("https://docslib.org/doc/5189970/bell-pepper-production-in-california"), Mark: Seen}
+	CaliforniaTomatoes = Source{ID: "california-tomatoes-8017", Publisher: "University of California Cooperative Extension", Title: rest("Fresh-market tomato production in California, publication 8017"), Year: "read 2026", Where: rest("production areas and seasons"),
+		Address: rest("https://online.documentine.com/fresh-market-plants/1/fresh-market-tomato-production-in-california.html"), Mark: Seen}
 	VirginiaFall = Source{ID: "virginia-fall", Publisher: "Virginia Cooperative Extension", Title: rest("Fall vegetable gardening, publication 426-334"), Year: "read 2026", Where: rest("days to count back from the first frost"),
 		Address: rest("http://pubs.ext.vt.edu/426/426-334/426-334.html"), Mark: Seen}
 	FlowerBed1998 = Source{ID: "flower-bed-1998", Publisher: "North Carolina State University", Title: rest("Flower Growers' Bulletin 43(4)"), Year: "1998", Where: rest("bed height"),
@@ -586,6 +590,8 @@ var Sources = [...]*Source{
 	&StrawberryAir,
 	&StrawberryDates,
 	&VirginiaFall,
+	&CaliforniaPeppers,
+	&CaliforniaTomatoes,
 	&FlowerBed1998,
 	&GeorgiaBeds2019,
 	&RaisedBeds,
