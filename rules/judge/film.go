@@ -15,20 +15,6 @@ func row(o question.Option) *table.Film { return &table.Films[o] }
 // bedShown is the length of bed that hours and litter are judged for: 100 ft.
 const bedShown = unit.Metres(100 * unit.MetresPerFoot)
 
-// paleFor is the usual air at planting above which guides lay white film for the crop.
-func paleFor(f *facts.Facts) unit.Celsius {
-	from := unit.Celsius(paleFrom)
-	switch best := f.Crop.MonthBest; {
-	case best.Given() && f.Overwinters(): // set as the heat ends
-		from = best.High
-	case best.Given() && !f.Crop.Warm: // guides lay white for cool crops in summer no later than for warm ones
-		from = min(from, best.High)
-	case best.Given(): // okra and its like want more heat than tomatoes
-		from += max(0, best.High-unit.Celsius(paleTop))
-	}
-	return from
-}
-
 // BedShown is as much as readers are told: 100 ft, or 100 m with what goes with that.
 var BedShown = unit.Along(bedShown)
 
@@ -136,7 +122,15 @@ var filmRules = [...]*Rule{
 		Because: "Guides change from black to white when plants are set into summer heat.",
 		Sources: []*table.Source{&table.LateSwitch, &table.FloridaCir805, &table.KansasWeeds, &table.MidAtlanticPepper}, Fires: "tomato-high-summer",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			from := paleFor(f)
+			from := unit.Celsius(paleFrom)
+			switch best := f.Crop.MonthBest; {
+			case best.Given() && f.Overwinters(): // set as the heat ends
+				from = best.High
+			case best.Given() && !f.Crop.Warm: // guides lay white for cool crops in summer no later than for warm ones
+				from = min(from, best.High)
+			case best.Given(): // okra and its like want more heat than tomatoes
+				from += max(0, best.High-unit.Celsius(paleTop))
+			}
 			over := float64(f.AirSetting.Minus(from))
 			if cool := paleFrom - float64(f.AirSetting); cool >= tellable && f.Crop.Warm && !f.Autumn && film(o) == table.WhiteOnBlack {
 				return against(saturate(cool, paleHalf), "Air in the first weeks usually averages {}: guides lay black film until it is {}.", f.AirSetting, unit.Celsius(paleFrom))
@@ -420,7 +414,7 @@ var filmRules = [...]*Rule{
 		Because: "The commonest film is sold everywhere, and how it behaves is well known.",
 		Sources: []*table.Source{&table.Practice}, Fires: "pepper-cool-spring",
 		Judge: func(f *facts.Facts, o question.Option) (Finding, bool) {
-			if film(o) != table.Black || float64(f.AirSetting.Minus(paleFor(f))) >= tellable { // where guides name white, that is as easy to find
+			if film(o) != table.Black {
 				return silent()
 			}
 			return speaksFor(commonFit, "Black is the most common film and easy to find.")

@@ -268,6 +268,10 @@ var (
 		Address: rest("https://sites.udel.edu/weeklycropupdate/?p=9312"), Mark: Seen}
 	DelawareMelon = Source{ID: "watermelon-delaware-5188", Publisher: "University of Delaware", Title: rest("Weekly Crop Update: seedless watermelon spacing"), Year: "read 2026", Where: rest("text"),
 		Address: rest("https://sites.udel.edu/weeklycropupdate/?p=5188"), Mark: Seen}
+	GeorgiaMelons = Source{ID: "watermelon-rows-georgia", Publisher: "University of Georgia", Title: rest("Effects of between row spacing on watermelon yield and size when grown with plastic mulch and drip irrigation"), Year: "read 2026", Where: rest("introduction"),
+		Address: rest("https://studylib.net/doc/10912065/effects-of-between-row-spacing-on-watermelon-yield-and-size"), Mark: Seen}
+	DelawareMelonSize = Source{ID: "watermelon-delaware-9988", Publisher: "University of Delaware", Title: rest("Weekly Crop Update: thoughts on watermelon management"), Year: "read 2026", Where: rest("spacing and fruit size"),
+		Address: rest("https://sites.udel.edu/weeklycropupdate/?p=9988"), Mark: Seen}
 	DelawareCole = Source{ID: "cole-delaware", Publisher: "University of Delaware", Title: rest("Weekly Crop Update: cole crops and heat"), Year: "read 2026", Where: rest("abstract"),
 		NoAddress: rest("an abstract, read in an index that gives no address"), Mark: Seen}
 	DelawareVines = Source{ID: "vines-delaware", Publisher: "University of Delaware", Title: rest("Weekly Crop Update 25(16): vine crops and heat"), Year: "2017", Where: rest("text"),
@@ -657,6 +661,8 @@ var Sources = [...]*Source{
 	&DelawareEarly,
 	&DelawareCold,
 	&DelawareMelon,
+	&GeorgiaMelons,
+	&DelawareMelonSize,
 	&DelawareCole,
 	&DelawareVines,
 	&DelawareSweetPotato,
