@@ -306,6 +306,9 @@ func (f *Facts) frostWindow() frostWindow {
 		}
 	}
 	w.soonest, w.latest = shift(w.to, -early), shift(w.to, late)
+	if f.Mild { // the cool spring is in it already; in a warm one the ground decides
+		w.soonest, w.latest = last, w.to
+	}
 	if tender && first >= 0 {
 		w.from = first
 	}
