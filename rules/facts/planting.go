@@ -241,12 +241,29 @@ func (f *Facts) mild(soil *SoilYear) {
 	if !f.Crop.Warm || f.Crop.Hardiness < table.Tender || least >= floor {
 		return
 	}
-	coldest, usual := weather.DateOf(2000, f.year.Coldest), f.season(soil)
+	// Days of spring are counted from the coldest; before frost is past nothing opens.
+	opens := func(s *Season) (days int, ok bool) {
+		from := f.year.Coldest
+		if s.frost.closed {
+			from = s.frost.to
+		}
+		day, ok := s.NextOpen(int(table.Black), weather.DateOf(2000, from), UsualSpring)
+		return after(f.year.Coldest, weather.Index(day)), ok
+	}
+	usual := f.season(soil)
+	late, ok := opens(&usual)
+	if !ok {
+		return
+	}
 	f.Mild, f.WorkFloor = true, least
 	sooner := f.season(soil)
-	late, opens := usual.NextOpen(int(table.Black), coldest, UsualSpring)
-	if day, ok := sooner.NextOpen(int(table.Black), coldest, UsualSpring); !ok || !opens || day >= late {
-		f.Mild, f.WorkFloor = false, floor
+	f.Mild = !sooner.frost.closed || after(f.year.Coldest, sooner.frost.to) < late
+	if f.Mild {
+		day, ok := opens(&sooner)
+		f.Mild = ok && day < late
+	}
+	if !f.Mild {
+		f.WorkFloor = floor
 	}
 }
 
