@@ -173,14 +173,11 @@ var gates = [...]*Rule{
 		}, &table.Colorado720, &table.Covers2020, &table.Normals),
 	gate("far-climate", "The climate of another place", "Every date and every film here goes by the climate.", "cabbage-far-station",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
-			switch p := &f.Case.Place; {
-			case p.Own || p.StationAway <= anotherPlace || !careful(o):
+			p := &f.Case.Place
+			if p.Own || p.StationAway <= anotherPlace || !careful(o) {
 				return silent()
-			case p.Elevation.Value == p.StationAt:
-				return rulesOut("The nearest station is {} away and {} high. Your climate may be another: type your height, or better twelve months of your own.", unit.Distance(p.StationAway), p.StationAt)
-			default:
-				return rulesOut("The nearest station is {} away. Your climate may be another: type twelve months of your own, or ask a neighbor when to plant.", unit.Distance(p.StationAway))
 			}
+			return rulesOut("The nearest station is {} away, {} high. Your climate may be another: type twelve months of your own, or at least your height.", unit.Distance(p.StationAway), p.StationAt)
 		}, &table.Practice),
 	gate("organic-film", "The organic rule", "A film that breaks the rule costs the certificate.", "tomato-organic-wrong-film",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
