@@ -147,10 +147,10 @@ func springOf(p placeNormals, warm bool) time.Time {
 
 // recommendations makes a case of each row that says enough: the middle of its season,
 // its soil and conditions, and what a grower would leave out.
-func recommendations(t *testing.T, newest bool) (list []advised) {
+func recommendations(t *testing.T, file string, newest bool) (list []advised) {
 	t.Helper()
 	places := placesNormals(t, newest)
-	for _, row := range published(t, "recommendations.csv") {
+	for _, row := range published(t, file) {
 		p, near := places[row["place"]]
 		if !near || row["advised"] == "" && row["not_advised"] == "" || strings.Contains(row["note"], "not scored") {
 			continue
@@ -168,6 +168,9 @@ func recommendations(t *testing.T, newest bool) (list []advised) {
 			to, err := time.Parse("2006-01-02", "2027-"+last)
 			require.NoError(t, err)
 			on = from.AddDate(0, 0, int(to.Sub(from).Hours()/24)/2)
+			if a.dimension == "window" { // whoever asks for its first day
+				on = from
+			}
 		case p.lat < 0:
 			on = time.Date(2027, 10, 1, 0, 0, 0, 0, time.UTC)
 		default:
@@ -245,6 +248,17 @@ func yes(ok bool) int {
 	return disagrees
 }
 
+// daysOutside is how far a day of the year (month-day) lies outside of a window.
+func daysOutside(t *testing.T, day, first, last string) int {
+	on := func(text string) time.Time {
+		at, err := time.Parse("01-02", text)
+		require.NoError(t, err)
+		return at
+	}
+	before, after := on(first).Sub(on(day)), on(day).Sub(on(last))
+	return int(max(before, after, 0).Hours() / 24)
+}
+
 // scoreOf holds one advice against the row, and says what the advice was.
 func scoreOf(t *testing.T, r *advised, a *plan.Advice) (int, string) {
 	inches := func(m unit.Metres) string { return fmt.Sprintf("%.1f in", float64(m)/.0254) }
@@ -288,6 +302,31 @@ func scoreOf(t *testing.T, r *advised, a *plan.Advice) (int, string) {
 		thick, ok := a.ThicknessChosen()
 		require.True(t, ok)
 		return numberScore(t, float64(thick), r.said, 1.6, .2, 0), fmt.Sprintf("%.1f µm", float64(thick))
+	case "surface":
+		best, _ := a.Surface.Best()
+		return yes(question.Surface.Key(best) == r.said), question.Surface.Key(best)
+	case "window":
+		first, last, _ := strings.Cut(r.said, "..")
+		asked := time.Date(2027, 1, 1, 0, 0, 0, 0, time.UTC).AddDate(0, 0, int(a.WaitPlan.PlantOn.Minus(unit.On(2027, 1, 1)))).Format("01-02")
+		away := daysOutside(t, asked, first, last)
+		switch says := asked + ", " + question.Verdict.Key(verdict); {
+		case verdict == question.DoNotLay:
+			return disagrees, says
+		case away == 0:
+			return agrees, says
+		case away <= 7:
+			return within, says
+		default:
+			return disagrees, says
+		}
+	case "after-frost":
+		return numberScore(t, float64(a.WaitPlan.PlantOn.Minus(a.Facts.SpringFrost)), r.said, 0, 0, 4), fmt.Sprintf("%d days after the last frost", a.WaitPlan.PlantOn.Minus(a.Facts.SpringFrost))
+	case "rows":
+		return numberScore(t, float64(a.Facts.Rows), r.said, 0, 0, 0), strconv.Itoa(a.Facts.Rows)
+	case "tape-lines":
+		return numberScore(t, float64(a.TapePlan.Laterals), r.said, 0, 0, 0), strconv.Itoa(a.TapePlan.Laterals)
+	case "spacing":
+		return numberScore(t, float64(a.Facts.InRow), r.said, .006, .25, 0), inches(a.Facts.InRow)
 	case "bed-height":
 		if r.said == "raised" {
 			return yes(a.Shape.Height >= .09), inches(a.Shape.Height)
@@ -337,7 +376,7 @@ func scoreOf(t *testing.T, r *advised, a *plan.Advice) (int, string) {
 // shares on the newest, which growers get, are printed beside and stand in VALIDATION.md.
 func TestPublishedRecommendations(t *testing.T) {
 	var newest [3]int
-	list := recommendations(t, true)
+	list := recommendations(t, "recommendations.csv", true)
 	for i := range list {
 		if r := &list[i]; r.mark != "from memory" {
 			a := farms.Advise(t, r.c)
@@ -349,7 +388,7 @@ func TestPublishedRecommendations(t *testing.T) {
 	counts, memory := map[string]*[3]int{}, [3]int{}
 	var all [3]int
 	var lines []string
-	list = recommendations(t, false)
+	list = recommendations(t, "recommendations.csv", false)
 	require.GreaterOrEqual(t, len(list), 125)
 	for i := range list {
 		r := &list[i]

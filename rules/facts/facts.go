@@ -65,6 +65,7 @@ type Facts struct {
 	MinSoilTemperature  unit.Celsius // of the soil, below which planting fails: risky from here on
 	SafeSoilTemperature unit.Celsius // of the soil, from which the crop thrives
 	WorkFloor           unit.Celsius // what the planting day works to: see Season
+	Mild                bool         // frost is long past before the ground is warm: WorkFloor is the least that lists name
 	Ceiling             unit.Celsius
 	Under               [table.FilmCount + 1]unit.Celsius // morning of the planting day
 	MeanUnder           [table.FilmCount + 1]unit.Celsius // daily mean of the first 30 days
@@ -143,7 +144,14 @@ func (f *Facts) Dry(c field.Case, plant unit.Date, g *SoilYear, before *Facts) e
 				f.years = [3]unit.Optional[water.Year]{}
 			}
 			f.frost()
+			floor := f.WorkFloor
+			f.floors()
+			f.mild(g)
 			f.Season = f.season(g)
+			if f.WorkFloor != floor {
+				f.spare = nil // it is the sheet of the facts before
+				f.Warm(g)
+			}
 		} else if f.Wanted != before.Wanted {
 			f.wantedRisk()
 		}
@@ -431,6 +439,7 @@ func (f *Facts) layout() {
 // days won and lost, heat. Air, frost and layout must stand already.
 func (f *Facts) Warm(g *SoilYear) {
 	f.floors()
+	f.mild(g)
 	f.Season = f.season(g)
 	f.Ceiling = unit.Hundredth(float64(f.Crop.RootCeiling.Value))
 	f.rough()

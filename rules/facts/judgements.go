@@ -10,6 +10,7 @@ func Judgements() []unit.Judgement {
 	return []unit.Judgement{
 		{ID: "planting-warm-floor", Means: "least daily mean under the film, roots deep, that a warm crop's planting day works to: published first planting days fall on it", Value: float64(warmFloor), Unit: "°C"},
 		{ID: "planting-cover-floor", Means: "the same under row covers", Value: float64(coverFloor), Unit: "°C"},
+		{ID: "planting-mild-after", Means: "after the day past which frost comes in one spring of ten, from which a tender crop's bed need hold no more than the least that lists name", Value: MildAfter, Unit: "days"},
 		{ID: "planting-run", Means: "days in a row that the bed must hold its floor", Value: soilRun, Unit: "days", Source: table.GeorgiaFloors.Named()},
 		{ID: "planting-warm-up", Means: "from laying to planting where the bed has to warm", Value: WarmUp, Unit: "days", Source: table.MinnesotaWait.Named()},
 		{ID: "planting-settling", Means: "from laying to planting where the soil is warm already", Value: Settling, Unit: "days", Source: unit.CommonPractice},

@@ -28,6 +28,10 @@ func workFloor(warm bool, risky, thrives unit.Celsius) unit.Celsius {
 	return unit.Hundredth(float64(floor))
 }
 
+// MildAfter is how long after the day past which frost comes in only one spring of ten the
+// nights count as mild.
+const MildAfter = 21
+
 // soilRun is how many days in a row the bed must hold its floor.
 const soilRun = 3
 
@@ -211,6 +215,7 @@ func (f *Facts) SeasonOf(crop *table.Crop) Season {
 	other := *f
 	other.Crop, other.Seeded = crop, crop.Start == table.Seed
 	other.floors()
+	other.mild(f.Season.soil)
 	return other.season(f.Season.soil)
 }
 
@@ -223,6 +228,43 @@ func (s *Season) MeanOn(cover int, on unit.Date) unit.Celsius {
 func (s Season) WithFloor(floor unit.Celsius) Season {
 	s.floor = floor
 	return s
+}
+
+// mild finds out whether the ground alone keeps a warm crop waiting: whether frost has been
+// rare for weeks before the bed holds the working floor. There growers set it out at the
+// least that lists name, as peppers and tomatoes in California, at its coast and in its
+// Central Valley alike ([table.CaliforniaPeppers]). Where spring comes fast the bed is warm
+// by then, and nothing changes; nor where it never is: there covers are needed.
+func (f *Facts) mild(soil *SoilYear) {
+	f.Mild = false
+	least, floor := unit.Hundredth(float64(max(coverFloor, f.MinSoilTemperature))), f.WorkFloor
+	if !f.Crop.Warm || f.Crop.Hardiness < table.Tender || least >= floor {
+		return
+	}
+	// Days of spring are counted from the coldest; before frost is past nothing opens.
+	opens := func(s *Season) (days int, ok bool) {
+		from := f.year.Coldest
+		if s.frost.closed {
+			from = s.frost.to
+		}
+		day, ok := s.NextOpen(int(table.Black), weather.DateOf(2000, from), UsualSpring)
+		return after(f.year.Coldest, weather.Index(day)), ok
+	}
+	usual := f.season(soil)
+	late, ok := opens(&usual)
+	if !ok {
+		return
+	}
+	f.Mild, f.WorkFloor = true, least
+	sooner := f.season(soil)
+	f.Mild = !sooner.frost.closed || after(f.year.Coldest, sooner.frost.to) < late
+	if f.Mild {
+		day, ok := opens(&sooner)
+		f.Mild = ok && day < late
+	}
+	if !f.Mild {
+		f.WorkFloor = floor
+	}
 }
 
 // CoverFloor is the floor from which a warm crop may go out with covers over it.
@@ -268,6 +310,9 @@ func (f *Facts) frostWindow() frostWindow {
 	default:
 		w.to = shift(last, heldBack(weeks, late))
 	}
+	if f.Mild {
+		w.to = shift(last, late+MildAfter)
+	}
 	if f.Crop.Group == table.Bulb && f.Overwinters() { // its cloves lie in the ground
 		w.closed = false
 		return w
@@ -278,6 +323,9 @@ func (f *Facts) frostWindow() frostWindow {
 		}
 	}
 	w.soonest, w.latest = shift(w.to, -early), shift(w.to, late)
+	if f.Mild { // the cool spring is in it already; in a warm one the ground decides
+		w.soonest, w.latest = last, w.to
+	}
 	if tender && first >= 0 {
 		w.from = first
 	}

@@ -37,6 +37,7 @@ const (
 	heavyLoss, SomeLoss   = 50, 10 // percent of yield
 	lightTractor          = 22.0   // kW, 30 hp
 	rareFrost, coverFrost = 0.1, 0.25
+	anotherPlace          = 100_000 // m to the station
 	largeByHand           = unit.SquareMetres(0.5 * unit.SquareMetresPerAcre)
 	outOfSeason           = 75   // days from the wanted day to the next that will do
 	crownDays             = 28   // that strawberries want before hard frost
@@ -170,6 +171,14 @@ var gates = [...]*Rule{
 			}
 			return silent()
 		}, &table.Colorado720, &table.Covers2020, &table.Normals),
+	gate("far-climate", "The climate of another place", "Every date and every film here goes by the climate.", "cabbage-far-station",
+		func(f *facts.Facts, o question.Option) (Finding, bool) {
+			p := &f.Case.Place
+			if p.Own || p.StationAway <= anotherPlace || !careful(o) {
+				return silent()
+			}
+			return rulesOut("The nearest station is {} away, {} high. Your climate may be another: type twelve months of your own, or at least your height.", unit.Distance(p.StationAway), p.StationAt)
+		}, &table.Practice),
 	gate("organic-film", "The organic rule", "A film that breaks the rule costs the certificate.", "tomato-organic-wrong-film",
 		func(f *facts.Facts, o question.Option) (Finding, bool) {
 			p := &f.Case.Practice

@@ -367,6 +367,7 @@ func Judgements() []unit.Judgement {
 		{ID: "bed-power-slack", Means: "by which a tractor may miss the power for a bed", Value: PowerSlack, Unit: "kW"},
 		{ID: "film-density", Means: "of polyethylene", Value: FilmDensity, Unit: "kg/m³", Source: table.FilmYieldConstant.Named()},
 		{ID: "place-other-height", Means: "of height between station and field from which it is told", Value: otherHeight, Unit: "m"},
+		{ID: "gate-another-place", Means: "to the station beyond which its climate may be another", Value: anotherPlace, Unit: "m"},
 		{ID: "place-far-station", Means: "to the station beyond which it is said to be far", Value: farStation, Unit: "m"},
 	}
 	for o, power := range LeastPower {

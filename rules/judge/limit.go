@@ -131,6 +131,9 @@ func periodLimit(f *facts.Facts) Limit {
 // floorLimit says which floor the planting day works to, and what lists say.
 func floorLimit(f *facts.Facts) unit.Phrase {
 	list := unit.Between(min(f.MinSoilTemperature, f.SafeSoilTemperature), max(f.MinSoilTemperature, f.SafeSoilTemperature))
+	if f.Mild {
+		return unit.Say("The planting day waits for a daily mean of {} under the film, about the least that lists name: frost is long past here before the bed is warmer. Published lists for {} name {}.", f.WorkFloor, f.Crop.Name, list)
+	}
 	if f.Crop.Warm {
 		return unit.Say("The planting day waits for a daily mean of {} under the film. Published lists for {} name {}, read early in the morning or at ten.", f.WorkFloor, f.Crop.Name, list)
 	}

@@ -113,13 +113,15 @@ var waitRules = [...]*Rule{
 			}
 			free, _ := f.Season.NextFree(f.Wanted)
 			switch past := free.Minus(f.SpringFrost); {
+			case f.Mild:
+				return waited(days, "Cold nights: planting waits until {}, {} after frost has become rare, one spring in ten. From then on {} in the bed is enough here.", free, unit.Days(facts.MildAfter), f.WorkFloor)
 			case f.Crop.Hardiness >= table.Tender && past > 0 && !f.Seeded:
 				return waited(days, "Frost: planting waits until {}, {} after the usual last frost: a {} crop stands none. {} it still freezes after {}.", free, past, f.Crop.Hardiness.String(), yearsOf(f.WantedRisk), unit.YearDay(f.Wanted))
 			case f.Crop.Hardiness >= table.Tender:
 				return waited(days, "Frost: planting waits until {}, the usual last frost. {} it still freezes after {}.", free, yearsOf(f.WantedRisk), unit.YearDay(f.Wanted))
 			}
 			return waited(days, "Frost: hardened plants of a {} crop can go out from {} on, about three weeks before the usual last frost.", f.Crop.Hardiness.String(), free)
-		}, &table.Colorado720, &table.Normals),
+		}, &table.Colorado720, &table.CaliforniaPeppers, &table.CaliforniaTomatoes, &table.Normals),
 	waitRule(question.WaitCooling, "wait-cooling", "The air cools", "Strawberries set into heat make runners instead of crowns; garlic sprouts tall before winter.", "berries-in-august",
 		func(f *facts.Facts, days unit.Days) (Finding, bool) {
 			if days == 0 {

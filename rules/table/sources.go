@@ -108,6 +108,10 @@ var (
 		Address: rest("https://sites.udel.edu/weeklycropupdate/?p=22464"), Mark: Seen}
 	StrawberryDates = Source{ID: "strawberry-dates-nc", Publisher: "North Carolina State Extension", Title: rest("Strawberries: late planting and the use of floating row covers"), Year: "2022", Where: rest("table 1"),
 		Address: rest("https://content.ces.ncsu.edu/strawberries-late-planting-and-the-use-of-floating-row-covers"), Mark: Seen}
+	CaliforniaPeppers = Source{ID: "california-peppers", Publisher: "University of California Cooperative Extension", Title: rest("Bell pepper production in California"), Year: "read 2026", Where: rest("production areas and seasons"),
+		Address: rest("https://docslib.org/doc/5189970/bell-pepper-production-in-california"), Mark: Seen}
+	CaliforniaTomatoes = Source{ID: "california-tomatoes-8017", Publisher: "University of California Cooperative Extension", Title: rest("Fresh-market tomato production in California, publication 8017"), Year: "read 2026", Where: rest("production areas and seasons"),
+		Address: rest("https://online.documentine.com/fresh-market-plants/1/fresh-market-tomato-production-in-california.html"), Mark: Seen}
 	VirginiaFall = Source{ID: "virginia-fall", Publisher: "Virginia Cooperative Extension", Title: rest("Fall vegetable gardening, publication 426-334"), Year: "read 2026", Where: rest("days to count back from the first frost"),
 		Address: rest("http://pubs.ext.vt.edu/426/426-334/426-334.html"), Mark: Seen}
 	FlowerBed1998 = Source{ID: "flower-bed-1998", Publisher: "North Carolina State University", Title: rest("Flower Growers' Bulletin 43(4)"), Year: "1998", Where: rest("bed height"),
@@ -264,6 +268,10 @@ var (
 		Address: rest("https://sites.udel.edu/weeklycropupdate/?p=9312"), Mark: Seen}
 	DelawareMelon = Source{ID: "watermelon-delaware-5188", Publisher: "University of Delaware", Title: rest("Weekly Crop Update: seedless watermelon spacing"), Year: "read 2026", Where: rest("text"),
 		Address: rest("https://sites.udel.edu/weeklycropupdate/?p=5188"), Mark: Seen}
+	GeorgiaMelons = Source{ID: "watermelon-rows-georgia", Publisher: "University of Georgia", Title: rest("Effects of between row spacing on watermelon yield and size when grown with plastic mulch and drip irrigation"), Year: "read 2026", Where: rest("introduction"),
+		Address: rest("https://studylib.net/doc/10912065/effects-of-between-row-spacing-on-watermelon-yield-and-size"), Mark: Seen}
+	DelawareMelonSize = Source{ID: "watermelon-delaware-9988", Publisher: "University of Delaware", Title: rest("Weekly Crop Update: thoughts on watermelon management"), Year: "read 2026", Where: rest("spacing and fruit size"),
+		Address: rest("https://sites.udel.edu/weeklycropupdate/?p=9988"), Mark: Seen}
 	DelawareCole = Source{ID: "cole-delaware", Publisher: "University of Delaware", Title: rest("Weekly Crop Update: cole crops and heat"), Year: "read 2026", Where: rest("abstract"),
 		NoAddress: rest("an abstract, read in an index that gives no address"), Mark: Seen}
 	DelawareVines = Source{ID: "vines-delaware", Publisher: "University of Delaware", Title: rest("Weekly Crop Update 25(16): vine crops and heat"), Year: "2017", Where: rest("text"),
@@ -586,6 +594,8 @@ var Sources = [...]*Source{
 	&StrawberryAir,
 	&StrawberryDates,
 	&VirginiaFall,
+	&CaliforniaPeppers,
+	&CaliforniaTomatoes,
 	&FlowerBed1998,
 	&GeorgiaBeds2019,
 	&RaisedBeds,
@@ -651,6 +661,8 @@ var Sources = [...]*Source{
 	&DelawareEarly,
 	&DelawareCold,
 	&DelawareMelon,
+	&GeorgiaMelons,
+	&DelawareMelonSize,
 	&DelawareCole,
 	&DelawareVines,
 	&DelawareSweetPotato,
