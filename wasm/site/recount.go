@@ -39,7 +39,8 @@ func (t *functable) findFinder(segments []segment) (finder, error) {
 	if err != nil {
 		return finder{}, err
 	}
-	f := finder{at: word(wordOfFinder), rows: int((word(wordOfEnd) - word(wordOfFirst) + finderBlocks - 1) / finderBlocks)}
+	// Whole rows alone: the last one is cut off, and something else follows.
+	f := finder{at: word(wordOfFinder), rows: int((word(wordOfEnd) - word(wordOfFirst)) / finderBlocks)}
 	f.bytes = dataAt(segments, f.at)
 	if f.rows < 0 || f.rows > len(f.bytes)/finderRow {
 		return finder{}, nil
