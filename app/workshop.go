@@ -7,10 +7,12 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
+	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/judge"
 	"filmfurrow/rules/pack"
+	"filmfurrow/rules/plan"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/search"
 	"filmfurrow/rules/table"
@@ -229,34 +231,110 @@ var toldFacts = [...]string{"crop", "plant_on", "soil.texture", "soil.drainage",
 // tell writes an answer: all of it in one row; what decides the verdict; then each option,
 // a row, with its reasons below.
 func (w *workshop) tell(t *spoken, q question.Question, turned string) {
-	s, a := w.s, w.s.advice
+	s := w.s
+	if q == question.Day {
+		w.tellDay(t, turned)
+		return
+	}
+	a := s.advice
 	choice := a.Choice(q)
 	told, key := a.Answers()[q], "none"
 	if told != question.NoOption {
 		key = q.Key(told)
 	}
-	known := &svg{}
-	for _, name := range toldFacts {
-		in := field.InputByName(name)
-		v, _ := in.Get(&s.c)
-		known.raw(`<li><b>`, escape(unit.Capital(said(in, v, s.system))), `</b> `, escape(in.Label), `</li>`)
-	}
-	text, dates := mainReason(choice, s.system), ""
+	text := mainReason(choice, s.system)
 	if q == question.Verdict {
 		text = "Nothing speaks against it."
 		if len(a.Gates) > 0 {
 			text = a.Gates[0].Reason.In(s.system)
 		}
 	}
+	w.whole(t, a, key, roomSays(q, told, s.system), text, turned)
+	for i, r := range choice.Ranked {
+		not := ""
+		if i > 0 && q != question.Wait {
+			phrase, _ := choice.WhyNot(i)
+			not = phrase.In(s.system)
+		}
+		t.add(strconv.Itoa(int(r.Option)), q.Key(r.Option), roomSays(q, r.Option, s.system), roomShort(q, r.Option, s.system), not)
+		w.reasons(t, r.Factors)
+	}
+}
+
+// tellDay writes when the field may be planted: the days of a line, and below the one that is
+// nearest what decides the day.
+func (w *workshop) tellDay(t *spoken, turned string) {
+	s := w.s
+	soonest, ok := rules.SoonestOf(s.advice, s.ground, s.c)
+	a := &soonest.Advice
+	if !ok {
+		a = s.advice
+		text := "Nothing keeps it back: no day is the first."
+		if a.Refused() {
+			text = a.Gates[0].Reason.In(s.system)
+		}
+		w.whole(t, a, "none", "There is no day to vote on", text, turned)
+		return
+	}
+	day, film, cover := a.WaitPlan.PlantOn, "", ""
+	bare, on := soonest.Bare.Or(day), ""
+	if soonest.Bare.Given {
+		on = bare.String()
+	}
+	if o, fits := a.Film.Best(); fits {
+		film, cover = question.Film.Key(o), roomShort(question.Film, o, s.system)
+	}
+	text := "On bare ground it is the same day: this film gains none."
+	switch gain := bare.Minus(day); {
+	case on == "":
+		text = "On bare ground no day of the year will do."
+	case gain > 0:
+		text = "On bare ground it would be " + dayOfYear(bare, s.system) + ": this film gains " + unit.Of(gain).In(s.system) + "."
+	case gain < 0:
+		text = "On bare ground it would be sooner, " + dayOfYear(bare, s.system) + ": this film costs " + unit.Of(-gain).In(s.system) + "."
+	}
+	nearest, _ := question.Nearest(day)
+	w.whole(t, a, question.Day.Key(nearest), dayOfYear(day, s.system), mainReason(&a.Wait, s.system), turned, on, film, cover)
+	first, year := question.Line(day, bare)
+	for n := range question.Option(question.LineDays) {
+		on := (first + n).On(year)
+		says := dayOfYear(on, s.system)
+		o, _ := question.Nearest(on)
+		t.add(strconv.Itoa(int(n)), question.Day.Key(o), says, says, on.String())
+		if o != nearest {
+			continue
+		}
+		for _, r := range a.Wait.Ranked {
+			if r.Option != question.WaitSettling && r.Option != question.WaitMoisture { // they move the laying
+				w.reasons(t, r.Factors)
+			}
+		}
+		t.add("", "Bare ground", "0", "", text, "")
+	}
+}
+
+// whole writes the first row of an answer. Of a day it has the one on bare ground, and the film
+// that makes it with its name.
+func (w *workshop) whole(t *spoken, a *plan.Advice, key, name, text, turned string, ofDay ...string) {
+	s, dates := w.s, ""
+	day := s.c.PlantOn.Value
+	known := &svg{}
+	for _, name := range toldFacts {
+		if ofDay != nil && name == "plant_on" { // it would give the answer away
+			continue
+		}
+		in := field.InputByName(name)
+		v, _ := in.Get(&s.c)
+		known.raw(`<li><b>`, escape(unit.Capital(said(in, v, s.system))), `</b> `, escape(in.Label), `</li>`)
+	}
+	if ofDay != nil {
+		day = a.WaitPlan.PlantOn
+	}
 	if !a.Refused() && !a.FilmDown() {
 		dates = "Lay " + dayOfYear(a.WaitPlan.LayOn, s.system) + ", plant " + dayOfYear(a.WaitPlan.PlantOn, s.system) + "."
 	}
-	t.add(key, roomSays(q, told, s.system), text, known.b.String(), bedSVG(a, s.system, false), verdictLine(a), dates, turned, s.c.PlantOn.Value.String())
+	t.add(append([]string{key, name, text, known.b.String(), bedSVG(a, s.system, false), verdictLine(a), dates, turned, day.String()}, ofDay...)...)
 	w.reasons(t, a.Gates)
-	for _, r := range choice.Ranked {
-		t.add(strconv.Itoa(int(r.Option)), q.Key(r.Option), roomSays(q, r.Option, s.system), roomShort(q, r.Option, s.system))
-		w.reasons(t, r.Factors)
-	}
 }
 
 // before draws the bed with the film or the height that the room would have; below 0, the
@@ -304,6 +382,8 @@ func roomShort(q question.Question, o question.Option, system unit.System) strin
 	switch {
 	case q == question.Film && o < question.Option(table.FilmCount) && filmsInShort[o] != "":
 		return filmsInShort[o]
+	case q == question.Thickness && o == question.ByWeight:
+		return "By weight"
 	case q == question.Tape && int(o) < len(table.Tapes):
 		t := &table.Tapes[o]
 		short := unit.Of(unit.Short(t.Spacing)).In(system) + ", " + t.Class

@@ -36,6 +36,11 @@
     return el("div", { class: "field" }, el("label", { for: id }, label), list);
   };
 
+  const sayDay = (iso) => {
+    const month = ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"][+iso.slice(5, 7) - 1], day = +iso.slice(8);
+    return metric ? `${day} ${month}` : `${month} ${day}`;
+  };
+
   // --- What is asked of the engine: one thing at a time, what the room looks at first ---------
   const soon = [], later = [];
   let busy = false;
@@ -64,12 +69,15 @@
   const readAnswer = (text) => {
     const [first, ...rest] = table(text);
     if (!first || first.length < 9) return { wrong: text };
-    const [key, name, why, facts, bed, verdict, dates, turned, day] = first;
-    const a = { key, name, text: why, facts, bed, verdict, dates, turned, day, gates: [], options: [] };
+    const [key, name, why, facts, bed, verdict, dates, turned, day, bare, film, cover] = first;
+    const a = { key, name, text: why, facts, bed, verdict, dates, turned, day, bare, film, cover, gates: [], options: [], order: [] };
     let list = a.gates;
     for (const [n, ...cells] of rest) {
       if (n === "") list.push({ rule: cells[0], points: +cells[1], out: cells[2] !== "", text: cells[3], source: cells[4] });
-      else a.options[+n] = { key: cells[0], name: cells[1], short: cells[2], why: list = [] };
+      else {
+        a.options[+n] = { key: cells[0], name: cells[1], short: cells[2], not: cells[3], why: list = [] };
+        a.order.push(+n); // as they rank
+      }
     }
     return a;
   };
@@ -119,22 +127,16 @@
   // --- Drawings --------------------------------------------------------------------
   // A ballot is a bed from which its film is drawn up as hands go up. The bed is a sketch;
   // the height above it is the count, or the points.
-  // Emitters stand on it as far apart as they are (an inch is 1.7 pixels),
-  // and a thick film is a thick line; both read the figure that the answer's word begins with.
-  const marks = (kind, key, bed) => {
-    const figure = parseFloat(key);
-    if (kind === "tape" && figure > 0) {
-      const each = Math.floor(24 / figure), y = 302 - bed / 2;
-      return `<path class="ballot-mark" stroke-width="3" d="M18 ${y}h84"/>` + Array.from({ length: 2 * each + 1 }, (_, n) => `<circle class="ballot-dot" cx="${60 + 1.7 * figure * (n - each)}" cy="${y}" r="3"/>`).join("");
-    }
-    return kind === "thickness" && figure > 0 ? `<path class="ballot-mark" stroke-width="${10 * figure}" d="M30 ${300 - bed}Q60 ${292 - bed} 90 ${300 - bed}"/>` : "";
+  // What marks it is drawn once, with the ballots for phones (app/ballot.go).
+  const asks = () => questions[question][0];
+  const sketch = (i) => questions[question][2][i] ?? ["ballot", 40, ""];
+  const ground = (i) => {
+    const [, bed, marks] = sketch(i);
+    return `<path class="d-soil" d="M20 300L30 ${300 - bed}Q60 ${292 - bed} 90 ${300 - bed}L100 300Z"/>${marks}`;
   };
-  const ballot = (o, i, share, count) => {
-    const { key } = o;
-    const kind = questions[question][0];
-    const look = kind === "film" ? key : kind === "verdict" ? ["black", "later", "none"][i] : "ballot";
-    const bed = kind === "bed" ? 12 + 16 * i : 40, top = 300 - bed - 10 - 190 * share;
-    return `<svg class="ballot-svg" viewBox="0 0 120 300" preserveAspectRatio="xMidYMax meet" aria-hidden="true"><path class="m-film m-${look}" d="M20 ${top}Q60 ${top - 9} 100 ${top}L112 300H8Z"/><path class="d-soil" d="M20 300L30 ${300 - bed}Q60 ${292 - bed} 90 ${300 - bed}L100 300Z"/>${marks(kind, key, bed)}${count ? `<text x="60" y="${top - 16}" text-anchor="middle">${count}</text>` : ""}</svg>`;
+  const ballot = (i, share, count) => {
+    const [look, bed] = sketch(i), top = 300 - bed - 10 - 190 * share;
+    return `<svg class="ballot-svg" viewBox="0 0 120 300" preserveAspectRatio="xMidYMax meet" aria-hidden="true"><path class="m-film m-${look}" d="M20 ${top}Q60 ${top - 9} 100 ${top}L112 300H8Z"/>${ground(i)}${count ? `<text x="60" y="${top - 16}" text-anchor="middle">${count}</text>` : ""}</svg>`;
   };
   const hands = () => Object.values(votes).reduce((a, b) => a + b, 0);
   const most = () => Math.max(smallest, ...Object.values(votes));
@@ -146,11 +148,11 @@
   // A tap is a hand, a ballot that is held is ten; the click that ends a hold counts none.
   let held = 0, tens = false;
   const many = () => told.options.length > oneRow;
-  const ballots = (open) => el("div", { class: "ballots" + (many() && !open ? " many" : "") }, ...told.options.map((o, i) => {
+  const ballots = (open) => onLine(open, el("div", { class: "ballots" + (many() && !open ? " many" : "") }, ...told.options.map((o, i) => {
     const n = votes[i] ?? 0;
     if (open && many() && !n && o.key !== told.key) return "";
-    const drawn = el("span", { class: "ballot-draw", html: ballot(o, i, n / most(), open ? 0 : n) });
-    if (open) return el("div", { class: "ballot" + (o.key === told.key ? " told" : "") }, drawn, el("span", { class: "ballot-name" }, n ? `${o.short}: ${n}` : o.short));
+    const drawn = el("span", { class: "ballot-draw", html: ballot(i, open && !hands() && asks() !== "day" ? +(o.key === told.key) : n / most(), open ? 0 : n) });
+    if (open) return el("div", { class: "ballot" + (o.key === told.key ? " told" : "") }, drawn, el("span", { class: "ballot-name" }, el("b", {}, o.short), n ? `: ${n}` : ""));
     const let_go = () => clearTimeout(held);
     return el("button", {
       type: "button", class: "ballot", id: `vote-${i}`, "aria-label": `${o.name}: ${n}`,
@@ -158,7 +160,13 @@
       onpointerup: let_go, onpointercancel: let_go, oncontextmenu: (event) => event.preventDefault(),
       onclick: () => { let_go(); if (!tens) vote(i, 1); tens = false; },
     }, drawn, el("span", { class: "ballot-name" }, el("span", { class: "ballot-key", translate: "no" }, String(i + 1)), " ", el("span", {}, o.short.replace(/^([\d.]+) /, "$1\u00a0")))); // a figure keeps its unit
-  }));
+  })));
+  // Days stand on a line (line.js).
+  const onLine = (open, list) => {
+    if (asks() !== "day") return list;
+    part({{.Line}});
+    return page.line?.(list, told, open) ?? list;
+  };
   // The figure of a ballot, as phones show it, is a hand too; held down it is ten.
   let down = false; // long enough for ten
   const count = (key, again) => {
@@ -168,26 +176,26 @@
     vote(i, again ? 9 : 1);
   };
   const code = () => {
-    const address = `${location.origin}${base}/ballot/${questions[question][0]}`;
+    const address = `${location.origin}${base}/ballot/${asks()}`;
     return el("button", { type: "button", class: "room-qr" + (wide ? " wide" : ""), id: "room-qr", "aria-label": "Vote with your own phone", onclick: () => { wide = !wide; draw(); } },
       el("span", { html: door("qr", address) }), wide ? el("span", { translate: "no" }, address.replace(/^https?:\/\//, "")) : "");
   };
 
   // --- Reasons, what counts most first ------------------------------------------------
-  const reasons = () => {
-    if (!told) return [];
-    const kind = questions[question][0];
-    if (kind === "verdict") return told.gates.map((g) => ({ ...g, head: "What decides it" }));
+  const reasons = (answer = told) => {
+    if (!answer) return [];
+    const kind = asks();
+    if (kind === "verdict") return answer.gates.map((g) => ({ ...g, head: "What decides it" }));
     const rules = new Map();
-    for (const o of told.options) for (const f of o.why) {
+    for (const o of answer.options) for (const f of o.why) {
       if (!rules.has(f.rule)) rules.set(f.rule, { rule: f.rule, of: new Map() });
       rules.get(f.rule).of.set(o.key, f);
     }
     const list = [...rules.values()];
     for (const r of list) {
-      const own = r.of.get(told.key), all = told.options.map((o) => r.of.get(o.key)?.points ?? 0);
+      const own = r.of.get(answer.key), all = answer.options.map((o) => r.of.get(o.key)?.points ?? 0);
       let who = null;
-      if (!own) for (const o of told.options) {
+      if (!own) for (const o of answer.options) {
         const f = r.of.get(o.key);
         if (f && (!who || f.out || Math.abs(f.points) > Math.abs(r.of.get(who.key).points))) who = o;
       }
@@ -197,8 +205,14 @@
       r.who = own ? "" : who.short;
       r.source = f.source;
     }
-    if (kind === "wait") return list.filter((r) => r.of.has(told.key)).map((r) => ({ ...r, head: "What decides it" }));
+    if (kind === "wait") return list.filter((r) => r.of.has(answer.key)).map((r) => ({ ...r, head: "What decides it" }));
+    if (kind === "day") return list;
     return list.filter((r) => r.weight > 0.05).sort((a, b) => b.weight - a.weight).slice(0, mostReasons);
+  };
+  // why is the reason that stands beside an answer: where nearly all would do, what counts most.
+  const why = (answer) => {
+    const [first] = ["surface", "thickness", "tape"].includes(asks()) ? reasons(answer) : [];
+    return first && !first.who ? first.text : answer.text;
   };
   // sums are the points of all options after so many reasons; with the last one come the rest.
   const sums = (n, list) => {
@@ -215,7 +229,7 @@
     if (many()) order.length = inFront;
     return {
       chart: el("div", { class: "ballots race" }, ...order.map((o) => el("div", { class: "ballot" + (o === lead ? " told" : "") + (o.gone ? " gone" : ""), "data-key": o.key },
-        el("span", { class: "ballot-draw", html: ballot(o, o.i, o.gone ? 0 : (o.sum - low) / (high - low || 1)) }), el("span", { class: "ballot-name" }, o.short)))),
+        el("span", { class: "ballot-draw", html: ballot(o.i, o.gone ? 0 : (o.sum - low) / (high - low || 1)) }), el("span", { class: "ballot-name" }, o.short)))),
       says: leads + (many() ? " The first six are shown." : ""),
     };
   };
@@ -227,7 +241,8 @@
     question = Math.max(0, numberOf(stop()));
     again(0);
   };
-  const again = (to) => {
+  // passing over: a field that is refused has no day to ask for.
+  const again = (to, passing = 0) => {
     step = to;
     votes = {};
     told = null;
@@ -237,6 +252,7 @@
     ask(fieldOf(pack.stops[at]), question).then((answer) => {
       if (mine !== at || q !== question) return;
       if (answer.wrong) problems = [answer.wrong];
+      else if (passing && answer.key === "none" && asks() === "day") return ways.a(passing < 0);
       else told = answer;
       draw();
     });
@@ -264,7 +280,7 @@
     n: () => farm(1),
     p: () => farm(-1),
     l: () => { if (told) { page.slides?.end(); step = kinds().length - 1; draw(); } },
-    a: (back) => { question = (question + (back ? questions.length - 1 : 1)) % questions.length; again(1); },
+    a: (back) => { question = (question + (back ? questions.length - 1 : 1)) % questions.length; again(1, back ? -1 : 1); },
   };
   const whose = () => stop().farm ? "An invented farm with invented weather." : "A field of whoever made this pack.";
 
@@ -279,18 +295,18 @@
     if (!told) return [el("h2", {}, s.title), para("room-text", problems[0] ?? waiting)];
     if (kind === "guess") {
       const all = hands();
-      return [el("div", { class: "room-head" }, el("div", {}, el("h2", {}, questions[question][1]), para("room-text", all ? `${all} ${all === 1 ? "hand" : "hands"}. Tap for each, hold for ten.` : "Show of hands: tap for each, hold for ten.")),
-        all ? press("room-less", "One less", () => vote(last, -1)) : "", code()), ballots(false)];
+      return [el("div", { class: "room-head" }, el("div", {}, el("h2", {}, questions[question][1]), para("room-text", !told.options.length ? `${told.name}. ${told.text}` : all ? `${all} ${all === 1 ? "hand" : "hands"}. Tap for each, hold for ten.` : asks() === "day" ? "Show of hands: the nearest day counts. Tap for each, hold for ten." : "Show of hands: tap for each, hold for ten.")),
+        all ? press("room-less", "One less", () => vote(last, -1)) : "", told.options.length ? code() : ""), ballots(false)];
     }
     if (kind === "answer") {
       const all = hands(), mine = votes[told.options.findIndex((o) => o.key === told.key)] ?? 0;
-      return [el("h2", {}, questions[question][1]), el("p", { class: "room-answer", id: "room-answer" }, `${told.name}.`), para("room-dates", told.dates), para("room-text", told.text),
-        all ? para("room-sum", `${mine} of ${all} of you said so.`) : "", all ? el("div", { class: "room-open" }, ballots(true)) : ""];
+      return [el("h2", {}, questions[question][1]), el("p", { class: "room-answer", id: "room-answer" }, `${told.name}.`), para("room-dates", told.dates), all && asks() === "day" ? "" : para("room-text", why(told)),
+        all ? para("room-sum", !mine ? asks() === "day" ? "None of you came nearest." : "None of you said so." : asks() === "day" ? `${mine} of ${all} of you came nearest.` : `${mine} of ${all} of you said so.`) : "", told.options.length ? el("div", { class: "room-open" }, ballots(true)) : ""];
     }
     if (typeof kind === "number") {
-      const r = list[kind], raced = r.of && r.head !== "What decides it" ? race(kind + 1, list) : null;
+      const r = list[kind], raced = r.of && !r.head && asks() !== "day" ? race(kind + 1, list) : null;
       const text = r.who ? [el("span", {}, r.who), el("span", {}, ": "), el("span", {}, r.text)] : [r.text]; // said one by one
-      return [el("h2", {}, r.head ?? r.rule), para("room-sum", raced ? `${kind + 1} of ${list.length}: what counts most comes first.` : ""), el("p", { class: "room-answer room-why", id: "room-answer" }, ...text), raced ? para("room-text", raced.says) : "", raced?.chart ?? "", para("help", raced ? "" : r.source)];
+      return [el("h2", {}, r.head ?? r.rule), para("room-sum", raced ? `${kind + 1} of ${list.length}: what counts most comes first.` : ""), el("p", { class: "room-answer room-why", id: "room-answer" }, ...text), raced ? para("room-text", raced.says) : "", raced?.chart ?? (asks() === "day" ? el("div", { class: "room-open" }, ballots(true)) : ""), para("help", raced ? "" : r.source)];
     }
     if (kind !== "lesson") return page.slides?.[kind]() ?? [el("h2", {}, s.title), para("room-text", "Being fetched …")];
     return [el("h2", {}, "The lesson"), el("p", { class: "room-answer room-lesson", id: "room-answer" }, s.lesson ?? `${told.name}.`), para("help", whose())];
@@ -348,9 +364,9 @@
   const part = (src) => {
     if (wanted.has(src)) return;
     wanted.add(src);
-    page.tools ??= { questions, el, press, pick, para, work, call, table, input, ask, askRaw, whole, stop, numberOf, fieldOf, open, draw, ours, pack: () => pack, problems: () => problems, door: (...args) => door(...args),
+    page.tools ??= { questions, el, press, pick, para, work, call, table, input, ask, askRaw, whole, stop, numberOf, fieldOf, open, draw, ours, ground, sayDay, why, pack: () => pack, problems: () => problems, door: (...args) => door(...args),
       state: () => ({ told, question, votes, metric, place, room, kind: mode === "talk" ? kinds()[step] : mode }) };
-    document.head.append(el("script", { src, onload: () => { if (mode === "pack" || ["bed", "turn"].includes(kinds()[step])) draw(); }, onerror: () => wanted.delete(src) }));
+    document.head.append(el("script", { src, onload: () => { if (mode === "pack" || ["bed", "turn"].includes(kinds()[step]) || asks() === "day") draw(); }, onerror: () => wanted.delete(src) }));
   };
   const desk = () => {
     if (page.desk) return page.desk();
@@ -395,8 +411,8 @@
     if (!matchMedia("(prefers-reduced-motion: reduce)").matches) for (const [e, key, left] of places()) {
       if (before.has(key) && before.get(key) !== left) e.animate([{ transform: `translateX(${before.get(key) - left}px)` }, { transform: "none" }], { duration: 700, easing: "ease-in-out" });
     }
-    ground.disconnect();
-    for (const name of main.querySelectorAll(".ballot-name, .room-now, .room-now > *")) ground.observe(name);
+    floor.disconnect();
+    for (const name of main.querySelectorAll(".ballot-name, .room-now, .room-now > *")) floor.observe(name);
     if (step > 0) part({{.Slides}});
     page.slides?.paint();
     post();
@@ -405,7 +421,7 @@
 
   // The ground is as high as the longest name on it, in whatever language it is said.
   // What is said beside the slider is left out rather than cut off.
-  const ground = new ResizeObserver(() => {
+  const floor = new ResizeObserver(() => {
     const now = room?.querySelector(".room-now");
     if (now) {
       now.lastChild.hidden = false;
