@@ -88,6 +88,9 @@
     const own = ours.stops.find((o) => o.farm === stop.farm);
     return own && (!stop.ask || stop.ask === own.ask) ? { ...own, ...stop } : { title: own?.title, turn: own?.turn, to: own?.to, ...stop };
   };
+  // What the pack's maker typed is never said in another language.
+  const typed = (name, stop = pack.stops[at]) => stop[name] !== undefined && stop[name] !== ours.stops.find((o) => o.farm === stop.farm)?.[name];
+  const asTyped = (name, stop) => ({ translate: typed(name, stop) && "no" });
   const stops = () => pack.stops.map(whole);
   const stop = () => whole(pack.stops[at]);
   // What an input is turned to goes as a word, or as a figure in SI; days count from 1970.
@@ -159,7 +162,7 @@
       onpointerdown: () => { tens = false; let_go(); held = setTimeout(() => { tens = true; vote(i, 10); }, holdForTen); },
       onpointerup: let_go, onpointercancel: let_go, oncontextmenu: (event) => event.preventDefault(),
       onclick: () => { let_go(); if (!tens) vote(i, 1); tens = false; },
-    }, drawn, el("span", { class: "ballot-name" }, el("span", { class: "ballot-key", translate: "no" }, String(i + 1)), " ", el("span", {}, o.short.replace(/^([\d.]+) /, "$1\u00a0")))); // a figure keeps its unit
+    }, drawn, el("span", { class: "ballot-name" }, el("span", { class: "ballot-key", translate: "no" }, String(i + 1)), " ", el("span", {}, asks() === "day" ? o.short : o.short.replace(/^([\d.]+) /, "$1\u00a0")))); // a figure keeps its unit
   })));
   // Days stand on a line (line.js).
   const onLine = (open, list) => {
@@ -287,12 +290,12 @@
   const scene = () => {
     const s = stop(), kind = kinds()[step], list = reasons(), state = stateOf(at);
     if (kind === "meet") {
-      return [el("h2", {}, s.title), state?.holds === false ? para("room-sum", place ? "In your own place this lesson does not hold, so it is left out." : "With this version this lesson no longer holds, so it is left out.") : "",
+      return [el("h2", asTyped("title"), s.title), state?.holds === false ? para("room-sum", place ? "In your own place this lesson does not hold, so it is left out." : "With this version this lesson no longer holds, so it is left out.") : "",
         told ? el("ul", { class: "room-facts", html: told.facts }) : para("room-text", problems[0] ?? waiting), para("help", place && s.farm ? `An invented farm, set in another place. ${place}` : whose()), place ? "" : para("help", "N goes to the next farm, P to the one before, A to another question, L to the lesson."),
         el("div", { class: "room-doing" }, s.farm ? el("a", { href: `${base}/handout/${s.farm}`, target: "_blank" }, "Handout") : "",
           press("room-place", "In our own place", () => { mode = "place"; draw(); }), press("room-pack", "Make a pack", () => { mode = "pack"; draw(); }), press("room-speaker", "Speaker’s window", speaker))];
     }
-    if (!told) return [el("h2", {}, s.title), para("room-text", problems[0] ?? waiting)];
+    if (!told) return [el("h2", asTyped("title"), s.title), para("room-text", problems[0] ?? waiting)];
     if (kind === "guess") {
       const all = hands();
       return [el("div", { class: "room-head" }, el("div", {}, el("h2", {}, questions[question][1]), para("room-text", !told.options.length ? `${told.name}. ${told.text}` : all ? `${all} ${all === 1 ? "hand" : "hands"}. Tap for each, hold for ten.` : asks() === "day" ? "Show of hands: the nearest day counts. Tap for each, hold for ten." : "Show of hands: tap for each, hold for ten.")),
@@ -308,8 +311,8 @@
       const text = r.who ? [el("span", {}, r.who), el("span", {}, ": "), el("span", {}, r.text)] : [r.text]; // said one by one
       return [el("h2", {}, r.head ?? r.rule), para("room-sum", raced ? `${kind + 1} of ${list.length}: what counts most comes first.` : ""), el("p", { class: "room-answer room-why", id: "room-answer" }, ...text), raced ? para("room-text", raced.says) : "", raced?.chart ?? (asks() === "day" ? el("div", { class: "room-open" }, ballots(true)) : ""), para("help", raced ? "" : r.source)];
     }
-    if (kind !== "lesson") return page.slides?.[kind]() ?? [el("h2", {}, s.title), para("room-text", "Being fetched …")];
-    return [el("h2", {}, "The lesson"), el("p", { class: "room-answer room-lesson", id: "room-answer" }, s.lesson ?? `${told.name}.`), para("help", whose())];
+    if (kind !== "lesson") return page.slides?.[kind]() ?? [el("h2", asTyped("title"), s.title), para("room-text", "Being fetched …")];
+    return [el("h2", {}, "The lesson"), el("p", { class: "room-answer room-lesson", id: "room-answer", ...asTyped("lesson") }, s.lesson ?? `${told.name}.`), para("help", whose())];
   };
   const waiting = "Working out the soil’s warmth of this farm …";
 
@@ -335,9 +338,9 @@
       }))));
     };
     const box = el("input", { type: "search", id: "room-town", autocomplete: "off", oninput: find, onkeydown: (event) => { if (event.key === "Enter") list.querySelector("button")?.click(); } });
-    const left = stops().map((s, i) => [s, stateOf(i)]);
+    const left = stops().map((s, i) => [s, stateOf(i), pack.stops[i]]);
     return [el("h2", {}, "In our own place"), el("div", { class: "room-ask" }, el("label", { for: "room-town" }, "Town, station or zip code"), box), says, list, para("room-text", far),
-      place ? para("room-sum", place) : "", place ? el("ul", { class: "room-holds" }, ...left.map(([s, c]) => el("li", { class: c?.holds === false ? "no" : c?.holds ? "yes" : "" }, el("b", {}, s.title.split(",")[0]), " ", c?.holds === false ? `does not hold here: ${c.says}` : c?.holds ? "holds here" : "being worked out …"))) : "",
+      place ? para("room-sum", place) : "", place ? el("ul", { class: "room-holds" }, ...left.map(([s, c, from]) => el("li", { class: c?.holds === false ? "no" : c?.holds ? "yes" : "" }, el("b", asTyped("title", from), s.title.split(",")[0]), " ", c?.holds === false ? `does not hold here: ${c.says}` : c?.holds ? "holds here" : "being worked out …"))) : "",
       el("div", { class: "room-doing" }, press("room-talk", "To the talk", () => { mode = "talk"; meet(stops().findIndex((_, i) => !out(i))); }), place ? press("room-invented", "Back to the invented places", () => { place = ""; known.clear(); checks = []; if (pack !== ours) check(); mode = "talk"; meet(at); }) : "")];
   };
 
@@ -381,7 +384,8 @@
     if (!channel || !pack) return;
     const all = kinds(), next = all[step + 1], s = stop(), list = reasons();
     const names = { guess: questions[question][1], answer: told ? `${told.name}.` : "", bed: "The bed we would make", turn: "Turn one thing", lesson: "The lesson" };
-    channel.postMessage({ shown: { head: s.title, step: `${step + 1} of ${all.length}`, notes: s.notes ?? "", lesson: s.lesson ?? "", next: next === undefined ? stops()[at + 1]?.title ?? "" : typeof next === "number" ? list[next].rule : names[next] } });
+    const after = next === undefined && pack.stops[at + 1];
+    channel.postMessage({ typed: { head: typed("title"), notes: typed("notes"), lesson: typed("lesson"), next: after && typed("title", after) }, shown: { head: s.title, step: `${step + 1} of ${all.length}`, notes: s.notes ?? "", lesson: s.lesson ?? "", next: next === undefined ? stops()[at + 1]?.title ?? "" : typeof next === "number" ? list[next].rule : names[next] } });
   };
   if (channel) channel.onmessage = ({ data }) => {
     if (!room || !pack) return;
@@ -406,6 +410,7 @@
     const names = stops().map((s, i) => `${out(i) ? "Left out: " : ""}${i + 1}. ${s.title}`);
     main.before(el("header", {}, el("h1", { class: "for-readers" }, "Film & Furrow in a workshop"), el("div", { class: "room-top" }, pick("room-farm", "Farm", names, at, meet),
       pick("room-question", "Question", questions.map(([, words]) => words), question, (q) => { question = q; again(1); }))));
+    [...document.getElementById("room-farm").options].forEach((option, i) => { option.translate = !typed("title", pack.stops[i]); });
     main.after(el("footer", { class: "room-foot" }, press("room-back", "Back", () => move(-1)), el("span", { id: "room-step" }, `${step + 1} of ${kinds().length}`),
       el("a", { class: "room-leave", id: "room-leave", href: `${base}/` }, "Leave"), press("room-next", "Next", () => move(1))));
     if (!matchMedia("(prefers-reduced-motion: reduce)").matches) for (const [e, key, left] of places()) {
