@@ -86,11 +86,14 @@ func ballotMarks(q question.Question, o question.Option, bed int) string {
 // embossings are the rough places of an embossed film, half of them up.
 const embossings = 16
 
+// daysOnLine is how many days the room's script puts on a line.
+const daysOnLine = 5
+
 // daySVG is a line of days, one of them chosen.
 func daySVG(n int) string {
 	t := &svg{}
 	t.raw(`<svg class="ballot-svg" viewBox="0 0 120 97" aria-hidden="true"><path class="d-soil" d="M0 74h120v8H0Z"/>`)
-	for i := range question.LineDays {
+	for i := range daysOnLine {
 		look, x, top := "none", strconv.Itoa(4+24*i), "54"
 		if i == n {
 			look, top = "ballot", "14"
@@ -103,7 +106,7 @@ func daySVG(n int) string {
 
 // daysInWords are the days of a line on a phone, which does not know them: they stand on the
 // wall.
-var daysInWords = [question.LineDays]string{"The first day on the line", "The second day on the line", "The third day on the line", "The fourth day on the line", "The last day on the line"}
+var daysInWords = [daysOnLine]string{"The first day on the line", "The second day on the line", "The third day on the line", "The fourth day on the line", "The last day on the line"}
 
 // Ballots are the questions that a room votes on, each with its address.
 func Ballots() (list []question.Question) {
@@ -116,7 +119,7 @@ func Ballots() (list []question.Question) {
 // Choices is how many answers stand on the ballot of a question.
 func Choices(q question.Question) int {
 	if q == question.Day {
-		return question.LineDays
+		return daysOnLine
 	}
 	return q.Options()
 }

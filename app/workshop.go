@@ -12,7 +12,6 @@ import (
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/judge"
 	"filmfurrow/rules/pack"
-	"filmfurrow/rules/plan"
 	"filmfurrow/rules/question"
 	"filmfurrow/rules/search"
 	"filmfurrow/rules/table"
@@ -228,8 +227,8 @@ func (w *workshop) ask(args []app.Value, t *spoken) error {
 // toldFacts are the inputs that a room is told of a farm.
 var toldFacts = [...]string{"crop", "plant_on", "soil.texture", "soil.drainage", "weeds.pressure", "weeds.nutsedge", "weeds.insect_pressure", "soil.stones", "water.flow_l_h"}
 
-// tell writes an answer: all of it in one row; what decides the verdict; then each option,
-// a row, with its reasons below.
+// tell writes an answer: all of it in one row; what the room is told of the field; what decides
+// the verdict; then each option, a row, with its reasons below.
 func (w *workshop) tell(t *spoken, q question.Question, turned string) {
 	s := w.s
 	if q == question.Day {
@@ -249,7 +248,7 @@ func (w *workshop) tell(t *spoken, q question.Question, turned string) {
 			text = a.Gates[0].Reason.In(s.system)
 		}
 	}
-	w.whole(t, a, key, roomSays(q, told, s.system), text, turned)
+	w.whole(t, key, roomSays(q, told, s.system), text, turned)
 	for i, r := range choice.Ranked {
 		not := ""
 		if i > 0 && q != question.Wait {
@@ -261,79 +260,46 @@ func (w *workshop) tell(t *spoken, q question.Question, turned string) {
 	}
 }
 
-// tellDay writes when the field may be planted: the days of a line, and below the one that is
-// nearest what decides the day.
+// tellDay writes when the field may be planted: in one row the day, the one on bare ground, the
+// film that makes it and its name; below what decides the day.
 func (w *workshop) tellDay(t *spoken, turned string) {
 	s := w.s
-	soonest, ok := rules.SoonestOf(s.advice, s.ground, s.c)
-	a := &soonest.Advice
-	if !ok {
-		a = s.advice
-		text := "Nothing keeps it back: no day is the first."
-		if a.Refused() {
-			text = a.Gates[0].Reason.In(s.system)
+	for n := 0; ; n++ {
+		ask, more := rules.Sooner(s.advice, n)
+		if !more {
+			break
 		}
-		w.whole(t, a, "none", "There is no day to vote on", text, turned)
+		s.c.PlantOn.Value = ask
+		s.work()
+	}
+	a := s.advice
+	bare, ok := rules.Soonest(a)
+	if !ok {
+		w.whole(t, "none", "", "", turned)
 		return
 	}
-	day, film, cover := a.WaitPlan.PlantOn, "", ""
-	bare, on := soonest.Bare.Or(day), ""
-	if soonest.Bare.Given {
-		on = bare.String()
-	}
-	if o, fits := a.Film.Best(); fits {
-		film, cover = question.Film.Key(o), roomShort(question.Film, o, s.system)
-	}
-	text := "On bare ground it is the same day: this film gains none."
-	switch gain := bare.Minus(day); {
-	case on == "":
-		text = "On bare ground no day of the year will do."
-	case gain > 0:
-		text = "On bare ground it would be " + dayOfYear(bare, s.system) + ": this film gains " + unit.Of(gain).In(s.system) + "."
-	case gain < 0:
-		text = "On bare ground it would be sooner, " + dayOfYear(bare, s.system) + ": this film costs " + unit.Of(-gain).In(s.system) + "."
-	}
-	nearest, _ := question.Nearest(day)
-	w.whole(t, a, question.Day.Key(nearest), dayOfYear(day, s.system), mainReason(&a.Wait, s.system), turned, on, film, cover)
-	first, year := question.Line(day, bare)
-	for n := range question.Option(question.LineDays) {
-		on := (first + n).On(year)
-		says := dayOfYear(on, s.system)
-		o, _ := question.Nearest(on)
-		t.add(strconv.Itoa(int(n)), question.Day.Key(o), says, says, on.String())
-		if o != nearest {
-			continue
+	w.whole(t, "day", "", mainReason(&a.Wait, s.system), turned)
+	film, _ := a.Film.Best() // one fits, or film is refused
+	t.add("day", a.WaitPlan.PlantOn.String(), bare.String(), question.Film.Key(film), roomShort(question.Film, film, s.system))
+	for _, r := range a.Wait.Ranked {
+		if r.Option != question.WaitSettling && r.Option != question.WaitMoisture { // they move the laying
+			w.reasons(t, r.Factors)
 		}
-		for _, r := range a.Wait.Ranked {
-			if r.Option != question.WaitSettling && r.Option != question.WaitMoisture { // they move the laying
-				w.reasons(t, r.Factors)
-			}
-		}
-		t.add("", "Bare ground", "0", "", text, "")
 	}
 }
 
-// whole writes the first row of an answer. Of a day it has the one on bare ground, and the film
-// that makes it with its name.
-func (w *workshop) whole(t *spoken, a *plan.Advice, key, name, text, turned string, ofDay ...string) {
-	s, dates := w.s, ""
-	day := s.c.PlantOn.Value
-	known := &svg{}
-	for _, name := range toldFacts {
-		if ofDay != nil && name == "plant_on" { // it would give the answer away
-			continue
-		}
-		in := field.InputByName(name)
-		v, _ := in.Get(&s.c)
-		known.raw(`<li><b>`, escape(unit.Capital(said(in, v, s.system))), `</b> `, escape(in.Label), `</li>`)
-	}
-	if ofDay != nil {
-		day = a.WaitPlan.PlantOn
-	}
+// whole writes the first row of an answer, and what decides the verdict.
+func (w *workshop) whole(t *spoken, key, name, text, turned string) {
+	s, a, dates := w.s, w.s.advice, ""
 	if !a.Refused() && !a.FilmDown() {
 		dates = "Lay " + dayOfYear(a.WaitPlan.LayOn, s.system) + ", plant " + dayOfYear(a.WaitPlan.PlantOn, s.system) + "."
 	}
-	t.add(append([]string{key, name, text, known.b.String(), bedSVG(a, s.system, false), verdictLine(a), dates, turned, day.String()}, ofDay...)...)
+	t.add(key, name, text, bedSVG(a, s.system, false), verdictLine(a), dates, turned, s.c.PlantOn.Value.String())
+	for _, name := range toldFacts {
+		in := field.InputByName(name)
+		v, _ := in.Get(&s.c)
+		t.add("fact", unit.Capital(said(in, v, s.system)), in.Label, name)
+	}
 	w.reasons(t, a.Gates)
 }
 

@@ -36,9 +36,26 @@
     return el("div", { class: "field" }, el("label", { for: id }, label), list);
   };
 
+  const never = (iso) => iso > "2200"; // the last day of the engine stands for none
   const sayDay = (iso) => {
+    if (never(iso)) return "never";
     const month = ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"][+iso.slice(5, 7) - 1], day = +iso.slice(8);
     return metric ? `${day} ${month}` : `${month} ${day}`;
+  };
+
+  // lineOf gives the five round days, the 1st, 10th and 20th of months, that a room chooses from, and
+  // which of them is nearest to the day, of two the earlier. A line begins with a month, so where on
+  // it that lies is the calendar's doing; of two lines that hold it, it is the earlier one if that
+  // holds bare ground's day too.
+  const number = (iso) => Date.parse(iso) / 86400000;
+  const round = (n) => new Date(Date.UTC(Math.floor(n / 36), Math.floor(n / 3) % 12, Math.max(1, 10 * (n % 3)))).toISOString().slice(0, 10);
+  const lineOf = (day, bare) => {
+    const away = (n) => Math.abs(number(round(n)) - number(day));
+    let n = 36 * day.slice(0, 4) + 3 * (day.slice(5, 7) - 1);
+    while (away(n + 1) < away(n)) n++;
+    let first = n - n % 3;
+    if (n < first + 2 && number(bare) <= number(round(first + 1)) + 5) first -= 3;
+    return { days: [0, 1, 2, 3, 4].map((i) => round(first + i)), at: n - first };
   };
 
   // --- What is asked of the engine: one thing at a time, what the room looks at first ---------
@@ -68,17 +85,25 @@
   // a sentence.
   const readAnswer = (text) => {
     const [first, ...rest] = table(text);
-    if (!first || first.length < 9) return { wrong: text };
-    const [key, name, why, facts, bed, verdict, dates, turned, day, bare, film, cover] = first;
-    const a = { key, name, text: why, facts, bed, verdict, dates, turned, day, bare, film, cover, gates: [], options: [], order: [] };
+    if (!first || first.length < 8) return { wrong: text };
+    const [key, name, why, bed, verdict, dates, turned, day] = first;
+    const a = { key, name, text: why, facts: [], bed, verdict, dates, turned, day, gates: [], options: [], order: [] };
     let list = a.gates;
     for (const [n, ...cells] of rest) {
       if (n === "") list.push({ rule: cells[0], points: +cells[1], out: cells[2] !== "", text: cells[3], source: cells[4] });
-      else {
+      else if (n === "fact") a.facts.push(cells);
+      else if (n === "day") { // the room's answer is the day of the line that is nearest
+        const [day, bare, film, cover] = cells, { days, at } = lineOf(day, bare);
+        a.options = days.map((iso) => ({ key: iso.slice(5), name: sayDay(iso), short: sayDay(iso), day: iso, why: [] }));
+        const nearest = a.options[at];
+        Object.assign(a, { day, bare, film, cover, key: nearest.key, name: sayDay(day), facts: a.facts.filter(([, , of]) => of !== "plant_on") });
+        list = nearest.why;
+      } else {
         a.options[+n] = { key: cells[0], name: cells[1], short: cells[2], not: cells[3], why: list = [] };
         a.order.push(+n); // as they rank
       }
     }
+    if (a.name === "") Object.assign(a, { name: "There is no day to vote on", text: a.gates[0]?.text ?? "Nothing keeps it back: no day is the first." });
     return a;
   };
   const fieldOf = (stop) => stop.farm ?? stop.field;
@@ -95,7 +120,7 @@
   const stop = () => whole(pack.stops[at]);
   // What an input is turned to goes as a word, or as a figure in SI; days count from 1970.
   const askRaw = async (field, q, name = "", to = "", warmer = 0) => {
-    const figure = name === "plant_on" ? Date.parse(to) / 86400000 : +to || 0;
+    const figure = name === "plant_on" ? number(to) : +to || 0;
     return readAnswer(await call("ask", field, q, name, typeof to === "string" && name !== "plant_on" ? to : "", figure, warmer, place !== ""));
   };
   const ask = (field, q, name = "", to = "", warmer = 0, list = soon) => {
@@ -209,8 +234,14 @@
       r.source = f.source;
     }
     if (kind === "wait") return list.filter((r) => r.of.has(answer.key)).map((r) => ({ ...r, head: "What decides it" }));
-    if (kind === "day") return list;
+    if (kind === "day") return answer.key === "none" ? [] : [...list, { rule: "Bare ground", text: bareDay(answer) }];
     return list.filter((r) => r.weight > 0.05).sort((a, b) => b.weight - a.weight).slice(0, mostReasons);
+  };
+  // The last thing that is said of a day is what it would be on bare ground.
+  const bareDay = ({ day, bare }) => {
+    const gain = number(bare) - number(day), days = `${Math.abs(gain)} ${Math.abs(gain) === 1 ? "day" : "days"}`;
+    return never(bare) ? "On bare ground no day of the year will do." : !gain ? "On bare ground it is the same day: this film gains none."
+      : gain > 0 ? `On bare ground it would be ${sayDay(bare)}: this film gains ${days}.` : `On bare ground it would be sooner, ${sayDay(bare)}: this film costs ${days}.`;
   };
   // why is the reason that stands beside an answer: where nearly all would do, what counts most.
   const why = (answer) => {
@@ -291,7 +322,7 @@
     const s = stop(), kind = kinds()[step], list = reasons(), state = stateOf(at);
     if (kind === "meet") {
       return [el("h2", asTyped("title"), s.title), state?.holds === false ? para("room-sum", place ? "In your own place this lesson does not hold, so it is left out." : "With this version this lesson no longer holds, so it is left out.") : "",
-        told ? el("ul", { class: "room-facts", html: told.facts }) : para("room-text", problems[0] ?? waiting), para("help", place && s.farm ? `An invented farm, set in another place. ${place}` : whose()), place ? "" : para("help", "N goes to the next farm, P to the one before, A to another question, L to the lesson."),
+        told ? el("ul", { class: "room-facts" }, ...told.facts.map(([words, label]) => el("li", {}, el("b", {}, words), " ", label))) : para("room-text", problems[0] ?? waiting), para("help", place && s.farm ? `An invented farm, set in another place. ${place}` : whose()), place ? "" : para("help", "N goes to the next farm, P to the one before, A to another question, L to the lesson."),
         el("div", { class: "room-doing" }, s.farm ? el("a", { href: `${base}/handout/${s.farm}`, target: "_blank" }, "Handout") : "",
           press("room-place", "In our own place", () => { mode = "place"; draw(); }), press("room-pack", "Make a pack", () => { mode = "pack"; draw(); }), press("room-speaker", "Speaker’s window", speaker))];
     }
@@ -367,7 +398,7 @@
   const part = (src) => {
     if (wanted.has(src)) return;
     wanted.add(src);
-    page.tools ??= { questions, el, press, pick, para, work, call, table, input, ask, askRaw, whole, stop, numberOf, fieldOf, open, draw, ours, ground, sayDay, why, pack: () => pack, problems: () => problems, door: (...args) => door(...args),
+    page.tools ??= { questions, el, press, pick, para, work, call, table, input, ask, askRaw, whole, stop, numberOf, fieldOf, open, draw, ours, ground, sayDay, why, number, lineOf, pack: () => pack, problems: () => problems, door: (...args) => door(...args),
       state: () => ({ told, question, votes, metric, place, room, kind: mode === "talk" ? kinds()[step] : mode }) };
     document.head.append(el("script", { src, onload: () => { if (mode === "pack" || ["bed", "turn"].includes(kinds()[step]) || asks() === "day") draw(); }, onerror: () => wanted.delete(src) }));
   };

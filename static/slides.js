@@ -4,7 +4,7 @@
 (() => {
   "use strict";
   const page = window.filmfurrow, days = 365;
-  const { questions, el, press, work, call, table, input, ask, askRaw, fieldOf, stop, draw, door, state, ground, sayDay, why } = page.tools;
+  const { questions, el, press, work, call, table, input, ask, askRaw, fieldOf, stop, draw, door, state, ground, sayDay, why, number } = page.tools;
 
   // --- The bed, before and after ----------------------------------------------------
   // Two drawings on one page share their patterns; a screen reader hears the second one.
@@ -48,7 +48,7 @@
       if (last?.x === x && Math.round(y - last.y) === 24) Object.assign(last, { y, words: [...last.words, label.textContent] });
       else groups.push({ x, y, words: [label.textContent] });
     }
-    const bare = kind === "day" && told.film ? [`Bare ground: ${told.bare ? sayDay(told.bare) : "never"}`, `${told.cover}: ${sayDay(told.day)}`] : ["Before: flat bare ground", told.dates ? "After" : told.verdict];
+    const bare = kind === "day" && told.film ? [`Bare ground: ${sayDay(told.bare)}`, `${told.cover}: ${sayDay(told.day)}`] : ["Before: flat bare ground", told.dates ? "After" : told.verdict];
     return [el("h2", {}, "The bed we would make"), el("div", { class: "room-bare" },
       figure("was", drawn ? closeUp(i) : close(before.drawing, box), not ? `${not.says}: ${told.options[i].short}` : bare[0]),
       figure("now", drawn ? closeUp(mine) : close(told.bed, box), not ? `Worked out: ${told.options[mine].short}` : bare[1])),
@@ -59,10 +59,10 @@
   // --- The turn: one slider ---------------------------------------------------------
   let turn = null, now = null, found = null; // what is turned: { name, values, words, at }
   const dateAt = (year, n) => new Date(Date.UTC(year, 0, 1 + n)).toISOString().slice(0, 10);
-  const dayIn = (iso) => Math.round((Date.parse(iso) - Date.UTC(+iso.slice(0, 4), 0, 1)) / 86400000);
+  const dayIn = (iso) => number(iso) - number(`${iso.slice(0, 4)}-01-01`);
   const warmSteps = 5, degree = () => state().metric ? 1 : 10 / 9; // or 2 °F, in °C
   const sliders = () => [...new Set([stop().turn ?? "plant_on", "plant_on", "warmth", "soil.texture", "weeds.pressure"])].filter((name) => name !== "plant_on" || questions[state().question][0] !== "day");
-  const fact = (label) => [...el("ul", { html: state().told.facts }).children].find((li) => li.lastChild.data.trim() === label)?.firstChild.textContent ?? "";
+  const fact = (name) => state().told.facts.find(([, , of]) => of === name)?.[0] ?? "";
   const makeTurn = (name) => {
     const s = stop(), { told, metric } = state(), t = { name, label: "Warmth", at: 0, year: null, cells: null };
     if (name === "plant_on") {
@@ -81,10 +81,10 @@
       if (options.length) {
         t.values = options.map(([id]) => id);
         t.words = (v) => options.find(([id]) => id === v)?.[1] ?? "";
-        t.start = Math.max(0, options.findIndex(([, words]) => words.toLowerCase() === fact(label).toLowerCase()));
+        t.start = Math.max(0, options.findIndex(([, words]) => words.toLowerCase() === fact(name).toLowerCase()));
       } else { // a figure: up to twice what it becomes
         t.values = [s.to / 12, ...Array.from({ length: 12 }, (_, i) => s.to * (i + 1) / 6)];
-        t.words = () => now?.turned ?? fact(label);
+        t.words = () => now?.turned ?? fact(name);
         t.start = 0;
       }
     }

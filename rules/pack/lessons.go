@@ -27,8 +27,7 @@ func word(w string) field.Value { return field.Value{Word: w} }
 
 // about is the answer of a room that names a round day.
 func about(month, day int) question.Option {
-	o, _ := question.Nearest(unit.On(2027, month, day))
-	return o
+	return question.Nearest(unit.On(2027, month, day))
 }
 
 // Farms is the pack, in the order of a talk.

@@ -90,7 +90,7 @@ func (q Question) Options() int {
 	case Wait:
 		return 6
 	case Day:
-		return int(daysOfYear)
+		return aYear
 	}
 	return 0
 }
@@ -115,7 +115,7 @@ func (q Question) Key(o Option) string {
 	case Tape:
 		return table.Tapes[o].ID
 	case Day:
-		return o.On(commonYear).String()[len("2027-"):]
+		return o.day().String()[len("2027-"):]
 	}
 	return waitKeys[o]
 }
@@ -143,7 +143,7 @@ func (q Question) Says(o Option) unit.Phrase {
 		t := &table.Tapes[o]
 		return unit.Say("emitters {} apart, {}", unit.Short(t.Spacing), t.Flow)
 	case Day:
-		return unit.Say("{}", unit.YearDay(o.On(commonYear)))
+		return unit.Say("{}", unit.YearDay(o.day()))
 	}
 	return unit.Say([...]string{"settling", "warming the bed", "frost", "the label's interval", "soil moisture", "cooler days"}[o])
 }
