@@ -94,11 +94,11 @@ func daySVG(n int) string {
 	t := &svg{}
 	t.raw(`<svg class="ballot-svg" viewBox="0 0 120 97" aria-hidden="true"><path class="d-soil" d="M0 74h120v8H0Z"/>`)
 	for i := range daysOnLine {
-		look, x, top := "none", strconv.Itoa(4+24*i), "54"
+		look, x, top := "m-film m-other", strconv.Itoa(4+24*i), "54"
 		if i == n {
-			look, top = "ballot", "14"
+			look, top = "m-film m-ballot", "14"
 		}
-		t.raw(`<path class="m-film m-`, look, `" d="M`, x, ` `, top, `h16V74h-16Z"/>`)
+		t.raw(`<path class="`, look, `" d="M`, x, ` `, top, `h16V74h-16Z"/>`)
 	}
 	t.raw(`</svg>`)
 	return t.b.String()
@@ -140,7 +140,11 @@ func onPhone(q question.Question, i int) (words, metric, small, whole string) {
 // Ballot is the ballot of one question.
 func Ballot(q question.Question, base string) string {
 	t := &svg{}
-	t.raw(`<main class="votes">`, filmPatterns, `<h1 id="again">`, escape(BallotTitle(q)), `</h1><p>Tap your answer, then hold the screen up.</p><ul>`)
+	t.raw(`<main class="votes">`, filmPatterns, `<h1 id="again">`, escape(BallotTitle(q)), `</h1><p>Tap your answer, then hold the screen up.</p>`)
+	if q == question.Day {
+		t.raw(`<p>The days stand on the wall, the first on the left.</p>`)
+	}
+	t.raw(`<ul>`)
 	votes := &svg{}
 	for i := range Choices(q) {
 		n := strconv.Itoa(i + 1)

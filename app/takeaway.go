@@ -408,7 +408,7 @@ func BedPoster(f *pack.Farm, tongue func(string) string) string {
 		labels = p.filmLabel(labels, filmWords(a, s.system), size)
 	}
 	p.inset(10, 62, 318, 214, labels)
-	rows := append(sixAnswers(a, s.system)[4:], [2]string{"Crop", said(field.InputByName("crop"), field.Value{Word: s.c.Crop}, s.system)})
+	rows := append(sixAnswers(a, s.system)[4:], [2]string{"Crop", unit.Capital(said(field.InputByName("crop"), field.Value{Word: s.c.Crop}, s.system))})
 	var words []string
 	for _, row := range rows {
 		words = append(words, row[1])

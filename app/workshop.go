@@ -243,9 +243,13 @@ func (w *workshop) tell(t *spoken, q question.Question, turned string) {
 	}
 	text := mainReason(choice, s.system)
 	if q == question.Verdict {
-		text = "Nothing speaks against it."
-		if len(a.Gates) > 0 {
+		switch {
+		case len(a.Gates) > 0:
 			text = a.Gates[0].Reason.In(s.system)
+		case a.WaitPlan.Moved > 0: // so why not on the day that was wanted?
+			text = mainReason(&a.Wait, s.system)
+		default:
+			text = "Nothing speaks against it."
 		}
 	}
 	w.whole(t, key, roomSays(q, told, s.system), text, turned)

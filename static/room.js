@@ -213,7 +213,7 @@
   const reasons = (answer = told) => {
     if (!answer) return [];
     const kind = asks();
-    if (kind === "verdict") return answer.gates.map((g) => ({ ...g, head: "What decides it" }));
+    if (kind === "verdict") return answer.gates.slice(1).map((g) => ({ ...g, head: "What decides it" }));
     const rules = new Map();
     for (const o of answer.options) for (const f of o.why) {
       if (!rules.has(f.rule)) rules.set(f.rule, { rule: f.rule, of: new Map() });
@@ -334,7 +334,7 @@
     }
     if (kind === "answer") {
       const all = hands(), mine = votes[told.options.findIndex((o) => o.key === told.key)] ?? 0;
-      return [el("h2", {}, questions[question][1]), el("p", { class: "room-answer", id: "room-answer" }, `${told.name}.`), para("room-dates", told.dates), all && asks() === "day" ? "" : para("room-text", why(told)),
+      return [el("h2", {}, questions[question][1]), el("p", { class: "room-answer", id: "room-answer" }, `${told.name}.`), para("room-dates", told.dates), all && asks() === "day" ? "" : para("room-text", why(told)), para("help", asks() === "verdict" ? told.gates[0]?.source : ""),
         all ? para("room-sum", !mine ? asks() === "day" ? "None of you came nearest." : "None of you said so." : asks() === "day" ? `${mine} of ${all} of you came nearest.` : `${mine} of ${all} of you said so.`) : "", told.options.length ? el("div", { class: "room-open" }, ballots(true)) : ""];
     }
     if (typeof kind === "number") {
@@ -343,7 +343,7 @@
       return [el("h2", {}, r.head ?? r.rule), para("room-sum", raced ? `${kind + 1} of ${list.length}: what counts most comes first.` : ""), el("p", { class: "room-answer room-why", id: "room-answer" }, ...text), raced ? para("room-text", raced.says) : "", raced?.chart ?? (asks() === "day" ? el("div", { class: "room-open" }, ballots(true)) : ""), para("help", raced ? "" : r.source)];
     }
     if (kind !== "lesson") return page.slides?.[kind]() ?? [el("h2", asTyped("title"), s.title), para("room-text", "Being fetched …")];
-    return [el("h2", {}, "The lesson"), el("p", { class: "room-answer room-lesson", id: "room-answer", ...asTyped("lesson") }, s.lesson ?? `${told.name}.`), para("help", whose())];
+    return [el("h2", {}, "The lesson"), el("p", { class: "room-answer room-lesson", id: "room-answer", ...asTyped("lesson") }, s.lesson ?? `${told.name}.`), page.slides?.proof() ?? "", para("help", whose())];
   };
   const waiting = "Working out the soil’s warmth of this farm …";
 

@@ -225,7 +225,24 @@
   };
   const turnBy = (by) => take(Math.min(Math.max(turn.at + by * (turn.name === "plant_on" ? 7 : 1), 0), turn.values.length - 1));
 
+  // proof is what the lesson rests on: the answer at first, and after the turn.
+  let proved = { of: null };
+  const proof = () => {
+    const s = stop(), { told, question, place } = state(), of = [fieldOf(s), question, s.turn, s.to, place].join();
+    if (!s.turn || questions[question][0] !== s.ask || told.key === "none") return "";
+    if (proved.of !== of) {
+      const mine = proved = { of };
+      ask(fieldOf(s), question, s.turn, s.to).then((answer) => {
+        mine.then = answer;
+        if (mine === proved && state().kind === "lesson") draw();
+      });
+    }
+    const { then } = proved;
+    return el("ul", { class: "room-facts" }, el("li", {}, el("b", {}, told.name), "At first"), then ? el("li", {}, el("b", {}, then.name), el("span", {}, input(s.turn).label), el("span", {}, ": "), el("span", {}, then.turned)) : "");
+  };
+
   page.slides = {
+    proof,
     bed, turn: slider, paint: paintTurn,
     key: (key) => { if (turn) key === "t" ? setIt() : turnBy(key === "+" ? 1 : -1); },
     end: () => { turn = now = found = null; },
