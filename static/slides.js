@@ -19,9 +19,9 @@
     if (told.key === "none" || !["film", "bed", ...sketched].includes(kind)) return null;
     const hands = Object.entries(votes).map(([i, n]) => [+i, n]).sort((a, b) => b[1] - a[1]), [most] = hands;
     const not = hands.find(([i, n]) => n > 0 && told.options[i].key !== told.key);
-    if (not) return { i: not[0], says: not === most ? "You said" : "Some of you said" };
+    if (not) return { i: not[0], says: not === most ? `You said: ${told.options[not[0]].short}` : `Some of you said: ${told.options[not[0]].short}` };
     const next = told.order.find((i) => told.options[i].key !== told.key);
-    return sketched.includes(kind) && next !== undefined ? { i: next, says: "Next best" } : null;
+    return sketched.includes(kind) && next !== undefined ? { i: next, says: `Next best: ${told.options[next].short}` } : null;
   };
   const closeUp = (i) => `<svg class="ballot-svg" viewBox="14 244 92 58" aria-hidden="true">${ground(i)}</svg>`;
   let before = { of: "", drawing: "" };
@@ -50,7 +50,7 @@
     }
     const bare = kind === "day" && told.film ? [`Bare ground: ${sayDay(told.bare)}`, `${told.cover}: ${sayDay(told.day)}`] : ["Before: flat bare ground", told.dates ? "After" : told.verdict];
     return [el("h2", {}, "The bed we would make"), el("div", { class: "room-bare" },
-      figure("was", drawn ? closeUp(i) : close(before.drawing, box), not ? `${not.says}: ${told.options[i].short}` : bare[0]),
+      figure("was", drawn ? closeUp(i) : close(before.drawing, box), not ? not.says : bare[0]),
       figure("now", drawn ? closeUp(mine) : close(told.bed, box), not ? `Worked out: ${told.options[mine].short}` : bare[1])),
     not && told.options[i].not ? el("p", { class: "room-text room-not" }, el("b", {}, told.options[i].short), el("b", {}, ": "), el("span", {}, told.options[i].not)) : "",
     el("ul", { class: "room-facts room-measures" }, ...groups.map(({ words }) => el("li", {}, ...[words.slice(0, -1).join(" ").replaceAll("- ", "-"), words.at(-1)].filter(Boolean).map((w) => el("span", {}, w)))))];
