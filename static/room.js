@@ -330,7 +330,7 @@
     if (kind === "guess") {
       const all = hands();
       return [el("div", { class: "room-head" }, el("div", {}, el("h2", {}, questions[question][1]), para("room-text", !told.options.length ? `${told.name}. ${told.text}` : all ? `${all} ${all === 1 ? "hand" : "hands"}. Tap for each, hold for ten.` : asks() === "day" ? "Show of hands: the nearest day counts. Tap for each, hold for ten." : "Show of hands: tap for each, hold for ten.")),
-        all ? press("room-less", "One less", () => vote(last, -1)) : "", told.options.length ? code() : ""), ballots(false)];
+        all ? press("room-less", "One less", () => vote(last, -1)) : "", told.options.length ? code() : ""), told.options.length ? ballots(false) : ""];
     }
     if (kind === "answer") {
       const all = hands(), mine = votes[told.options.findIndex((o) => o.key === told.key)] ?? 0;
