@@ -348,31 +348,29 @@
   const waiting = "Working out the soil’s warmth of this farm …";
 
   // --- The room's own place -------------------------------------------------------------
+  // settle puts all fields into a place that was found, leave takes them back.
+  const settle = async (i) => {
+    place = "";
+    [place, far = ""] = table(await work(() => call("take", "", i)))[0];
+    known.clear();
+    check();
+    again(0);
+    mode = "place";
+    draw();
+  };
+  const talk = () => { mode = "talk"; meet(stops().findIndex((_, i) => !out(i))); };
+  const leave = () => {
+    place = "";
+    known.clear();
+    checks = [];
+    if (pack !== ours) check();
+    mode = "talk";
+    meet(at);
+  };
   const placePanel = () => {
-    const list = el("ul", { class: "room-found" }), says = el("p", { class: "room-text", role: "status" });
-    let shown = "";
-    const find = () => {
-      const [[told], ...hits] = table(door("find", box.value));
-      says.textContent = told;
-      if (/loading/.test(told)) setTimeout(() => { if (mode === "place" && box.isConnected) find(); }, 500);
-      const found = JSON.stringify(hits);
-      if (found === shown) return; // what stays is not drawn again under a finger
-      shown = found;
-      list.replaceChildren(...hits.slice(0, 4).map(([words], i) => el("li", {}, press(`found-${i}`, words, async () => {
-        place = "";
-        [place, far = ""] = table(await work(() => call("take", "", i)))[0];
-        known.clear();
-        check();
-        again(0);
-        mode = "place";
-        draw();
-      }))));
-    };
-    const box = el("input", { type: "search", id: "room-town", autocomplete: "off", oninput: find, onkeydown: (event) => { if (event.key === "Enter") list.querySelector("button")?.click(); } });
-    const left = stops().map((s, i) => [s, stateOf(i), pack.stops[i]]);
-    return [el("h2", {}, "In our own place"), el("div", { class: "room-ask" }, el("label", { for: "room-town" }, "Town, station or zip code"), box), says, list, para("room-text", far),
-      place ? para("room-sum", place) : "", place ? el("ul", { class: "room-holds" }, ...left.map(([s, c, from]) => el("li", { class: c?.holds === false ? "no" : c?.holds ? "yes" : "" }, el("b", asTyped("title", from), s.title.split(",")[0]), " ", c?.holds === false ? `does not hold here: ${c.says}` : c?.holds ? "holds here" : "being worked out …"))) : "",
-      el("div", { class: "room-doing" }, press("room-talk", "To the talk", () => { mode = "talk"; meet(stops().findIndex((_, i) => !out(i))); }), place ? press("room-invented", "Back to the invented places", () => { place = ""; known.clear(); checks = []; if (pack !== ours) check(); mode = "talk"; meet(at); }) : "")];
+    if (page.place) return page.place();
+    part({{.Place}});
+    return [el("h2", {}, "In our own place")];
   };
 
   // --- Packs ------------------------------------------------------------------------------
@@ -398,9 +396,9 @@
   const part = (src) => {
     if (wanted.has(src)) return;
     wanted.add(src);
-    page.tools ??= { questions, el, press, pick, para, work, call, table, input, ask, askRaw, whole, stop, numberOf, fieldOf, open, draw, ours, ground, sayDay, why, number, lineOf, pack: () => pack, problems: () => problems, door: (...args) => door(...args),
-      state: () => ({ told, question, votes, metric, place, room, kind: mode === "talk" ? kinds()[step] : mode }) };
-    document.head.append(el("script", { src, onload: () => { if (mode === "pack" || ["bed", "turn"].includes(kinds()[step]) || asks() === "day") draw(); }, onerror: () => wanted.delete(src) }));
+    page.tools ??= { questions, el, press, pick, para, work, call, table, input, ask, askRaw, whole, stop, numberOf, fieldOf, open, draw, ours, ground, sayDay, why, number, lineOf, stops, stateOf, asTyped, settle, talk, leave, pack: () => pack, problems: () => problems, door: (...args) => door(...args),
+      state: () => ({ told, question, votes, metric, place, far, room, kind: mode === "talk" ? kinds()[step] : mode }) };
+    document.head.append(el("script", { src, onload: () => { if (mode !== "talk" || ["bed", "turn"].includes(kinds()[step]) || asks() === "day") draw(); }, onerror: () => wanted.delete(src) }));
   };
   const desk = () => {
     if (page.desk) return page.desk();

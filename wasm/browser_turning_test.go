@@ -153,6 +153,7 @@ func TestTheWorkshop(t *testing.T) {
 			at := browsertest.Eval[[]float64](p, `(() => { const all = [...document.querySelectorAll(".on-line .ballot")].map((b) => b.getBoundingClientRect().left); return all.map((x) => (x - all[0]) / (all[4] - all[0])); })()`)
 			assert.InDeltaSlice(t, []float64{0, 9. / 40, 19. / 40, 31. / 40, 1}, at, 0.01, "May 1, 10, 20, June 1, 10")
 			linesGiveNothingAway(t, p)
+			assert.Empty(t, p.Axe())
 		}
 		p.Press("PageDown")
 		p.Wait("the answer", `document.querySelector("#room-answer")?.textContent > ""`)
