@@ -183,11 +183,11 @@
     if (open) return el("div", { class: "ballot" + (o.key === told.key ? " told" : "") }, drawn, el("span", { class: "ballot-name" }, el("b", {}, o.short), n ? `: ${n}` : ""));
     const let_go = () => clearTimeout(held);
     return el("button", {
-      type: "button", class: "ballot", id: `vote-${i}`, "aria-label": `${o.name}: ${n}`,
+      type: "button", class: "ballot", id: `vote-${i}`,
       onpointerdown: () => { tens = false; let_go(); held = setTimeout(() => { tens = true; vote(i, 10); }, holdForTen); },
       onpointerup: let_go, onpointercancel: let_go, oncontextmenu: (event) => event.preventDefault(),
       onclick: () => { let_go(); if (!tens) vote(i, 1); tens = false; },
-    }, drawn, el("span", { class: "ballot-name" }, el("span", { class: "ballot-key", translate: "no" }, String(i + 1)), " ", el("span", {}, asks() === "day" ? o.short : o.short.replace(/^([\d.]+) /, "$1\u00a0")))); // a figure keeps its unit
+    }, drawn, el("span", { class: "ballot-name" }, el("span", { class: "ballot-key", translate: "no" }, String(i + 1)), " ", el("span", {}, asks() === "day" ? o.short : o.short.replace(/^([\d.]+) /, "$1\u00a0")), el("span", { class: "for-readers" }, `: ${n}`))); // a figure keeps its unit
   })));
   // Days stand on a line (line.js).
   const onLine = (open, list) => {

@@ -357,7 +357,7 @@ func TestAPackOfAWorkshop(t *testing.T) {
 	p.Press("PageDown")
 	p.Click("#vote-0")
 	p.Do(`(() => { const b = document.querySelector("#vote-2"); b.dispatchEvent(new PointerEvent("pointerdown", { bubbles: true })); setTimeout(() => { b.dispatchEvent(new PointerEvent("pointerup", { bubbles: true })); b.click(); window.letGo = true; }, 700); })()`)
-	p.Wait("the hold to end", `window.letGo === true && document.querySelector("#vote-2").getAttribute("aria-label").endsWith(": 10")`)
+	p.Wait("the hold to end", `window.letGo === true && document.querySelector("#vote-2 .for-readers").textContent === ": 10"`)
 	p.Click("#room-less")
 	p.WaitText(".room-text", "10 hands")
 	p.Press("PageUp")
