@@ -167,6 +167,7 @@
     return `<svg class="ballot-svg" viewBox="0 0 120 300" preserveAspectRatio="xMidYMax meet" aria-hidden="true"><path class="m-film m-${look}" d="M20 ${top}Q60 ${top - 9} 100 ${top}L112 300H8Z"/>${ground(i)}${count ? `<text x="60" y="${top - 16}" text-anchor="middle">${count}</text>` : ""}</svg>`;
   };
   const hands = () => Object.values(votes).reduce((a, b) => a + b, 0);
+  const handsOf = (n) => `${n} ${n === 1 ? "hand" : "hands"}`;
   const most = () => Math.max(smallest, ...Object.values(votes));
   const vote = (i, n) => {
     votes[i] = Math.max(0, (votes[i] ?? 0) + n);
@@ -180,7 +181,7 @@
     const n = votes[i] ?? 0;
     if (open && many() && !n && o.key !== told.key) return "";
     const drawn = el("span", { class: "ballot-draw", html: ballot(i, open && !hands() && asks() !== "day" ? +(o.key === told.key) : n / most(), open ? 0 : n) });
-    if (open) return el("div", { class: "ballot" + (o.key === told.key ? " told" : "") }, drawn, el("span", { class: "ballot-name" }, el("b", {}, o.short), n ? `: ${n}` : ""));
+    if (open) return el("div", { class: "ballot" + (o.key === told.key ? " told" : "") }, drawn, el("span", { class: "ballot-name" }, el("b", {}, o.short), !n ? "" : asks() !== "day" ? `: ${n}` : el("span", { class: "day-hands" }, handsOf(n))));
     const let_go = () => clearTimeout(held);
     return el("button", {
       type: "button", class: "ballot", id: `vote-${i}`,
@@ -329,7 +330,7 @@
     if (!told) return [el("h2", asTyped("title"), s.title), para("room-text", problems[0] ?? waiting)];
     if (kind === "guess") {
       const all = hands();
-      return [el("div", { class: "room-head" }, el("div", {}, el("h2", {}, questions[question][1]), para("room-text", !told.options.length ? `${told.name}. ${told.text}` : all ? `${all} ${all === 1 ? "hand" : "hands"}. Tap for each, hold for ten.` : asks() === "day" ? "Show of hands: the nearest day counts. Tap for each, hold for ten." : "Show of hands: tap for each, hold for ten.")),
+      return [el("div", { class: "room-head" }, el("div", {}, el("h2", {}, questions[question][1]), para("room-text", !told.options.length ? `${told.name}. ${told.text}` : all ? `${handsOf(all)}. Tap for each, hold for ten.` : asks() === "day" ? "Show of hands: the nearest day counts. Tap for each, hold for ten." : "Show of hands: tap for each, hold for ten.")),
         all ? press("room-less", "One less", () => vote(last, -1)) : "", told.options.length ? code() : ""), told.options.length ? ballots(false) : ""];
     }
     if (kind === "answer") {
