@@ -229,7 +229,7 @@
   let proved = { of: null };
   const proof = () => {
     const s = stop(), { told, question, place } = state(), of = [fieldOf(s), question, s.turn, s.to, place].join();
-    if (!s.turn || questions[question][0] !== s.ask || told.key === "none") return "";
+    if (!s.turn || !sliders().includes(s.turn) || questions[question][0] !== s.ask || told.key === "none") return "";
     if (proved.of !== of) {
       const mine = proved = { of };
       ask(fieldOf(s), question, s.turn, s.to).then((answer) => {
