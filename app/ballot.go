@@ -18,6 +18,7 @@ import (
 var roomQuestions = [...]string{
 	question.Verdict: "Would you lay film here?", question.Film: "Which film?", question.Bed: "How high a bed?", question.Surface: "Embossed or smooth?",
 	question.Thickness: "How thick?", question.Tape: "Which drip tape?", question.Wait: "What rules the wait before planting?",
+	question.Day: "When may it be planted?",
 }
 
 // A ballot is a bed from which its film, or what stands for the answer, is drawn up as
@@ -53,55 +54,111 @@ func ballotSVG(q question.Question, o question.Option, votes, most int) string {
 	return t.b.String()
 }
 
-// ballotMarks are emitters as far apart as they are, an inch 1.7 pixels, and a thick film
-// as a thick line, as the room's script draws them.
+// ballotMarks show what is chosen where a color cannot: emitters as far apart as they are, an
+// inch 1.7 pixels; a thick film as a thick line, an embossed one as a rough line.
 func ballotMarks(q question.Question, o question.Option, bed int) string {
-	t, y := &svg{}, strconv.Itoa(302-bed/2)
+	t, top, y := &svg{}, strconv.Itoa(ballotHigh-bed), strconv.Itoa(302-bed/2)
+	crown := ` d="M30 ` + top + `Q60 ` + strconv.Itoa(ballotHigh-bed-8) + ` 90 ` + top
 	switch {
 	case q == question.Tape && int(o) < len(table.Tapes):
 		apart := unit.KindShort.Shown(float64(table.Tapes[o].Spacing), unit.US)
 		each := int(24.01 / apart)
-		t.raw(`<path class="ballot-mark" stroke-width="3" d="M18 `, y, `h84"/>`)
+		t.raw(`<path class="ballot-mark" stroke-width="3" d="M18 `, y, `h84"/><path class="ballot-dots" d="`)
 		for n := -each; n <= each; n++ {
-			t.raw(`<circle class="ballot-dot" cx="`, num(60+1.7*apart*float64(n)), `" cy="`, y, `" r="3"/>`)
+			t.raw(`M`, num(60+1.7*apart*float64(n)), ` `, y, `h0`)
 		}
+		t.raw(`"/>`)
 	case q == question.Thickness && o < question.ByWeight:
-		top := strconv.Itoa(ballotHigh - bed)
-		t.raw(`<path class="ballot-mark" stroke-width="`, num(10*float64(question.Thicknesses[o])/unit.MicrometresPerMil), `" d="M30 `, top, `Q60 `, strconv.Itoa(ballotHigh-bed-8), ` 90 `, top, `"/>`)
+		t.raw(`<path class="ballot-mark" stroke-width="`, num(10*float64(question.Thicknesses[o])/unit.MicrometresPerMil), `"`, crown, `"/>`)
+	case q == question.Surface && o == question.Embossed:
+		t.raw(`<path class="ballot-mark" stroke-width="3" d="M30 `, top)
+		for n := 1; n <= embossings; n++ {
+			x := float64(n) / embossings
+			t.raw(`L`, num(30+60*x), ` `, num(float64(ballotHigh-bed)-16*x*(1-x)-float64(6*(n%2))))
+		}
+		t.raw(`"/>`)
+	case q == question.Surface:
+		t.raw(`<path class="ballot-mark" stroke-width="3"`, crown, `"/>`)
 	}
 	return t.b.String()
 }
 
+// embossings are the rough places of an embossed film, half of them up.
+const embossings = 16
+
+// daysOnLine is how many days the room's script puts on a line.
+const daysOnLine = 5
+
+// daySVG is a line of days, one of them chosen.
+func daySVG(n int) string {
+	t := &svg{}
+	t.raw(`<svg class="ballot-svg" viewBox="0 0 120 97" aria-hidden="true"><path class="d-soil" d="M0 74h120v8H0Z"/>`)
+	for i := range daysOnLine {
+		look, x, top := "m-film m-other", strconv.Itoa(4+24*i), "54"
+		if i == n {
+			look, top = "m-film m-ballot", "14"
+		}
+		t.raw(`<path class="`, look, `" d="M`, x, ` `, top, `h16V74h-16Z"/>`)
+	}
+	t.raw(`</svg>`)
+	return t.b.String()
+}
+
+// daysInWords are the days of a line on a phone, which does not know them: they stand on the
+// wall.
+var daysInWords = [daysOnLine]string{"The first day on the line", "The second day on the line", "The third day on the line", "The fourth day on the line", "The last day on the line"}
+
 // Ballots are the questions that a room votes on, each with its address.
 func Ballots() (list []question.Question) {
-	for q := range question.Count {
+	for q := range question.Day + 1 {
 		list = append(list, q)
 	}
 	return list
 }
 
+// Choices is how many answers stand on the ballot of a question.
+func Choices(q question.Question) int {
+	if q == question.Day {
+		return daysOnLine
+	}
+	return q.Options()
+}
+
 // BallotTitle is what a ballot asks.
 func BallotTitle(q question.Question) string { return roomQuestions[q] }
+
+// onPhone is an answer on a phone: its words in the units of both systems, and small and
+// drawn up whole, as the room's bar is when all hands go to it.
+func onPhone(q question.Question, i int) (words, metric, small, whole string) {
+	if q == question.Day {
+		return daysInWords[i], daysInWords[i], daySVG(i), daySVG(i)
+	}
+	o := question.Option(i)
+	return roomShort(q, o, unit.US), roomShort(q, o, unit.Metric), strings.Replace(ballotSVG(q, o, 0, 0), "0 0 120 300", "0 205 120 97", 1), ballotSVG(q, o, fewestHands, fewestHands)
+}
 
 // Ballot is the ballot of one question.
 func Ballot(q question.Question, base string) string {
 	t := &svg{}
-	t.raw(`<main class="votes">`, filmPatterns, `<h1 id="again">`, escape(BallotTitle(q)), `</h1><p>Tap your answer, then hold the screen up.</p><ul>`)
-	for i := range q.Options() {
+	t.raw(`<main class="votes">`, filmPatterns, `<h1 id="again">`, escape(BallotTitle(q)), `</h1><p>Tap your answer, then hold the screen up.</p>`)
+	if q == question.Day {
+		t.raw(`<p>The days stand on the wall, the first on the left.</p>`)
+	}
+	t.raw(`<ul>`)
+	votes := &svg{}
+	for i := range Choices(q) {
 		n := strconv.Itoa(i + 1)
-		t.raw(`<li><a href="#vote-`, n, `">`, strings.Replace(ballotSVG(q, question.Option(i), 0, 0), "0 0 120 300", "0 205 120 97", 1), `<b>`, n, `</b> <span>`, escape(roomShort(q, question.Option(i), unit.US)), `</span>`)
-		if metric := roomShort(q, question.Option(i), unit.Metric); metric != roomShort(q, question.Option(i), unit.US) {
+		words, metric, small, whole := onPhone(q, i)
+		t.raw(`<li><a href="#vote-`, n, `">`, small, `<b>`, n, `</b> <span>`, escape(words), `</span>`)
+		votes.raw(`<section class="vote" id="vote-`, n, `" tabindex="-1"><p class="count">`, n, `</p>`, whole, `<h2>`, escape(words))
+		if metric != words {
 			t.raw(` <small>`, escape(metric), `</small>`)
+			votes.raw(` <small>`, escape(metric), `</small>`)
 		}
 		t.raw(`</a></li>`)
+		votes.raw(`</h2><p><a href="#again">Another answer</a></p></section>`)
 	}
-	t.raw(`</ul>`)
-	for i := range q.Options() {
-		n, o := strconv.Itoa(i+1), question.Option(i)
-		// Drawn up whole, as the room's bar is when all hands go to it.
-		t.raw(`<section class="vote" id="vote-`, n, `" tabindex="-1"><p class="count">`, n, `</p>`, ballotSVG(q, o, fewestHands, fewestHands), `<h2>`, escape(roomShort(q, o, unit.US)), `</h2><p><a href="#again">Another answer</a></p></section>`)
-	}
-	t.raw(`<nav><a href="`, base, `/ballots">All ballots</a></nav></main>`)
+	t.raw(`</ul>`, votes.b.String(), `<nav><a href="`, base, `/ballots">All ballots</a></nav></main>`)
 	return t.b.String()
 }
 

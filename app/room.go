@@ -42,10 +42,21 @@ func RoomPack() (string, error) {
 	return string(text), err
 }
 
-// RoomQuestions are the questions of a room, by their words in a pack.
-func RoomQuestions() (list [][2]string) {
-	for q := range question.Count {
-		list = append(list, [2]string{q.String(), roomQuestions[q]})
+// RoomQuestion is one of them: its word in a pack, what is asked, and how each ballot is drawn:
+// what is drawn up, how high its bed is, and what marks it.
+type RoomQuestion [3]any
+
+// RoomQuestions are the questions of a room.
+func RoomQuestions() (list []RoomQuestion) {
+	for _, q := range Ballots() {
+		sketches := [][3]any{}
+		for o := range question.Option(q.Options()) {
+			if q != question.Day {
+				key, bed := ballotLook(q, o)
+				sketches = append(sketches, [3]any{key, bed, ballotMarks(q, o, bed)})
+			}
+		}
+		list = append(list, RoomQuestion{q.String(), roomQuestions[q], sketches})
 	}
 	return list
 }

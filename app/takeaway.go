@@ -196,8 +196,12 @@ func Handout(f *pack.Farm, base, site string) string {
 	}
 	in := field.InputByName(f.Turn)
 	was, _ := in.Get(c)
+	then := f.Asks.Says(f.Then).In(s.system)
+	if f.Asks == question.Day {
+		then = "plant from about " + then + ", not from about " + f.Asks.Says(f.Answer).In(s.system)
+	}
 	t.raw(`<section class="both"><div><h2>What would turn it</h2><p>`, escape(f.Lesson), `</p><p class="turn"><b>`, escape(in.Label), `</b>: `, escape(said(in, f.To, s.system)), ` instead of `, escape(said(in, was, s.system)),
-		`. <b>Then:</b> `, escape(f.Asks.Says(f.Then).In(s.system)), `.</p></div><div><h2>Talk about it</h2><ol>`)
+		`. <b>Then:</b> `, escape(then), `.</p></div><div><h2>Talk about it</h2><ol>`)
 	for _, ask := range toTalkAbout[f.ID] {
 		t.raw(`<li>`, escape(ask), `</li>`)
 	}
@@ -404,7 +408,7 @@ func BedPoster(f *pack.Farm, tongue func(string) string) string {
 		labels = p.filmLabel(labels, filmWords(a, s.system), size)
 	}
 	p.inset(10, 62, 318, 214, labels)
-	rows := append(sixAnswers(a, s.system)[4:], [2]string{"Crop", said(field.InputByName("crop"), field.Value{Word: s.c.Crop}, s.system)})
+	rows := append(sixAnswers(a, s.system)[4:], [2]string{"Crop", unit.Capital(said(field.InputByName("crop"), field.Value{Word: s.c.Crop}, s.system))})
 	var words []string
 	for _, row := range rows {
 		words = append(words, row[1])

@@ -7,6 +7,7 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
+	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/judge"
@@ -226,37 +227,84 @@ func (w *workshop) ask(args []app.Value, t *spoken) error {
 // toldFacts are the inputs that a room is told of a farm.
 var toldFacts = [...]string{"crop", "plant_on", "soil.texture", "soil.drainage", "weeds.pressure", "weeds.nutsedge", "weeds.insect_pressure", "soil.stones", "water.flow_l_h"}
 
-// tell writes an answer: all of it in one row; what decides the verdict; then each option,
-// a row, with its reasons below.
+// tell writes an answer: all of it in one row; what the room is told of the field; what decides
+// the verdict; then each option, a row, with its reasons below.
 func (w *workshop) tell(t *spoken, q question.Question, turned string) {
-	s, a := w.s, w.s.advice
+	s := w.s
+	if q == question.Day {
+		w.tellDay(t, turned)
+		return
+	}
+	a := s.advice
 	choice := a.Choice(q)
 	told, key := a.Answers()[q], "none"
 	if told != question.NoOption {
 		key = q.Key(told)
 	}
-	known := &svg{}
-	for _, name := range toldFacts {
-		in := field.InputByName(name)
-		v, _ := in.Get(&s.c)
-		known.raw(`<li><b>`, escape(unit.Capital(said(in, v, s.system))), `</b> `, escape(in.Label), `</li>`)
-	}
-	text, dates := mainReason(choice, s.system), ""
+	text := mainReason(choice, s.system)
 	if q == question.Verdict {
-		text = "Nothing speaks against it."
-		if len(a.Gates) > 0 {
+		switch {
+		case len(a.Gates) > 0:
 			text = a.Gates[0].Reason.In(s.system)
+		case a.WaitPlan.Moved > 0: // so why not on the day that was wanted?
+			text = mainReason(&a.Wait, s.system)
+		default:
+			text = "Nothing speaks against it."
 		}
 	}
+	w.whole(t, key, roomSays(q, told, s.system), text, turned)
+	for i, r := range choice.Ranked {
+		not := ""
+		if i > 0 && q != question.Wait {
+			phrase, _ := choice.WhyNot(i)
+			not = phrase.In(s.system)
+		}
+		t.add(strconv.Itoa(int(r.Option)), q.Key(r.Option), roomSays(q, r.Option, s.system), roomShort(q, r.Option, s.system), not)
+		w.reasons(t, r.Factors)
+	}
+}
+
+// tellDay writes when the field may be planted: in one row the day, the one on bare ground, the
+// film that makes it and its name; below what decides the day.
+func (w *workshop) tellDay(t *spoken, turned string) {
+	s := w.s
+	for n := 0; ; n++ {
+		ask, more := rules.Sooner(s.advice, n)
+		if !more {
+			break
+		}
+		s.c.PlantOn.Value = ask
+		s.work()
+	}
+	a := s.advice
+	bare, ok := rules.Soonest(a)
+	if !ok {
+		w.whole(t, "none", "", "", turned)
+		return
+	}
+	w.whole(t, "day", "", mainReason(&a.Wait, s.system), turned)
+	film, _ := a.Film.Best() // one fits, or film is refused
+	t.add("day", a.WaitPlan.PlantOn.String(), bare.String(), question.Film.Key(film), roomShort(question.Film, film, s.system))
+	for _, r := range a.Wait.Ranked {
+		if r.Option != question.WaitSettling && r.Option != question.WaitMoisture { // they move the laying
+			w.reasons(t, r.Factors)
+		}
+	}
+}
+
+// whole writes the first row of an answer, and what decides the verdict.
+func (w *workshop) whole(t *spoken, key, name, text, turned string) {
+	s, a, dates := w.s, w.s.advice, ""
 	if !a.Refused() && !a.FilmDown() {
 		dates = "Lay " + dayOfYear(a.WaitPlan.LayOn, s.system) + ", plant " + dayOfYear(a.WaitPlan.PlantOn, s.system) + "."
 	}
-	t.add(key, roomSays(q, told, s.system), text, known.b.String(), bedSVG(a, s.system, false), verdictLine(a), dates, turned, s.c.PlantOn.Value.String())
-	w.reasons(t, a.Gates)
-	for _, r := range choice.Ranked {
-		t.add(strconv.Itoa(int(r.Option)), q.Key(r.Option), roomSays(q, r.Option, s.system), roomShort(q, r.Option, s.system))
-		w.reasons(t, r.Factors)
+	t.add(key, name, text, bedSVG(a, s.system, false), verdictLine(a), dates, turned, s.c.PlantOn.Value.String())
+	for _, name := range toldFacts {
+		in := field.InputByName(name)
+		v, _ := in.Get(&s.c)
+		t.add("fact", unit.Capital(said(in, v, s.system)), in.Label, name)
 	}
+	w.reasons(t, a.Gates)
 }
 
 // before draws the bed with the film or the height that the room would have; below 0, the
@@ -304,6 +352,8 @@ func roomShort(q question.Question, o question.Option, system unit.System) strin
 	switch {
 	case q == question.Film && o < question.Option(table.FilmCount) && filmsInShort[o] != "":
 		return filmsInShort[o]
+	case q == question.Thickness && o == question.ByWeight:
+		return "By weight"
 	case q == question.Tape && int(o) < len(table.Tapes):
 		t := &table.Tapes[o]
 		short := unit.Of(unit.Short(t.Spacing)).In(system) + ", " + t.Class

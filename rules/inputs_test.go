@@ -103,7 +103,7 @@ func TestEachInputRefusesWhatLiesOutside(t *testing.T) {
 
 // Every option of every question has words and an id of its own.
 func TestEveryOptionHasWords(t *testing.T) {
-	for q := range question.Wait + 1 {
+	for q := range question.Day + 1 {
 		keys := map[string]bool{}
 		for o := range question.Option(q.Options()) {
 			for _, system := range []unit.System{unit.Metric, unit.US} {
@@ -117,7 +117,7 @@ func TestEveryOptionHasWords(t *testing.T) {
 		}
 		assert.NotEmpty(t, keys, q)
 	}
-	assert.Zero(t, (question.Wait + 1).Options())
+	assert.Zero(t, (question.Day + 1).Options())
 }
 
 // A grower's own wind, sun and humidity take the place of the fall-backs: more

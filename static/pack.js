@@ -65,7 +65,7 @@
       const turns = ["plant_on", "soil.texture", "soil.drainage", "soil.stones", "weeds.pressure", "weeds.nutsedge", "weeds.insect_pressure"];
       const choice = row.field && row.turn && input(row.turn).options;
       return el("li", { class: row.on ? "on" : "" },
-        el("label", { class: "tick" }, el("input", { type: "checkbox", id, checked: row.on === true, onchange: (event) => { row.on = event.target.checked; draw(); } }), el("b", {}, name)),
+        el("label", { class: "tick" }, el("input", { type: "checkbox", id, checked: row.on === true, onchange: (event) => { row.on = event.target.checked; draw(); } }), el("b", { translate: row.title !== undefined && row.title !== ours.stops.find((o) => o.farm === row.farm)?.title && "no" }, name)),
         pick(`${id}-ask`, "Question", questions.map(([, words]) => words), numberOf(own), (q) => { row.ask = questions[q][0]; }),
         el("div", { class: "field" }, el("label", { for: `${id}-notes` }, "Notes for the speaker"), el("textarea", { id: `${id}-notes`, rows: 2, maxlength: 600, oninput: (event) => { row.notes = event.target.value.replace(/\s+/g, " "); } }, row.notes ?? inWords(own.notes ?? ""))),
         row.field ? el("div", { class: "field" }, el("label", { for: `${id}-lesson` }, "The lesson"), el("textarea", { id: `${id}-lesson`, rows: 2, maxlength: 600, oninput: (event) => { row.lesson = event.target.value.replace(/\s+/g, " "); } }, row.lesson ?? "")) : "",

@@ -4,22 +4,31 @@
 (() => {
   "use strict";
   const page = window.filmfurrow, days = 365;
-  const { questions, el, press, work, call, table, input, ask, askRaw, fieldOf, stop, draw, door, state } = page.tools;
+  const { questions, el, press, work, call, table, input, ask, askRaw, fieldOf, stop, draw, door, state, ground, sayDay, why, number } = page.tools;
 
   // --- The bed, before and after ----------------------------------------------------
   // Two drawings on one page share their patterns; a screen reader hears the second one.
   const silent = (drawing) => drawing.replace(/ (id|aria-labelledby|role)="[^"]*"/g, "");
   const close = (drawing, box) => drawing.replace(/viewBox="[^"]*"/, `viewBox="${box}"`);
   const figure = (name, drawing, words) => el("figure", { class: name, "aria-hidden": name === "now" ? null : "true" }, el("span", { html: name === "now" ? drawing : silent(drawing) }), el("figcaption", {}, words));
-  // said is what most of the room said, where a drawing shows it and it is not the answer; else −1.
-  const said = ({ told, question, votes }) => {
-    const [i, n] = Object.entries(votes).reduce((a, b) => b[1] > a[1] ? b : a, [-1, 0]);
-    return n > 0 && ["film", "bed"].includes(questions[question][0]) && told.key !== "none" && told.options[i].key !== told.key ? +i : -1;
+  // other is what the answer is held against: what most of the room said besides it; else, where
+  // bare ground shows nothing of what was asked, the next best.
+  const sketched = ["surface", "thickness", "tape"];
+  const other = ({ told, question, votes }) => {
+    const kind = questions[question][0];
+    if (told.key === "none" || !["film", "bed", ...sketched].includes(kind)) return null;
+    const hands = Object.entries(votes).map(([i, n]) => [+i, n]).sort((a, b) => b[1] - a[1]), [most] = hands;
+    const not = hands.find(([i, n]) => n > 0 && told.options[i].key !== told.key);
+    if (not) return { i: not[0], says: not === most ? `You said: ${told.options[not[0]].short}` : `Some of you said: ${told.options[not[0]].short}` };
+    const next = told.order.find((i) => told.options[i].key !== told.key);
+    return sketched.includes(kind) && next !== undefined ? { i: next, says: `Next best: ${told.options[next].short}` } : null;
   };
+  const closeUp = (i) => `<svg class="ballot-svg" viewBox="14 244 92 58" aria-hidden="true">${ground(i)}</svg>`;
   let before = { of: "", drawing: "" };
   const bed = () => {
-    const shown = state(), { told, question, place } = shown, i = said(shown), of = [fieldOf(stop()), question, i, place].join();
-    if (before.of !== of) {
+    const shown = state(), { told, question, place } = shown, kind = questions[question][0], not = other(shown), i = not?.i ?? -1, of = [fieldOf(stop()), question, i, place].join();
+    const drawn = sketched.includes(kind) && i >= 0; // the bed looks the same: a sketch shows what differs
+    if (!drawn && before.of !== of) {
       const mine = before = { of, drawing: "" };
       work(async () => {
         await askRaw(fieldOf(stop()), question);
@@ -29,6 +38,7 @@
         if (mine === before && state().kind === "bed") draw();
       });
     }
+    const mine = told.options.findIndex((o) => o?.key === told.key);
     const box = "30 20 500 306", after = el("span", { html: told.bed });
     // What stands on the drawing stands below it here: so it is large in every language. The
     // lines of one label belong together, what ends a label is a thing of its own.
@@ -38,23 +48,21 @@
       if (last?.x === x && Math.round(y - last.y) === 24) Object.assign(last, { y, words: [...last.words, label.textContent] });
       else groups.push({ x, y, words: [label.textContent] });
     }
+    const bare = kind === "day" && told.film ? [`Bare ground: ${sayDay(told.bare)}`, `${told.cover}: ${sayDay(told.day)}`] : ["Before: flat bare ground", told.dates ? "After" : told.verdict];
     return [el("h2", {}, "The bed we would make"), el("div", { class: "room-bare" },
-      figure("was", close(before.drawing, box), i < 0 ? "Before: flat bare ground" : `You said: ${told.options[i].short}`),
-      figure("now", close(told.bed, box), i < 0 ? told.dates ? "After" : told.verdict : `Worked out: ${told.options.find((o) => o.key === told.key).short}`)),
+      figure("was", drawn ? closeUp(i) : close(before.drawing, box), not ? not.says : bare[0]),
+      figure("now", drawn ? closeUp(mine) : close(told.bed, box), not ? `Worked out: ${told.options[mine].short}` : bare[1])),
+    not && told.options[i].not ? el("p", { class: "room-text room-not" }, el("b", {}, told.options[i].short), el("b", {}, ": "), el("span", {}, told.options[i].not)) : "",
     el("ul", { class: "room-facts room-measures" }, ...groups.map(({ words }) => el("li", {}, ...[words.slice(0, -1).join(" ").replaceAll("- ", "-"), words.at(-1)].filter(Boolean).map((w) => el("span", {}, w)))))];
   };
 
   // --- The turn: one slider ---------------------------------------------------------
   let turn = null, now = null, found = null; // what is turned: { name, values, words, at }
   const dateAt = (year, n) => new Date(Date.UTC(year, 0, 1 + n)).toISOString().slice(0, 10);
-  const dayIn = (iso) => Math.round((Date.parse(iso) - Date.UTC(+iso.slice(0, 4), 0, 1)) / 86400000);
-  const sayDay = (iso) => {
-    const month = ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"][+iso.slice(5, 7) - 1], day = +iso.slice(8);
-    return state().metric ? `${day} ${month}` : `${month} ${day}`;
-  };
+  const dayIn = (iso) => number(iso) - number(`${iso.slice(0, 4)}-01-01`);
   const warmSteps = 5, degree = () => state().metric ? 1 : 10 / 9; // or 2 °F, in °C
-  const sliders = () => [...new Set([stop().turn ?? "plant_on", "plant_on", "warmth", "soil.texture", "weeds.pressure"])];
-  const fact = (label) => [...el("ul", { html: state().told.facts }).children].find((li) => li.lastChild.data.trim() === label)?.firstChild.textContent ?? "";
+  const sliders = () => [...new Set([stop().turn ?? "plant_on", "plant_on", "warmth", "soil.texture", "weeds.pressure"])].filter((name) => name !== "plant_on" || questions[state().question][0] !== "day");
+  const fact = (name) => state().told.facts.find(([, , of]) => of === name)?.[0] ?? "";
   const makeTurn = (name) => {
     const s = stop(), { told, metric } = state(), t = { name, label: "Warmth", at: 0, year: null, cells: null };
     if (name === "plant_on") {
@@ -73,10 +81,10 @@
       if (options.length) {
         t.values = options.map(([id]) => id);
         t.words = (v) => options.find(([id]) => id === v)?.[1] ?? "";
-        t.start = Math.max(0, options.findIndex(([, words]) => words.toLowerCase() === fact(label).toLowerCase()));
+        t.start = Math.max(0, options.findIndex(([, words]) => words.toLowerCase() === fact(name).toLowerCase()));
       } else { // a figure: up to twice what it becomes
         t.values = [s.to / 12, ...Array.from({ length: 12 }, (_, i) => s.to * (i + 1) / 6)];
-        t.words = () => now?.turned ?? fact(label);
+        t.words = () => now?.turned ?? fact(name);
         t.start = 0;
       }
     }
@@ -128,12 +136,12 @@
       t.cells = [];
       for (let i = 0; i < t.values.length && t === turn; i++) {
         const a = await ask(fieldOf(stop()), question, ...turned(t, i));
-        t.cells.push({ key: a.key, name: a.name, turned: a.turned });
+        t.cells.push({ key: a.key, film: a.film });
       }
     }
     if (t === turn) paintTurn();
   };
-  const look = (key) => ({ film: key, verdict: { lay: "black", lay_with_care: "later", do_not_lay: "none" }[key] })[questions[state().question][0]] ?? (key === state().told.key ? "ballot" : "other");
+  const look = ({ key, film }) => ({ day: film, film: key, verdict: { lay: "black", lay_with_care: "later", do_not_lay: "none" }[key] })[questions[state().question][0]] ?? (key === state().told.key ? "ballot" : "other");
   const months = () => ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"].map((m) => el("span", {}, m));
   const band = (cells, total) => `<svg class="room-band" aria-hidden="true">${cells.map((c) => `<rect class="m-film m-${c.key}" x="${100 * c.at / total}%" width="${100 * c.wide / total}%" height="100%"/>`).join("")}${found?.at && total === days ? `<rect class="room-mark" x="${100 * found.at / days - 0.2}%" width=".4%" height="100%"/>` : ""}</svg>`;
   // The year was asked by the week: where the day itself was found, the week gives way to it.
@@ -144,22 +152,26 @@
   const paintTurn = () => {
     const { room, told, kind } = state();
     if (!room || kind !== "turn" || !turn) return;
-    const t = turn, a = now ?? told, changed = a.key !== told.key;
+    const t = turn, a = now ?? told, changed = a.name !== told.name;
     const put = (id, text) => { const e = document.getElementById(id); if (e && e.textContent !== text) e.textContent = text; };
     put("room-answer", `${changed ? "Now: " : "Still: "}${a.name}.`);
     put("room-dates", a.dates || a.verdict);
-    put("room-why", a.text);
+    put("room-why", why(a));
     put("room-at", t.words(t.values[t.at]));
     document.getElementById("room-first").hidden = !changed;
     const beds = room.querySelector(".room-bare");
     if (beds.drawn !== a.bed) { // the bed of before beside that of now
       beds.drawn = a.bed;
       const box = "30 40 500 270";
-      beds.replaceChildren(a.bed === told.bed ? "" : figure("was", close(told.bed, box), "At first"), figure("now", close(a.bed, box), a.bed === told.bed ? "The bed" : "Now"));
+      const drawing = (of) => {
+        const i = sketched.includes(questions[state().question][0]) ? told.options.findIndex((o) => o?.key === of.key) : -1;
+        return i < 0 ? close(of.bed, box) : closeUp(i);
+      };
+      beds.replaceChildren(a.bed === told.bed ? "" : figure("was", drawing(told), "At first"), figure("now", drawing(a), a.bed === told.bed ? "The bed" : "Now"));
     }
     const strip = room.querySelector(".room-strip"), year = room.querySelector(".room-year");
     if (t.name === "plant_on") strip.innerHTML = t.year ? band(spread(t.year), days) : "";
-    else strip.innerHTML = band(t.values.map((_, i) => ({ key: t.cells?.[i] ? look(t.cells[i].key) : "other", at: i, wide: 1 })), t.values.length);
+    else strip.innerHTML = band(t.values.map((_, i) => ({ key: t.cells?.[i] ? look(t.cells[i]) : "other", at: i, wide: 1 })), t.values.length);
     const point = room.querySelector(".room-point");
     point.textContent = found?.words ?? "";
     point.hidden = !found?.words;
@@ -213,7 +225,24 @@
   };
   const turnBy = (by) => take(Math.min(Math.max(turn.at + by * (turn.name === "plant_on" ? 7 : 1), 0), turn.values.length - 1));
 
+  // proof is what the lesson rests on: the answer at first, and after the turn.
+  let proved = { of: null };
+  const proof = () => {
+    const s = stop(), { told, question, place } = state(), of = [fieldOf(s), question, s.turn, s.to, place].join();
+    if (!s.turn || !sliders().includes(s.turn) || questions[question][0] !== s.ask || told.key === "none") return "";
+    if (proved.of !== of) {
+      const mine = proved = { of };
+      ask(fieldOf(s), question, s.turn, s.to).then((answer) => {
+        mine.then = answer;
+        if (mine === proved && state().kind === "lesson") draw();
+      });
+    }
+    const { then } = proved;
+    return el("ul", { class: "room-facts" }, el("li", {}, el("b", {}, told.name), "At first"), then ? el("li", {}, el("b", {}, then.name), el("span", {}, input(s.turn).label), el("span", {}, ": "), el("span", {}, then.turned)) : "");
+  };
+
   page.slides = {
+    proof,
     bed, turn: slider, paint: paintTurn,
     key: (key) => { if (turn) key === "t" ? setIt() : turnBy(key === "+" ? 1 : -1); },
     end: () => { turn = now = found = null; },

@@ -16,7 +16,9 @@
     if (!data.shown) return;
     for (const [name, text] of Object.entries(data.shown)) {
       const el = byID("speaker-" + name);
-      if (el && el.textContent !== text) el.textContent = text;
+      if (!el) continue;
+      el.translate = !data.typed[name]; // what somebody typed is never said in another language
+      if (el.textContent !== text) el.textContent = text;
     }
   };
   const go = (by) => channel.postMessage({ by });

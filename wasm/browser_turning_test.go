@@ -13,6 +13,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"filmfurrow/rules"
 	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/field"
 	"filmfurrow/rules/pack"
@@ -141,9 +142,27 @@ func TestTheWorkshop(t *testing.T) {
 			p.WaitText(".room-text", "12 hands")
 			fits(t, p, "votes", "guess")
 		}
+		if i == 2 { // days on a line, in proportion to time, with room for each
+			p.Wait("the line", `document.querySelectorAll(".on-line .ballot").length === 5`)
+			for range 3 {
+				p.Press("2")
+			}
+			p.Press("4")
+			p.WaitText(".room-text", "4 hands")
+			fits(t, p, f.ID+" guess", "line-guess")
+			at := browsertest.Eval[[]float64](p, `(() => { const all = [...document.querySelectorAll(".on-line .ballot")].map((b) => b.getBoundingClientRect().left); return all.map((x) => (x - all[0]) / (all[4] - all[0])); })()`)
+			assert.InDeltaSlice(t, []float64{0, 9. / 40, 19. / 40, 31. / 40, 1}, at, 0.01, "May 1, 10, 20, June 1, 10")
+			linesGiveNothingAway(t, p)
+			assert.Empty(t, p.Axe())
+		}
 		p.Press("PageDown")
 		p.Wait("the answer", `document.querySelector("#room-answer")?.textContent > ""`)
-		fits(t, p, f.ID+" answer", only(i == 1, "answer")...)
+		fits(t, p, f.ID+" answer", only(i == 1 || i == 2, fmt.Sprintf("answer-%d", i))...)
+		if i == 2 {
+			assert.Equal(t, soonest(t, f.Case()), p.Text("#room-answer"))
+			assert.Contains(t, p.Text(".room-sum"), "3 of 4 of you came nearest")
+			assert.Equal(t, []string{"Clear: May 13", "Bare ground: June 9"}, browsertest.Eval[[]string](p, `[...document.querySelectorAll(".day-name")].map((e) => e.textContent)`))
+		}
 		if i == 1 {
 			assert.Equal(t, []string{"Black: 3", "White: 9"}, browsertest.Eval[[]string](p, `[...document.querySelectorAll(".ballot span")].map((e) => e.textContent).filter((text) => text.includes(":"))`))
 			assert.Contains(t, p.Text(".room-sum"), "3 of 12 of you said so")
@@ -153,8 +172,8 @@ func TestTheWorkshop(t *testing.T) {
 			require.Less(t, n, 20)
 			p.Press("PageDown")
 			p.Wait("the next step", fmt.Sprintf(`document.querySelector("#room-step").textContent.startsWith("%d ")`, 4+n))
-			shots := only(i == 1 && n == 1, "factor")
-			if n == 0 && (i == 1 || i == 4) {
+			shots := only((i == 1 || i == 2) && n == 1, fmt.Sprintf("factor-%d", i))
+			if n == 0 && (i == 1 || i == 2 || i == 4 || i == 5) {
 				shots = []string{fmt.Sprintf("bed-%d", i)}
 			}
 			fits(t, p, fmt.Sprintf("%s step %d", f.ID, 4+n), shots...)
@@ -167,8 +186,15 @@ func TestTheWorkshop(t *testing.T) {
 				}
 				assert.GreaterOrEqual(t, browsertest.Eval[int](p, `document.querySelectorAll(".room-measures li").length`), measures)
 				drawn := browsertest.Eval[[]bool](p, `[".was .d-film", ".was .d-film-white-on-black", ".now .d-film"].map((film) => document.querySelector(".room-bare " + film) !== null)`)
-				assert.Equal(t, []bool{i == 1, i == 1, !refused}, drawn, f.ID)
-				assert.Equal(t, map[bool]string{true: "You said: White", false: "Before: flat bare ground"}[i == 1], p.Text(".room-bare .was figcaption"))
+				assert.Equal(t, []bool{i == 1, i == 1, !refused && i != 5}, drawn, f.ID) // of film as thick as that a sketch shows more
+				caption, ok := map[int]string{1: "You said: White", 2: "Bare ground: June 9", 5: "Next best: 1 mil"}[i]
+				if !ok {
+					caption = "Before: flat bare ground"
+				}
+				assert.Equal(t, caption, p.Text(".room-bare .was figcaption"))
+				if i == 5 { // and what it would come to
+					assert.Contains(t, p.Text(".room-not"), "1 mil: Stones puncture thin film")
+				}
 			}
 			if browsertest.Eval[bool](p, `document.querySelector("#room-slider") !== null`) {
 				break
@@ -189,10 +215,16 @@ func TestTheWorkshop(t *testing.T) {
 		}
 		p.WaitText("#room-answer", "Still: "+answer)
 		fits(t, p, f.ID+" before the turn")
-		drawn := `document.querySelector(".room-bare .now desc").textContent`
+		drawn := `document.querySelector(".room-bare .now span").innerHTML`
 		before := browsertest.Eval[string](p, drawn)
 		p.Press("t")
-		p.WaitText("#room-answer", "Now: "+says(f.Asks, f.Then))
+		then := says(f.Asks, f.Then)
+		if f.Asks == question.Day {
+			c := f.Case()
+			field.InputByName(f.Turn).Set(&c, f.To)
+			then = soonest(t, c)
+		}
+		p.WaitText("#room-answer", "Now: "+then)
 		switch f.Asks {
 		case question.Film, question.Bed, question.Surface, question.Thickness:
 			p.Wait("the drawing to turn with it", fmt.Sprintf(`%s !== %s`, drawn, quoted(before)))
@@ -217,7 +249,7 @@ func TestTheWorkshop(t *testing.T) {
 		}
 	}
 	for q := range int(question.Count) { // every question of a farm may be asked, with the same ballots for each farm
-		q = (q + 1) % int(question.Count) // the last farm asks the first one
+		q = (q + 1) % int(question.Count) // the last farm asks the first one; refused, it has no day to ask for
 		p.Press("a")
 		p.Wait("the ballots", fmt.Sprintf(`document.querySelector("#room-question").value === "%d" && document.querySelectorAll("button.ballot").length > 1`, q))
 		fits(t, p, fmt.Sprintf("question %d", q), fmt.Sprintf("question-%d", q))
@@ -238,6 +270,69 @@ func TestTheWorkshop(t *testing.T) {
 	}
 	p.Press("Escape")
 	p.Wait("the page", `document.querySelector("#f-crop") !== null`)
+}
+
+// linesGiveNothingAway holds that each day lies on a line of five round days that begins with a
+// month, is nearest to the one that is taken for it, and shares it with bare ground's where a
+// month and a half can hold both; and that each of the five places has its share of the
+// answers, none more than two in five.
+func linesGiveNothingAway(t *testing.T, p *browsertest.Page) {
+	t.Helper()
+	lines := browsertest.Eval[[]struct {
+		Day, Other string
+		Days       []string
+		At         int
+	}](p, `(() => {
+		const { lineOf } = window.filmfurrow.tools, out = [], iso = (n) => new Date(n * 86400000).toISOString().slice(0, 10);
+		for (let d = Date.parse("2027-01-01") / 86400000, end = d + 1461; d < end; d++) {
+			const gain = 7 * d % 30, line = lineOf(iso(d), iso(d + gain));
+			out.push({ Day: iso(d), Other: iso(d + gain), Days: line.days, At: line.at });
+		}
+		return out;
+	})()`)
+	require.Len(t, lines, 1461)
+	date := func(text string) unit.Date {
+		d, err := unit.ParseDate(text)
+		require.NoError(t, err)
+		return d
+	}
+	places := map[int]int{}
+	for _, l := range lines {
+		places[l.At]++
+		require.Len(t, l.Days, 5)
+		require.Equal(t, question.Day.Key(question.Nearest(date(l.Day))), l.Days[l.At][len("2027-"):], l.Day)
+		require.LessOrEqual(t, max(date(l.Day).Minus(date(l.Days[l.At])), date(l.Days[l.At]).Minus(date(l.Day))), unit.Days(6))
+		require.Regexp(t, `-01$`, l.Days[0])
+		for n := 1; n < 5; n++ {
+			apart := date(l.Days[n]).Minus(date(l.Days[n-1]))
+			require.True(t, apart >= 9 && apart <= 12, l.Days)
+		}
+		if date(l.Other).Minus(date(l.Day)) <= 19 {
+			require.LessOrEqual(t, date(l.Other), date(l.Days[4]).Plus(6), l.Day)
+		}
+	}
+	for at := range 5 {
+		share := float64(places[at]) / float64(len(lines))
+		assert.True(t, share > 0.05 && share < 0.4, "place %d: %v", at, share)
+	}
+}
+
+// soonest is the day of a field as the room sees it.
+func soonest(t *testing.T, c field.Case) string {
+	t.Helper()
+	a, err := rules.Advise(c)
+	require.NoError(t, err)
+	for n := 0; ; n++ {
+		ask, more := rules.Sooner(&a, n)
+		if !more {
+			break
+		}
+		c.PlantOn.Value = ask
+		a, err = rules.Advise(c)
+		require.NoError(t, err)
+	}
+	_, month, day := a.WaitPlan.PlantOn.Civil()
+	return fmt.Sprintf("%s %d.", unit.MonthName(month), day)
 }
 
 // says is an answer as the room sees it.
@@ -262,7 +357,7 @@ func TestAPackOfAWorkshop(t *testing.T) {
 	p.Press("PageDown")
 	p.Click("#vote-0")
 	p.Do(`(() => { const b = document.querySelector("#vote-2"); b.dispatchEvent(new PointerEvent("pointerdown", { bubbles: true })); setTimeout(() => { b.dispatchEvent(new PointerEvent("pointerup", { bubbles: true })); b.click(); window.letGo = true; }, 700); })()`)
-	p.Wait("the hold to end", `window.letGo === true && document.querySelector("#vote-2").getAttribute("aria-label").endsWith(": 10")`)
+	p.Wait("the hold to end", `window.letGo === true && document.querySelector("#vote-2 .for-readers").textContent === ": 10"`)
 	p.Click("#room-less")
 	p.WaitText(".room-text", "10 hands")
 	p.Press("PageUp")
@@ -274,16 +369,16 @@ func TestAPackOfAWorkshop(t *testing.T) {
 		}
 	}
 	p.Type("#pack-title", "Two of them")
-	p.Type("#row-4-notes", "Bring a spade.")
+	p.Type("#row-4-notes", typedNotes)
 	p.Click("#row-4-up")
 	p.Click("#row-3-up")
 	p.Click("#row-2-up")
-	p.Choose("#row-2-ask", "1") // Heron Flat stands there now
-	p.Click("#row-8")           // the field of the device: what is asked, turned and learned
+	p.Choose("#row-2-ask", strconv.Itoa(int(question.Day))) // Heron Flat stands there now
+	p.Click("#row-8")                                       // the field of the device: what is asked, turned and learned
 	p.Choose("#row-8-ask", strconv.Itoa(int(question.Bed)))
 	p.Choose("#row-8-turn", "3")
 	p.Choose("#row-8-to", "0")
-	p.Type("#row-8-lesson", "Our creek rises in May.")
+	p.Type("#row-8-lesson", "Film buys days.")
 	assert.Empty(t, p.Axe())
 	p.Screenshot("pack")
 	p.Click("#pack-link")
@@ -291,12 +386,15 @@ func TestAPackOfAWorkshop(t *testing.T) {
 	link := p.Text("#pack-address")
 	assert.LessOrEqual(t, len(link), 2000)
 
+	file := func(p *browsertest.Page, text string) {
+		p.Do(fmt.Sprintf(`(() => { const d = new DataTransfer(); d.items.add(new File([%s], "p.json")); const f = document.querySelector("#pack-file"); f.files = d.files; f.dispatchEvent(new Event("change")); })()`, quoted(text)))
+	}
 	other := browsertest.Open(t)
 	q := other.Tab(browsertest.Tab{Path: strings.TrimPrefix(link, b.URL), Whole: true, Width: 1280, Height: 900, Before: `Object.defineProperty(navigator, "language", { value: "en-AU" });`})
 	q.WaitText("#main h2", pack.Farms[4].Title)
 	assert.Equal(t, []string{"1. " + pack.Farms[4].Title, "2. " + pack.Farms[1].Title, "3. By the creek"}, browsertest.Eval[[]string](q, `[...document.querySelectorAll("#room-farm option")].map((o) => o.textContent)`))
 	speaker := other.Tab(browsertest.Tab{Path: "/speaker", NoWait: true, Width: 900})
-	speaker.WaitText("#speaker-notes", "Bring a spade.")
+	speaker.WaitText("#speaker-notes", typedNotes)
 	speaker.WaitText("#speaker-next", "How high a bed?")
 	assert.Empty(t, speaker.Axe())
 	speaker.Screenshot("speaker")
@@ -324,18 +422,53 @@ func TestAPackOfAWorkshop(t *testing.T) {
 	}
 	q.WaitText("#room-at", "2 °C warmer")
 	q.Press("PageDown")
-	q.WaitText(".room-lesson", "Our creek rises in May.")
+	q.WaitText(".room-lesson", "Film buys days.")
+	q.Press("p")
+	q.WaitText("#main h2", pack.Farms[1].Title)
+	q.Press("PageDown")
+	q.Wait("a day, in the words of the reader's units", `document.querySelector(".on-line")?.textContent.includes("10 March")`)
+	speaker.WaitText("#speaker-next", "30 March.")
+	// In Spanish nothing that somebody typed is said otherwise, over a link or a file; ours is.
+	learn(q, "es")
+	q.Do(`window.filmfurrow.words.speak("es")`)
+	q.WaitText("#main h2", "¿Cuándo se puede plantar?")
+	q.Press("n")
+	q.Press("l")
+	q.WaitText("#main h2", "La lección")
+	assert.Equal(t, "Film buys days.", q.Text(".room-lesson"))
+	assert.Equal(t, "3. By the creek", q.Text("#room-farm option:checked"))
+	q.Press("p")
+	q.Press("p")
+	q.WaitText("#main h2", "Slow Acre, suelo mojado")
+	speaker.Do(`localStorage.setItem("film-furrow/language", "es")`)
+	speaker.Reload()
+	speaker.WaitText("#speaker-next", "¿Qué tan alta la cama?")
+	assert.Equal(t, typedNotes, speaker.Text("#speaker-notes"))
+	q.Click("#room-pack")
+	q.Wait("the form", `document.querySelector("#row-0-notes")?.value === `+quoted(typedNotes))
+	saved := browsertest.Eval[string](q, `new Promise((done) => { HTMLAnchorElement.prototype.click = () => {}; URL.createObjectURL = (file) => { file.text().then(done); return "#"; }; document.querySelector("#pack-save").click(); })`)
+	assert.Contains(t, saved, `"notes": "`+typedNotes+`"`)
+	assert.Contains(t, saved, `"lesson": "Film buys days."`)
+	assert.Contains(t, saved, `"answer": "04-01"`)
+	file(q, saved)
+	q.Wait("the talk", `document.querySelector("#room-step")?.textContent.startsWith("1 ") && document.querySelector("#pack-file") === null`)
+	speaker.WaitText("#speaker-notes", typedNotes)
+	q.Press("l")
+	q.Press("n")
+	q.Press("n")
+	q.WaitText("#main h2", "By the creek")
+	q.Wait("the bed", `document.querySelector(".room-facts") !== null`)
+	q.Press("l")
+	q.WaitText(".room-lesson", "Film buys days.")
+	speaker.Do(`localStorage.setItem("film-furrow/language", "en")`)
 
 	cut := other.Tab(browsertest.Tab{Path: strings.TrimPrefix(link, b.URL)[:90], Whole: true})
 	cut.WaitText("#main .error", "The link was cut or mistyped.")
-	file := func(text string) {
-		cut.Do(fmt.Sprintf(`(() => { const d = new DataTransfer(); d.items.add(new File([%s], "p.json")); const f = document.querySelector("#pack-file"); f.files = d.files; f.dispatchEvent(new Event("change")); })()`, quoted(text)))
-	}
 	cut.Wait("the form", `document.querySelector("#pack-file") !== null`)
-	file(`{"pack":1,"title":"x","stops":[{"farm":"heron-flat","ask":"colour"}]}`)
+	file(cut, `{"pack":1,"title":"x","stops":[{"farm":"heron-flat","ask":"colour"}]}`)
 	cut.WaitText("#main .error", `stops[1].ask: "colour" is not allowed. Allowed: verdict, film, bed`)
 	// A promise that this version does not keep is said, and left out.
-	file(`{"pack":1,"title":"x","stops":[{"farm":"heron-flat"},{"farm":"slow-acre","ask":"bed","answer":"flat"}]}`)
+	file(cut, `{"pack":1,"title":"x","stops":[{"farm":"heron-flat"},{"farm":"slow-acre","ask":"bed","answer":"flat"}]}`)
 	cut.WaitText("#main h2", pack.Farms[1].Title)
 	cut.WaitText("#room-farm", "Left out: 2. "+pack.Farms[4].Title)
 
@@ -353,6 +486,9 @@ func TestAPackOfAWorkshop(t *testing.T) {
 	assert.NotContains(t, p.Text("#room-farm option:checked"), "Left out")
 	p.WaitText("#main .help", "An invented farm, set in another place. Now: ")
 }
+
+// typedNotes are a speaker's own, in words that our own notes are said in as well.
+const typedNotes = "Film buys days. Black; never Clear."
 
 // only gives a name where it holds.
 func only(holds bool, name string) []string {
@@ -390,8 +526,8 @@ var roomSizes = [][2]int{{1024, 768}, {3840, 2160}, {1920, 1080}}
 func fits(t *testing.T, p *browsertest.Page, what string, shots ...string) {
 	t.Helper()
 	type seen struct {
-		Small, Cut, Notices []string
-		Over                int
+		Small, Cut, Clipped, Notices []string
+		Over                         int
 	}
 	look := func(language string, size [2]int) {
 		t.Helper()
@@ -401,7 +537,7 @@ func fits(t *testing.T, p *browsertest.Page, what string, shots ...string) {
 		// smallest on the widest one; a notice is seen on any.
 		frame := `requestAnimationFrame(() => setTimeout(done))`
 		if size != roomSizes[0] && language == "en" {
-			frame = `done()`
+			frame = `document.querySelector(".room-now") ? ` + frame + ` : done()` // beside the slider heights count
 		}
 		s := browsertest.Eval[seen](p, `new Promise((done) => { if (document.documentElement.lang !== "`+language+`") window.filmfurrow.words.speak("`+language+`"); `+frame+`; }).then(() => ({
 			Small: innerWidth < 3000 && document.documentElement.lang === "en" ? [] : [...document.querySelectorAll(".room *")].filter((el) => el.checkVisibility() && !el.closest(".for-readers") && (["INPUT", "SELECT"].includes(el.tagName) || [...el.childNodes].some((n) => n.nodeType === 3 && n.textContent.trim())))
@@ -409,11 +545,23 @@ func fits(t *testing.T, p *browsertest.Page, what string, shots ...string) {
 				.filter(([el, size]) => !["title", "desc"].includes(el.tagName) && getComputedStyle(el).clipPath === "none" && size < innerWidth * 0.0219).map(([el, size]) => el.tagName + "." + el.getAttribute("class") + " " + size),
 			Over: Math.max(document.scrollingElement.scrollHeight - innerHeight, document.scrollingElement.scrollWidth - innerWidth),
 			Cut: [...document.querySelectorAll(".room *")].filter((el) => el.checkVisibility() && (["main", "room-now"].includes(el.id || el.className) || ["auto", "scroll"].includes(getComputedStyle(el).overflowY)) && el.scrollHeight > el.clientHeight + 1).map((el) => el.tagName + "." + el.className + " by " + (el.scrollHeight - el.clientHeight)),
+			Clipped: CSS.supports("field-sizing: content") ? [...document.querySelectorAll(".room-top select")].filter((s) => {
+				const words = document.createElement("span");
+				words.textContent = s.selectedOptions[0].textContent;
+				words.style.font = getComputedStyle(s).font;
+				words.style.whiteSpace = "pre";
+				words.style.position = "absolute";
+				s.parentElement.append(words);
+				const wide = words.getBoundingClientRect().width;
+				words.remove();
+				return wide > s.clientWidth - 24;
+			}).map((s) => s.selectedOptions[0].textContent) : [],
 			Notices: innerWidth > 1900 ? [] : [...document.body.querySelectorAll("*")].filter((el) => !el.closest(".room") && !el.querySelector(".room") && el.checkVisibility({ visibilityProperty: true }) && el.innerText?.trim() && el.getBoundingClientRect().height > 1).map((el) => el.tagName + "#" + el.id),
 		}))`)
 		assert.Empty(t, s.Small, at)
 		assert.LessOrEqual(t, s.Over, 0, "%s has to be scrolled", at)
 		assert.Empty(t, s.Cut, "%s: a scroll bar, or words cut off", at)
+		assert.Empty(t, s.Clipped, "%s: a name that its list cuts off", at)
 		assert.Empty(t, s.Notices, "%s: a notice", at)
 		for _, name := range shots {
 			p.Screenshot(fmt.Sprintf("workshop-%d-%s-%s", size[0], name, language))

@@ -22,7 +22,8 @@ import (
 //	   "turn": "plant_on", "to": "2027-06-20", "then": "white-on-black"}]}
 //
 // A stop is one farm of ours, by its word, or a field in the letters of a link. What it
-// promises, answer and then, is worked out anew by whoever opens it.
+// promises, answer and then, is worked out anew by whoever opens it; of a day it is the round
+// one nearest to it, such as 05-20.
 
 // Limits of a pack.
 const (
@@ -126,7 +127,7 @@ func (d *decoder) stop(o *jsontext.Object, at string, farms []string, places *no
 	s.Notes = d.words(o, at, "notes", MaxWords, false)
 	if s.Asked = own || has("ask"); s.Asked {
 		var names, answers []string
-		for q := range question.Count {
+		for q := range question.Day + 1 {
 			names = append(names, q.String())
 		}
 		i := d.oneOf(o, at, "ask", names)

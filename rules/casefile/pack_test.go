@@ -10,6 +10,8 @@ import (
 
 	"filmfurrow/rules/casefile"
 	"filmfurrow/rules/field"
+	"filmfurrow/rules/question"
+	"filmfurrow/rules/unit"
 )
 
 var ourFarms = []string{"heron-flat", "slow-acre"}
@@ -35,6 +37,15 @@ func TestAPackIsRead(t *testing.T) {
 	assert.Equal(t, "do_not_lay", stops[2].Then)
 }
 
+// A day is promised as the round day nearest to it, in any year.
+func TestADayIsPromised(t *testing.T) {
+	text := strings.Replace(goodPack(t), `"ask":"film","answer":"black"`, `"ask":"day","answer":"03-20"`, 1)
+	_, stops, err := casefile.DecodePack([]byte(text), ourFarms, places(t))
+	require.NoError(t, err)
+	assert.Equal(t, question.Day, stops[1].Ask)
+	assert.Equal(t, "03-20", stops[1].Answer)
+}
+
 // What is wrong is named with its place, value, range and mend, and nothing is read.
 func TestABrokenPackIsRefusedWhole(t *testing.T) {
 	good := goodPack(t)
@@ -44,7 +55,9 @@ func TestABrokenPackIsRefusedWhole(t *testing.T) {
 		"a farm of no pack":   {`"heron-flat"`, `"heron"`, `stops[1].farm: "heron" is not allowed. Allowed: heron-flat, slow-acre. Write one of these.`},
 		"farm and field":      {`"title":"By`, `"farm":"slow-acre","title":"By`, `stops[3]: farm and field is not allowed. Allowed: one of the two. Name a farm of ours, or give a field.`},
 		"a field cut short":   {`","title":"By`, `0","title":"By`, `The link was cut or mistyped.`},
-		"an unknown question": {`"ask":"film"`, `"ask":"colour"`, `stops[2].ask: "colour" is not allowed. Allowed: verdict, film, bed, surface, thickness, tape, wait. Write one of these.`},
+		"an unknown question": {`"ask":"film"`, `"ask":"colour"`, `stops[2].ask: "colour" is not allowed. Allowed: verdict, film, bed, surface, thickness, tape, wait, day. Write one of these.`},
+		"a day of no line":    {`"ask":"film","answer":"black"`, `"ask":"day","answer":"05-13"`, `stops[2].answer: "05-13" is not allowed. Allowed: 01-01, 01-10, 01-20, 02-01, `},
+		"a day with a year":   {`"ask":"film","answer":"black"`, `"ask":"day","answer":"2027-05-10"`, `stops[2].answer: "2027-05-10" is not allowed.`},
 		"another's answer":    {`"black"`, `"lay"`, `stops[2].answer: "lay" is not allowed. Allowed: black, `},
 		"an answer to what":   {`"ask":"film",`, ``, `stops[2].ask: missing. Allowed: a question. Say which question the answers are to.`},
 		"no such input":       {`"plant_on"`, `"plants_on"`, `stops[3].turn: "plants_on" is not allowed. Allowed: the name of an input.`},
@@ -93,6 +106,7 @@ func TestWhatIsSealedComesBack(t *testing.T) {
 func FuzzDecodePack(f *testing.F) {
 	f.Add([]byte(goodPack(f)))
 	f.Add([]byte(`{"pack":1,"title":"x","stops":[{"farm":"slow-acre"}]}`))
+	f.Add([]byte(`{"pack":1,"title":"x","stops":[{"farm":"slow-acre","ask":"day","answer":"05-10","turn":"weeds.pressure","to":"heavy","then":"none"}]}`))
 	table := places(f)
 	f.Fuzz(func(t *testing.T, data []byte) {
 		title, stops, err := casefile.DecodePack(data, ourFarms, table)
@@ -108,6 +122,13 @@ func FuzzDecodePack(f *testing.F) {
 		for _, s := range stops {
 			if s.Farm == "" && len(field.Check(&s.Field)) > 0 {
 				t.Fatal("a field that cannot be answered")
+			}
+			for _, promised := range []string{s.Answer, s.Then} {
+				if s.Ask == question.Day && promised != "" && promised != "none" {
+					if _, err := unit.ParseDate("2027-" + promised); err != nil {
+						t.Fatal("a day that the calendar lacks")
+					}
+				}
 			}
 			if s.Turn != nil && s.Turn.CheckValue(s.To) != nil {
 				t.Fatal("turned out of range")

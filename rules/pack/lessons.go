@@ -25,6 +25,11 @@ func on(month, day int) field.Value { return field.Value{Number: float64(unit.On
 
 func word(w string) field.Value { return field.Value{Word: w} }
 
+// about is the answer of a room that names a round day.
+func about(month, day int) question.Option {
+	return question.Nearest(unit.On(2027, month, day))
+}
+
 // Farms is the pack, in the order of a talk.
 var Farms = [...]Farm{
 	{Land: Lands[0],
@@ -34,8 +39,8 @@ var Farms = [...]Farm{
 		Lesson: "The day chooses the color. Black film pays in spring, when roots want warmth; in summer they want it kept off, and the pale film wins.",
 		Asks:   question.Film, Answer: question.Option(table.Black), Turn: "plant_on", To: on(6, 20), Then: question.Option(table.WhiteOnBlack)},
 	{Land: Lands[2],
-		Lesson: "Clear film warms the most and holds no weeds at all. On clean ground it wins in a short summer; where weeds are heavy it is out.",
-		Asks:   question.Film, Answer: question.Option(table.Clear), Turn: "weeds.pressure", To: word("heavy"), Then: question.Option(table.Black)},
+		Lesson: "Film buys days. Clear film buys the most, but it holds no weeds at all. Where weeds are heavy it is out, and planting waits for black film.",
+		Asks:   question.Day, Answer: about(5, 10), Turn: "weeds.pressure", To: word("heavy"), Then: about(5, 20)},
 	{Land: Lands[3],
 		Lesson: "Some films are laid against insects, not for warmth. Silver turns aphids away while the plants are small; without aphids it loses.",
 		Asks:   question.Film, Answer: question.Option(table.SilverOnBlack), Turn: "weeds.insect_pressure", To: word("none"), Then: question.Option(table.WhiteOnBlack)},

@@ -22,7 +22,7 @@ const (
 	Count
 )
 
-var questionNames = [Count]string{"verdict", "film", "bed", "surface", "thickness", "tape", "wait"}
+var questionNames = [...]string{"verdict", "film", "bed", "surface", "thickness", "tape", "wait", Day: "day"}
 
 // String gives the question's name in the advice file.
 func (q Question) String() string { return questionNames[q] }
@@ -89,6 +89,8 @@ func (q Question) Options() int {
 		return len(table.Tapes)
 	case Wait:
 		return 6
+	case Day:
+		return aYear
 	}
 	return 0
 }
@@ -112,6 +114,8 @@ func (q Question) Key(o Option) string {
 		return thicknessKeys[o]
 	case Tape:
 		return table.Tapes[o].ID
+	case Day:
+		return o.day().String()[len("2027-"):]
 	}
 	return waitKeys[o]
 }
@@ -138,6 +142,8 @@ func (q Question) Says(o Option) unit.Phrase {
 	case Tape:
 		t := &table.Tapes[o]
 		return unit.Say("emitters {} apart, {}", unit.Short(t.Spacing), t.Flow)
+	case Day:
+		return unit.Say("{}", unit.YearDay(o.day()))
 	}
 	return unit.Say([...]string{"settling", "warming the bed", "frost", "the label's interval", "soil moisture", "cooler days"}[o])
 }

@@ -204,17 +204,17 @@ func Make(options Options) (*Site, error) {
 	if err != nil {
 		return nil, err
 	}
-	desk, slides := "", ""
+	desk, slides, line, place := "", "", "", ""
 	for _, one := range []struct {
 		stem, ext, kind string
 		to              *string
-	}{{"pack", ".js", script, &desk}, {"slides", ".js", script, &slides}, {"room", ".js", script, &links.room}, {"room", ".css", style, &links.roomStyle}, {"speaker", ".js", script, &links.speaker}, {"picture", ".js", script, &links.picture}} {
+	}{{"pack", ".js", script, &desk}, {"slides", ".js", script, &slides}, {"line", ".js", script, &line}, {"place", ".js", script, &place}, {"room", ".js", script, &links.room}, {"room", ".css", style, &links.roomStyle}, {"speaker", ".js", script, &links.speaker}, {"picture", ".js", script, &links.picture}} {
 		text, err := static(one.stem + one.ext)
 		if err != nil {
 			return nil, err
 		}
 		if one.to == &links.room {
-			if text, err = fill("room.js", text, map[string]any{"Pack": add("pack", ".json", []byte(roomPack)), "Questions": app.RoomQuestions(), "Base": base, "Desk": desk, "Slides": slides}); err != nil {
+			if text, err = fill("room.js", text, map[string]any{"Pack": add("pack", ".json", []byte(roomPack)), "Questions": app.RoomQuestions(), "Base": base, "Desk": desk, "Slides": slides, "Line": line, "Place": place}); err != nil {
 				return nil, err
 			}
 		}

@@ -77,7 +77,7 @@ func TestWhatTheRoomSaysHasTwins(t *testing.T) {
 		c, err := tongue.Load(name)
 		require.NoError(t, err)
 		said := 0
-		for _, file := range []string{"room.js", "slides.js", "pack.js", "speaker.js"} {
+		for _, file := range []string{"room.js", "slides.js", "line.js", "place.js", "pack.js", "speaker.js"} {
 			text, err := os.ReadFile("../../static/" + file)
 			require.NoError(t, err)
 			for _, found := range regexp.MustCompile("\"([A-Z][^\"\n]*)\"|`((?:[A-Z]|\\$\\{[^}]*\\}[:.]? [a-z(°])[^`\n]*)`").FindAllStringSubmatch(string(text), -1) {
