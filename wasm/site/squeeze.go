@@ -312,10 +312,10 @@ func blankNames(names []byte) {
 	}
 }
 
-// module is the program's description of itself (runtime.moduledata), as words from its
-// beginning on. It begins with the address of the function table and that of the names in it.
+// module is the program's description of itself (runtime.moduledata), as words: the first
+// one may be cut off, no other. It begins with the address of the function table and that of the names in it.
 func module(segments []segment, table, names int64) (word func(i int) int64, err error) {
-	const words = 60 // more than are asked for
+	const words = 41 // as many as are asked for
 	head := binary.LittleEndian.AppendUint64(binary.LittleEndian.AppendUint64(nil, uint64(table)), uint64(table+names))
 	// The linker leaves zeros out at the start of a segment, and an address may begin with one.
 	seen := bytes.TrimLeft(head, "\x00")
@@ -325,7 +325,7 @@ func module(segments []segment, table, names int64) (word func(i int) int64, err
 			continue
 		}
 		at -= len(head) - len(seen)
-		if at >= 0 && at+8*words <= len(s.data) {
+		if at+8*words <= len(s.data) {
 			return func(i int) int64 { return int64(binary.LittleEndian.Uint64(s.data[at+8*i:])) }, nil
 		}
 	}
