@@ -87,6 +87,7 @@ func TestGoingFromPageToPage(t *testing.T) {
 		p.WaitDrawn()
 		p.Wait("its title", fmt.Sprintf(`document.title === %q`, title))
 		if beginning == "body" { // all began anew
+			p.WaitWhole()
 			hearing = browsertest.Eval[int](p, `hearing`)
 		}
 		assert.Equal(t, hearing, browsertest.Eval[int](p, `hearing`), "listeners that the page left behind")
