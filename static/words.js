@@ -273,11 +273,28 @@
     }
   });
 
+  const observe = () => {
+    if (speakers.has(root.lang) || figures !== asTheyAre || document.querySelector("[data-say]")) watch.observe(root, { subtree: true, childList: true, characterData: true, attributes: true, attributeFilter: ATTRIBUTES });
+  };
+
   const turn = (element, name) => {
     element.lang = name;
     watch.disconnect();
     sayAll(element);
-    if (speakers.has(root.lang) || figures !== asTheyAre || document.querySelector("[data-say]")) watch.observe(root, { subtree: true, childList: true, characterData: true, attributes: true, attributeFilter: ATTRIBUTES });
+    observe();
+  };
+
+  // What the reader sees is said at once. An element that lies out of sight is passed over with all
+  // that is in it; all is measured before anything is said, so the page is laid out once.
+  const sayWhatIsSeen = () => {
+    const seen = [], walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT | NodeFilter.SHOW_ELEMENT, (node) => {
+      if (node.nodeType === Node.TEXT_NODE) return NodeFilter.FILTER_ACCEPT;
+      const box = node.getBoundingClientRect();
+      return box.width > 0 && box.bottom > 0 && box.top < innerHeight ? NodeFilter.FILTER_ACCEPT : NodeFilter.FILTER_REJECT;
+    });
+    while (walk.nextNode()) seen.push(walk.currentNode);
+    seen.forEach(sayNode);
+    sayAll(document.head); // the title
   };
 
   // again says all that stands there once more, some at a time, when more of a language is
@@ -290,14 +307,23 @@
       for (let node = walk.currentNode; node; node = walk.nextNode()) {
         sayNode(node);
         if (performance.now() > until) {
+          watch.takeRecords(); // what has just been said is not to be said again
           setTimeout(some);
           return;
         }
       }
+      watch.takeRecords();
       done();
     };
     some();
   });
+
+  let passes = 0; // over what stands there, that have not come to their end
+  const sayTheRest = async () => {
+    passes++;
+    await again();
+    passes--;
+  };
 
   page.words = {
     parse: speaker,
@@ -310,16 +336,22 @@
       const say = speakers.get(name);
       say.more = more;
       if (more) return;
-      if (known) again().then(() => { say.done = true; });
+      if (known) sayTheRest().then(() => { say.done = true; });
       else say.done = true;
     },
-    // speak puts the page into a language, with figures as a country writes them: es-AR.
+    // speak puts the page into a language, with figures as a country writes them: es-AR. What lies
+    // out of sight follows, some at a time.
     speak(name, locale = name) {
       const { group, decimal, atFour } = marksOf(locale);
       figures = group === "," && decimal === "." ? asTheyAre : (text) => text.replace(NUMBER, (all, before, whole, part, after) =>
         after !== "" ? all : before + (whole.length === 5 && !atFour ? whole.replace(",", "") : whole.replaceAll(",", group)) + (part ? decimal + part : ""));
       worth = figures === asTheyAre ? /\p{L}/u : /[\p{L}\d]/u;
-      turn(root, name);
+      if (name === "en") return turn(root, name);
+      root.lang = name;
+      watch.disconnect();
+      sayWhatIsSeen();
+      observe();
+      sayTheRest();
     },
     // say says a text as the page would.
     say: (text) => figures(speakers.get(root.lang)?.(text)[0] ?? text),
@@ -329,6 +361,6 @@
       turn(element, name);
     },
     // whole tells whether all of a language is here, and said.
-    whole: (name) => name === "en" || speakers.get(name)?.done === true,
+    whole: (name) => name === "en" || passes === 0 && speakers.get(name)?.done === true,
   };
 })();

@@ -129,7 +129,17 @@ func TestThePageGoesFromOneLanguageToTheOther(t *testing.T) {
 		for _, country := range []string{"AR", "ES", "MX"} {
 			_, figures, err := tongue.Split(name + "-" + country)
 			require.NoError(t, err)
-			p.Do(`window.filmfurrow.words.speak("` + name + `", "` + name + "-" + country + `")`)
+			// What is seen is said at once, what lies out of sight soon after.
+			p.Do(`(() => {
+				scrollTo(0, 0);
+				window.filmfurrow.words.speak("` + name + `", "` + name + "-" + country + `");
+				window.sight = [...document.querySelectorAll("main *")].filter((el) => {
+					const box = el.getBoundingClientRect();
+					return el.childElementCount === 0 && el.textContent.trim() && box.width > 0 && box.bottom > 0 && box.top < innerHeight;
+				}).map((el) => [el, el.textContent]);
+			})()`)
+			p.Wait("all of it", `window.filmfurrow.words.whole("`+name+`")`)
+			assert.True(t, browsertest.Eval[bool](p, `sight.length > 5 && sight.every(([el, text]) => el.textContent === text)`), country)
 			there := make([]string, len(want))
 			for i, text := range want {
 				there[i] = figures(text)

@@ -33,12 +33,15 @@ func TestEveryLineOfTheCommandsHasATwin(t *testing.T) {
 	sheets, err := filepath.Glob("../testdata/sheets/*.json")
 	require.NoError(t, err)
 	seen := map[string]string{}
-	for _, file := range slices.Concat(files, sheets) {
+	for i, file := range slices.Concat(files, sheets) {
 		name := strings.TrimSuffix(filepath.Base(file), ".json")
 		if !long.Sample(name) {
 			continue
 		}
 		for _, words := range [][]string{{"advise", "-text"}, {"advise", "-text", "-us"}, {"week"}, {"week", "-us"}, {"log"}, {"log", "-us"}, {"season"}, {"season", "-us"}, {"trial"}, {"trial", "-us"}} {
+			if us := words[len(words)-1] == "-us"; words[0] != "advise" && us == (i%2 == 0) && !long.All() {
+				continue // every other farm in the other units
+			}
 			_, out, errs := runCommand(append(words, file)...)
 			for line := range strings.Lines(out + errs) {
 				line = strings.TrimSuffix(line, "\n")
