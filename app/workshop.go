@@ -33,7 +33,7 @@ type workshop struct {
 }
 
 // roomHTML is what stands there until the program and the script are.
-const roomHTML = `<div class="room"><main id="main" class="room-main" tabindex="-1"><h1>Film &amp; Furrow in a workshop</h1><p>Eight invented farms, one question at a time.</p></main>` + filmPatterns + `</div>`
+const roomHTML = `<div class="room"><main id="main" class="room-main" tabindex="-1"><h1>Film &amp; Furrow in a workshop</h1><p>Eight invented farms, one question at a time.</p><p class="help">N goes to the next farm, P to the one before, A to another question, L to the lesson.</p></main>` + filmPatterns + `</div>`
 
 func (w *workshop) OnNav(ctx app.Context) { ctx.Page().SetTitle(titleOf("/workshop")) }
 
