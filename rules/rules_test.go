@@ -182,7 +182,11 @@ func TestAdviceForEveryCropMonthTextureAndWeedLevel(t *testing.T) {
 		ground, err := facts.NewSoilYear(base)
 		require.NoError(t, err)
 		for i := range table.Crops {
-			for month := 1; month <= 12; month += long.Of(3, 1) {
+			step := long.Of(3, 2)
+			if long.All() {
+				step = 1
+			}
+			for month := 1 + (i+j)%step; month <= 12; month += step { // the next crop begins a month later
 				for _, weeds := range []string{"light", "moderate", "heavy"} {
 					c := base
 					c.Crop, c.PlantOn = table.Crops[i].ID, unit.Known(unit.On(2027, month, 15))
@@ -209,7 +213,7 @@ func TestAdviceForEveryCropMonthTextureAndWeedLevel(t *testing.T) {
 			}
 		}
 	}
-	assert.GreaterOrEqual(t, n, 40*12*long.Of(4, 12)*3)
+	assert.GreaterOrEqual(t, n, 40*12*long.Of(4, 6)*3)
 }
 
 func TestAGroundDugForAnotherPlaceIsNotUsed(t *testing.T) {

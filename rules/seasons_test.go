@@ -58,7 +58,7 @@ func settled(t require.TestingT, c field.Case, soil *facts.SoilYear, before *fac
 // "lay", whatever day is asked for; nobody waits for a frost that does not come.
 func TestNoTenderCropIsLaidForTheWinter(t *testing.T) {
 	long.Daily(t)
-	places, days := long.Of(5, 34), long.Of(9, 12)
+	places, days := long.Of(5, 28), long.Of(9, 12)
 	if long.All() {
 		days = 1
 	}

@@ -290,7 +290,9 @@
     const seen = [], walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT | NodeFilter.SHOW_ELEMENT, (node) => {
       if (node.nodeType === Node.TEXT_NODE) return NodeFilter.FILTER_ACCEPT;
       const box = node.getBoundingClientRect();
-      return box.width > 0 && box.bottom > 0 && box.top < innerHeight ? NodeFilter.FILTER_ACCEPT : NodeFilter.FILTER_REJECT;
+      const near = box.width > 0 || box.height > 0 ? box.bottom > 0 && box.top < innerHeight
+        : node.localName === "option" || node.checkVisibility() || getComputedStyle(node).display === "contents"; // what has no box of its own
+      return near ? NodeFilter.FILTER_ACCEPT : NodeFilter.FILTER_REJECT;
     });
     while (walk.nextNode()) seen.push(walk.currentNode);
     seen.forEach(sayNode);

@@ -89,6 +89,7 @@ func TestNoTextIsForgottenOrCutOff(t *testing.T) {
 			assert.Empty(t, p.Axe(), path) // it knows the language
 		}
 		p.Do(pseudo)
+		p.Wait("all of it", `window.filmfurrow.words.whole("en-XA")`)
 		for _, size := range [][2]int{{390, 844}, {820, 1180}, {1280, 800}} {
 			p.Resize(size[0], size[1])
 			p.WaitDrawn()

@@ -539,7 +539,10 @@ func fits(t *testing.T, p *browsertest.Page, what string, shots ...string) {
 		if size != roomSizes[0] && language == "en" {
 			frame = `document.querySelector(".room-now") ? ` + frame + ` : done()` // beside the slider heights count
 		}
-		s := browsertest.Eval[seen](p, `new Promise((done) => { if (document.documentElement.lang !== "`+language+`") window.filmfurrow.words.speak("`+language+`"); `+frame+`; }).then(() => ({
+		s := browsertest.Eval[seen](p, `new Promise((done) => { if (document.documentElement.lang !== "`+language+`") window.filmfurrow.words.speak("`+language+`"); `+frame+`; }).then(() => new Promise((said) => {
+			const wait = () => (window.filmfurrow.words?.whole(document.documentElement.lang) ?? true) ? said() : setTimeout(wait, 20);
+			wait();
+		})).then(() => ({
 			Small: innerWidth < 3000 && document.documentElement.lang === "en" ? [] : [...document.querySelectorAll(".room *")].filter((el) => el.checkVisibility() && !el.closest(".for-readers") && (["INPUT", "SELECT"].includes(el.tagName) || [...el.childNodes].some((n) => n.nodeType === 3 && n.textContent.trim())))
 				.map((el) => [el, parseFloat(getComputedStyle(el).fontSize) * (el.getScreenCTM?.().a ?? 1)])
 				.filter(([el, size]) => !["title", "desc"].includes(el.tagName) && getComputedStyle(el).clipPath === "none" && size < innerWidth * 0.0219).map(([el, size]) => el.tagName + "." + el.getAttribute("class") + " " + size),
