@@ -13,6 +13,7 @@ require (
 	github.com/maxence-charriere/go-app/v9 v9.8.0
 	github.com/stretchr/testify v1.12.1
 	github.com/tdewolff/minify/v2 v2.21.3
+	github.com/tetratelabs/wazero v1.12.0
 	golang.org/x/net v0.62.0
 	golang.org/x/text v0.43.0
 	pgregory.net/rapid v1.3.0
@@ -24,7 +25,6 @@ require (
 	github.com/go-json-experiment/json v0.0.0-20260213210345-44df1a37e875 // indirect
 	github.com/google/uuid v1.3.0 // indirect
 	github.com/tdewolff/parse/v2 v2.7.19 // indirect
-	github.com/tetratelabs/wazero v1.12.0 // indirect
 	go.yaml.in/yaml/v3 v3.0.5 // indirect
 	golang.org/x/exp/typeparams v0.0.0-20231108232855-2478ac86f678 // indirect
 	golang.org/x/mod v0.42.0 // indirect
