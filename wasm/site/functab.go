@@ -32,6 +32,8 @@ const (
 	recordPCSP, recordPCFile, recordPCLine                  = 16, 20, 24
 	recordPCData, recordUnit, recordStartLine, recordFuncID = 28, 32, 36, 40
 	recordFuncData, recordSize                              = 43, 44
+
+	funcIDWrapper = 23 // abi.FuncIDWrapper
 )
 
 var errNoTable = errors.New("no table of functions, or not as expected")

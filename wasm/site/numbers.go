@@ -27,27 +27,24 @@ const (
 	opI64Store = 0x37
 )
 
-// renumbering is the way from a function's numbers to its blocks' (flow.table).
-type renumbering []int
-
-// of is the new number for an old one. Number 0 is the function's beginning; another one
+// anew is the new number for an old one. Number 0 is the function's beginning; another one
 // before the second block becomes 1, and from there on a block's number is one more than its
 // place.
-func (r renumbering) of(number int) int {
-	block := r[min(number, len(r)-1)]
+func (b blocks) anew(number int) int {
+	block := b.of(number)
 	if block == 0 {
 		return min(number, 1)
 	}
 	return block + 1
 }
 
-// end is how many numbers there are.
-func (r renumbering) end() int { return slices.Max(r) + 2 }
+// end is how many new numbers there are.
+func (b blocks) end() int { return slices.Max(b) + 2 }
 
 // branches is the new table of branches.
-func (r renumbering) branches() []byte {
-	out := append([]byte{opBranchTable}, unsigned(uint64(r.end()-1))...)
-	for number := range r.end() {
+func (b blocks) branches() []byte {
+	out := append([]byte{opBranchTable}, unsigned(uint64(b.end()-1))...)
+	for number := range b.end() {
 		out = append(out, unsigned(uint64(max(number-1, 0)))...)
 	}
 	return out
@@ -102,8 +99,8 @@ func (t *functable) renumber(bodies [][]byte, never map[int]bool) error {
 		if place < 0 || place >= len(bodies) {
 			return errors.New("a function without code")
 		}
-		const wrapper = 23 // abi.FuncIDWrapper: its inlined calls stay, and name numbers
-		if never[place] || foreign[place] || t.bytes[record+recordFuncID] == wrapper {
+		// The inlined calls of a wrapper stay, and name numbers.
+		if never[place] || foreign[place] || t.bytes[record+recordFuncID] == funcIDWrapper {
 			continue
 		}
 		f, ok := readFlow(bodies[place])
@@ -119,7 +116,7 @@ func (t *functable) renumber(bodies [][]byte, never map[int]bool) error {
 			t.anew[at] = table
 		}
 		if deferred := int(t.word(record + recordDeferReturn)); deferred != 0 {
-			t.setWord(record+recordDeferReturn, uint32(renumbering(f.table).of(deferred)))
+			t.setWord(record+recordDeferReturn, uint32(f.table.anew(deferred)))
 		}
 	}
 	return nil
@@ -127,17 +124,16 @@ func (t *functable) renumber(bodies [][]byte, never map[int]bool) error {
 
 // renumbered is the function's body with the new numbers.
 func (f *flow) renumbered(function int) []byte {
-	r := renumbering(f.table)
 	out := slices.Clone(f.body[:f.list[0].at])
 	for i := range f.list {
 		switch {
 		case i == f.dispatch:
-			out = append(out, r.branches()...)
+			out = append(out, f.table.branches()...)
 		case f.returnsTo(i, function):
-			address := int64(function)<<numberBits | int64(r.of(f.number(i)&numberMask))
+			address := int64(function)<<numberBits | int64(f.table.anew(f.number(i)&numberMask))
 			out = append(append(out, opI64Const), signed(address)...)
 		case i > f.dispatch && f.op(i) == opI32Const && f.is(i+1, opLocalSet, nextBlock):
-			out = append(append(out, opI32Const), signed(int64(r.of(f.number(i))))...)
+			out = append(append(out, opI32Const), signed(int64(f.table.anew(f.number(i))))...)
 		default:
 			out = append(out, f.bytes(i)...)
 		}
@@ -148,7 +144,7 @@ func (f *flow) renumbered(function int) []byte {
 // renumbered are a function's tables of instructions for the new numbers, by the places that
 // point at them.
 func (t *functable) renumbered(f *flow, i int) (tables map[int][]byte, ok bool) {
-	record, r := t.record(i), renumbering(f.table)
+	record := t.record(i)
 	frames, pointers := record+recordPCSP, record+recordSize+4 // of its PCDATA tables abi.PCDATA_StackMapIndex, the second
 	tables = map[int][]byte{}
 	for _, at := range t.pointers(record) {
@@ -170,20 +166,20 @@ func (t *functable) renumbered(f *flow, i int) (tables map[int][]byte, ok bool) 
 				continue
 			}
 			number := f.number(j) & numberMask
-			if at == frames && !tell(r.of(number), old.at(number)) {
+			if at == frames && !tell(f.table.anew(number), old.at(number)) {
 				return nil, false
 			}
-			if at == pointers && number > 0 && f.resumes(j) && !tell(r.of(number)-1, old.at(number-1)) {
+			if at == pointers && number > 0 && f.resumes(j) && !tell(f.table.anew(number)-1, old.at(number-1)) {
 				return nil, false
 			}
 		}
-		if back := int(t.word(record + recordDeferReturn)); at == pointers && back > 0 && !tell(r.of(back), old.at(back)) {
+		if back := int(t.word(record + recordDeferReturn)); at == pointers && back > 0 && !tell(f.table.anew(back), old.at(back)) {
 			return nil, false
 		}
 		if most := slices.Max(old); at == frames && most != slices.Max(slices.Collect(maps.Values(anew))) && !tell(1, most) {
 			return nil, false
 		}
-		list := make(values, r.end())
+		list := make(values, f.table.end())
 		for number := range list {
 			value, told := anew[number]
 			if !told {

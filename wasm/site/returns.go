@@ -20,7 +20,6 @@ const ownNumber = 2
 const (
 	typeI32           = 0x7f
 	opI32Or, opI32GtU = 0x72, 0x4b
-	opI32Store        = 0x36
 	fewestCalls       = 2
 )
 

@@ -257,7 +257,6 @@ func (t *functable) blankLines(segments []segment, never map[int]bool) error {
 	}
 	kept := map[uint32]bool{}
 	var trees []tree
-	const wrapper = 23 // abi.FuncIDWrapper
 	for i := range t.count {
 		at := t.record(i)
 		f, data, own := t.bytes[at:], t.pcdata(at), t.funcdata(at)
@@ -268,7 +267,7 @@ func (t *functable) blankLines(segments []segment, never map[int]bool) error {
 				t.setWord(at+recordSize+4*(data+d), ^uint32(0))
 			}
 		}
-		if f[recordFuncID] != wrapper {
+		if f[recordFuncID] != funcIDWrapper {
 			trees = append(trees, blankTrace(f[recordSize:], t.bytes[t.pctab:t.rows], data, own))
 		}
 		for d := range own {

@@ -341,15 +341,14 @@ func assertOnlyRenumbered(t *testing.T, was, is []byte, place int, name string) 
 	require.True(t, ok, name)
 	require.Equal(t, f.dispatch, g.dispatch, name)
 	require.Len(t, g.list, len(f.list), name)
-	block := func(f *flow, number int) int { return f.table[min(number, len(f.table)-1)] }
 	for i := range f.list {
 		switch {
 		case i == f.dispatch:
 		case f.returnsTo(i, goFunctions+place):
 			require.True(t, g.returnsTo(i, goFunctions+place), name)
-			require.Equal(t, block(&f, f.number(i)&numberMask), block(&g, g.number(i)&numberMask), "%s goes on at another block", name)
+			require.Equal(t, f.table.of(f.number(i)&numberMask), g.table.of(g.number(i)&numberMask), "%s goes on at another block", name)
 		case i > f.dispatch && f.op(i) == opI32Const && f.is(i+1, opLocalSet, nextBlock):
-			require.Equal(t, block(&f, f.number(i)), block(&g, g.number(i)), "%s jumps to another block", name)
+			require.Equal(t, f.table.of(f.number(i)), g.table.of(g.number(i)), "%s jumps to another block", name)
 		default:
 			require.Equal(t, f.bytes(i), g.bytes(i), name)
 		}
@@ -495,7 +494,7 @@ func TestEachStackIsReadAsBefore(t *testing.T) {
 		back, goesOn := int(was.word(record+recordDeferReturn)), int(is.word(at+recordDeferReturn))
 		require.Equal(t, back == 0, goesOn == 0)
 		if back > 0 {
-			require.Equal(t, renumbering(f.table).of(back), renumbering(g.table).of(goesOn))
+			require.Equal(t, f.table.anew(back), g.table.anew(goesOn))
 			require.Equal(t, value(&was, record+recordSize+4, back), value(&is, at+recordSize+4, goesOn))
 			require.Equal(t, value(&was, record+recordPCSP, back), value(&is, at+recordPCSP, goesOn))
 		}

@@ -35,9 +35,9 @@ const notOfTable = -1
 type flow struct {
 	body     []byte
 	list     []instruction
-	dispatch int   // the instruction that branches by the table
-	table    []int // which block belongs to a number in local 0; the last one to all higher ones
-	exit     bool  // around all else stands a block for the end that returns 1
+	dispatch int // the instruction that branches by the table
+	table    blocks
+	exit     bool // around all else stands a block for the end that returns 1
 }
 
 type instruction struct {
@@ -46,11 +46,11 @@ type instruction struct {
 }
 
 const (
-	opElse, opEnd, opReturn, opUnreachable = 0x05, 0x0b, 0x0f, 0x00
-	opLocalSet, opLocalTee, opGlobalGet    = 0x21, 0x22, 0x23
-	opI32Sub                               = 0x6b
-	nothingGiven                           = 0x40 // the type of a block
-	nextBlock                              = 0    // the local that holds the number of the block to go to
+	opEnd, opReturn, opUnreachable      = 0x0b, 0x0f, 0x00
+	opLocalSet, opLocalTee, opGlobalGet = 0x21, 0x22, 0x23
+	opI32Sub                            = 0x6b
+	nothingGiven                        = 0x40 // the type of a block
+	nextBlock                           = 0    // the local that holds the number of the block to go to
 )
 
 // readBody reads a body's instructions; ok is false where one is not known.
@@ -150,8 +150,11 @@ func (f *flow) number(i int) int {
 	return int(in.unsigned())
 }
 
-// blockOf is the block that the table branches to for a number.
-func (f *flow) blockOf(number int) int { return f.table[min(uint(number), uint(len(f.table)-1))] }
+// blocks tells which of a function's blocks belongs to a number in local 0; the last one to all
+// higher ones.
+type blocks []int
+
+func (b blocks) of(number int) int { return b[min(uint(number), uint(len(b)-1))] }
 
 // jumps reports whether a jump through the table begins at a place.
 func (f *flow) jumps(i int, open []label) bool {
@@ -192,7 +195,7 @@ func straightened(body []byte) []byte {
 		}
 		switch {
 		case f.jumps(i, open):
-			to := f.blockOf(f.number(i))
+			to := f.table.of(f.number(i))
 			ahead := slices.IndexFunc(open, func(l label) bool { return l.block == to })
 			if ahead < 0 {
 				break // it lies behind
