@@ -196,6 +196,11 @@ const (
 	postSpacing = unit.Metres(7 * unit.MetresPerFoot)
 )
 
+// stakesFor counts the stakes of so many rows: one for so many plants, and one at the end.
+func stakesFor(rows int, bed, inRow unit.Metres, plants int) int {
+	return rows * ((PlantsOn(bed, inRow, 1)+plants-1)/plants + 1)
+}
+
 // mayStake tells what stakes or a trellis would take where they are a choice. Nothing is needed.
 func (s *Shopping) mayStake(a *Advice, set setLine, bed unit.Metres, rows int) {
 	crop, long := a.Facts.Crop, unit.Metres(rows)*bed
@@ -205,7 +210,7 @@ func (s *Shopping) mayStake(a *Advice, set setLine, bed unit.Metres, rows int) {
 		set(field.ItemString, 0, unit.KindLong, unit.Say("None is needed. For a trellis: {} of netting.", long))
 		return
 	}
-	stakes := rows * ((PlantsOn(bed, a.Facts.InRow, 1)+crop.MayStake-1)/crop.MayStake + 1)
+	stakes := stakesFor(rows, bed, a.Facts.InRow, crop.MayStake)
 	set(field.ItemStakes, 0, unit.KindCount, unit.Say("None are needed. If you stake: {}, one for {} plants and one at the end of each row.", stakes, crop.MayStake))
 	set(field.ItemString, 0, unit.KindLong, unit.Say("None is needed. If you stake: {}, both sides of each row {} times.", long*2*mayTie, mayTie))
 }
@@ -230,7 +235,7 @@ func (s *Shopping) stakes(a *Advice, set setLine, bed unit.Metres, beds int) {
 		set(field.ItemString, 0, unit.KindLong, none)
 		return
 	}
-	set(field.ItemStakes, float64(rows*((PlantsOn(bed, f.InRow, 1)+plantsAStake-1)/plantsAStake+1)), unit.KindCount,
+	set(field.ItemStakes, float64(stakesFor(rows, bed, f.InRow, plantsAStake)), unit.KindCount,
 		unit.Say("Rows: {}. One between every other plant, and one at each end.", rows), &table.WeaveKansas)
 	set(field.ItemString, math.Ceil(float64(rows)*float64(bed)*2*ties-1e-9), unit.KindLong,
 		unit.Say("Rows: {}. Both sides of {}, {} times as the plants grow; guides say four to six.", rows, bed, ties), &table.WeaveKansas)
